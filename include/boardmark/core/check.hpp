@@ -1,0 +1,50 @@
+#pragma once
+
+#include <boardmark/core/mix.hpp>
+#include <boardmark/core/phrase.hpp>
+#include <boardmark/core/proportions.hpp>
+#include <boardmark/core/quantity.hpp>
+#include <boardmark/core/source.hpp>
+#include <boardmark/core/tables.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace boardmark::core {
+
+enum class Verdict {
+    holds,
+    fails,
+    watch,       ///< not broken, but near enough, or open enough, to look at
+    not_checked, ///< a figure is missing; the message says which
+};
+
+/// The side on which a value must lie.
+struct Limit {
+    std::optional<double> low;
+    std::optional<double> high;
+};
+
+/// One requirement held against the mix.
+struct Check {
+    std::string id; ///< "w_cm.exposure"
+    Verdict verdict;
+    std::optional<double> value = {};
+    std::optional<Limit> limit = {};
+    Measure measure = Measure::ratio;
+    std::string requirement; ///< the exposure class or rule that asks, "C2"
+    Source source = {};
+    Phrase message = {};
+};
+
+/// Holds proportions against every requirement that applies to them.
+///
+/// The order is fixed: limits of the code first, then geometry, then what only advises.
+std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,
+                          const Tables& tables);
+
+/// Whether any requirement is not met.
+bool any_fails(const std::vector<Check>& checks);
+
+} // namespace boardmark::core

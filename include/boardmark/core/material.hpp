@@ -1,0 +1,90 @@
+#pragma once
+
+#include <boardmark/core/kind.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace boardmark::core {
+
+/// What a dose of an admixture is counted by.
+enum class DoseBasis {
+    volume,  ///< m3 of product per kg of cementitious material
+    percent, ///< % of the mass of cementitious material, whole product
+};
+
+struct Dose {
+    double amount; ///< > 0, in the unit of its basis
+    DoseBasis basis;
+};
+
+/// A share of another material inside a blended cement.
+struct Constituent {
+    Kind kind;
+    double percent; ///< by mass of the cement, 0–100
+};
+
+/// What the mill certificate says of a cement or a supplementary material.
+struct BinderFigures {
+    std::vector<Constituent> contains;
+    std::optional<double> c3a_percent; ///< tricalcium aluminate, by mass
+};
+
+/// The mass of an aggregate that passes a sieve.
+struct SievePassing {
+    double opening_mm;
+    double percent; ///< 0–100, by mass
+};
+
+/// What the aggregate test report says.
+struct AggregateFigures {
+    bool relative_density_is_oven_dry = false; ///< otherwise saturated surface-dry
+    std::optional<double> absorption_percent;  ///< of oven-dry mass
+    std::optional<double> moisture_percent;    ///< total, of oven-dry mass
+    std::optional<double> nominal_max_size_mm; ///< coarse only
+    std::optional<double> dry_rodded_density_kg_m3; ///< coarse only
+    std::optional<double> fineness_modulus;         ///< fine only
+    std::vector<SievePassing> sieves;               ///< fine only, any order
+    bool typical = false; ///< figures left out may be the usual ones
+};
+
+/// A dose and the water that it saves at equal slump.
+struct WaterReductionPoint {
+    Dose dose;
+    double percent; ///< 0–100, of the mixing water
+};
+
+/// What the product data sheet says of an admixture.
+struct AdmixtureFigures {
+    std::optional<double> solids_percent; ///< by mass of the product
+    std::vector<WaterReductionPoint> water_reduction; ///< increasing doses of one basis
+    bool standard_minimum_reduction = false;          ///< the least that its standard demands
+};
+
+/// One material as its papers describe it. Figures that the papers must supply are optional here;
+/// the reader demands those that the calculation asked for needs.
+struct Material {
+    std::string name; ///< the user's own, 1–80 characters
+    Kind kind;
+    std::string standard;                   ///< "ASTM C150 II"; may be empty
+    std::optional<double> relative_density; ///< to water; the basis is stated with the aggregate
+    std::optional<double> chloride_percent; ///< by mass of the material
+    BinderFigures binder;
+    AggregateFigures aggregate;
+    AdmixtureFigures admixture;
+};
+
+/// A material and its share of the binder, the coarse or the fine aggregate.
+struct Share {
+    Material material;
+    double percent; ///< by mass (aggregates: SSD); the shares of one blend add up to 100
+};
+
+/// An admixture and its dose; no dose means "as needed", found by trial.
+struct Dosage {
+    Material material;
+    std::optional<Dose> dose;
+};
+
+} // namespace boardmark::core

@@ -1,0 +1,34 @@
+#pragma once
+
+namespace boardmark::core {
+
+/// What a number of a result measures, and with it the SI unit it is in.
+enum class Measure {
+    w_cm,             ///< mass ratio of mixing water to cementitious material
+    ratio,            ///< any other plain ratio
+    percent,          ///< %
+    chloride,         ///< % of cementitious material
+    strength,         ///< MPa
+    slump,            ///< mm
+    aggregate_size,   ///< mm
+    length,           ///< mm
+    concentration,    ///< kg per m3 of concrete
+    fresh_density,    ///< kg/m3 of fresh concrete
+    bulk_density,     ///< kg/m3 of dry-rodded aggregate
+    relative_density, ///< to water
+    fineness_modulus,
+    bulk_volume,     ///< dry-rodded volume of coarse aggregate per volume of concrete
+    absolute_volume, ///< m3 per m3 of concrete
+    count,
+    age,    ///< d
+    volume, ///< m3
+    mass,   ///< kg
+};
+
+/// A value in the unit that its measure states.
+struct Quantity {
+    double value;
+    Measure measure;
+};
+
+} // namespace boardmark::core

@@ -1,0 +1,204 @@
+#pragma once
+
+#include <boardmark/core/kind.hpp>
+#include <boardmark/core/mix.hpp>
+#include <boardmark/core/source.hpp>
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace boardmark::core {
+
+/// A row of a table that is entered by nominal maximum size. A gap in the print is NaN.
+struct SizeRow {
+    Source source;
+    std::vector<double> sizes_mm; ///< increasing
+    std::vector<double> values;   ///< one for each size
+};
+
+/// Mixing water of one slump band.
+struct SlumpBand {
+    double low_mm;
+    double high_mm;
+    SizeRow water_kg_m3;
+};
+
+/// A row of the strength table: the ratio for an average strength.
+struct StrengthRow {
+    double strength_mpa;
+    std::optional<double> w_cm_plain;
+    std::optional<double> w_cm_air_entrained;
+    bool continues; ///< a row of another work that carries on where the method's table ends
+    Source source;
+};
+
+/// Bulk volume of coarse aggregate by size and fineness modulus of the sand.
+struct BulkVolumeTable {
+    std::vector<double> fineness_moduli; ///< increasing
+    std::vector<SizeRow> columns;        ///< one for each fineness modulus
+    double lowest_continued;             ///< the line may be continued down to this modulus
+    double highest_continued;            ///< and up to this one
+};
+
+/// Slump that the method recommends for a kind of construction, consolidated by vibration.
+struct SlumpRecommendation {
+    std::string construction;
+    double low_mm;
+    double high_mm;
+    Source source;
+};
+
+/// Tables of the proportioning method in one system of units.
+struct MethodTables {
+    std::vector<SlumpBand> water_plain;         ///< increasing bands
+    std::vector<SlumpBand> water_air_entrained; ///< increasing bands
+    SizeRow entrapped_air_percent;
+    double air_entrained_margin_percent; ///< air this far above the entrapped means air-entrained
+    std::vector<StrengthRow> strength;   ///< increasing strength
+    BulkVolumeTable bulk_volume;
+    SizeRow fresh_density_plain_kg_m3;
+    SizeRow fresh_density_air_entrained_kg_m3;
+    std::vector<SlumpRecommendation> slump;
+    std::vector<double> fineness_sieves_mm; ///< the series of the fineness modulus, increasing
+    Source fineness_source;
+};
+
+/// Limits of one exposure class for one kind of member or binder.
+struct ClassLimits {
+    std::optional<double> max_w_cm;
+    double min_strength_mpa;      ///< as printed in the file's system
+    double min_strength_twin_mpa; ///< as printed in the other system
+    Source source;
+};
+
+/// One exposure class of a code.
+struct ExposureClass {
+    std::string name;    ///< "F2"
+    std::string meaning; ///< in one plain line
+    ClassLimits limits;
+    std::optional<ClassLimits> plain_limits;       ///< where plain concrete has others
+    std::optional<ClassLimits> pozzolanic_limits;  ///< where a pozzolan or slag opens another option
+    std::optional<double> chloride_percent; ///< water-soluble, by mass of cementitious material
+    std::vector<std::string> sulfate_cements; ///< designations that the class accepts
+    std::string other_editions;               ///< what another edition says; may be empty
+
+    char category() const { return name.front(); }
+};
+
+/// Air that the code demands by class and size.
+struct AirRules {
+    std::map<std::string, SizeRow> by_class; ///< percent
+    double tolerance_percent;
+    double reduction_percent;         ///< permitted for stronger concrete
+    double reduction_above_strength_mpa;
+    Source tolerance_source;
+    Source reduction_source;
+};
+
+/// Caps on supplementary materials under deicers, percent of all cementitious material.
+struct SupplementaryCaps {
+    std::string class_name; ///< the class they apply to
+    double fly_ash_percent; ///< with natural pozzolans
+    double slag_cement_percent;
+    double silica_fume_percent;
+    double total_percent;
+    double ash_and_fume_percent;
+    Source source;
+};
+
+/// Cement for sulfate and sea water where the designation alone does not decide.
+struct SeawaterCement {
+    std::string class_name;
+    double max_c3a_percent;
+    double max_w_cm;
+    Source source;
+};
+
+/// The standard deviation's factor for a number of tests.
+struct DeviationFactor {
+    double tests;
+    double factor;
+};
+
+/// Rules for the required average strength.
+struct AverageStrengthRules {
+    std::vector<DeviationFactor> factors; ///< increasing tests; the first is the least that counts
+    double average_of_three_factor;
+    double single_test_factor;
+    double single_test_allowance_mpa; ///< up to the step
+    double single_test_fraction;      ///< of the specified strength, above the step
+    double step_mpa;
+    double no_record_low_step_mpa;
+    double no_record_low_margin_mpa;
+    double no_record_middle_margin_mpa;
+    double no_record_high_factor;
+    double no_record_high_margin_mpa;
+    double oldest_record_d;
+    double record_strength_distance_mpa;
+    Source with_records;
+    Source without_records;
+    Source record_validity;
+};
+
+/// Largest aggregate against what it must pass, as fractions of the dimension.
+struct SizeRules {
+    double of_form;
+    double of_bar_spacing;
+    double of_cover;
+    Source source;
+    Source cover_source;
+};
+
+/// Exposure classes and other requirements of one code in one system of units.
+struct CodeTables {
+    std::string name; ///< "ACI 318-19"
+    std::vector<ExposureClass> classes;
+    AirRules air;
+    SupplementaryCaps supplementary;
+    SeawaterCement seawater;
+    AverageStrengthRules average_strength;
+    SizeRules size;
+};
+
+/// A figure that stands in where the papers give none.
+struct TypicalFigure {
+    double value;
+    Source source;
+};
+
+/// Usual figures of an aggregate that has no test report yet.
+struct TypicalAggregate {
+    TypicalFigure relative_density; ///< SSD
+    TypicalFigure absorption_percent;
+    TypicalFigure dry_rodded_density_kg_m3;
+    TypicalFigure fineness_modulus;
+};
+
+/// Rules of the trade that only advise.
+struct PracticeTables {
+    std::map<Kind, TypicalFigure> relative_density;
+    std::map<Kind, TypicalFigure> standard_water_reduction_percent;
+    TypicalAggregate aggregate;
+    TypicalFigure heat_watch_kg_m3;        ///< binder above which heat deserves a look
+    TypicalFigure strength_governs_margin; ///< of w/cm, from which a caution is due
+    TypicalFigure lowest_sand_share_percent;
+    TypicalFigure highest_sand_share_percent;
+    TypicalFigure drinking_water_chloride_percent; ///< by mass of the water
+    TypicalFigure formula_slump_mm; ///< highest slump for which form-pressure formulas hold
+};
+
+/// Every published number that a calculation uses, in one system of units.
+struct Tables {
+    UnitSystem system;
+    double water_density_kg_m3; ///< as the handbooks of that system print it
+    MethodTables method;
+    CodeTables code;
+    PracticeTables practice;
+
+    /// The class of that name. Asserts that the code has it: the reader refuses other names.
+    const ExposureClass& exposure_class(const std::string& name) const;
+};
+
+} // namespace boardmark::core

@@ -1,0 +1,28 @@
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace boardmark::text {
+
+/// The byte where a text stops being UTF-8, or nothing where it is UTF-8 throughout.
+std::optional<std::size_t> first_invalid_byte(std::string_view text);
+
+/// The byte of the first control character other than tab, line feed and carriage return.
+/// The text must be valid UTF-8.
+std::optional<std::size_t> first_control_character(std::string_view text);
+
+/// How many characters (code points) a text has. The text must be valid UTF-8.
+std::size_t count_characters(std::string_view text);
+
+/// How many columns a text takes on a terminal: wide characters two, combining marks none.
+/// The text must be valid UTF-8.
+std::size_t display_width(std::string_view text);
+
+/// The text with every character that steers a terminal (controls, bidirectional overrides, bytes
+/// that are not UTF-8) written out as an escape such as `\u202E`.
+std::string printable(std::string_view text);
+
+} // namespace boardmark::text

@@ -1,0 +1,121 @@
+#include "air_content.hpp"
+
+#include "interpolation.hpp"
+#include "phrases.hpp"
+
+#include <boardmark/core/unresolved.hpp>
+
+namespace boardmark::core {
+namespace {
+
+[[noreturn]] void size_out_of_reach(const SizeRow& row, double size_mm) {
+    throw Unresolved{{"{source} covers nominal maximum sizes from {smallest} to {largest}; "
+                      "the stone is {size}",
+                      {word("source", row.source.citation),
+                       quantity("smallest", {row.sizes_mm.front(), Measure::aggregate_size}),
+                       quantity("largest", {row.sizes_mm.back(), Measure::aggregate_size}),
+                       quantity("size", {size_mm, Measure::aggregate_size})}},
+                     {{"choose stone of a size that the table covers", {}},
+                      {"give the air as 'selections.air' where a trial has shown it", {}}}};
+}
+
+Step air_step(double percent, Provenance provenance, Phrase reason) {
+    return {.quantity = "air",
+            .value = percent,
+            .measure = Measure::percent,
+            .provenance = provenance,
+            .reason = std::move(reason)};
+}
+
+Step given_air(double percent, std::string text) {
+    Step step = air_step(percent, Provenance::given, {std::move(text), {}});
+    step.marks = {Mark::given};
+    return step;
+}
+
+Step table_air(TableValue value, Provenance provenance, Phrase reason, const Source& source) {
+    Step step = air_step(value.value, provenance, std::move(reason));
+    step.source = source;
+    step.marks = with_confidence(value.marks(), source);
+    return step;
+}
+
+TableValue value_or_throw(const SizeRow& row, double size_mm) {
+    const auto value = value_at_size(row, size_mm);
+    if (!value) {
+        size_out_of_reach(row, size_mm);
+    }
+    return *value;
+}
+
+bool is_entrained_or_throw(double air_percent, double size_mm, const Tables& tables) {
+    value_or_throw(tables.method.entrapped_air_percent, size_mm);
+    return *is_entrained(air_percent, size_mm, tables);
+}
+
+} // namespace
+
+const ExposureClass* freezing_class(const Requirements& requirements, const Tables& tables) {
+    for (const std::string& name : requirements.exposure) {
+        const ExposureClass& stated = tables.exposure_class(name);
+        if (stated.category() == 'F') {
+            return &stated;
+        }
+    }
+    return nullptr;
+}
+
+const SizeRow* demanded_air(const ExposureClass* freezing, const Tables& tables) {
+    if (!freezing) {
+        return nullptr;
+    }
+    const auto row = tables.code.air.by_class.find(freezing->name);
+    return row == tables.code.air.by_class.end() ? nullptr : &row->second;
+}
+
+std::optional<bool> is_entrained(double air_percent, double size_mm, const Tables& tables) {
+    const auto entrapped = value_at_size(tables.method.entrapped_air_percent, size_mm);
+    if (!entrapped) {
+        return std::nullopt;
+    }
+    const double least = entrapped->value + tables.method.air_entrained_margin_percent;
+    return air_percent >= least - 1e-9;
+}
+
+AirContent select_air(const Mix& mix, double size_mm, const Tables& tables, Worksheet& worksheet) {
+    const Requirements& requirements = mix.requirements;
+    const ExposureClass* freezing = freezing_class(requirements, tables);
+    const SizeRow* demanded = requirements.air.basis == AirBasis::exposure
+                                  ? demanded_air(freezing, tables)
+                                  : nullptr;
+    const Argument size = quantity("size", {size_mm, Measure::aggregate_size});
+
+    if (mix.selections.air_percent) {
+        const double percent = *mix.selections.air_percent;
+        worksheet.steps.push_back(given_air(percent, "given under 'selections'"));
+        return {percent, demanded || is_entrained_or_throw(percent, size_mm, tables)};
+    }
+    if (requirements.air.basis == AirBasis::stated) {
+        const double percent = requirements.air.percent;
+        worksheet.steps.push_back(given_air(percent, "required air, stated"));
+        return {percent, is_entrained_or_throw(percent, size_mm, tables)};
+    }
+    if (demanded) {
+        const TableValue value = value_or_throw(*demanded, size_mm);
+        worksheet.steps.push_back(
+            table_air(value, Provenance::code,
+                      {"exposure class {class}, nominal maximum size {size}",
+                       {word("class", freezing->name), size}},
+                      demanded->source));
+        return {value.value, true};
+    }
+    const SizeRow& entrapped = tables.method.entrapped_air_percent;
+    const TableValue value = value_or_throw(entrapped, size_mm);
+    worksheet.steps.push_back(
+        table_air(value, Provenance::table,
+                  {"entrapped air at nominal maximum size {size}; none is entrained", {size}},
+                  entrapped.source));
+    return {value.value, false};
+}
+
+} // namespace boardmark::core

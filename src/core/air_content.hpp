@@ -1,0 +1,28 @@
+#pragma once
+
+#include <boardmark/core/requirements.hpp>
+#include <boardmark/core/step.hpp>
+#include <boardmark/core/tables.hpp>
+
+#include <optional>
+
+namespace boardmark::core {
+
+/// The class of the freezing-and-thawing category that is stated, or nullptr.
+const ExposureClass* freezing_class(const Requirements& requirements, const Tables& tables);
+
+/// The row of the code's air table that a class asks for, or nullptr where it asks for none.
+const SizeRow* demanded_air(const ExposureClass* freezing, const Tables& tables);
+
+/// Whether an air content is so far above the entrapped one that it must be entrained. Nothing
+/// where the table of entrapped air does not reach the size.
+std::optional<bool> is_entrained(double air_percent, double size_mm, const Tables& tables);
+
+/// The air that fills the volume, and which columns of the method's tables apply.
+struct AirContent {
+    double percent;
+    bool entrained;
+};
+AirContent select_air(const Mix& mix, double size_mm, const Tables& tables, Worksheet& worksheet);
+
+} // namespace boardmark::core

@@ -1,0 +1,145 @@
+#include <boardmark/core/batch.hpp>
+
+#include "phrases.hpp"
+
+#include <boardmark/core/unresolved.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+namespace boardmark::core {
+namespace {
+
+/// The nearest graduation of the scale.
+double rounded(double kg, const BatchOrder& order) {
+    return order.resolution_kg ? std::round(kg / *order.resolution_kg) * *order.resolution_kg : kg;
+}
+
+BatchItem aggregate_item(const Ingredient& aggregate, const BatchOrder& order) {
+    const AggregateFigures& figures = aggregate.material->aggregate;
+    const double moisture_percent = *figures.moisture_percent;
+    const double dry_kg = *aggregate.dry_kg_m3 * order.volume_m3;
+    return {.name = aggregate.name,
+            .role = aggregate.role,
+            .kg = rounded(dry_kg * (1 + moisture_percent / 100), order),
+            .litres = std::nullopt,
+            .moisture_percent = moisture_percent,
+            .free_water_kg = dry_kg * (moisture_percent - *figures.absorption_percent) / 100};
+}
+
+BatchItem admixture_item(const Ingredient& admixture, const BatchOrder& order) {
+    const bool liquid = admixture.material->kind != Kind::pigment;
+    const double kg = admixture.kg_m3 * order.volume_m3;
+    return {.name = admixture.name,
+            .role = admixture.role,
+            .kg = liquid ? kg : rounded(kg, order),
+            .litres = liquid ? std::optional{*admixture.volume_m3 * order.volume_m3 * 1000}
+                             : std::nullopt,
+            .by_trial = admixture.by_trial};
+}
+
+/// The free water that the wet mass as weighed really carries.
+double free_water_as_weighed_kg(const BatchItem& item, const Ingredient& aggregate) {
+    const double dry_kg = item.kg / (1 + *item.moisture_percent / 100);
+    return dry_kg *
+           (*item.moisture_percent - *aggregate.material->aggregate.absorption_percent) / 100;
+}
+
+[[noreturn]] void too_wet(double free_water_kg, double mixing_water_kg) {
+    throw Unresolved{
+        {"the aggregates carry {free} of free water, but the mix has room for {room} besides the "
+         "admixtures' liquid: the water to batch would be negative",
+         {quantity("free", {free_water_kg, Measure::mass}),
+          quantity("room", {mixing_water_kg, Measure::mass})}},
+        {{"measure the moistures again: a sampling error is the usual cause", {}},
+         {"let the stockpile drain, or take sand from a drier part of it", {}}}};
+}
+
+/// An item that the scale cannot show would be left out in silence.
+void demand_readable(const std::vector<BatchItem>& items, const Proportions& proportions) {
+    for (const BatchItem& item : items) {
+        const auto ingredient = std::ranges::find(proportions.ingredients, item.name,
+                                                  &Ingredient::name);
+        if (item.kg == 0 && ingredient->kg_m3 > 0) {
+            throw Unresolved{{"{name} rounds to nothing at this scale's resolution",
+                              {word("name", item.name)}},
+                             {{"weigh on a finer scale ('--resolution')", {}},
+                              {"mix a larger batch", {}}}};
+        }
+    }
+}
+
+void caution_order_of_batching(const Proportions& proportions, std::vector<Phrase>& cautions) {
+    for (const Ingredient* admixture : of_role(proportions, Role::admixture)) {
+        const Argument name = word("name", admixture->name);
+        if (admixture->by_trial) {
+            cautions.push_back({"{name} is dosed by trial: find the dose on the trial batch and "
+                                "write it down.",
+                                {name}});
+        }
+        if (admixture->material->kind == Kind::high_range_water_reducer) {
+            cautions.push_back({"{name} goes in last, after the first slump is measured, then mixes "
+                                "as long as its data sheet says. Hold back a tenth of the water "
+                                "until the slump is seen; no water after the reducer.",
+                                {name}});
+        }
+    }
+}
+
+} // namespace
+
+Batch batch(const Proportions& proportions, const BatchOrder& order, double water_density_kg_m3) {
+    Batch batch{.volume_m3 = order.volume_m3,
+                .items = {},
+                .free_water_kg = 0,
+                .w_cm = 0,
+                .mass_kg = 0,
+                .cautions = {}};
+    double exact_free_water_kg = 0;
+    double liquid_kg = 0;
+    double binder_kg = 0;
+    for (const Ingredient& ingredient : proportions.ingredients) {
+        switch (ingredient.role) {
+        case Role::water:
+        case Role::air:
+            break;
+        case Role::binder:
+            batch.items.push_back({.name = ingredient.name,
+                                   .role = ingredient.role,
+                                   .kg = rounded(ingredient.kg_m3 * order.volume_m3, order),
+                                   .litres = std::nullopt});
+            binder_kg += batch.items.back().kg;
+            break;
+        case Role::coarse:
+        case Role::fine:
+            batch.items.push_back(aggregate_item(ingredient, order));
+            exact_free_water_kg += *batch.items.back().free_water_kg;
+            batch.items.back().free_water_kg =
+                free_water_as_weighed_kg(batch.items.back(), ingredient);
+            batch.free_water_kg += *batch.items.back().free_water_kg;
+            break;
+        case Role::admixture:
+            batch.items.push_back(admixture_item(ingredient, order));
+            liquid_kg += ingredient.liquid_kg_m3 * order.volume_m3;
+            break;
+        }
+    }
+    demand_readable(batch.items, proportions);
+    const double room_kg = proportions.totals.water_kg_m3 * order.volume_m3 - liquid_kg;
+    if (exact_free_water_kg > room_kg) {
+        too_wet(exact_free_water_kg, room_kg);
+    }
+    const double water_kg = rounded(room_kg - exact_free_water_kg, order);
+    batch.items.insert(batch.items.begin(), {.name = "water",
+                                             .role = Role::water,
+                                             .kg = water_kg,
+                                             .litres = 1000 * water_kg / water_density_kg_m3});
+    for (const BatchItem& item : batch.items) {
+        batch.mass_kg += item.kg;
+    }
+    batch.w_cm = (water_kg + batch.free_water_kg + liquid_kg) / binder_kg;
+    caution_order_of_batching(proportions, batch.cautions);
+    return batch;
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,103 @@
+#include "compare.hpp"
+#include "exposure_limits.hpp"
+
+#include "../air_content.hpp"
+#include "../interpolation.hpp"
+#include "../phrases.hpp"
+
+#include <algorithm>
+
+namespace boardmark::core {
+namespace {
+
+Verdict within(double percent, Limit limit) {
+    return worse(at_least({percent, *limit.low, percent_precision}),
+                 at_most({percent, *limit.high, percent_precision}));
+}
+
+Checks exposure_check(const CheckContext& context) {
+    const ExposureClass* freezing = freezing_class(context.requirements, context.tables);
+    const SizeRow* row = demanded_air(freezing, context.tables);
+    if (!row) {
+        return {};
+    }
+    const AirRules& rules = context.tables.code.air;
+    const double size_mm = context.proportions.selection.nominal_max_size_mm;
+    const double percent = context.proportions.selection.air_percent;
+    Check check{.id = "air.exposure",
+                .verdict = Verdict::not_checked,
+                .measure = Measure::percent,
+                .requirement = freezing->name,
+                .source = row->source};
+    const auto target = value_at_size(*row, size_mm);
+    if (!target) {
+        check.message = {"the code's air table has no {size} stone",
+                         {quantity("size", {size_mm, Measure::aggregate_size})}};
+        return {std::move(check)};
+    }
+    const Limit limit{.low = target->value - rules.tolerance_percent,
+                      .high = target->value + rules.tolerance_percent};
+    const bool may_reduce =
+        context.requirements.strength_mpa > rules.reduction_above_strength_mpa * (1 + 1e-9);
+    check.value = percent;
+    check.limit = limit;
+    check.verdict = within(percent, limit);
+
+    std::string text = "air {value}; {classes} asks {target} at {size} stone, delivered within "
+                       "{tolerance} points";
+    if (may_reduce) {
+        text += "; above {strength} the code permits {reduction} point less";
+        const Limit reduced{.low = *limit.low - rules.reduction_percent, .high = limit.high};
+        if (check.verdict == Verdict::fails && within(percent, reduced) != Verdict::fails) {
+            check.verdict = Verdict::watch;
+            text += ", and only with that does it hold";
+        }
+    }
+    check.message = {
+        std::move(text),
+        {quantity("value", {percent, Measure::percent}), word("classes", freezing->name),
+         quantity("target", {target->value, Measure::percent}),
+         quantity("size", {size_mm, Measure::aggregate_size}),
+         quantity("tolerance", {rules.tolerance_percent, Measure::ratio}),
+         quantity("strength", {rules.reduction_above_strength_mpa, Measure::strength}),
+         quantity("reduction", {rules.reduction_percent, Measure::ratio})}};
+    return {std::move(check)};
+}
+
+/// Cements whose designation ends in A after the type (IA, IIA, IIIA) are air-entraining.
+bool is_air_entraining_cement(const Material& material) {
+    const std::string& standard = material.standard;
+    return is_cement(material.kind) && standard.size() >= 2 && standard.ends_with("IA");
+}
+
+bool entrains_air(const Ingredient& ingredient) {
+    return ingredient.material && (ingredient.material->kind == Kind::air_entraining_admixture ||
+                                   is_air_entraining_cement(*ingredient.material));
+}
+
+Checks agent_check(const CheckContext& context) {
+    if (!context.proportions.selection.air_entrained) {
+        return {};
+    }
+    const bool found = std::ranges::any_of(context.proportions.ingredients, entrains_air);
+    const double percent = context.proportions.selection.air_percent;
+    return {{.id = "air.agent",
+             .verdict = found ? Verdict::holds : Verdict::watch,
+             .value = percent,
+             .measure = Measure::percent,
+             .requirement = "entrained air",
+             .message = {found ? "an ingredient entrains the air of {value}"
+                               : "no ingredient can entrain the air of {value}: add an "
+                                 "air-entraining admixture or an air-entraining cement",
+                         {quantity("value", {percent, Measure::percent})}}}};
+}
+
+} // namespace
+
+Checks check_air(const CheckContext& context) {
+    Checks checks = exposure_check(context);
+    std::ranges::move(agent_check(context), std::back_inserter(checks));
+    return checks;
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,31 @@
+#pragma once
+
+#include <boardmark/core/check.hpp>
+
+#include <vector>
+
+namespace boardmark::core {
+
+/// What every check may look at.
+struct CheckContext {
+    const Requirements& requirements;
+    const Proportions& proportions;
+    const Tables& tables;
+};
+
+using Checks = std::vector<Check>;
+
+// One function for each subject; a check that does not apply is left out.
+
+Checks check_exposure_statement(const CheckContext& context);
+Checks check_water_cement_ratio(const CheckContext& context);
+Checks check_strength(const CheckContext& context);
+Checks check_air(const CheckContext& context);
+Checks check_supplementary(const CheckContext& context);
+Checks check_sulfate_cement(const CheckContext& context);
+Checks check_chloride(const CheckContext& context);
+Checks check_aggregate_size(const CheckContext& context);
+Checks check_amounts(const CheckContext& context);
+Checks check_finish(const CheckContext& context);
+
+} // namespace boardmark::core

@@ -1,0 +1,36 @@
+#pragma once
+
+#include <boardmark/core/check.hpp>
+#include <boardmark/core/tables.hpp>
+
+namespace boardmark::core {
+
+/// A value, the limit it is held against, and the precision to which that limit is printed.
+struct Comparison {
+    double value;
+    double limit;
+    double precision;
+};
+
+/// A value that rounds to the limit but exceeds it unrounded is a `watch`.
+Verdict at_most(Comparison comparison);
+Verdict at_least(Comparison comparison);
+
+/// How much a verdict asks for a reader's attention: fails, then not checked, watch, holds.
+int severity(Verdict verdict);
+
+/// The worse of two verdicts on one requirement.
+Verdict worse(Verdict left, Verdict right);
+
+constexpr double w_cm_precision = 0.01;
+constexpr double percent_precision = 0.1;
+constexpr double chloride_precision_percent = 0.01;
+
+/// 10 psi in the US system, 0.1 MPa in SI.
+double strength_precision_mpa(UnitSystem system);
+
+/// A strength against a limit that both systems print: one that equals the other system's print
+/// meets it as well.
+Verdict strength_at_least(double strength_mpa, const ClassLimits& limits, UnitSystem system);
+
+} // namespace boardmark::core

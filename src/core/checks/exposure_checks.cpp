@@ -1,0 +1,57 @@
+#include "exposure_limits.hpp"
+
+#include "../phrases.hpp"
+
+namespace boardmark::core {
+namespace {
+
+struct Category {
+    char letter;
+    const char* subject;
+};
+constexpr Category categories[] = {
+    {'F', "freezing and thawing"},
+    {'S', "sulfate and sea water"},
+    {'W', "contact with water"},
+    {'C', "corrosion of reinforcement"},
+};
+
+} // namespace
+
+Checks check_exposure_statement(const CheckContext& context) {
+    Checks checks;
+    for (const Category& category : categories) {
+        if (!stated_class(context, category.letter)) {
+            checks.push_back({.id = "exposure.stated",
+                              .verdict = Verdict::not_checked,
+                              .requirement = std::string{category.letter},
+                              .message = {"no class of category {category} ({subject}) is stated; "
+                                          "the designer states it",
+                                          {word("category", std::string{category.letter}),
+                                           word("subject", category.subject)}}});
+        }
+    }
+    if (checks.empty()) {
+        checks.push_back({.id = "exposure.stated",
+                          .verdict = Verdict::holds,
+                          .requirement = "F, S, W, C",
+                          .message = {"a class of each category is stated", {}}});
+    }
+    const ExposureClass* freezing = stated_class(context, 'F');
+    const ExposureClass* corrosion = stated_class(context, 'C');
+    if (freezing && freezing->name == "F3" && context.requirements.reinforced) {
+        const bool consistent = corrosion && corrosion->name == "C2";
+        checks.push_back(
+            {.id = "exposure.consistent",
+             .verdict = consistent ? Verdict::holds : Verdict::watch,
+             .requirement = "F3",
+             .source = freezing->limits.source,
+             .message = {consistent ? "F3 and C2 are stated together"
+                                    : "F3 means deicers, and deicers reach the bars: state C2 as "
+                                      "well, or say why not",
+                         {}}});
+    }
+    return checks;
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,43 @@
+#include "exposure_limits.hpp"
+
+#include "../water_cement_ratio.hpp"
+
+namespace boardmark::core {
+
+std::vector<StatedClass> stated_classes(const CheckContext& context) {
+    const bool pozzolanic = has_pozzolan_or_slag(binder_materials(context.proportions));
+    std::vector<StatedClass> classes;
+    for (const std::string& name : context.requirements.exposure) {
+        const ExposureClass& exposure = context.tables.exposure_class(name);
+        classes.push_back({&exposure, &applicable_limits(
+                                          exposure, context.requirements.reinforced, pozzolanic)});
+    }
+    return classes;
+}
+
+const ExposureClass* stated_class(const CheckContext& context, char category) {
+    for (const StatedClass& stated : stated_classes(context)) {
+        if (stated.exposure->category() == category) {
+            return stated.exposure;
+        }
+    }
+    return nullptr;
+}
+
+std::vector<const Material*> binder_materials(const Proportions& proportions) {
+    std::vector<const Material*> materials;
+    for (const Ingredient* binder : of_role(proportions, Role::binder)) {
+        materials.push_back(&*binder->material);
+    }
+    return materials;
+}
+
+std::string joined(const std::vector<std::string>& words) {
+    std::string text;
+    for (const std::string& word : words) {
+        text += (text.empty() ? "" : ", ") + word;
+    }
+    return text;
+}
+
+} // namespace boardmark::core

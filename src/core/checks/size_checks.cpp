@@ -1,0 +1,70 @@
+#include "compare.hpp"
+#include "checks.hpp"
+
+#include "../phrases.hpp"
+
+namespace boardmark::core {
+namespace {
+
+constexpr double size_precision_mm = 0.1;
+
+struct Passage {
+    const char* id;
+    const char* what;
+    const char* key;
+    std::optional<double> dimension_mm;
+    double fraction;
+    const Source* source;
+    bool only_advises;
+};
+
+Check check_passage(const Passage& passage, double size_mm) {
+    Check check{.id = passage.id,
+                .verdict = Verdict::not_checked,
+                .measure = Measure::aggregate_size,
+                .requirement = passage.what,
+                .source = *passage.source};
+    if (!passage.dimension_mm) {
+        check.message = {"'requirements.section.{key}' is not stated; the drawings have it",
+                         {word("key", passage.key)}};
+        return check;
+    }
+    const double limit_mm = passage.fraction * *passage.dimension_mm;
+    check.value = size_mm;
+    check.limit = Limit{.low = std::nullopt, .high = limit_mm};
+    check.verdict = at_most({size_mm, limit_mm, size_precision_mm});
+    if (passage.only_advises && check.verdict == Verdict::fails) {
+        check.verdict = Verdict::watch;
+    }
+    check.message = {"stone of {value}, at most {limit}: {fraction} of the {what}, {dimension}",
+                     {quantity("value", {size_mm, Measure::aggregate_size}),
+                      quantity("limit", {limit_mm, Measure::aggregate_size}),
+                      quantity("fraction", {passage.fraction, Measure::ratio}),
+                      word("what", passage.what),
+                      quantity("dimension", {*passage.dimension_mm, Measure::length})}};
+    return check;
+}
+
+} // namespace
+
+Checks check_aggregate_size(const CheckContext& context) {
+    const Section& section = context.requirements.section;
+    const SizeRules& rules = context.tables.code.size;
+    const double size_mm = context.proportions.selection.nominal_max_size_mm;
+    Checks checks{check_passage({"size.form", "narrowest dimension between the forms", "thickness",
+                                 section.thickness_mm, rules.of_form, &rules.source, false},
+                                size_mm)};
+    if (context.requirements.reinforced) {
+        checks.push_back(check_passage({"size.bars", "clear spacing of the bars",
+                                        "clear_bar_spacing", section.clear_bar_spacing_mm,
+                                        rules.of_bar_spacing, &rules.source, false},
+                                       size_mm));
+        checks.push_back(check_passage({"size.cover", "clear cover", "clear_cover",
+                                        section.clear_cover_mm, rules.of_cover,
+                                        &rules.cover_source, true},
+                                       size_mm));
+    }
+    return checks;
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,122 @@
+#include "compare.hpp"
+#include "exposure_limits.hpp"
+
+#include "../phrases.hpp"
+#include "../water_cement_ratio.hpp"
+
+#include <algorithm>
+#include <cctype>
+
+namespace boardmark::core {
+namespace {
+
+/// The words of a designation: "ASTM C595 IL(10)(MS)" → ASTM C595 IL 10 MS.
+std::vector<std::string> words_of(const std::string& designation) {
+    std::vector<std::string> words{""};
+    for (const char character : designation) {
+        if (std::isalnum(static_cast<unsigned char>(character))) {
+            words.back() +=
+                static_cast<char>(std::toupper(static_cast<unsigned char>(character)));
+        } else if (!words.back().empty()) {
+            words.emplace_back();
+        }
+    }
+    if (words.back().empty()) {
+        words.pop_back();
+    }
+    return words;
+}
+
+/// Whether a standard names a type besides its number.
+bool states_type(const std::vector<std::string>& words) {
+    return std::ranges::any_of(words, [](const std::string& word) {
+        const bool is_number = word.starts_with("C") && word.size() > 1 &&
+                               std::isdigit(static_cast<unsigned char>(word[1]));
+        return !is_number && word != "ASTM" && word != "TYPE";
+    });
+}
+
+bool is_accepted(const std::vector<std::string>& words, const ExposureClass& exposure) {
+    return std::ranges::any_of(exposure.sulfate_cements, [&](const std::string& designation) {
+        return std::ranges::all_of(words_of(designation), [&](const std::string& word) {
+            return std::ranges::count(words, word) > 0;
+        });
+    });
+}
+
+struct Finding {
+    Verdict verdict;
+    Phrase message;
+};
+
+Finding examine(const Material& cement, const ExposureClass& exposure,
+                const CheckContext& context) {
+    const SeawaterCement& seawater = context.tables.code.seawater;
+    const Argument name = word("name", cement.name);
+    const Argument exposure_class = word("class", exposure.name);
+    const auto words = words_of(cement.standard);
+    if (is_accepted(words, exposure)) {
+        return {Verdict::holds,
+                {"{name} ({standard}) is accepted in {class}",
+                 {name, word("standard", cement.standard), exposure_class}}};
+    }
+    const bool seawater_rule_applies = exposure.name == seawater.class_name &&
+                                       cement.binder.c3a_percent &&
+                                       *cement.binder.c3a_percent <=
+                                           seawater.max_c3a_percent + 1e-9;
+    if (seawater_rule_applies &&
+        at_most({context.proportions.totals.w_cm, seawater.max_w_cm, w_cm_precision}) !=
+            Verdict::fails) {
+        return {Verdict::watch,
+                {"{name}: C3A {c3a} at w/cm not above {w_cm} is accepted in sea water, not in "
+                 "sulfate soil ({source})",
+                 {name, quantity("c3a", {*cement.binder.c3a_percent, Measure::percent}),
+                  quantity("w_cm", {seawater.max_w_cm, Measure::w_cm}),
+                  word("source", seawater.source.citation)}}};
+    }
+    if (!states_type(words)) {
+        return {Verdict::not_checked,
+                {"{name} states no cement type: the mill certificate has it; add 'standard' "
+                 "({class} accepts {accepted})",
+                 {name, exposure_class, word("accepted", joined(exposure.sulfate_cements))}}};
+    }
+    return {Verdict::fails,
+            {"{name} ({standard}) is not accepted in {class}, which asks {accepted}",
+             {name, word("standard", cement.standard), exposure_class,
+              word("accepted", joined(exposure.sulfate_cements))}}};
+}
+
+} // namespace
+
+Checks check_sulfate_cement(const CheckContext& context) {
+    const ExposureClass* exposure = stated_class(context, 'S');
+    if (!exposure || exposure->sulfate_cements.empty()) {
+        return {};
+    }
+    const auto materials = binder_materials(context.proportions);
+    std::vector<Finding> findings;
+    for (const Material* material : materials) {
+        if (is_cement(material->kind)) {
+            findings.push_back(examine(*material, *exposure, context));
+        }
+    }
+    if (findings.empty()) {
+        findings.push_back({Verdict::not_checked, {"the binder holds no cement", {}}});
+    }
+    const Finding& worst = *std::ranges::max_element(
+        findings, {}, [](const Finding& finding) { return severity(finding.verdict); });
+    Check check{.id = "cement.sulfate",
+                .verdict = worst.verdict,
+                .requirement = exposure->name,
+                .source = exposure->limits.source,
+                .message = worst.message};
+    if (exposure->pozzolanic_limits && check.verdict == Verdict::holds &&
+        !has_pozzolan_or_slag(materials)) {
+        check.verdict = Verdict::watch;
+        check.message.text += "; without pozzolan or slag the cement must show the low expansion "
+                              "that the code's second option asks";
+    }
+    return {std::move(check)};
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,103 @@
+#include "compare.hpp"
+#include "exposure_limits.hpp"
+
+#include "../phrases.hpp"
+
+namespace boardmark::core {
+namespace {
+
+/// The lowest limit of the stated classes; the message names every other class with its own.
+Checks exposure_check(const CheckContext& context) {
+    const double w_cm = context.proportions.totals.w_cm;
+    std::vector<StatedClass> limiting;
+    for (const StatedClass& stated : stated_classes(context)) {
+        if (stated.limits->max_w_cm) {
+            limiting.push_back(stated);
+        }
+    }
+    if (limiting.empty()) {
+        return {};
+    }
+    double lowest = *limiting.front().limits->max_w_cm;
+    for (const StatedClass& stated : limiting) {
+        lowest = std::min(lowest, *stated.limits->max_w_cm);
+    }
+    Check check{.id = "w_cm.exposure",
+                .verdict = at_most({w_cm, lowest, w_cm_precision}),
+                .value = w_cm,
+                .limit = Limit{.low = std::nullopt, .high = lowest},
+                .measure = Measure::w_cm,
+                .requirement = {}};
+    std::vector<std::string> governing;
+    std::string text = "w/cm {value}, at most {limit} in {classes}";
+    check.message.arguments = {quantity("value", {w_cm, Measure::w_cm}),
+                               quantity("limit", {lowest, Measure::w_cm})};
+    for (const StatedClass& stated : limiting) {
+        const ExposureClass& exposure = *stated.exposure;
+        if (*stated.limits->max_w_cm == lowest) {
+            governing.push_back(exposure.name);
+            check.source = stated.limits->source;
+            continue;
+        }
+        const bool broken =
+            at_most({w_cm, *stated.limits->max_w_cm, w_cm_precision}) == Verdict::fails;
+        text += "; " + exposure.name + (broken ? " breaks {limit_" : " allows {limit_") +
+                exposure.name + "}";
+        check.message.arguments.push_back(
+            quantity("limit_" + exposure.name, {*stated.limits->max_w_cm, Measure::w_cm}));
+    }
+    check.requirement = joined(governing);
+    check.message.arguments.push_back(word("classes", check.requirement));
+    for (const StatedClass& stated : limiting) {
+        if (*stated.limits->max_w_cm == lowest && !stated.exposure->other_editions.empty()) {
+            text += ". {editions_" + stated.exposure->name + "}";
+            check.message.arguments.push_back(
+                word("editions_" + stated.exposure->name, stated.exposure->other_editions));
+        }
+    }
+    check.message.text = std::move(text);
+    return {std::move(check)};
+}
+
+Check strength_check(const CheckContext& context) {
+    const Selection& selection = context.proportions.selection;
+    const double w_cm = context.proportions.totals.w_cm;
+    Check check{.id = "w_cm.strength",
+                .verdict = Verdict::not_checked,
+                .measure = Measure::w_cm,
+                .requirement = "average strength",
+                .source = {}};
+    const Argument average =
+        quantity("average", {selection.required_average_strength_mpa, Measure::strength});
+    if (selection.strength_by_trial) {
+        check.message = {"w/cm is the exposure limit: prove the strength of {average} by trial",
+                         {average}};
+        return check;
+    }
+    if (!selection.w_cm_by_strength) {
+        check.message = {"no table or curve reaches {average}: prove the strength by trial",
+                         {average}};
+        return check;
+    }
+    const double limit = *selection.w_cm_by_strength;
+    check.verdict = w_cm <= limit + 1e-9 ? Verdict::holds : Verdict::watch;
+    check.value = w_cm;
+    check.limit = Limit{.low = std::nullopt, .high = limit};
+    check.message = {check.verdict == Verdict::holds
+                         ? "w/cm {value}; {limit} is expected to reach the average of {average}"
+                         : "w/cm {value} is above {limit}, at which the average of {average} is "
+                           "expected: prove the strength by trial",
+                     {quantity("value", {w_cm, Measure::w_cm}),
+                      quantity("limit", {limit, Measure::w_cm}), average}};
+    return check;
+}
+
+} // namespace
+
+Checks check_water_cement_ratio(const CheckContext& context) {
+    Checks checks = exposure_check(context);
+    checks.push_back(strength_check(context));
+    return checks;
+}
+
+} // namespace boardmark::core

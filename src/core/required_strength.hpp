@@ -1,0 +1,24 @@
+#pragma once
+
+#include <boardmark/core/phrase.hpp>
+#include <boardmark/core/requirements.hpp>
+#include <boardmark/core/step.hpp>
+#include <boardmark/core/tables.hpp>
+
+namespace boardmark::core {
+
+/// The average strength that the code asks for, so that few tests fall below the specified one.
+struct CodeAverage {
+    double strength_mpa;
+    Phrase reason;
+    Source source;
+    std::optional<Phrase> record_set_aside = {}; ///< why a stated record does not count
+};
+
+CodeAverage code_average(const Requirements& requirements, const AverageStrengthRules& rules);
+
+/// The average strength to proportion for, recorded with its reason.
+double required_average_strength(const Requirements& requirements,
+                                 const AverageStrengthRules& rules, Worksheet& worksheet);
+
+} // namespace boardmark::core

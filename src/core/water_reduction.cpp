@@ -1,0 +1,103 @@
+#include "water_reduction.hpp"
+
+#include "material_figures.hpp"
+#include "phrases.hpp"
+
+#include <boardmark/core/unresolved.hpp>
+
+#include <algorithm>
+
+namespace boardmark::core {
+namespace {
+
+struct Reduction {
+    double percent;
+    Phrase reason;
+    Source source;
+    Marks marks;
+};
+
+Reduction by_standard(const Material& reducer, const Tables& tables) {
+    const TypicalFigure& least =
+        tables.practice.standard_water_reduction_percent.at(reducer.kind);
+    return {.percent = least.value,
+            .reason = {"{name}: the least that its standard demands of a {kind}",
+                       {word("name", reducer.name),
+                        word("kind", std::string{name_of(reducer.kind)})}},
+            .source = least.source,
+            .marks = with_confidence({Mark::typical}, least.source)};
+}
+
+[[noreturn]] void dose_above_curve(const Material& reducer) {
+    throw Unresolved{
+        {"the dose of {name} lies above the last point of its 'water_reduction'",
+         {word("name", reducer.name)}},
+        {{"lower the dose", {}},
+         {"add the supplier's water reduction at this dose, within the product's recommended "
+          "range",
+          {}}}};
+}
+
+/// Linear between the points, and from nothing at no dose to the first point.
+Reduction by_curve(const Dosage& dosage, const Tables& tables) {
+    const Material& reducer = dosage.material;
+    const auto& curve = reducer.admixture.water_reduction;
+    const double density_kg_m3 = product_density(reducer, tables).value;
+    const double dose = dose_percent(*dosage.dose, density_kg_m3);
+
+    double lower_dose = 0;
+    double lower_percent = 0;
+    for (const WaterReductionPoint& point : curve) {
+        const double upper_dose = dose_percent(point.dose, density_kg_m3);
+        if (dose <= upper_dose * (1 + 1e-9)) {
+            const double fraction = (dose - lower_dose) / (upper_dose - lower_dose);
+            const bool on_point = fraction > 1 - 1e-9;
+            const bool before_first = &point == &curve.front() && !on_point;
+            Reduction reduction{
+                .percent = lower_percent + fraction * (point.percent - lower_percent),
+                .reason = {before_first ? "{name}: between no dose and the first point of its curve"
+                                        : "{name}: product curve at this dose",
+                           {word("name", reducer.name)}},
+                .source = {"product data of the mix file", Confidence::read},
+                .marks = {}};
+            if (!on_point) {
+                reduction.marks.push_back(Mark::interpolated);
+            }
+            if (before_first) {
+                reduction.marks.push_back(Mark::estimate);
+            }
+            return reduction;
+        }
+        lower_dose = upper_dose;
+        lower_percent = point.percent;
+    }
+    dose_above_curve(reducer);
+}
+
+} // namespace
+
+double water_reduction_percent(const Mix& mix, const Tables& tables, Worksheet& worksheet) {
+    double remaining = 1;
+    for (const Dosage& dosage : mix.admixtures) {
+        const Material& reducer = dosage.material;
+        const bool works_for_flow = reducer.kind == Kind::high_range_water_reducer &&
+                                    mix.requirements.slump_before_reducer_mm;
+        if (!reduces_water(reducer.kind) || !dosage.dose || works_for_flow) {
+            continue;
+        }
+        Reduction reduction = reducer.admixture.standard_minimum_reduction
+                                  ? by_standard(reducer, tables)
+                                  : by_curve(dosage, tables);
+        remaining *= 1 - reduction.percent / 100;
+        worksheet.steps.push_back({.quantity = "water_reduction",
+                                   .value = reduction.percent,
+                                   .measure = Measure::percent,
+                                   .provenance = Provenance::table,
+                                   .reason = std::move(reduction.reason),
+                                   .source = std::move(reduction.source),
+                                   .marks = std::move(reduction.marks)});
+    }
+    return 100 * (1 - remaining);
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,121 @@
+#include <boardmark/text/utf8.hpp>
+
+#include <utf8proc.h>
+
+#include <array>
+#include <cstdio>
+
+namespace boardmark::text {
+namespace {
+
+struct Decoded {
+    utf8proc_int32_t character;
+    std::size_t length;
+};
+
+/// The character at a byte, or nothing where the bytes there are not UTF-8.
+std::optional<Decoded> decode(std::string_view text, std::size_t at) {
+    utf8proc_int32_t character = -1;
+    const auto* bytes = reinterpret_cast<const utf8proc_uint8_t*>(text.data());
+    const auto length = utf8proc_iterate(
+        bytes + at, static_cast<utf8proc_ssize_t>(text.size() - at), &character);
+    if (length <= 0) {
+        return std::nullopt;
+    }
+    return Decoded{character, static_cast<std::size_t>(length)};
+}
+
+template <class Visit>
+void for_each_character(std::string_view text, Visit visit) {
+    for (std::size_t at = 0; at < text.size();) {
+        const auto decoded = decode(text, at);
+        if (!decoded) {
+            return;
+        }
+        visit(decoded->character);
+        at += decoded->length;
+    }
+}
+
+bool is_control(utf8proc_int32_t character) {
+    return utf8proc_category(character) == UTF8PROC_CATEGORY_CC;
+}
+
+bool is_white_space_control(utf8proc_int32_t character) {
+    return character == '\t' || character == '\n' || character == '\r';
+}
+
+/// Marks that change the order of what stands beside them, and other invisible format characters.
+bool is_invisible_format(utf8proc_int32_t character) {
+    const auto category = utf8proc_category(character);
+    return category == UTF8PROC_CATEGORY_CF || category == UTF8PROC_CATEGORY_ZL ||
+           category == UTF8PROC_CATEGORY_ZP;
+}
+
+std::string escape(const char* form, unsigned value) {
+    std::array<char, 16> buffer{};
+    std::snprintf(buffer.data(), buffer.size(), form, value);
+    return buffer.data();
+}
+
+} // namespace
+
+std::optional<std::size_t> first_invalid_byte(std::string_view text) {
+    for (std::size_t at = 0; at < text.size();) {
+        const auto decoded = decode(text, at);
+        if (!decoded) {
+            return at;
+        }
+        at += decoded->length;
+    }
+    return std::nullopt;
+}
+
+std::optional<std::size_t> first_control_character(std::string_view text) {
+    for (std::size_t at = 0; at < text.size();) {
+        const auto decoded = decode(text, at);
+        if (!decoded) {
+            return std::nullopt;
+        }
+        if (is_control(decoded->character) && !is_white_space_control(decoded->character)) {
+            return at;
+        }
+        at += decoded->length;
+    }
+    return std::nullopt;
+}
+
+std::size_t count_characters(std::string_view text) {
+    std::size_t count = 0;
+    for_each_character(text, [&](utf8proc_int32_t) { ++count; });
+    return count;
+}
+
+std::size_t display_width(std::string_view text) {
+    std::size_t width = 0;
+    for_each_character(text, [&](utf8proc_int32_t character) {
+        width += static_cast<std::size_t>(utf8proc_charwidth(character));
+    });
+    return width;
+}
+
+std::string printable(std::string_view text) {
+    std::string result;
+    for (std::size_t at = 0; at < text.size();) {
+        const auto decoded = decode(text, at);
+        if (!decoded) {
+            result += escape("\\x%02X", static_cast<unsigned char>(text[at]));
+            ++at;
+            continue;
+        }
+        if (is_control(decoded->character) || is_invisible_format(decoded->character)) {
+            result += escape("\\u%04X", static_cast<unsigned>(decoded->character));
+        } else {
+            result += text.substr(at, decoded->length);
+        }
+        at += decoded->length;
+    }
+    return result;
+}
+
+} // namespace boardmark::text

@@ -1,0 +1,57 @@
+#include <boardmark/units/dimension.hpp>
+
+namespace boardmark::units {
+
+std::string_view describe(Dimension dimension) {
+    switch (dimension) {
+    case Dimension::length:
+        return "a length (in, ft, mm, m)";
+    case Dimension::mass:
+        return "a mass (lb, kg)";
+    case Dimension::volume:
+        return "a volume (yd3, ft3, gal, fl oz, m3, L)";
+    case Dimension::stress:
+        return "a stress (psi, MPa)";
+    case Dimension::mass_per_volume:
+        return "a mass per volume (lb/ft3, lb/yd3, kg/m3)";
+    case Dimension::percentage:
+        return "a percentage (%)";
+    case Dimension::time:
+        return "a time (min, h, d, months)";
+    case Dimension::temperature:
+        return "a temperature (degF, degC)";
+    case Dimension::dose:
+        return "a dose (fl oz/cwt, mL/100 kg)";
+    case Dimension::mass_ratio:
+        return "a mass ratio (kg/kg, kg/t)";
+    }
+    return "";
+}
+
+std::string_view inside_unit(Dimension dimension) {
+    switch (dimension) {
+    case Dimension::length:
+        return "mm";
+    case Dimension::mass:
+        return "kg";
+    case Dimension::volume:
+        return "m3";
+    case Dimension::stress:
+        return "MPa";
+    case Dimension::mass_per_volume:
+        return "kg/m3";
+    case Dimension::percentage:
+        return "%";
+    case Dimension::time:
+        return "d";
+    case Dimension::temperature:
+        return "degC";
+    case Dimension::dose:
+        return "m3/kg";
+    case Dimension::mass_ratio:
+        return "kg/kg";
+    }
+    return "";
+}
+
+} // namespace boardmark::units
