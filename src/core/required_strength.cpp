@@ -44,7 +44,7 @@ CodeAverage without_record(double specified_mpa, const AverageStrengthRules& rul
                        {quantity("factor", {rules.no_record_high_factor, Measure::ratio}),
                         quantity("strength", {specified_mpa, Measure::strength}),
                         quantity("margin", {rules.no_record_high_margin_mpa, Measure::strength})}},
-            .source = rules.without_records};
+            .source = rules.without_records_above_step};
 }
 
 CodeAverage from_record(double specified_mpa, const StrengthRecords& records,

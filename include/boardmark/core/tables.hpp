@@ -93,19 +93,20 @@ struct AirRules {
     double tolerance_percent;
     double reduction_percent;         ///< permitted for stronger concrete
     double reduction_above_strength_mpa;
-    Source tolerance_source;
-    Source reduction_source;
 };
 
-/// Caps on supplementary materials under deicers, percent of all cementitious material.
+/// Caps on supplementary materials under deicers, percent of all cementitious material by mass.
+struct Cap {
+    double percent;
+    Source source;
+};
 struct SupplementaryCaps {
     std::string class_name; ///< the class they apply to
-    double fly_ash_percent; ///< with natural pozzolans
-    double slag_cement_percent;
-    double silica_fume_percent;
-    double total_percent;
-    double ash_and_fume_percent;
-    Source source;
+    Cap fly_ash;            ///< with natural pozzolans
+    Cap slag_cement;
+    Cap silica_fume;
+    Cap total;
+    Cap ash_and_fume;
 };
 
 /// Cement for sulfate and sea water where the designation alone does not decide.
@@ -139,7 +140,7 @@ struct AverageStrengthRules {
     double record_strength_distance_mpa;
     Source with_records;
     Source without_records;
-    Source record_validity;
+    Source without_records_above_step;
 };
 
 /// Largest aggregate against what it must pass, as fractions of the dimension.

@@ -57,11 +57,11 @@ const Material* unknown_blend(const Proportions& proportions) {
     return nullptr;
 }
 
-struct Cap {
+struct Capped {
     const char* id;
     const char* what;
     double percent;
-    double limit;
+    const Cap& cap;
 };
 
 } // namespace
@@ -73,33 +73,33 @@ Checks check_supplementary(const CheckContext& context) {
     }
     const Supplementary found = supplementary_of(context.proportions);
     const Material* unknown = unknown_blend(context.proportions);
-    const Cap rows[] = {
-        {"scm.fly_ash", "fly ash and natural pozzolan", found.ash, caps.fly_ash_percent},
-        {"scm.slag_cement", "slag cement", found.slag, caps.slag_cement_percent},
-        {"scm.silica_fume", "silica fume", found.fume, caps.silica_fume_percent},
-        {"scm.total", "supplementary materials in all", found.total(), caps.total_percent},
+    const Capped rows[] = {
+        {"scm.fly_ash", "fly ash and natural pozzolan", found.ash, caps.fly_ash},
+        {"scm.slag_cement", "slag cement", found.slag, caps.slag_cement},
+        {"scm.silica_fume", "silica fume", found.fume, caps.silica_fume},
+        {"scm.total", "supplementary materials in all", found.total(), caps.total},
         {"scm.ash_and_fume", "fly ash, pozzolan and silica fume", found.ash + found.fume,
-         caps.ash_and_fume_percent},
+         caps.ash_and_fume},
     };
     Checks checks;
-    for (const Cap& cap : rows) {
-        Check check{.id = cap.id,
+    for (const Capped& row : rows) {
+        Check check{.id = row.id,
                     .verdict = Verdict::not_checked,
                     .measure = Measure::percent,
                     .requirement = caps.class_name,
-                    .source = caps.source};
+                    .source = row.cap.source};
         if (unknown) {
             check.message = {"{name} is a blended cement: its mill certificate says what it "
                              "holds; add 'contains'",
                              {word("name", unknown->name)}};
         } else {
-            check.verdict = at_most({cap.percent, cap.limit, percent_precision});
-            check.value = cap.percent;
-            check.limit = Limit{.low = std::nullopt, .high = cap.limit};
+            check.verdict = at_most({row.percent, row.cap.percent, percent_precision});
+            check.value = row.percent;
+            check.limit = Limit{.low = std::nullopt, .high = row.cap.percent};
             check.message = {"{what}: {value} of cementitious material, at most {limit} in {class}",
-                             {word("what", cap.what),
-                              quantity("value", {cap.percent, Measure::percent}),
-                              quantity("limit", {cap.limit, Measure::percent}),
+                             {word("what", row.what),
+                              quantity("value", {row.percent, Measure::percent}),
+                              quantity("limit", {row.cap.percent, Measure::percent}),
                               word("class", caps.class_name)}};
         }
         checks.push_back(std::move(check));

@@ -1,0 +1,26 @@
+#pragma once
+
+#include <boardmark/core/tables.hpp>
+
+#include <string>
+#include <vector>
+
+namespace boardmark::reference {
+
+/// Every published number that a calculation needs, in one system of units. They are built into the
+/// program from data/*.yaml; nothing is read from disk.
+core::Tables tables(core::UnitSystem system);
+
+/// An exposure class in one plain line, for a reader who does not know the code.
+struct ExplainedClass {
+    std::string name;
+    std::string meaning;
+};
+
+/// Every exposure class of the code known here, in the order of the code.
+std::vector<ExplainedClass> exposure_classes();
+
+/// The codes whose limits are known here.
+std::vector<std::string> codes();
+
+} // namespace boardmark::reference

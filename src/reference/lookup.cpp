@@ -1,0 +1,68 @@
+#include "lookup.hpp"
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+
+namespace boardmark::reference {
+
+const EmbeddedTable& table(std::string_view name) {
+    const auto tables = embedded_tables();
+    const auto found = std::ranges::find(tables, name, &EmbeddedTable::name);
+    assert(found != tables.end());
+    return *found;
+}
+
+const EmbeddedRow& row(const EmbeddedTable& table, std::string_view name,
+                       std::string_view group) {
+    const auto found = std::ranges::find_if(table.rows, [&](const EmbeddedRow& candidate) {
+        return candidate.name == name && candidate.group == group;
+    });
+    assert(found != table.rows.end());
+    return *found;
+}
+
+double cell(const EmbeddedTable& table, const EmbeddedRow& row, std::string_view column) {
+    const auto found = std::ranges::find(table.columns, column, &EmbeddedColumn::name);
+    assert(found != table.columns.end());
+    return row.cells[static_cast<std::size_t>(found - table.columns.begin())];
+}
+
+double constant(const EmbeddedTable& table, std::string_view name, core::UnitSystem system) {
+    return cell(table, row(table, name), system == core::UnitSystem::us ? "us" : "si");
+}
+
+std::string note(const EmbeddedRow& row, std::string_view name) {
+    const auto found = std::ranges::find(row.notes, name, &EmbeddedNote::name);
+    return found == row.notes.end() ? "" : std::string{found->text};
+}
+
+std::optional<double> present(double cell) {
+    return std::isnan(cell) ? std::nullopt : std::optional{cell};
+}
+
+core::Source source_of(const EmbeddedSource& source) {
+    switch (source.confidence) {
+    case EmbeddedConfidence::common_practice:
+        return {"common practice, no source", core::Confidence::common_practice};
+    case EmbeddedConfidence::from_memory:
+        return {std::string{source.work} + " " + std::string{source.place},
+                core::Confidence::from_memory};
+    case EmbeddedConfidence::read:
+        break;
+    }
+    return {std::string{source.work} + " " + std::string{source.place}, core::Confidence::read};
+}
+
+core::SizeRow size_row(const EmbeddedTable& table, const EmbeddedRow& row,
+                       core::UnitSystem system) {
+    core::SizeRow result{.source = source_of(row.source), .sizes_mm = {}, .values = {}};
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        const EmbeddedColumn& column = table.columns[i];
+        result.sizes_mm.push_back(system == core::UnitSystem::us ? column.at_us : column.at_si);
+        result.values.push_back(row.cells[i]);
+    }
+    return result;
+}
+
+} // namespace boardmark::reference

@@ -1,0 +1,39 @@
+#pragma once
+
+#include "embedded_table.hpp"
+
+#include <boardmark/core/tables.hpp>
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace boardmark::reference {
+
+/// The table of that name. Asserts that data/ has it.
+const EmbeddedTable& table(std::string_view name);
+
+/// The row of that name and group. Asserts that the table has it.
+const EmbeddedRow& row(const EmbeddedTable& table, std::string_view name,
+                       std::string_view group = "");
+
+/// The cell under a named column. Asserts that the table has that column.
+double cell(const EmbeddedTable& table, const EmbeddedRow& row, std::string_view column);
+
+/// The cell of a one-row constant in a system of units ("us" or "si" column).
+double constant(const EmbeddedTable& table, std::string_view name, core::UnitSystem system);
+
+/// A text that stands beside a row; empty where there is none.
+std::string note(const EmbeddedRow& row, std::string_view name);
+
+/// A cell, or nothing for a gap in the print.
+std::optional<double> present(double cell);
+
+core::Source source_of(const EmbeddedSource& source);
+
+/// A row under an axis of nominal maximum sizes.
+core::SizeRow size_row(const EmbeddedTable& table, const EmbeddedRow& row,
+                       core::UnitSystem system);
+
+} // namespace boardmark::reference

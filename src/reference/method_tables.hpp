@@ -1,0 +1,10 @@
+#pragma once
+
+#include <boardmark/core/tables.hpp>
+
+namespace boardmark::reference {
+
+/// Tables of ACI 211.1-91.
+core::MethodTables method_tables(core::UnitSystem system);
+
+} // namespace boardmark::reference

@@ -1,0 +1,71 @@
+#include <boardmark/reference/tables.hpp>
+
+#include "code_tables.hpp"
+#include "lookup.hpp"
+#include "method_tables.hpp"
+
+#include <algorithm>
+
+namespace boardmark::reference {
+namespace {
+
+using core::UnitSystem;
+
+core::TypicalFigure figure(const EmbeddedTable& table, std::string_view name, UnitSystem system) {
+    return {constant(table, name, system), source_of(row(table, name).source)};
+}
+
+/// One figure for each kind of material that a table names.
+std::map<core::Kind, core::TypicalFigure> by_kind(const EmbeddedTable& table,
+                                                  std::string_view column) {
+    std::map<core::Kind, core::TypicalFigure> figures;
+    for (const core::KindName& kind : core::all_kinds()) {
+        const auto found = std::ranges::find(table.rows, kind.name, &EmbeddedRow::name);
+        if (found != table.rows.end()) {
+            figures[kind.kind] = {cell(table, *found, column), source_of(found->source)};
+        }
+    }
+    return figures;
+}
+
+core::PracticeTables practice_tables(UnitSystem system) {
+    const EmbeddedTable& practice = table("practice");
+    const EmbeddedTable& aggregate = table("typical-aggregate");
+    return {.relative_density = by_kind(table("typical-relative-density"), "relative_density"),
+            .standard_water_reduction_percent = by_kind(table("standard-water-reduction"), "least"),
+            .aggregate = {.relative_density = figure(aggregate, "relative_density", system),
+                          .absorption_percent = figure(aggregate, "absorption", system),
+                          .dry_rodded_density_kg_m3 =
+                              figure(aggregate, "dry_rodded_density", system),
+                          .fineness_modulus = figure(aggregate, "fineness_modulus", system)},
+            .heat_watch_kg_m3 = figure(practice, "heat_watch", system),
+            .strength_governs_margin = figure(practice, "strength_governs_margin", system),
+            .lowest_sand_share_percent = figure(practice, "lowest_sand_share", system),
+            .highest_sand_share_percent = figure(practice, "highest_sand_share", system),
+            .drinking_water_chloride_percent = figure(practice, "drinking_water_chloride", system),
+            .formula_slump_mm = figure(practice, "formula_slump", system)};
+}
+
+} // namespace
+
+core::Tables tables(UnitSystem system) {
+    return {.system = system,
+            .water_density_kg_m3 = constant(table("water-density"), "water", system),
+            .method = method_tables(system),
+            .code = code_tables(system),
+            .practice = practice_tables(system)};
+}
+
+std::vector<ExplainedClass> exposure_classes() {
+    std::vector<ExplainedClass> classes;
+    for (const EmbeddedRow& line : table("aci318-19-exposure").rows) {
+        if (line.group.empty()) {
+            classes.push_back({std::string{line.name}, note(line, "meaning")});
+        }
+    }
+    return classes;
+}
+
+std::vector<std::string> codes() { return {"ACI 318-19"}; }
+
+} // namespace boardmark::reference
