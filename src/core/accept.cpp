@@ -30,8 +30,11 @@ Ingredient ingredient_of(const SubmittedAmount& amount, const Tables& tables) {
     case Role::fine:
         return aggregate_ingredient(amount.material, kg_m3, tables);
     default:
-        return admixture_ingredient(amount.material, kg_m3, tables);
+        break;
     }
+    Ingredient admixture = admixture_ingredient(amount.material, kg_m3, tables);
+    admixture.by_trial = amount.by_trial;
+    return admixture;
 }
 
 /// The amounts as ingredients, in the order of the roles.

@@ -67,12 +67,12 @@ struct AdmixtureFigures {
 struct Material {
     std::string name; ///< the user's own, 1–80 characters
     Kind kind;
-    std::string standard;                   ///< "ASTM C150 II"; may be empty
-    std::optional<double> relative_density; ///< to water; the basis is stated with the aggregate
-    std::optional<double> chloride_percent; ///< by mass of the material
-    BinderFigures binder;
-    AggregateFigures aggregate;
-    AdmixtureFigures admixture;
+    std::string standard = {};                   ///< "ASTM C150 II"; may be empty
+    std::optional<double> relative_density = {}; ///< to water; the basis is stated with the aggregate
+    std::optional<double> chloride_percent = {}; ///< by mass of the material
+    BinderFigures binder = {};
+    AggregateFigures aggregate = {};
+    AdmixtureFigures admixture = {};
 };
 
 /// A material and its share of the binder, the coarse or the fine aggregate.

@@ -30,12 +30,12 @@ struct Mix {
     std::string title;
     UnitSystem system;
     Requirements requirements;
-    std::vector<Share> binder;
-    std::vector<Share> coarse;
-    std::vector<Share> fine;
-    std::vector<Dosage> admixtures;
-    std::optional<double> blend_dry_rodded_density_kg_m3; ///< measured on the coarse blend
-    Selections selections;
+    std::vector<Share> binder = {};
+    std::vector<Share> coarse = {};
+    std::vector<Share> fine = {};
+    std::vector<Dosage> admixtures = {};
+    std::optional<double> blend_dry_rodded_density_kg_m3 = {}; ///< measured on the coarse blend
+    Selections selections = {};
 };
 
 /// An amount of one material in a submitted mix, per m3 of concrete.
@@ -43,6 +43,7 @@ struct SubmittedAmount {
     Material material;
     std::optional<double> kg_m3; ///< aggregates SSD
     std::optional<double> m3_m3; ///< volume of product instead, where it was submitted so
+    bool by_trial = false;       ///< "as needed": counts as nothing
 };
 
 /// Amounts that someone else chose.
@@ -50,8 +51,8 @@ struct SubmittedMix {
     std::string title;
     UnitSystem system;
     Requirements requirements;
-    std::optional<double> water_kg_m3;
-    std::optional<double> water_m3_m3; ///< instead of the mass
+    std::optional<double> water_kg_m3 = {};
+    std::optional<double> water_m3_m3 = {}; ///< instead of the mass
     bool water_includes_admixtures = false;
     double air_percent;
     std::vector<SubmittedAmount> amounts;

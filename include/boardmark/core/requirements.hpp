@@ -53,20 +53,20 @@ struct SlumpWindow {
 
 /// What is asked of the concrete, independent of how it is proportioned.
 struct Requirements {
-    std::string code;                  ///< "ACI 318-19"; empty where no exposure is stated
-    std::vector<std::string> exposure; ///< at most one class of each category
+    std::string code = {};                  ///< "ACI 318-19"; empty where no exposure is stated
+    std::vector<std::string> exposure = {}; ///< at most one class of each category
     bool reinforced = true;
     double strength_mpa;        ///< specified compressive strength, cylinders
     double strength_age_d = 28; ///< age at which it is specified
-    std::optional<StrengthRecords> records;
-    std::vector<CurvePoint> strength_curve; ///< increasing w/cm, falling strength
-    std::optional<StatedAverage> average;
+    std::optional<StrengthRecords> records = {};
+    std::vector<CurvePoint> strength_curve = {}; ///< increasing w/cm, falling strength
+    std::optional<StatedAverage> average = {};
     double slump_mm; ///< at placing
-    std::optional<double> slump_before_reducer_mm;
-    std::optional<SlumpWindow> slump_window;
-    RequiredAir air;
-    Section section;
-    std::optional<double> minimum_binder_kg_m3;
+    std::optional<double> slump_before_reducer_mm = {};
+    std::optional<SlumpWindow> slump_window = {};
+    RequiredAir air = {};
+    Section section = {};
+    std::optional<double> minimum_binder_kg_m3 = {};
     bool board_marked = false;
 };
 

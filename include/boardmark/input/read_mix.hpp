@@ -1,0 +1,52 @@
+#pragma once
+
+#include <boardmark/core/mix.hpp>
+#include <boardmark/input/diagnostic.hpp>
+
+#include <functional>
+#include <map>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace boardmark::input {
+
+/// What the mix is read for; it decides which figures must be there.
+enum class Purpose { check, proportion, batch };
+
+/// Words that the published tables know, so that the file's own can be held against them.
+struct Vocabulary {
+    std::vector<std::string> codes;
+    std::vector<std::string> exposure_classes;
+    std::vector<double> fineness_sieves_mm;
+};
+
+/// Why another file could not be read.
+struct LoadFailure {
+    std::string reason;
+};
+
+/// Gets the text of a file that the mix file names, by its name in the mix file.
+using Loader = std::function<std::variant<std::string, LoadFailure>(const std::string& name)>;
+
+struct ReadOptions {
+    Purpose purpose;
+    Vocabulary vocabulary;
+    Loader load;
+    std::map<std::string, double> moisture_percent = {}; ///< by material, in place of the file's
+};
+
+/// A mix, complete and in SI, or the reasons why there is none. Warnings may stand beside a mix.
+struct MixReading {
+    std::optional<core::AnyMix> mix;
+    Diagnostics diagnostics;
+};
+
+/// Reads a mix file. Every error of the file is found in one run; nothing is thrown for a wrong text.
+///
+/// @param text the bytes of the file, any at all
+/// @param file its name, for the diagnostics
+MixReading read_mix(std::string text, std::string file, const ReadOptions& options);
+
+} // namespace boardmark::input

@@ -1,0 +1,268 @@
+#include "document.hpp"
+
+#include <boardmark/text/closest.hpp>
+#include <boardmark/text/utf8.hpp>
+
+#include <algorithm>
+#include <set>
+
+#include <fmt/format.h>
+
+namespace boardmark::input {
+namespace {
+
+constexpr std::size_t longest_name = 80;
+constexpr std::size_t most_pairs = 100;
+
+std::string_view last_name(std::string_view path) { return path.substr(path.rfind('.') + 1); }
+
+std::string_view parent_of(std::string_view path) {
+    const std::size_t dot = path.rfind('.');
+    return dot == std::string_view::npos ? std::string_view{} : path.substr(0, dot);
+}
+
+std::string below(const std::string& pattern, std::string_view key) {
+    return pattern.empty() ? std::string{key} : pattern + "." + std::string{key};
+}
+
+Path child(const Path& path, const std::string& key) {
+    Path longer = path;
+    longer.push_back(key);
+    return longer;
+}
+
+void refuse(const Node& node, std::string message, std::string advice, Diagnostics& diagnostics) {
+    diagnostics.push_back(
+        node.source->diagnostic(node.underline(), std::move(message), std::move(advice)));
+}
+
+/// Whether a key appears a second time; both places are named.
+bool refuse_duplicate(const Node& parent, const Entry& entry, const Path& path,
+                      Diagnostics& diagnostics) {
+    const Entry* first = parent.find(entry.key.scalar);
+    if (first == &entry) {
+        return false;
+    }
+    refuse(entry.key, fmt::format("'{}' stands here a second time", dotted(path)),
+           fmt::format("the first is on line {}; keep one", first->key.spot.line + 1),
+           diagnostics);
+    return true;
+}
+
+bool refuse_long_name(const Entry& entry, Diagnostics& diagnostics) {
+    const std::size_t length = text::count_characters(entry.key.scalar);
+    if (length > 0 && length <= longest_name) {
+        return false;
+    }
+    refuse(entry.key,
+           length == 0 ? std::string{"a name is empty"}
+                       : fmt::format("a name of {} characters; at most {} are read", length,
+                                     longest_name),
+           "give it a short name", diagnostics);
+    return true;
+}
+
+void read_list(Reading& reading, const std::string& path, Diagnostics& diagnostics) {
+    if (reading.node->kind != Node::Kind::list) {
+        refuse(*reading.node,
+               fmt::format("{}: expected a list, found {}", path, describe(reading.node->kind)),
+               fmt::format("write for example '{}'", reading.field->example), diagnostics);
+        reading.sound = false;
+        return;
+    }
+    for (const Node& item : reading.node->items) {
+        if (auto parsed = read_value(item, reading.field->value, path, reading.field->example,
+                                     diagnostics)) {
+            reading.items.push_back(std::move(*parsed));
+        } else {
+            reading.sound = false;
+        }
+    }
+}
+
+/// A table may be one word in place of its pairs (`water_reduction: standard minimum`).
+bool read_word_instead(Reading& reading) {
+    const auto words = reading.field->key.words;
+    if (reading.node->kind != Node::Kind::scalar ||
+        std::ranges::count(words, std::string_view{reading.node->scalar}) == 0) {
+        return false;
+    }
+    Parsed word;
+    word.node = reading.node;
+    word.text = reading.node->scalar;
+    word.is_word = true;
+    reading.value = std::move(word);
+    return true;
+}
+
+void read_table(Reading& reading, const std::string& path, Diagnostics& diagnostics) {
+    if (read_word_instead(reading)) {
+        return;
+    }
+    if (reading.node->kind != Node::Kind::mapping || reading.node->entries.empty()) {
+        refuse(*reading.node,
+               fmt::format("{}: expected pairs of values, found {}", path,
+                           reading.node->kind == Node::Kind::mapping
+                               ? "none"
+                               : describe(reading.node->kind)),
+               fmt::format("write for example '{}'", reading.field->example), diagnostics);
+        reading.sound = false;
+        return;
+    }
+    if (reading.node->entries.size() > most_pairs) {
+        refuse(*reading.key,
+               fmt::format("{} has {} pairs; at most {} are read", path,
+                           reading.node->entries.size(), most_pairs),
+               "keep those that matter", diagnostics);
+        reading.sound = false;
+        return;
+    }
+    for (const Entry& entry : reading.node->entries) {
+        const std::string pair_path = path + "." + entry.key.scalar;
+        if (refuse_duplicate(*reading.node, entry, {pair_path}, diagnostics)) {
+            reading.sound = false;
+            continue;
+        }
+        Value key_value = reading.field->key;
+        key_value.words = {};
+        auto key = read_value(entry.key, key_value, path, reading.field->example, diagnostics);
+        if (entry.value.kind == Node::Kind::empty) {
+            refuse(entry.key, fmt::format("{} has no value", pair_path),
+                   fmt::format("write for example '{}'", reading.field->example), diagnostics);
+            reading.sound = false;
+            continue;
+        }
+        auto value = read_value(entry.value, reading.field->value, pair_path,
+                                reading.field->example, diagnostics);
+        if (key && value) {
+            reading.pairs.push_back({std::move(*key), std::move(*value)});
+        } else {
+            reading.sound = false;
+        }
+    }
+}
+
+} // namespace
+
+std::string dotted(const Path& path) { return fmt::format("{}", fmt::join(path, ".")); }
+
+Document::Document(const Node& root, std::span<const Field> fields, Diagnostics& diagnostics)
+    : fields_(fields) {
+    read_section(root, {}, "", diagnostics);
+}
+
+const Field* Document::field_of(const std::string& pattern, const std::string& key) const {
+    for (const std::string& path : {below(pattern, key), below(pattern, "*")}) {
+        const auto found = std::ranges::find(fields_, path, &Field::path);
+        if (found != fields_.end()) {
+            return &*found;
+        }
+    }
+    return nullptr;
+}
+
+void Document::refuse_unknown(const Node& key, const Path& path, const std::string& pattern,
+                              Diagnostics& diagnostics) const {
+    std::vector<std::string_view> siblings;
+    std::string elsewhere;
+    for (const Field& field : fields_) {
+        if (parent_of(field.path) == pattern) {
+            siblings.push_back(last_name(field.path));
+        } else if (last_name(field.path) == key.scalar && elsewhere.empty()) {
+            elsewhere = parent_of(field.path);
+        }
+    }
+    const auto near = text::closest(key.scalar, siblings);
+    std::string advice;
+    if (near) {
+        advice = fmt::format("did you mean '{}'?", *near);
+    } else if (!elsewhere.empty()) {
+        advice = fmt::format("it belongs under '{}'", elsewhere);
+    } else {
+        advice = fmt::format("known here: {}", fmt::join(siblings, ", "));
+    }
+    refuse(key, fmt::format("'{}' is not a key of this format", dotted(path)), std::move(advice),
+           diagnostics);
+}
+
+void Document::read_entry(const Entry& entry, const Path& path, const Field& field,
+                          Diagnostics& diagnostics) {
+    Reading reading{&field, &entry.key, &entry.value, true, std::nullopt, {}, {}};
+    if (entry.value.kind == Node::Kind::empty) {
+        refuse(entry.key, fmt::format("{} has no value", dotted(path)),
+               fmt::format("write for example '{}'", field.example), diagnostics);
+        reading.sound = false;
+    } else if (field.shape == Shape::section) {
+        if (entry.value.kind == Node::Kind::mapping) {
+            read_section(entry.value, path,
+                         std::string{field.path}, diagnostics);
+        } else {
+            refuse(entry.value,
+                   fmt::format("{}: expected keys and values, found {}", dotted(path),
+                               describe(entry.value.kind)),
+                   fmt::format("write for example '{}'", field.example), diagnostics);
+            reading.sound = false;
+        }
+    } else if (field.shape == Shape::list) {
+        read_list(reading, dotted(path), diagnostics);
+    } else if (field.shape == Shape::table) {
+        read_table(reading, dotted(path), diagnostics);
+    } else {
+        const std::string_view example = field.path.ends_with("*")
+                                             ? field.example
+                                             : field.example.substr(field.example.find(": ") + 2);
+        reading.value = read_value(entry.value, field.value, dotted(path), example, diagnostics);
+        reading.sound = reading.value.has_value();
+    }
+    readings_.insert_or_assign(path, std::move(reading));
+}
+
+void Document::read_section(const Node& node, const Path& path, const std::string& pattern,
+                            Diagnostics& diagnostics) {
+    for (const Entry& entry : node.entries) {
+        const Path entry_path = child(path, entry.key.scalar);
+        if (refuse_duplicate(node, entry, entry_path, diagnostics) ||
+            refuse_long_name(entry, diagnostics)) {
+            continue;
+        }
+        const Field* field = field_of(pattern, entry.key.scalar);
+        if (!field) {
+            refuse_unknown(entry.key, entry_path, pattern, diagnostics);
+            continue;
+        }
+        order_[path].push_back(entry.key.scalar);
+        read_entry(entry, entry_path, *field, diagnostics);
+    }
+}
+
+const Reading* Document::find(const Path& path) const {
+    const auto found = readings_.find(path);
+    return found == readings_.end() ? nullptr : &found->second;
+}
+
+const Parsed* Document::value(const Path& path) const {
+    const Reading* reading = find(path);
+    return reading && reading->value ? &*reading->value : nullptr;
+}
+
+std::optional<double> Document::number(const Path& path) const {
+    const Parsed* parsed = value(path);
+    return parsed && !parsed->is_word ? std::optional{parsed->number} : std::nullopt;
+}
+
+std::optional<std::string> Document::text(const Path& path) const {
+    const Parsed* parsed = value(path);
+    return parsed ? std::optional{parsed->text} : std::nullopt;
+}
+
+bool Document::flag(const Path& path, bool otherwise) const {
+    const Parsed* parsed = value(path);
+    return parsed ? parsed->flag : otherwise;
+}
+
+std::vector<std::string> Document::names(const Path& path) const {
+    const auto found = order_.find(path);
+    return found == order_.end() ? std::vector<std::string>{} : found->second;
+}
+
+} // namespace boardmark::input

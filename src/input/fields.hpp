@@ -1,0 +1,78 @@
+#pragma once
+
+#include <boardmark/core/kind.hpp>
+#include <boardmark/units/dimension.hpp>
+
+#include <array>
+#include <limits>
+#include <optional>
+#include <span>
+#include <string_view>
+
+namespace boardmark::input {
+
+/// How one value is written.
+enum class Form {
+    text,     ///< the user's own words
+    flag,     ///< yes or no
+    word,     ///< one of the words listed
+    kind,     ///< the kind of a material
+    number,   ///< a bare number: the value has no unit
+    count,    ///< a bare whole number
+    quantity, ///< amount and unit of one of the dimensions listed
+    window,   ///< two quantities: `6 in to 8 in`
+    price,    ///< `165 USD/short ton`
+};
+
+/// Values that physics and the trade allow, in the inside unit.
+struct Range {
+    double low = -std::numeric_limits<double>::infinity();
+    double high = std::numeric_limits<double>::infinity();
+    bool low_itself = true; ///< whether the lowest value is allowed
+};
+
+/// One value: its form, its dimensions where it is a quantity, the words that may stand instead.
+struct Value {
+    Form form = Form::text;
+    std::array<std::optional<units::Dimension>, 2> dimensions = {};
+    Range range = {};
+    double suspicious_below = -std::numeric_limits<double>::infinity(); ///< percent or fraction?
+    std::span<const std::string_view> words = {};
+};
+
+/// What stands under a key.
+enum class Shape {
+    value,   ///< one value
+    list,    ///< values of one form
+    table,   ///< pairs of values: a curve, a grading, shares
+    section, ///< further keys
+};
+
+/// The roles of the materials that a key belongs to, as a set of bits.
+using Roles = unsigned;
+constexpr Roles role_bit(core::Role role) { return 1U << static_cast<unsigned>(role); }
+constexpr Roles any_role = ~0U;
+
+/// One key of the mix file. The table of these is the format: reading, suggestions and ranges come
+/// from it.
+struct Field {
+    std::string_view path; ///< "materials.*.absorption"; `*` is a name of the user's
+    Shape shape = Shape::value;
+    Value value = {};
+    Value key = {};         ///< of a table's left column
+    Roles roles = any_role; ///< of materials only
+    std::string_view example = {};      ///< as it would be written: "strength: 4500 psi"
+    std::string_view default_text = {}; ///< what holds where the key is left out; empty: nothing
+    std::string_view meaning = {};
+};
+
+/// Every key of the mix file.
+std::span<const Field> mix_fields();
+
+/// Every key of a file of materials that mix files refer to.
+std::span<const Field> yard_fields();
+
+/// Names that a material may not have: `proportions` uses them itself.
+std::span<const std::string_view> reserved_names();
+
+} // namespace boardmark::input

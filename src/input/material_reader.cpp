@@ -1,0 +1,232 @@
+#include "mix_context.hpp"
+
+#include <boardmark/core/fineness_modulus.hpp>
+
+#include <algorithm>
+
+namespace boardmark::input {
+namespace {
+
+using core::Kind;
+using core::Material;
+using core::Role;
+
+std::string belongs_to(Roles roles) {
+    std::string text;
+    for (const auto& [role, name] :
+         {std::pair{Role::binder, "cements and supplementary materials"},
+          std::pair{Role::coarse, "coarse aggregate"}, std::pair{Role::fine, "fine aggregate"},
+          std::pair{Role::admixture, "admixtures"}}) {
+        if (roles & role_bit(role)) {
+            text += (text.empty() ? "" : " and ") + std::string{name};
+        }
+    }
+    return text;
+}
+
+/// One material that is being read.
+struct MaterialReader {
+    const MixContext& context;
+    const std::string& name;
+    Material material;
+
+    Path path(const std::string& key) const { return {"materials", name, key}; }
+    const Reading* reading(const std::string& key) const {
+        return context.document.find(path(key));
+    }
+    std::optional<double> number(const std::string& key) const {
+        return context.document.number(path(key));
+    }
+    std::string place(const std::string& key) const { return dotted(path(key)); }
+
+    void refuse_keys_of_other_kinds() const {
+        for (const std::string& key : context.document.names({"materials", name})) {
+            const Reading& found = *reading(key);
+            if (!(found.field->roles & role_bit(role_of(material.kind)))) {
+                context.refuse(*found.key,
+                               place(key) + ": this key belongs to " +
+                                   belongs_to(found.field->roles) + "; " + name + " is " +
+                                   std::string{core::name_of(material.kind)},
+                               "delete it, or correct 'kind'");
+            }
+        }
+        const bool reduces = reading("water_reduction") && !core::reduces_water(material.kind);
+        if (reduces && role_of(material.kind) == Role::admixture) {
+            context.refuse(*reading("water_reduction")->key,
+                           place("water_reduction") + ": this key belongs to water reducers; " +
+                               name + " is " + std::string{core::name_of(material.kind)},
+                           "delete it, or correct 'kind'");
+        }
+    }
+
+    void read_binder() {
+        material.binder.c3a_percent = number("c3a");
+        const Reading* contains = reading("contains");
+        if (!contains) {
+            return;
+        }
+        double sum = 0;
+        for (const Pair& pair : contains->pairs) {
+            material.binder.contains.push_back({pair.key.kind, pair.value.number});
+            sum += pair.value.number;
+            if (role_of(pair.key.kind) != Role::binder) {
+                context.refuse(*pair.key.node,
+                               place("contains") + ": " + pair.key.text +
+                                   " is not a cementitious material",
+                               "list what the mill certificate names");
+            }
+        }
+        if (sum > 100 + 1e-6) {
+            context.refuse(*contains->key, place("contains") + " adds up to more than 100 %",
+                           "check the mill certificate");
+        }
+    }
+
+    void read_moisture() {
+        auto& figures = material.aggregate;
+        const auto stated = context.options.moisture_percent.find(name);
+        const auto moisture = stated == context.options.moisture_percent.end()
+                                  ? number("moisture")
+                                  : std::optional{stated->second};
+        if (!moisture) {
+            return;
+        }
+        const bool free = context.document.text(path("moisture_basis")) == "free";
+        figures.moisture_percent = *moisture + (free ? figures.absorption_percent.value_or(0) : 0);
+    }
+
+    void read_sieves() {
+        const Reading* sieves = reading("sieves");
+        if (!sieves) {
+            return;
+        }
+        if (const Reading* modulus = reading("fineness_modulus")) {
+            context.refuse(*modulus->key,
+                           place("fineness_modulus") + " and 'sieves' say the same thing twice",
+                           "keep one of the two");
+        }
+        const auto& series = context.options.vocabulary.fineness_sieves_mm;
+        auto pairs = sieves->pairs;
+        std::ranges::stable_sort(pairs, std::greater{},
+                                 [](const Pair& pair) { return pair.key.number; });
+        for (std::size_t i = 0; i < pairs.size(); ++i) {
+            const Pair& pair = pairs[i];
+            material.aggregate.sieves.push_back({pair.key.number, pair.value.number});
+            if (i > 0 && pair.value.number > pairs[i - 1].value.number) {
+                context.refuse(*pair.value.node,
+                               place("sieves") + ": more passes " + pair.key.text + " than " +
+                                   pairs[i - 1].key.text,
+                               "percent passing falls from coarse to fine");
+            }
+        }
+        if (sieves->sound && !core::fineness_modulus(material.aggregate.sieves, series)) {
+            context.refuse(*sieves->key,
+                           place("sieves") + " lacks a sieve of the fineness modulus",
+                           "give 4.75, 2.36, 1.18, 0.6, 0.3 and 0.15 mm (No. 4 to No. 100)");
+        }
+    }
+
+    void read_aggregate() {
+        auto& figures = material.aggregate;
+        figures.relative_density_is_oven_dry =
+            context.document.text(path("relative_density_basis")) == "oven-dry";
+        figures.absorption_percent = number("absorption");
+        figures.nominal_max_size_mm = number("nominal_max_size");
+        figures.dry_rodded_density_kg_m3 = number("dry_rodded_density");
+        figures.fineness_modulus = number("fineness_modulus");
+        figures.typical = context.document.flag(path("typical"), false);
+        read_moisture();
+        read_sieves();
+    }
+
+    void read_water_reduction() {
+        const Reading* curve = reading("water_reduction");
+        if (!curve) {
+            return;
+        }
+        if (curve->value && curve->value->is_word) {
+            material.admixture.standard_minimum_reduction = true;
+            return;
+        }
+        auto& points = material.admixture.water_reduction;
+        for (const Pair& pair : curve->pairs) {
+            points.push_back({dose_of(pair.key), pair.value.number});
+            if (points.size() == 1) {
+                continue;
+            }
+            const auto& before = points[points.size() - 2];
+            if (before.dose.basis != points.back().dose.basis) {
+                context.refuse(*pair.key.node,
+                               place("water_reduction") + ": the doses are in two kinds of unit",
+                               "write all by volume or all in percent of the binder");
+            } else if (before.dose.amount >= points.back().dose.amount) {
+                context.refuse(*pair.key.node,
+                               place("water_reduction") + ": the doses do not increase",
+                               "write them from the lowest to the highest");
+            } else if (before.percent > points.back().percent) {
+                context.refuse(*pair.value.node,
+                               place("water_reduction") + ": a higher dose saves less water",
+                               "check the product data sheet");
+            }
+        }
+    }
+
+    void read_admixture() {
+        material.admixture.solids_percent = number("solids");
+        read_water_reduction();
+    }
+};
+
+std::optional<Material> read_material(const MixContext& context, const std::string& name) {
+    const Path path{"materials", name};
+    if (context.document.find(path)->node->kind != Node::Kind::mapping) {
+        return std::nullopt;
+    }
+    if (!context.has({"materials", name, "kind"})) {
+        context.missing(path, "kind", "", context.add_example({"materials", name, "kind"}));
+        return std::nullopt;
+    }
+    const Parsed* kind = context.document.value({"materials", name, "kind"});
+    if (!kind) {
+        return std::nullopt;
+    }
+    MaterialReader reader{context, name, Material{.name = name, .kind = kind->kind}};
+    reader.material.standard =
+        context.document.text(reader.path("standard")).value_or("");
+    reader.material.relative_density = reader.number("relative_density");
+    reader.material.chloride_percent = reader.number("chloride");
+    reader.refuse_keys_of_other_kinds();
+    switch (role_of(kind->kind)) {
+    case Role::binder:
+        reader.read_binder();
+        break;
+    case Role::coarse:
+    case Role::fine:
+        reader.read_aggregate();
+        break;
+    default:
+        reader.read_admixture();
+        break;
+    }
+    return std::move(reader.material);
+}
+
+} // namespace
+
+Materials read_materials(const MixContext& context) {
+    Materials materials;
+    for (const std::string& name : context.document.names({"materials"})) {
+        if (std::ranges::count(reserved_names(), std::string_view{name}) > 0) {
+            context.refuse(*context.document.find({"materials", name})->key,
+                           "'" + name + "' is a word of 'proportions' and cannot name a material",
+                           "give the material another name");
+            continue;
+        }
+        if (auto material = read_material(context, name)) {
+            materials.emplace(name, std::move(*material));
+        }
+    }
+    return materials;
+}
+
+} // namespace boardmark::input

@@ -1,0 +1,61 @@
+#pragma once
+
+#include "document.hpp"
+
+#include <boardmark/core/material.hpp>
+#include <boardmark/input/read_mix.hpp>
+
+#include <map>
+#include <string>
+
+namespace boardmark::input {
+
+/// A file that is being turned into a mix: what was read, what it is read for, where faults go.
+struct MixContext {
+    const Node& root;
+    const Document& document;
+    const ReadOptions& options;
+    Diagnostics& diagnostics;
+
+    bool has(const Path& path) const { return document.find(path) != nullptr; }
+
+    /// A fault of a value.
+    void refuse(const Node& node, std::string message, std::string advice) const;
+
+    /// A key that is not there, told at its parent's key.
+    void missing(const Path& parent, const std::string& key, const std::string& why,
+                 const std::string& advice) const;
+
+    /// The example line of a key, as advice to add it.
+    std::string add_example(const Path& path) const;
+};
+
+/// Materials by the user's names. A material whose kind is unknown is left out; its fault is told.
+using Materials = std::map<std::string, core::Material>;
+
+Materials read_materials(const MixContext& context);
+
+/// Requirements; where a key is missing or wrong its fault is told and the value is not to be used.
+core::Requirements read_requirements(const MixContext& context);
+
+core::Selections read_selections(const MixContext& context);
+
+void read_mixture(const MixContext& context, const Materials& materials, core::Mix& mix);
+
+void read_proportions(const MixContext& context, const Materials& materials,
+                      core::SubmittedMix& mix);
+
+/// A dose that was read.
+core::Dose dose_of(const Parsed& parsed);
+
+/// Demands that a name stands for a material of that role. Nothing where it does not.
+const core::Material* find_material(const MixContext& context, const Materials& materials,
+                                    const Parsed& name);
+
+/// Demands the figures of an aggregate that every calculation by volume needs.
+void demand_aggregate_figures(const MixContext& context, const core::Material& aggregate);
+
+/// Demands what `batch` needs of an aggregate.
+void demand_batch_figures(const MixContext& context, const core::Material& aggregate);
+
+} // namespace boardmark::input

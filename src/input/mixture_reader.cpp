@@ -1,0 +1,185 @@
+#include "mix_context.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace boardmark::input {
+namespace {
+
+using core::Role;
+
+void refuse_role(const MixContext& context, const Parsed& name, const core::Material& material,
+                 const std::string& place) {
+    context.refuse(*name.node,
+                   place + ": " + name.text + " is " + std::string{core::name_of(material.kind)},
+                   "correct the name, or the material's 'kind'");
+}
+
+std::vector<core::Share> read_shares(const MixContext& context, const Materials& materials,
+                                     const std::string& key, Role role) {
+    const Path path{"mixture", key};
+    const Reading* reading = context.document.find(path);
+    if (!reading) {
+        context.missing({"mixture"}, key, "", context.add_example(path));
+        return {};
+    }
+    std::vector<core::Share> shares;
+    double sum = 0;
+    for (const Pair& pair : reading->pairs) {
+        sum += pair.value.number;
+        const core::Material* material = find_material(context, materials, pair.key);
+        if (!material) {
+            continue;
+        }
+        if (role_of(material->kind) != role) {
+            refuse_role(context, pair.key, *material, dotted(path));
+            continue;
+        }
+        shares.push_back({*material, pair.value.number});
+    }
+    constexpr double tolerance_percent = 100 * 1e-6;
+    if (reading->sound && std::abs(sum - 100) > tolerance_percent) {
+        std::string written = std::to_string(sum);
+        written.erase(written.find_last_not_of('0') + 1);
+        written.erase(written.find_last_not_of('.') + 1);
+        context.refuse(*reading->key, dotted(path) + " adds up to " + written + " %, not 100 %",
+                       "the shares of one blend make 100 %");
+    }
+    return shares;
+}
+
+void refuse_dose_above_maximum(const MixContext& context, const Pair& pair) {
+    const Parsed* maximum =
+        context.document.value({"materials", pair.key.text, "maximum_dose"});
+    if (!maximum || pair.value.is_word) {
+        return;
+    }
+    if (maximum->dimension != pair.value.dimension) {
+        context.refuse(*pair.value.node,
+                       "mixture.admixtures." + pair.key.text +
+                           ": the dose and 'maximum_dose' are in two kinds of unit",
+                       "write both by volume or both in percent of the binder");
+    } else if (pair.value.number > maximum->number * (1 + 1e-9)) {
+        context.refuse(*pair.value.node,
+                       "mixture.admixtures." + pair.key.text + ": the dose is above 'maximum_dose', " +
+                           maximum->text,
+                       "lower it to what the data sheet permits");
+    }
+}
+
+/// Whether the mix takes its water from the table, so that a reducer's reduction is needed.
+bool enters_water_table(const core::Selections& selections) {
+    return !selections.water_kg_m3 && !(selections.w_cm && selections.binder_kg_m3);
+}
+
+void demand_reduction(const MixContext& context, const Pair& pair, const core::Material& material,
+                      const core::Mix& mix) {
+    const bool works_for_flow = material.kind == core::Kind::high_range_water_reducer &&
+                                context.has({"requirements", "slump_before_reducer"});
+    if (!core::reduces_water(material.kind) || pair.value.is_word || works_for_flow ||
+        !enters_water_table(mix.selections) ||
+        context.has({"materials", material.name, "water_reduction"})) {
+        return;
+    }
+    context.missing({"materials", material.name}, "water_reduction",
+                    "the product data sheet or the supplier has it",
+                    "add it by dose, or 'water_reduction: standard minimum'");
+}
+
+std::vector<core::Dosage> read_admixtures(const MixContext& context, const Materials& materials,
+                                          const core::Mix& mix) {
+    std::vector<core::Dosage> admixtures;
+    const Reading* reading = context.document.find({"mixture", "admixtures"});
+    if (!reading) {
+        return admixtures;
+    }
+    for (const Pair& pair : reading->pairs) {
+        const core::Material* material = find_material(context, materials, pair.key);
+        if (!material) {
+            continue;
+        }
+        if (role_of(material->kind) != Role::admixture) {
+            refuse_role(context, pair.key, *material, "mixture.admixtures");
+            continue;
+        }
+        refuse_dose_above_maximum(context, pair);
+        demand_reduction(context, pair, *material, mix);
+        admixtures.push_back(
+            {*material, pair.value.is_word ? std::nullopt : std::optional{dose_of(pair.value)}});
+    }
+    return admixtures;
+}
+
+void demand_reducer_for_flow(const MixContext& context, const core::Mix& mix) {
+    const Reading* before = context.document.find({"requirements", "slump_before_reducer"});
+    const bool found = std::ranges::any_of(mix.admixtures, [](const core::Dosage& dosage) {
+        return dosage.material.kind == core::Kind::high_range_water_reducer;
+    });
+    const Reading* admixtures = context.document.find({"mixture", "admixtures"});
+    if (before && !found && (!admixtures || admixtures->sound)) {
+        context.refuse(*before->key,
+                       "requirements.slump_before_reducer: the mixture holds no high-range water "
+                       "reducer",
+                       "add one under 'mixture.admixtures', or delete this key");
+    }
+}
+
+void demand_coarse(const MixContext& context, const core::Material& stone, const core::Mix& mix) {
+    const Path path{"materials", stone.name};
+    const auto demand = [&](const std::string& key, const std::string& why) {
+        Path longer = path;
+        longer.push_back(key);
+        if (!context.has(longer)) {
+            context.missing(path, key, why, context.add_example(longer));
+        }
+    };
+    demand("nominal_max_size", "the water table is entered with it");
+    if (!mix.selections.fine_share_percent && !mix.blend_dry_rodded_density_kg_m3 &&
+        !stone.aggregate.typical) {
+        demand("dry_rodded_density", "the aggregate test report has it");
+    }
+    demand_aggregate_figures(context, stone);
+}
+
+void demand_fine(const MixContext& context, const core::Material& sand, const core::Mix& mix) {
+    const Path path{"materials", sand.name};
+    const bool needs_modulus =
+        !mix.selections.coarse_volume && !mix.selections.fine_share_percent;
+    if (needs_modulus && !sand.aggregate.typical &&
+        !context.has({"materials", sand.name, "fineness_modulus"}) &&
+        !context.has({"materials", sand.name, "sieves"})) {
+        context.missing(path, "fineness_modulus", "the sieve analysis of the sand has it",
+                        "add for example 'fineness_modulus: 2.8', or 'sieves' with percent passing");
+    }
+    demand_aggregate_figures(context, sand);
+}
+
+} // namespace
+
+void read_mixture(const MixContext& context, const Materials& materials, core::Mix& mix) {
+    if (context.document.find({"mixture"})->node->kind != Node::Kind::mapping) {
+        return;
+    }
+    mix.binder = read_shares(context, materials, "binder", Role::binder);
+    mix.coarse = read_shares(context, materials, "coarse", Role::coarse);
+    mix.fine = read_shares(context, materials, "fine", Role::fine);
+    mix.blend_dry_rodded_density_kg_m3 =
+        context.document.number({"mixture", "coarse_dry_rodded_density"});
+    mix.admixtures = read_admixtures(context, materials, mix);
+    demand_reducer_for_flow(context, mix);
+    for (const core::Share& share : mix.coarse) {
+        demand_coarse(context, share.material, mix);
+    }
+    for (const core::Share& share : mix.fine) {
+        demand_fine(context, share.material, mix);
+    }
+    if (context.options.purpose == Purpose::batch) {
+        for (const auto* shares : {&mix.coarse, &mix.fine}) {
+            for (const core::Share& share : *shares) {
+                demand_batch_figures(context, share.material);
+            }
+        }
+    }
+}
+
+} // namespace boardmark::input

@@ -1,0 +1,138 @@
+#include "mix_context.hpp"
+
+#include <algorithm>
+
+namespace boardmark::input {
+namespace {
+
+using core::Role;
+using units::Dimension;
+
+Path key(const std::string& name) { return {"proportions", name}; }
+
+void demand(const MixContext& context, const std::string& name, const std::string& why) {
+    if (!context.has(key(name))) {
+        context.missing({"proportions"}, name, why, context.add_example(key(name)));
+    }
+}
+
+/// One amount, per m3 of concrete.
+std::optional<core::SubmittedAmount> read_amount(const MixContext& context,
+                                                 const Materials& materials,
+                                                 const std::string& name, double volume_m3) {
+    const Reading& reading = *context.document.find(key(name));
+    Parsed as_name;
+    as_name.node = reading.key;
+    as_name.text = name;
+    const core::Material* material = find_material(context, materials, as_name);
+    if (!material || !reading.value) {
+        return std::nullopt;
+    }
+    const Parsed& amount = *reading.value;
+    const bool admixture = role_of(material->kind) == Role::admixture;
+    if (!admixture && (amount.is_word || amount.dimension == Dimension::volume)) {
+        context.refuse(*amount.node,
+                       dotted(key(name)) + ": " + std::string{core::name_of(material->kind)} +
+                           " is submitted by mass; '" + amount.text + "' is not one",
+                       "write for example '480 lb'");
+        return std::nullopt;
+    }
+    core::SubmittedAmount submitted{*material, std::nullopt, std::nullopt};
+    if (amount.is_word) {
+        submitted.by_trial = true;
+        submitted.kg_m3 = 0;
+    } else if (amount.dimension == Dimension::volume) {
+        submitted.m3_m3 = amount.number / volume_m3;
+    } else {
+        submitted.kg_m3 = amount.number / volume_m3;
+    }
+    return submitted;
+}
+
+/// The largest size of the submitted stone; where no stone is submitted, of the stone described.
+double read_largest_size(const MixContext& context, const Materials& materials,
+                         const core::SubmittedMix& mix) {
+    std::vector<const core::Material*> stones;
+    for (const core::SubmittedAmount& amount : mix.amounts) {
+        if (role_of(amount.material.kind) == Role::coarse) {
+            stones.push_back(&amount.material);
+        }
+    }
+    if (stones.empty()) {
+        for (const auto& [name, material] : materials) {
+            if (role_of(material.kind) == Role::coarse) {
+                stones.push_back(&material);
+            }
+        }
+    }
+    double largest_mm = 0;
+    for (const core::Material* stone : stones) {
+        const Path path{"materials", stone->name, "nominal_max_size"};
+        largest_mm = std::max(largest_mm, stone->aggregate.nominal_max_size_mm.value_or(0));
+        if (!context.has(path)) {
+            context.missing({"materials", stone->name}, "nominal_max_size",
+                            "the air limits are entered with it", context.add_example(path));
+        }
+    }
+    if (stones.empty() && context.has({"materials"})) {
+        context.missing({"materials"}, "coarse aggregate",
+                        "the air limits are entered with its nominal maximum size",
+                        "describe the stone, with 'nominal_max_size'");
+    }
+    return largest_mm;
+}
+
+} // namespace
+
+void read_proportions(const MixContext& context, const Materials& materials,
+                      core::SubmittedMix& mix) {
+    if (context.document.find({"proportions"})->node->kind != Node::Kind::mapping) {
+        return;
+    }
+    demand(context, "volume", "amounts are of some volume");
+    demand(context, "water", "the submittal has it");
+    demand(context, "air", "the submittal has it");
+    const double volume_m3 = context.document.number(key("volume")).value_or(1);
+    mix.air_percent = context.document.number(key("air")).value_or(0);
+    mix.water_includes_admixtures =
+        context.document.flag(key("water_includes_admixtures"), false);
+    if (const Parsed* water = context.document.value(key("water"))) {
+        const double per_m3 = water->number / volume_m3;
+        if (water->is_word || water->number <= 0) {
+            context.refuse(*water->node, "proportions.water: concrete needs water", "");
+        } else {
+            (water->dimension == Dimension::volume ? mix.water_m3_m3 : mix.water_kg_m3) = per_m3;
+        }
+    }
+    double binder_kg_m3 = 0;
+    bool sound = true;
+    for (const std::string& name : context.document.names({"proportions"})) {
+        if (std::ranges::count(reserved_names(), std::string_view{name}) > 0) {
+            continue;
+        }
+        if (auto amount = read_amount(context, materials, name, volume_m3)) {
+            if (role_of(amount->material.kind) == Role::binder) {
+                binder_kg_m3 += *amount->kg_m3;
+            }
+            mix.amounts.push_back(std::move(*amount));
+        } else {
+            sound = false;
+        }
+    }
+    if (binder_kg_m3 <= 0 && sound) {
+        context.missing({"proportions"}, "cementitious material", "the submittal has it",
+                        "add the cement under its name, for example 'cement: 480 lb'");
+    }
+    mix.nominal_max_size_mm = read_largest_size(context, materials, mix);
+    if (context.options.purpose == Purpose::batch) {
+        for (const core::SubmittedAmount& amount : mix.amounts) {
+            const Role role = role_of(amount.material.kind);
+            if (role == Role::coarse || role == Role::fine) {
+                demand_aggregate_figures(context, amount.material);
+                demand_batch_figures(context, amount.material);
+            }
+        }
+    }
+}
+
+} // namespace boardmark::input

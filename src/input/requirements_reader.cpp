@@ -1,0 +1,228 @@
+#include "mix_context.hpp"
+
+#include <boardmark/text/closest.hpp>
+
+#include <algorithm>
+#include <map>
+
+namespace boardmark::input {
+namespace {
+
+Path key(const std::string& name) { return {"requirements", name}; }
+
+void demand(const MixContext& context, const std::string& name) {
+    if (!context.has(key(name))) {
+        context.missing({"requirements"}, name, "", context.add_example(key(name)));
+    }
+}
+
+bool looks_like_strength_class(const std::string& text) {
+    return text.size() > 1 && text[0] == 'C' && text.find('/') != std::string::npos;
+}
+
+/// The fault of `strength: C35/45` is told in its own words instead of as a number without digits.
+void explain_strength_class(const MixContext& context) {
+    const Reading* strength = context.document.find(key("strength"));
+    if (!strength || strength->value || !looks_like_strength_class(strength->node->scalar)) {
+        return;
+    }
+    for (Diagnostic& diagnostic : context.diagnostics) {
+        if (diagnostic.message.starts_with("requirements.strength:")) {
+            diagnostic.message = "requirements.strength: '" + strength->node->scalar +
+                                 "' is a strength class; ACI 318-19 has none";
+            diagnostic.advice = "write the cylinder strength, for example '35 MPa'";
+        }
+    }
+}
+
+void read_code(const MixContext& context, core::Requirements& requirements) {
+    const auto code = context.document.text(key("code"));
+    if (!code) {
+        if (context.has(key("exposure")) && !context.has(key("code"))) {
+            context.missing({"requirements"}, "code", "exposure classes are a code's",
+                            context.add_example(key("code")));
+        }
+        return;
+    }
+    const auto& codes = context.options.vocabulary.codes;
+    if (std::ranges::count(codes, *code) == 0) {
+        context.refuse(*context.document.value(key("code"))->node,
+                       "requirements.code: '" + *code + "' is not a code known here",
+                       "known here: " + codes.front());
+    }
+    requirements.code = *code;
+}
+
+void read_exposure(const MixContext& context, core::Requirements& requirements) {
+    const Reading* exposure = context.document.find(key("exposure"));
+    if (!exposure) {
+        return;
+    }
+    const auto& classes = context.options.vocabulary.exposure_classes;
+    const std::vector<std::string_view> known(classes.begin(), classes.end());
+    std::map<char, std::string> stated;
+    for (const Parsed& item : exposure->items) {
+        if (std::ranges::count(classes, item.text) == 0) {
+            const auto near = text::closest(item.text, known);
+            context.refuse(*item.node,
+                           "requirements.exposure: '" + item.text +
+                               "' is not an exposure class of ACI 318-19",
+                           near ? "did you mean '" + std::string{*near} + "'?"
+                                : "'boardmark help exposure' explains each class");
+            continue;
+        }
+        const auto [earlier, added] = stated.emplace(item.text.front(), item.text);
+        if (!added) {
+            context.refuse(*item.node,
+                           "requirements.exposure: " + item.text + " and " + earlier->second +
+                               " are of one category",
+                           "keep the more severe of the two");
+            continue;
+        }
+        requirements.exposure.push_back(item.text);
+    }
+}
+
+void read_records(const MixContext& context, core::Requirements& requirements) {
+    if (!context.has(key("strength_records"))) {
+        return;
+    }
+    const Path path = key("strength_records");
+    const auto inside = [&](const std::string& name) {
+        Path longer = path;
+        longer.push_back(name);
+        return longer;
+    };
+    for (const char* name : {"tests", "standard_deviation"}) {
+        if (!context.has(inside(name))) {
+            context.missing(path, name, "", context.add_example(inside(name)));
+        }
+    }
+    const auto tests = context.document.number(inside("tests"));
+    const auto deviation = context.document.number(inside("standard_deviation"));
+    if (tests && deviation) {
+        requirements.records =
+            core::StrengthRecords{.tests = static_cast<int>(*tests),
+                                  .standard_deviation_mpa = *deviation,
+                                  .strength_mpa = context.document.number(inside("strength")),
+                                  .age_d = context.document.number(inside("age"))};
+    }
+}
+
+void read_curve(const MixContext& context, core::Requirements& requirements) {
+    const Reading* curve = context.document.find(key("strength_curve"));
+    if (!curve) {
+        return;
+    }
+    if (curve->sound && curve->pairs.size() < 2) {
+        context.refuse(*curve->key, "requirements.strength_curve has a single point",
+                       "give two or more trials; three are usual");
+    }
+    for (const Pair& pair : curve->pairs) {
+        const core::CurvePoint point{pair.key.number, pair.value.number};
+        if (!requirements.strength_curve.empty()) {
+            const core::CurvePoint& before = requirements.strength_curve.back();
+            if (point.w_cm <= before.w_cm) {
+                context.refuse(*pair.key.node,
+                               "requirements.strength_curve: the ratios do not increase",
+                               "write them from the lowest to the highest");
+            } else if (point.strength_mpa >= before.strength_mpa) {
+                context.refuse(*pair.value.node,
+                               "requirements.strength_curve: strength does not fall as w/cm rises",
+                               "check the trials; a higher ratio gives a lower strength");
+            }
+        }
+        requirements.strength_curve.push_back(point);
+    }
+}
+
+void read_average(const MixContext& context, core::Requirements& requirements) {
+    const auto average = context.document.number(key("average_strength"));
+    const auto basis = context.document.text(key("average_strength_basis"));
+    if (basis && !context.has(key("average_strength"))) {
+        context.refuse(*context.document.find(key("average_strength_basis"))->key,
+                       "requirements.average_strength_basis stands without 'average_strength'",
+                       context.add_example(key("average_strength")));
+    }
+    if (!average) {
+        return;
+    }
+    requirements.average = core::StatedAverage{*average, basis.value_or("")};
+    const auto strength = context.document.number(key("strength"));
+    if (strength && *average < *strength * (1 - 1e-9)) {
+        context.refuse(*context.document.value(key("average_strength"))->node,
+                       "requirements.average_strength is below 'strength': half of all tests "
+                       "would fail",
+                       "the average lies above the specified strength");
+    }
+}
+
+void read_slump(const MixContext& context, core::Requirements& requirements) {
+    demand(context, "slump");
+    const auto slump = context.document.number(key("slump"));
+    requirements.slump_mm = slump.value_or(0);
+    requirements.slump_before_reducer_mm =
+        context.document.number(key("slump_before_reducer"));
+    if (slump && requirements.slump_before_reducer_mm &&
+        *requirements.slump_before_reducer_mm > *slump) {
+        context.refuse(*context.document.value(key("slump_before_reducer"))->node,
+                       "requirements.slump_before_reducer is above 'slump'",
+                       "the reducer adds slump, it takes none away");
+    }
+    if (const Parsed* window = context.document.value(key("slump_window"))) {
+        requirements.slump_window = core::SlumpWindow{window->number, window->high};
+        if (slump && (*slump < window->number || *slump > window->high)) {
+            context.refuse(*window->node,
+                           "requirements.slump_window does not hold the slump asked for",
+                           "the slump lies between the two values");
+        }
+    }
+}
+
+void read_air(const MixContext& context, core::Requirements& requirements) {
+    const Parsed* air = context.document.value(key("air"));
+    if (!air) {
+        return;
+    }
+    if (air->is_word) {
+        requirements.air.basis =
+            air->text == "none" ? core::AirBasis::none : core::AirBasis::exposure;
+    } else {
+        requirements.air = {core::AirBasis::stated, air->number};
+    }
+}
+
+} // namespace
+
+core::Requirements read_requirements(const MixContext& context) {
+    core::Requirements requirements{.strength_mpa = 0, .slump_mm = 0};
+    if (!context.has({"requirements"})) {
+        context.missing({}, "requirements", "", context.add_example({"requirements"}));
+        return requirements;
+    }
+    if (context.document.find({"requirements"})->node->kind != Node::Kind::mapping) {
+        return requirements;
+    }
+    demand(context, "strength");
+    explain_strength_class(context);
+    requirements.strength_mpa = context.document.number(key("strength")).value_or(0);
+    requirements.strength_age_d = context.document.number(key("strength_age")).value_or(28);
+    requirements.reinforced = context.document.flag(key("reinforced"), true);
+    read_code(context, requirements);
+    read_exposure(context, requirements);
+    read_records(context, requirements);
+    read_curve(context, requirements);
+    read_average(context, requirements);
+    read_slump(context, requirements);
+    read_air(context, requirements);
+    const auto dimension = [&](const std::string& name) {
+        return context.document.number({"requirements", "section", name});
+    };
+    requirements.section = {dimension("thickness"), dimension("clear_bar_spacing"),
+                            dimension("clear_cover")};
+    requirements.minimum_binder_kg_m3 = context.document.number(key("minimum_binder"));
+    requirements.board_marked = context.document.value(key("finish")) != nullptr;
+    return requirements;
+}
+
+} // namespace boardmark::input

@@ -1,0 +1,35 @@
+#pragma once
+
+#include "fields.hpp"
+#include "node.hpp"
+
+#include <boardmark/core/kind.hpp>
+#include <boardmark/input/diagnostic.hpp>
+#include <boardmark/units/unit.hpp>
+
+#include <optional>
+#include <string>
+
+namespace boardmark::input {
+
+/// A value that passed its form, its dimension and its range.
+struct Parsed {
+    const Node* node = nullptr;
+    std::string text;                                    ///< as written
+    bool is_word = false;                                ///< one of the words that may stand instead
+    bool flag = false;                                   ///< Form::flag
+    double number = 0;                                   ///< in the inside unit; a window's low end
+    double high = 0;                                     ///< a window's high end
+    std::optional<units::Dimension> dimension;           ///< of a quantity
+    core::Kind kind = core::Kind::portland_cement;       ///< Form::kind
+};
+
+/// Reads one scalar by its description. Nothing where it is wrong; then a diagnostic tells why.
+/// `path` is the key in the words of the message, `example` a line to show as advice.
+std::optional<Parsed> read_value(const Node& node, const Value& value, const std::string& path,
+                                 std::string_view example, Diagnostics& diagnostics);
+
+/// What a value must be, in the words of a message.
+std::string describe(const Value& value);
+
+} // namespace boardmark::input
