@@ -39,7 +39,7 @@ Window window(const Diagnostic& diagnostic) {
     const std::size_t first = spot < longest_line ? 0 : spot - longest_line / 2;
     std::string shown{characters(diagnostic.excerpt, first, longest_line)};
     std::ranges::replace(shown, '\t', ' ');
-    return {text::printable(shown) + (first + longest_line < length ? "…" : ""), first};
+    return {text::printable(shown) + (first + longest_line < length ? "..." : ""), first};
 }
 
 /// `~~~^~~` under the characters that are wrong, as wide as they are on a terminal.

@@ -254,7 +254,7 @@ constexpr Field file_fields[] = {
 
     {.path = "proportions",
      .shape = Shape::section,
-     .example = "proportions: {volume: 1 yd3, water: 253 lb, air: 6 %, …}",
+     .example = "proportions: {volume: 1 yd3, water: 253 lb, air: 6 %, ...}",
      .meaning = "amounts of a submitted mix, aggregates SSD"},
     {.path = "proportions.volume",
      .value = quantity(Dimension::volume, {.low = 0, .high = 100, .low_itself = false}),
@@ -282,7 +282,7 @@ constexpr Field file_fields[] = {
 constexpr Field material_fields[] = {
     {.path = "materials",
      .shape = Shape::section,
-     .example = "materials: {cement: {kind: portland cement}, …}",
+     .example = "materials: {cement: {kind: portland cement}, ...}",
      .meaning = "the materials under names of the user's, or 'from FILE'"},
     {.path = "materials.*",
      .shape = Shape::section,

@@ -1,0 +1,37 @@
+#pragma once
+
+#include <boardmark/core/check.hpp>
+#include <boardmark/core/mix.hpp>
+#include <boardmark/core/proportions.hpp>
+
+#include <string>
+#include <vector>
+
+namespace boardmark::report {
+
+/// What `proportion` and `check` found, ready to be written.
+struct MixResult {
+    std::string command; ///< "proportion" or "check"
+    std::string title;
+    const core::Requirements& requirements;
+    const core::Proportions& proportions;
+    const std::vector<core::Check>& checks;
+};
+
+/// How a text report is written.
+struct TextStyle {
+    core::UnitSystem system; ///< units shown
+    bool explain = false;    ///< adds the reason, the source and the inputs of every value
+    bool colour = false;
+};
+
+/// A worksheet that a concrete technician can follow from the top; at most 100 columns wide.
+std::string text(const MixResult& result, const TextStyle& style);
+
+/// The object of the contract: SI, unrounded, keys in fixed order. The same for both systems.
+std::string json(const MixResult& result);
+
+/// The ingredients as rows for a spreadsheet (RFC 4180), units in the header.
+std::string csv(const MixResult& result, core::UnitSystem system);
+
+} // namespace boardmark::report

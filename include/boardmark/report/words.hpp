@@ -1,0 +1,19 @@
+#pragma once
+
+#include <boardmark/core/mix.hpp>
+#include <boardmark/core/phrase.hpp>
+#include <boardmark/core/unresolved.hpp>
+
+#include <string>
+
+namespace boardmark::report {
+
+/// A phrase as a sentence, its quantities in the units of a system and rounded as the trade rounds.
+/// Where a `value` would print like its `limit` without being it, both get more digits.
+std::string words(const core::Phrase& phrase, core::UnitSystem system);
+
+/// Why no mix follows, and the ways out, as text for a terminal.
+std::string text(const core::Unresolved& unresolved, const std::string& file,
+                 core::UnitSystem system);
+
+} // namespace boardmark::report

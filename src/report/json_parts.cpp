@@ -1,0 +1,96 @@
+#include "json_parts.hpp"
+
+#include "names.hpp"
+#include "quantity_format.hpp"
+
+#include <boardmark/report/words.hpp>
+
+namespace boardmark::report {
+namespace {
+
+// JSON is in SI whatever the reader's units are; so are the sentences in it.
+constexpr auto json_system = core::UnitSystem::si;
+
+Json json_of_marks(const core::Marks& marks) {
+    Json list = Json::array();
+    for (const core::Mark mark : marks) {
+        list.push_back(name_of(mark));
+    }
+    return list;
+}
+
+Json json_of_limit(const std::optional<core::Limit>& limit) {
+    if (!limit) {
+        return nullptr;
+    }
+    if (limit->low && limit->high) {
+        return Json::array({*limit->low, *limit->high});
+    }
+    return limit->low ? *limit->low : *limit->high;
+}
+
+Json json_of_inputs(const core::Phrase& reason) {
+    Json inputs = Json::array();
+    for (const core::Argument& argument : reason.arguments) {
+        if (const auto* quantity = std::get_if<core::Quantity>(&argument.value)) {
+            inputs.push_back({{"name", argument.name},
+                              {"value", quantity->value},
+                              {"unit", si_unit(quantity->measure)}});
+        } else {
+            inputs.push_back(
+                {{"name", argument.name}, {"value", std::get<std::string>(argument.value)}});
+        }
+    }
+    return inputs;
+}
+
+} // namespace
+
+Json json_heading(const std::string& command, const std::string& title) {
+    return {{"boardmark", 1}, {"command", command}, {"title", title}};
+}
+
+Json number_or_null(std::optional<double> value) { return value ? Json(*value) : Json(nullptr); }
+
+Json json_of(const std::vector<core::Check>& checks) {
+    Json list = Json::array();
+    for (const core::Check& check : checks) {
+        list.push_back({{"id", check.id},
+                        {"verdict", name_of(check.verdict)},
+                        {"value", number_or_null(check.value)},
+                        {"limit", json_of_limit(check.limit)},
+                        {"unit", si_unit(check.measure)},
+                        {"requirement", check.requirement},
+                        {"source", check.source.citation},
+                        {"message", words(check.message, json_system)},
+                        {"marked", json_of_marks(marks_of(check))}});
+    }
+    return list;
+}
+
+Json json_of(const std::vector<core::Step>& steps) {
+    Json list = Json::array();
+    for (const core::Step& step : steps) {
+        list.push_back({{"quantity", step.quantity},
+                        {"value", number_or_null(step.value)},
+                        {"unit", si_unit(step.measure)},
+                        {"reason", words(step.reason, json_system)},
+                        {"source", step.source.citation},
+                        {"marked", json_of_marks(step.marks)},
+                        {"provenance", name_of(step.provenance)},
+                        {"inputs", json_of_inputs(step.reason)}});
+    }
+    return list;
+}
+
+Json json_of(const std::vector<core::Phrase>& phrases) {
+    Json list = Json::array();
+    for (const core::Phrase& phrase : phrases) {
+        list.push_back(words(phrase, json_system));
+    }
+    return list;
+}
+
+std::string written(const Json& json) { return json.dump(2) + "\n"; }
+
+} // namespace boardmark::report

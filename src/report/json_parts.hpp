@@ -1,0 +1,27 @@
+#pragma once
+
+#include <boardmark/core/check.hpp>
+#include <boardmark/core/step.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <nlohmann/json.hpp>
+
+namespace boardmark::report {
+
+using Json = nlohmann::ordered_json;
+
+/// The members that begin every result.
+Json json_heading(const std::string& command, const std::string& title);
+
+Json number_or_null(std::optional<double> value);
+Json json_of(const std::vector<core::Check>& checks);
+Json json_of(const std::vector<core::Step>& steps);
+Json json_of(const std::vector<core::Phrase>& phrases);
+
+/// The text of an object, with a line end.
+std::string written(const Json& json);
+
+} // namespace boardmark::report

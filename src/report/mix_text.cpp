@@ -1,0 +1,198 @@
+#include <boardmark/report/mix_report.hpp>
+
+#include "grid.hpp"
+#include "names.hpp"
+#include "quantity_format.hpp"
+#include "text_parts.hpp"
+#include "wrap.hpp"
+
+#include <boardmark/report/words.hpp>
+#include <boardmark/text/utf8.hpp>
+#include <boardmark/units/unit.hpp>
+
+#include <fmt/format.h>
+
+namespace boardmark::report {
+namespace {
+
+using core::Measure;
+using core::UnitSystem;
+
+std::string heading(const MixResult& result, const TextStyle& style) {
+    const bool us = style.system == UnitSystem::us;
+    const std::string unit = us ? "1 yd3" : "1 m3";
+    const std::string& code = result.requirements.code;
+    const std::string limits = code.empty() ? "" : ", limits of " + code;
+    std::string text = wrapped(text::printable(result.title), {});
+    text += result.proportions.submitted
+                ? "Submitted amounts for " + unit + limits + "\n"
+                : "Proportions for " + unit + " by ACI 211.1-91, absolute volume" + limits + "\n";
+    return text + "\n" + verdict_line(result.checks, style);
+}
+
+std::string exposure_text(const core::Requirements& requirements) {
+    return requirements.exposure.empty()
+               ? "not stated"
+               : fmt::format("{}", fmt::join(requirements.exposure, ", "));
+}
+
+std::string air_text(const core::Requirements& requirements, UnitSystem system) {
+    switch (requirements.air.basis) {
+    case core::AirBasis::exposure:
+        return "by exposure class";
+    case core::AirBasis::none:
+        return "none entrained";
+    case core::AirBasis::stated:
+        return shown({requirements.air.percent, Measure::percent}, system);
+    }
+    return "";
+}
+
+std::string slump_text(const core::Requirements& requirements, UnitSystem system) {
+    const auto in_units = [&](double mm) { return shown({mm, Measure::slump}, system); };
+    std::string text = in_units(requirements.slump_mm);
+    if (requirements.slump_before_reducer_mm) {
+        text += ", " + in_units(*requirements.slump_before_reducer_mm) +
+                " before the high-range reducer";
+    }
+    if (requirements.slump_window) {
+        text += ", permitted at placing " + in_units(requirements.slump_window->low_mm) + " to " +
+                in_units(requirements.slump_window->high_mm);
+    }
+    return text;
+}
+
+std::string text_of_requirements(const core::Requirements& requirements, UnitSystem system) {
+    Grid grid{{Align::left, Align::left}};
+    grid.add({"strength", shown({requirements.strength_mpa, Measure::strength}, system) +
+                              ", specified at " +
+                              shown({requirements.strength_age_d, Measure::age}, system)});
+    grid.add({"exposure", exposure_text(requirements) +
+                              (requirements.reinforced ? ", reinforced" : ", plain concrete")});
+    grid.add({"slump", slump_text(requirements, system)});
+    grid.add({"air", air_text(requirements, system)});
+    if (requirements.minimum_binder_kg_m3) {
+        grid.add({"least cementitious material",
+                  shown({*requirements.minimum_binder_kg_m3, Measure::concentration}, system)});
+    }
+    if (requirements.board_marked) {
+        grid.add({"finish", "board-marked"});
+    }
+    return grid.text();
+}
+
+std::string text_of_steps(const std::vector<core::Step>& steps, UnitSystem system) {
+    Grid grid{{Align::left, Align::right, Align::left}};
+    for (const core::Step& step : steps) {
+        std::string why = words(step.reason, system);
+        if (!step.source.citation.empty()) {
+            why += " [" + step.source.citation + "]";
+        }
+        std::vector<std::string> marks;
+        for (const core::Mark mark : step.marks) {
+            marks.push_back(name_of(mark));
+        }
+        if (!marks.empty()) {
+            why += fmt::format(" ({})", fmt::join(marks, ", "));
+        }
+        grid.add({quantity_name(step), shown_value(step, system), why});
+    }
+    return grid.text();
+}
+
+/// What is measured by volume on site: water in gallons or litres, admixtures in fluid ounces or
+/// litres.
+std::string site_measure(const core::Ingredient& ingredient, UnitSystem system) {
+    const bool us = system == UnitSystem::us;
+    const double volume_m3 = ingredient.volume_m3.value_or(0);
+    // Of 1 yd3 in the US, of 1 m3 in SI.
+    const double of_batch_m3 = us ? units::unit("yd3").factor : 1;
+    const auto in_unit = [&](std::string_view unit, int decimals) {
+        return fixed(units::unit(unit).from_inside(volume_m3 * of_batch_m3), decimals) + " " +
+               std::string{unit};
+    };
+    switch (ingredient.role) {
+    case core::Role::water:
+        return (us ? in_unit("gal", 1) : in_unit("L", 0)) +
+               ", to batch besides the admixtures' liquid";
+    case core::Role::admixture:
+        if (ingredient.by_trial) {
+            return "by trial";
+        }
+        return ingredient.material->kind == core::Kind::pigment ? ""
+               : us                                              ? in_unit("fl oz", 1)
+                                                                 : in_unit("L", 2);
+    case core::Role::air:
+        return fixed(100 * volume_m3, 1) + " %";
+    default:
+        return "";
+    }
+}
+
+std::string text_of_ingredients(const core::Proportions& proportions, UnitSystem system) {
+    const bool us = system == UnitSystem::us;
+    const auto& pound_per_yard = units::unit("lb/yd3");
+    const auto mass = [&](double kg_m3, int decimals) {
+        return fixed(us ? pound_per_yard.from_inside(kg_m3) : kg_m3, decimals);
+    };
+    const auto volume = [&](std::optional<double> m3) {
+        return !m3 ? std::string{"-"} : us ? fixed(27 * *m3, 2) : fixed(*m3, 4);
+    };
+    Grid grid{{Align::left, Align::left, Align::right, Align::right, Align::left}};
+    grid.add({"", "", us ? "mass, lb" : "mass, kg", us ? "volume, ft3" : "volume, m3", ""});
+    for (const core::Ingredient& ingredient : proportions.ingredients) {
+        const std::string kind =
+            ingredient.material ? std::string{core::name_of(ingredient.material->kind)} : "";
+        const int decimals = ingredient.role == core::Role::admixture ? 1 : 0;
+        grid.add({column_name(ingredient.name), kind, mass(ingredient.kg_m3, decimals),
+                  volume(ingredient.volume_m3), site_measure(ingredient, system)});
+    }
+    grid.add({"total", "", mass(proportions.totals.fresh_density_kg_m3, 0),
+              volume(proportions.totals.volume_m3), ""});
+    return grid.text();
+}
+
+std::string text_of_totals(const core::Proportions& proportions, UnitSystem system) {
+    const core::Totals& totals = proportions.totals;
+    const auto in_units = [&](double value, Measure measure) {
+        return shown({value, measure}, system);
+    };
+    Grid grid{{Align::left, Align::left}};
+    grid.add({"w/cm", in_units(totals.w_cm, Measure::w_cm) + ", governed by " +
+                          name_of(proportions.selection.w_cm_governed_by)});
+    grid.add({"mixing water", in_units(totals.water_kg_m3, Measure::concentration) +
+                                  ", the admixtures' liquid counted"});
+    grid.add({system == UnitSystem::us ? "cementitious materials" : "cementitious material",
+              in_units(totals.binder_kg_m3, Measure::concentration)});
+    if (totals.volume_m3) {
+        grid.add({"fresh density", in_units(totals.fresh_density_kg_m3 / *totals.volume_m3,
+                                            Measure::fresh_density)});
+        grid.add({"paste, mortar", in_units(*totals.paste_percent, Measure::percent) + ", " +
+                                       in_units(*totals.mortar_percent, Measure::percent) +
+                                       " of the volume"});
+    }
+    return grid.text();
+}
+
+} // namespace
+
+std::string text(const MixResult& result, const TextStyle& style) {
+    const core::Proportions& proportions = result.proportions;
+    std::string page = heading(result, style);
+    page += section("ASKED") + text_of_requirements(result.requirements, style.system);
+    page += section(proportions.submitted ? "FOUND, step by step" : "SELECTED, step by step") +
+            text_of_steps(proportions.worksheet.steps, style.system);
+    page += section(style.system == UnitSystem::us
+                        ? "INGREDIENTS of 1 yd3, aggregates saturated surface-dry"
+                        : "INGREDIENTS of 1 m3, aggregates saturated surface-dry") +
+            text_of_ingredients(proportions, style.system);
+    page += section("TOTALS") + text_of_totals(proportions, style.system);
+    page += section("CHECKS") + text_of_checks(result.checks, style);
+    page += section("CAUTIONS") + text_of_cautions(proportions.worksheet.cautions, style);
+    if (style.explain) {
+        page += section("REASONS") + text_of_reasons(proportions.worksheet.steps, style);
+    }
+    return page;
+}
+
+} // namespace boardmark::report

@@ -1,0 +1,91 @@
+#include "names.hpp"
+
+#include <boardmark/text/utf8.hpp>
+
+namespace boardmark::report {
+namespace {
+
+constexpr std::size_t widest_name = 26;
+
+/// The longest beginning of a text that fits a width and does not cut a character.
+std::string beginning(const std::string& text, std::size_t width) {
+    std::string result = text;
+    while (!result.empty() && (text::display_width(result) > width ||
+                               text::first_invalid_byte(result).has_value())) {
+        result.pop_back();
+    }
+    return result;
+}
+
+} // namespace
+
+std::string name_of(core::Verdict verdict) {
+    switch (verdict) {
+    case core::Verdict::holds:
+        return "holds";
+    case core::Verdict::fails:
+        return "fails";
+    case core::Verdict::watch:
+        return "watch";
+    case core::Verdict::not_checked:
+        return "not checked";
+    }
+    return "";
+}
+
+std::string name_of(core::Mark mark) {
+    switch (mark) {
+    case core::Mark::given:
+        return "given";
+    case core::Mark::interpolated:
+        return "interpolated";
+    case core::Mark::continued:
+        return "continued";
+    case core::Mark::typical:
+        return "typical";
+    case core::Mark::from_memory:
+        return "from memory";
+    case core::Mark::estimate:
+        return "estimate";
+    }
+    return "";
+}
+
+std::string name_of(core::Provenance provenance) {
+    switch (provenance) {
+    case core::Provenance::given:
+        return "given";
+    case core::Provenance::table:
+        return "table";
+    case core::Provenance::code:
+        return "code";
+    case core::Provenance::computed:
+        return "computed";
+    }
+    return "";
+}
+
+std::string name_of(core::Governor governor) {
+    switch (governor) {
+    case core::Governor::strength:
+        return "strength";
+    case core::Governor::exposure:
+        return "exposure";
+    case core::Governor::minimum_binder:
+        return "minimum binder";
+    case core::Governor::given:
+        return "given";
+    }
+    return "";
+}
+
+core::Marks marks_of(const core::Check& check) { return core::with_confidence({}, check.source); }
+
+std::string column_name(const std::string& name) {
+    const std::string harmless = text::printable(name);
+    return text::display_width(harmless) <= widest_name
+               ? harmless
+               : beginning(harmless, widest_name - 2) + "..";
+}
+
+} // namespace boardmark::report

@@ -1,0 +1,25 @@
+#pragma once
+
+#include <boardmark/core/check.hpp>
+#include <boardmark/core/proportions.hpp>
+#include <boardmark/core/step.hpp>
+
+#include <string>
+#include <vector>
+
+namespace boardmark::report {
+
+// The words that results use for the values of the computation, in text and in JSON.
+
+std::string name_of(core::Verdict verdict);
+std::string name_of(core::Mark mark);
+std::string name_of(core::Provenance provenance);
+std::string name_of(core::Governor governor);
+
+/// The marks of a check: a figure of its limit that was not read again.
+core::Marks marks_of(const core::Check& check);
+
+/// A material's name for a column of a text report: harmless on a terminal and not too wide.
+std::string column_name(const std::string& name);
+
+} // namespace boardmark::report

@@ -1,0 +1,155 @@
+#include "quantity_format.hpp"
+
+#include <boardmark/units/rounding.hpp>
+#include <boardmark/units/unit.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
+
+namespace boardmark::report {
+namespace {
+
+using core::Measure;
+using core::UnitSystem;
+
+/// How a measure is written in one system: the unit, the step it is rounded to, the decimals shown.
+struct Style {
+    std::string_view unit;
+    double step;
+    int decimals;
+};
+
+std::string stepped(double value, const Style& style, int finer) {
+    const double step = style.step / std::pow(10, finer);
+    const double amount = units::unit(style.unit).from_inside(value);
+    const int decimals =
+        finer == 0 ? style.decimals
+                   : std::max(style.decimals, static_cast<int>(std::ceil(-std::log10(step) - 1e-9)));
+    return fmt::format("{:.{}f} {}", units::nearest({.amount = amount, .step = step}), decimals,
+                       style.unit);
+}
+
+std::string inches(double mm, int finer) {
+    const double amount = units::unit("in").from_inside(mm);
+    return finer == 0 ? units::inch_fraction(amount) + " in"
+                      : fmt::format("{:.{}f} in", amount, 2 + finer);
+}
+
+std::string millimetres(double mm, int finer) {
+    std::string text = fixed(mm, 1 + finer);
+    if (text.ends_with(".0")) {
+        text.resize(text.size() - 2);
+    }
+    return text + " mm";
+}
+
+/// Two decimals, a third where it says something.
+std::string ratio_digits(double value, int finer) {
+    std::string text = fixed(value, 3 + finer);
+    while (text.ends_with('0') && text.size() > text.find('.') + 3) {
+        text.pop_back();
+    }
+    return text;
+}
+
+std::string age(double days) {
+    constexpr double longest_in_days = 120;
+    return days <= longest_in_days
+               ? fmt::format("{:.0f} d", days)
+               : fmt::format("{:.0f} months", units::unit("months").from_inside(days));
+}
+
+/// Scales show more digits on small batches.
+std::string mass(double kg, std::string_view unit) {
+    const double amount = units::unit(unit).from_inside(kg);
+    const int decimals = std::abs(amount) < 100 ? 2 : std::abs(amount) < 1000 ? 1 : 0;
+    return fmt::format("{:.{}f} {}", amount, decimals, unit);
+}
+
+} // namespace
+
+std::string fixed(double value, int decimals) {
+    const double step = std::pow(10, -decimals);
+    return fmt::format("{:.{}f}", units::nearest({.amount = value, .step = step}), decimals);
+}
+
+std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
+    const bool us = system == UnitSystem::us;
+    const double value = quantity.value;
+    const auto in_style = [&](Style us_style, Style si_style) {
+        return stepped(value, us ? us_style : si_style, finer);
+    };
+    switch (quantity.measure) {
+    case Measure::w_cm:
+    case Measure::bulk_volume:
+        return ratio_digits(value, finer);
+    case Measure::ratio:
+        return fmt::format("{:.4g}", value);
+    case Measure::percent:
+        return fixed(value, 1 + finer) + " %";
+    case Measure::chloride:
+        return fixed(value, 2 + finer) + " %";
+    case Measure::strength:
+        return in_style({"psi", 10, 0}, {"MPa", 0.1, 1});
+    case Measure::slump:
+    case Measure::aggregate_size:
+    case Measure::length:
+        return us ? inches(value, finer) : millimetres(value, finer);
+    case Measure::concentration:
+        return in_style({"lb/yd3", 1, 0}, {"kg/m3", 1, 0});
+    case Measure::fresh_density:
+    case Measure::bulk_density:
+        return in_style({"lb/ft3", 0.1, 1}, {"kg/m3", 1, 0});
+    case Measure::relative_density:
+    case Measure::fineness_modulus:
+        return fixed(value, 2 + finer);
+    case Measure::absolute_volume:
+        return us ? fixed(27 * value, 2 + finer) + " ft3" : fixed(value, 3 + finer) + " m3";
+    case Measure::count:
+        return fmt::format("{:.0f}", value);
+    case Measure::age:
+        return age(value);
+    case Measure::volume:
+        return in_style({"ft3", 0.01, 2}, {"m3", 0.001, 3});
+    case Measure::mass:
+        return mass(value, us ? "lb" : "kg");
+    }
+    return "";
+}
+
+std::string si_unit(Measure measure) {
+    switch (measure) {
+    case Measure::w_cm:
+    case Measure::bulk_volume:
+    case Measure::ratio:
+    case Measure::relative_density:
+    case Measure::fineness_modulus:
+    case Measure::count:
+        return "1";
+    case Measure::percent:
+    case Measure::chloride:
+        return "%";
+    case Measure::strength:
+        return "MPa";
+    case Measure::slump:
+    case Measure::aggregate_size:
+    case Measure::length:
+        return "mm";
+    case Measure::concentration:
+    case Measure::fresh_density:
+    case Measure::bulk_density:
+        return "kg/m3";
+    case Measure::absolute_volume:
+    case Measure::volume:
+        return "m3";
+    case Measure::age:
+        return "d";
+    case Measure::mass:
+        return "kg";
+    }
+    return "";
+}
+
+} // namespace boardmark::report

@@ -1,0 +1,20 @@
+#pragma once
+
+#include <boardmark/core/mix.hpp>
+#include <boardmark/core/quantity.hpp>
+
+#include <string>
+
+namespace boardmark::report {
+
+/// A quantity with its unit, rounded as the trade rounds: "5740 psi", "3/4 in", "254 lb/yd3".
+/// `finer` asks for that many digits more than the trade writes.
+std::string shown(core::Quantity quantity, core::UnitSystem system, int finer = 0);
+
+/// The SI unit of a measure, as JSON names it: "kg/m3", "MPa", "1" for plain numbers.
+std::string si_unit(core::Measure measure);
+
+/// Plain numbers with a fixed count of digits.
+std::string fixed(double value, int decimals);
+
+} // namespace boardmark::report

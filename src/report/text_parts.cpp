@@ -1,0 +1,183 @@
+#include "text_parts.hpp"
+
+#include "grid.hpp"
+#include "names.hpp"
+#include "quantity_format.hpp"
+#include "wrap.hpp"
+
+#include <boardmark/report/words.hpp>
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+namespace boardmark::report {
+namespace {
+
+/// ANSI colour of a verdict. The word itself carries the meaning.
+std::string coloured(const std::string& text, core::Verdict verdict, const TextStyle& style) {
+    if (!style.colour) {
+        return text;
+    }
+    switch (verdict) {
+    case core::Verdict::holds:
+        return "\x1b[32m" + text + "\x1b[0m";
+    case core::Verdict::fails:
+        return "\x1b[1;31m" + text + "\x1b[0m";
+    case core::Verdict::watch:
+        return "\x1b[33m" + text + "\x1b[0m";
+    case core::Verdict::not_checked:
+        break;
+    }
+    return text;
+}
+
+std::string printed_verdict(core::Verdict verdict) {
+    return verdict == core::Verdict::fails ? "FAILS" : name_of(verdict);
+}
+
+std::size_t count(const std::vector<core::Check>& checks, core::Verdict verdict) {
+    return static_cast<std::size_t>(std::ranges::count(checks, verdict, &core::Check::verdict));
+}
+
+std::string ids_of(const std::vector<core::Check>& checks, core::Verdict verdict) {
+    std::vector<std::string> ids;
+    for (const core::Check& check : checks) {
+        if (check.verdict == verdict) {
+            ids.push_back(check.id);
+        }
+    }
+    return fmt::format("{}", fmt::join(ids, ", "));
+}
+
+std::string marks_text(const core::Marks& marks) {
+    std::vector<std::string> names;
+    for (const core::Mark mark : marks) {
+        names.push_back(name_of(mark));
+    }
+    return fmt::format("{}", fmt::join(names, ", "));
+}
+
+std::string confidence_text(core::Confidence confidence) {
+    switch (confidence) {
+    case core::Confidence::read:
+        return "";
+    case core::Confidence::from_memory:
+        return " (from memory, not read again)";
+    case core::Confidence::common_practice:
+        return "";
+    }
+    return "";
+}
+
+} // namespace
+
+std::string section(const std::string& name) { return "\n" + name + "\n"; }
+
+std::string verdict_line(const std::vector<core::Check>& checks, const TextStyle& style) {
+    const std::size_t failing = count(checks, core::Verdict::fails);
+    const std::size_t open = count(checks, core::Verdict::not_checked);
+    const std::size_t watched = count(checks, core::Verdict::watch);
+    std::string line =
+        failing > 0 ? fmt::format("DO NOT USE AS IT IS: {} requirement{} not met ({}).", failing,
+                                  failing == 1 ? " is" : "s are",
+                                  ids_of(checks, core::Verdict::fails))
+                    : std::string{"Every check that could be run holds."};
+    if (watched > 0) {
+        line += fmt::format(" To watch: {}.", ids_of(checks, core::Verdict::watch));
+    }
+    if (open > 0) {
+        line += fmt::format(" {} could not be run; see below.", open);
+    }
+    const auto verdict = failing > 0 ? core::Verdict::fails : core::Verdict::holds;
+    std::string result;
+    for (const std::string& part : lines_of(line, page_width)) {
+        result += coloured(part, verdict, style) + "\n";
+    }
+    return result;
+}
+
+std::string text_of_checks(const std::vector<core::Check>& checks, const TextStyle& style) {
+    std::string result;
+    for (const core::Verdict verdict : {core::Verdict::fails, core::Verdict::watch,
+                                        core::Verdict::holds, core::Verdict::not_checked}) {
+        Grid grid{{Align::left, Align::left, Align::left}};
+        for (const core::Check& check : checks) {
+            if (check.verdict == verdict) {
+                std::string message = words(check.message, style.system);
+                if (!check.source.citation.empty() && verdict != core::Verdict::not_checked) {
+                    message += " [" + check.source.citation + "]";
+                }
+                grid.add({printed_verdict(verdict), check.id, message});
+            }
+        }
+        std::string block = grid.text();
+        const std::string word = printed_verdict(verdict);
+        for (std::size_t at = 0;
+             style.colour && (at = block.find("  " + word + "  ", at)) != std::string::npos;) {
+            const std::string painted = coloured(word, verdict, style);
+            block.replace(at + 2, word.size(), painted);
+            at += painted.size();
+        }
+        result += block;
+    }
+    return result;
+}
+
+std::string text_of_cautions(const std::vector<core::Phrase>& cautions, const TextStyle& style) {
+    std::string result;
+    for (const core::Phrase& caution : cautions) {
+        result += wrapped(words(caution, style.system), {.first = "  - ", .other = "    "});
+    }
+    return result;
+}
+
+std::string quantity_name(const core::Step& step) {
+    std::string name = step.quantity;
+    std::ranges::replace(name, '_', ' ');
+    const auto replace_word = [&](std::string_view from, std::string_view to) {
+        if (const std::size_t at = name.find(from); at != std::string::npos) {
+            name.replace(at, from.size(), to);
+        }
+    };
+    replace_word("w cm", "w/cm");
+    replace_word("binder", "cementitious material");
+    return name;
+}
+
+std::string shown_value(const core::Step& step, core::UnitSystem system) {
+    return step.value ? shown({*step.value, step.measure}, system) : "-";
+}
+
+std::string text_of_reasons(const std::vector<core::Step>& steps, const TextStyle& style) {
+    std::string result;
+    for (const core::Step& step : steps) {
+        result += fmt::format("  {} = {}\n", quantity_name(step), shown_value(step, style.system));
+        const Indent indent{.first = "      ", .other = "              "};
+        result += wrapped("reason: " + words(step.reason, style.system), indent);
+        result += wrapped(fmt::format("source: {} ({}){}",
+                                      step.source.citation.empty() ? "none needed"
+                                                                   : step.source.citation,
+                                      name_of(step.provenance),
+                                      confidence_text(step.source.confidence)),
+                          indent);
+        std::vector<std::string> inputs;
+        for (const core::Argument& argument : step.reason.arguments) {
+            const auto* quantity = std::get_if<core::Quantity>(&argument.value);
+            if (quantity) {
+                std::string name = argument.name;
+                std::ranges::replace(name, '_', ' ');
+                inputs.push_back(name + " " + shown(*quantity, style.system));
+            }
+        }
+        if (!inputs.empty()) {
+            result += wrapped(fmt::format("inputs: {}", fmt::join(inputs, "; ")), indent);
+        }
+        if (!step.marks.empty()) {
+            result += wrapped("marked: " + marks_text(step.marks), indent);
+        }
+    }
+    return result;
+}
+
+} // namespace boardmark::report

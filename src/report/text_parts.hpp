@@ -1,0 +1,30 @@
+#pragma once
+
+#include <boardmark/core/check.hpp>
+#include <boardmark/core/step.hpp>
+#include <boardmark/report/mix_report.hpp>
+
+#include <string>
+#include <vector>
+
+namespace boardmark::report {
+
+/// The name of a section, set off from what stands above.
+std::string section(const std::string& name);
+
+/// One sentence that says whether the mix may be used as far as the checks could tell.
+std::string verdict_line(const std::vector<core::Check>& checks, const TextStyle& style);
+
+std::string text_of_checks(const std::vector<core::Check>& checks, const TextStyle& style);
+std::string text_of_cautions(const std::vector<core::Phrase>& cautions, const TextStyle& style);
+
+/// Every step with its reason, its source and how well that is known, its inputs.
+std::string text_of_reasons(const std::vector<core::Step>& steps, const TextStyle& style);
+
+/// The name of a step's quantity in words: "required average strength".
+std::string quantity_name(const core::Step& step);
+
+/// A value of a step, or a dash where it has none.
+std::string shown_value(const core::Step& step, core::UnitSystem system);
+
+} // namespace boardmark::report

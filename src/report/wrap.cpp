@@ -1,0 +1,53 @@
+#include "wrap.hpp"
+
+#include <boardmark/text/utf8.hpp>
+
+namespace boardmark::report {
+namespace {
+
+std::string fill(const std::string& text, std::size_t width) {
+    const std::size_t taken = text::display_width(text);
+    return std::string(taken < width ? width - taken : 0, ' ');
+}
+
+} // namespace
+
+std::vector<std::string> lines_of(std::string_view text, std::size_t width) {
+    std::vector<std::string> lines{""};
+    std::size_t at = 0;
+    while (at < text.size()) {
+        const std::size_t end = std::min(text.find(' ', at), text.size());
+        const std::string word{text.substr(at, end - at)};
+        at = end + 1;
+        if (word.empty()) {
+            continue;
+        }
+        std::string& line = lines.back();
+        const std::size_t taken = text::display_width(line);
+        if (!line.empty() && taken + 1 + text::display_width(word) > width) {
+            lines.push_back(word);
+        } else {
+            line += (line.empty() ? "" : " ") + word;
+        }
+    }
+    return lines;
+}
+
+std::string wrapped(std::string_view text, const Indent& indent) {
+    std::string result;
+    for (const std::string& line :
+         lines_of(text, page_width - text::display_width(indent.other))) {
+        result += (result.empty() ? indent.first : indent.other) + line + "\n";
+    }
+    return result;
+}
+
+std::string padded_right(const std::string& text, std::size_t width) {
+    return text + fill(text, width);
+}
+
+std::string padded_left(const std::string& text, std::size_t width) {
+    return fill(text, width) + text;
+}
+
+} // namespace boardmark::report
