@@ -1,0 +1,160 @@
+#include "arguments.hpp"
+
+#include "failure.hpp"
+
+#include <boardmark/text/closest.hpp>
+
+#include <algorithm>
+
+#include <boost/program_options.hpp>
+#include <fmt/format.h>
+
+namespace boardmark::commands {
+namespace {
+
+namespace po = boost::program_options;
+
+constexpr std::string_view formats[] = {"text", "json", "csv"};
+constexpr std::string_view systems[] = {"us", "si"};
+constexpr std::string_view colours[] = {"auto", "always", "never"};
+
+constexpr Option common[] = {
+    {"format", "text|json|csv", "form of the result (default text)", formats},
+    {"out", "FILE", "write the result to FILE, which must not exist yet"},
+    {"force", "", "let --out replace an existing file"},
+    {"reporting", "us|si", "units shown (default: the mix file's; JSON is always SI)", systems},
+    {"explain", "", "add the reason, source and inputs of every value"},
+    {"color", "auto|always|never", "colour of the verdicts (default auto; NO_COLOR is obeyed)",
+     colours},
+    {"quiet", "", "no warnings"},
+    {"verbose", "", "say on standard error what is done"},
+    {"help", "", "show this help"},
+};
+
+constexpr const char* file_argument = "file";
+
+std::vector<const Option*> all_options(std::span<const Option> own) {
+    std::vector<const Option*> options;
+    for (const auto list : {own, std::span<const Option>{common}}) {
+        for (const Option& option : list) {
+            options.push_back(&option);
+        }
+    }
+    return options;
+}
+
+po::options_description description_of(const std::vector<const Option*>& options) {
+    po::options_description description;
+    auto add = description.add_options();
+    for (const Option* option : options) {
+        const std::string name{option->name};
+        if (option->value.empty()) {
+            add(name.c_str(), "");
+        } else {
+            add(name.c_str(), po::value<std::string>(), "");
+        }
+    }
+    add(file_argument, po::value<std::vector<std::string>>(), "");
+    return description;
+}
+
+Failure unknown_option(const std::string& written, const std::vector<const Option*>& options,
+                       const std::string& help) {
+    std::vector<std::string_view> names;
+    for (const Option* option : options) {
+        names.push_back(option->name);
+    }
+    const std::string bare = written.substr(std::min(written.find_first_not_of('-'), written.size()));
+    const auto near = text::closest(bare, names);
+    return wrong_command_line(fmt::format("'{}' is not an option", written),
+                              near ? fmt::format("did you mean '--{}'?", *near) : help);
+}
+
+void demand_allowed_word(const Option& option, const std::string& value) {
+    if (option.words.empty() ||
+        std::ranges::count(option.words, std::string_view{value}) > 0) {
+        return;
+    }
+    const auto near = text::closest(value, option.words);
+    throw wrong_command_line(
+        fmt::format("--{}: '{}' is not one of {}", option.name, value,
+                    fmt::join(option.words, ", ")),
+        near ? fmt::format("did you mean '{}'?", *near) : "");
+}
+
+} // namespace
+
+std::span<const Option> common_options() { return common; }
+
+Arguments::Arguments(const std::string& command, std::span<const Option> own_options,
+                     const std::vector<std::string>& words) {
+    const auto options = all_options(own_options);
+    const auto description = description_of(options);
+    const std::string help = fmt::format("see 'boardmark help {}'", command);
+    po::positional_options_description positions;
+    positions.add(file_argument, -1);
+    po::variables_map parsed;
+    try {
+        // No abbreviations: a new option must never change what an old script means.
+        const int style =
+            po::command_line_style::default_style & ~po::command_line_style::allow_guessing;
+        po::store(po::command_line_parser(words)
+                      .options(description)
+                      .positional(positions)
+                      .style(style)
+                      .run(),
+                  parsed);
+    } catch (const po::unknown_option& fault) {
+        throw unknown_option(fault.get_option_name(), options, help);
+    } catch (const po::error& fault) {
+        throw wrong_command_line(fault.what(), help);
+    }
+    if (parsed.count(file_argument)) {
+        files_ = parsed[file_argument].as<std::vector<std::string>>();
+    }
+    if (files_.size() != 1) {
+        throw wrong_command_line(fmt::format("'{}' reads one file; {} are named", command,
+                                             files_.empty() ? "none" : std::to_string(files_.size())),
+                                 help);
+    }
+    for (const Option* option : options) {
+        const std::string name{option->name};
+        if (!parsed.count(name)) {
+            continue;
+        }
+        values_[name] = option->value.empty() ? "" : parsed[name].as<std::string>();
+        demand_allowed_word(*option, values_[name]);
+    }
+}
+
+std::optional<std::string> Arguments::value(std::string_view option) const {
+    const auto found = values_.find(option);
+    return found == values_.end() ? std::nullopt : std::optional{found->second};
+}
+
+Format Arguments::format() const {
+    const std::string word = value("format").value_or("text");
+    return word == "json" ? Format::json : word == "csv" ? Format::csv : Format::text;
+}
+
+Colour Arguments::colour() const {
+    const std::string word = value("color").value_or("auto");
+    return word == "always" ? Colour::always : word == "never" ? Colour::never : Colour::automatic;
+}
+
+std::optional<core::UnitSystem> Arguments::reporting() const {
+    const auto word = value("reporting");
+    if (!word) {
+        return std::nullopt;
+    }
+    return *word == "us" ? core::UnitSystem::us : core::UnitSystem::si;
+}
+
+bool asks_for_help(const std::vector<std::string>& words) {
+    const auto end = std::ranges::find(words, "--");
+    return std::any_of(words.begin(), end, [](const std::string& word) {
+        return word == "--help" || word == "-h";
+    });
+}
+
+} // namespace boardmark::commands

@@ -1,0 +1,56 @@
+#pragma once
+
+#include <boardmark/core/mix.hpp>
+
+#include <map>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace boardmark::commands {
+
+/// One option of a command: the table from which parsing and help come.
+struct Option {
+    std::string_view name;    ///< "volume"
+    std::string_view value;   ///< "Q"; empty for a switch
+    std::string_view meaning;
+    std::span<const std::string_view> words = {}; ///< the values allowed; empty: any
+};
+
+/// Options that every command has.
+std::span<const Option> common_options();
+
+enum class Format { text, json, csv };
+enum class Colour { automatic, always, never };
+
+/// A command's part of the command line, parsed.
+class Arguments {
+public:
+    /// Parses strictly: no abbreviations, no unknown options, `--` ends the options.
+    /// Throws Failure where the command line is wrong.
+    Arguments(const std::string& command, std::span<const Option> own_options,
+              const std::vector<std::string>& words);
+
+    /// The one file that the command reads.
+    const std::string& file() const { return files_.front(); }
+
+    std::optional<std::string> value(std::string_view option) const;
+    bool has(std::string_view option) const { return value(option).has_value(); }
+
+    Format format() const;
+    Colour colour() const;
+
+    /// The units asked for on the command line, if any.
+    std::optional<core::UnitSystem> reporting() const;
+
+private:
+    std::vector<std::string> files_;
+    std::map<std::string, std::string, std::less<>> values_;
+};
+
+/// Whether help is asked for before `--` ends the options.
+bool asks_for_help(const std::vector<std::string>& words);
+
+} // namespace boardmark::commands

@@ -1,0 +1,71 @@
+#include "batch_options.hpp"
+#include "command.hpp"
+#include "mix_session.hpp"
+
+#include <boardmark/core/batch.hpp>
+#include <boardmark/report/batch_report.hpp>
+
+namespace boardmark::commands {
+namespace {
+
+constexpr Option options[] = {
+    {"volume", "Q", "volume of concrete, such as '2 ft3' or '0.05 m3'"},
+    {"panel", "A x B x C", "a panel instead of a volume, such as '24 in x 24 in x 8 in'"},
+    {"allowance", "P", "percent more than that, such as 10%"},
+    {"moisture", "NAME=P,...", "today's moistures in place of the file's: sand=5.2%,stone=1.4%"},
+    {"resolution", "M", "weigh to whole steps of the scale, such as 0.1lb"},
+};
+
+constexpr std::string_view examples[] = {
+    "boardmark batch --panel '24 in x 24 in x 8 in' --allowance 15% examples/quay-wall.yaml",
+    "boardmark batch --volume 1.5ft3 --moisture sand=5.2% --resolution 0.1lb "
+    "examples/quay-wall.yaml",
+};
+
+core::Batch batch_of(const MixSession& session, const core::BatchOrder& order,
+                     const Arguments& arguments) {
+    try {
+        return core::batch(session.proportions, order, session.tables.water_density_kg_m3);
+    } catch (const core::Unresolved& unresolved) {
+        throw no_mix_follows(unresolved, arguments, session.system);
+    }
+}
+
+ExitCode run(const Arguments& arguments) {
+    const BatchOptions asked = read_batch_options(arguments);
+    const MixSession session =
+        open_mix(arguments, input::Purpose::batch, asked.moisture_percent);
+    const core::Batch batch = batch_of(session, asked.order, arguments);
+    const report::BatchResult result{.title = session.title,
+                                     .batch = batch,
+                                     .net_volume_m3 = asked.net_volume_m3,
+                                     .allowance_percent = asked.allowance_percent,
+                                     .slump_window = session.requirements.slump_window,
+                                     .slump_mm = session.requirements.slump_mm,
+                                     .proportions = session.proportions,
+                                     .checks = session.checks};
+    const report::TextStyle style = text_style(arguments, session.system);
+    switch (arguments.format()) {
+    case Format::text:
+        deliver(report::text(result, style), arguments);
+        break;
+    case Format::json:
+        deliver(report::json(result), arguments);
+        break;
+    case Format::csv:
+        deliver(report::csv(result, style.system), arguments);
+        break;
+    }
+    return verdict(session.checks);
+}
+
+} // namespace
+
+const Command batch_command{.name = "batch",
+                            .summary = "batch weights for a volume at today's moistures",
+                            .usage = "boardmark batch [OPTIONS] --volume Q MIX",
+                            .options = options,
+                            .examples = examples,
+                            .run = run};
+
+} // namespace boardmark::commands

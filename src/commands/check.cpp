@@ -1,0 +1,26 @@
+#include "command.hpp"
+#include "mix_command.hpp"
+
+namespace boardmark::commands {
+namespace {
+
+constexpr std::string_view examples[] = {
+    "boardmark check examples/submitted-mix.yaml",
+    "boardmark check --format json examples/quay-wall.yaml",
+};
+
+ExitCode run(const Arguments& arguments) {
+    return run_mix_command("check", input::Purpose::check, arguments);
+}
+
+} // namespace
+
+const Command check_command{
+    .name = "check",
+    .summary = "hold a mix, proportioned or submitted, against the limits",
+    .usage = "boardmark check [OPTIONS] MIX",
+    .options = {},
+    .examples = examples,
+    .run = run};
+
+} // namespace boardmark::commands

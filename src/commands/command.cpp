@@ -1,0 +1,19 @@
+#include "command.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace boardmark::commands {
+
+std::span<const Command> all_commands() {
+    static const std::array commands{proportion_command, check_command, batch_command};
+    return commands;
+}
+
+const Command* find_command(std::string_view name) {
+    const auto commands = all_commands();
+    const auto found = std::ranges::find(commands, name, &Command::name);
+    return found == commands.end() ? nullptr : &*found;
+}
+
+} // namespace boardmark::commands

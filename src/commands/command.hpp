@@ -1,0 +1,31 @@
+#pragma once
+
+#include "arguments.hpp"
+#include "exit_code.hpp"
+
+#include <span>
+#include <string_view>
+
+namespace boardmark::commands {
+
+/// A word of the command line: what it does, its own options, two examples that work.
+struct Command {
+    std::string_view name;
+    std::string_view summary;
+    std::string_view usage;
+    std::span<const Option> options;
+    std::span<const std::string_view> examples;
+    ExitCode (*run)(const Arguments& arguments);
+};
+
+/// Every command, in the order of the help.
+std::span<const Command> all_commands();
+
+/// The command of that name, or nullptr.
+const Command* find_command(std::string_view name);
+
+extern const Command proportion_command;
+extern const Command check_command;
+extern const Command batch_command;
+
+} // namespace boardmark::commands

@@ -1,0 +1,20 @@
+#include "failure.hpp"
+
+#include <boardmark/text/utf8.hpp>
+
+namespace boardmark::commands {
+
+Failure wrong_command_line(const std::string& what, const std::string& advice) {
+    std::string message = "boardmark: error: " + text::printable(what) + "\n";
+    if (!advice.empty()) {
+        message += "           " + text::printable(advice) + "\n";
+    }
+    return {ExitCode::wrong_input, message};
+}
+
+Failure output_failed(const std::string& name, const std::string& reason) {
+    return {ExitCode::output_failed,
+            "boardmark: error: " + text::printable(name) + " was not written: " + reason + "\n"};
+}
+
+} // namespace boardmark::commands

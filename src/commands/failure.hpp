@@ -1,0 +1,21 @@
+#pragma once
+
+#include "exit_code.hpp"
+
+#include <string>
+
+namespace boardmark::commands {
+
+/// Thrown where a command cannot go on; the message is complete and ready for standard error.
+struct Failure {
+    ExitCode code;
+    std::string message;
+};
+
+/// A fault of the command line: "boardmark: error: …" and where to look for help.
+Failure wrong_command_line(const std::string& what, const std::string& advice = "");
+
+/// An output that could not be written.
+Failure output_failed(const std::string& name, const std::string& reason);
+
+} // namespace boardmark::commands

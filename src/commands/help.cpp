@@ -1,0 +1,114 @@
+#include "help.hpp"
+
+#include "command.hpp"
+
+#include <boardmark/input/key_table.hpp>
+#include <boardmark/reference/tables.hpp>
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+namespace boardmark::commands {
+namespace {
+
+constexpr std::string_view exit_codes =
+    "Exit codes:\n"
+    "  0  done, and every check that could be run holds or is to be watched\n"
+    "  1  done, and some requirement is not met\n"
+    "  2  the command line or an input file is wrong\n"
+    "  3  the inputs are well formed, but no mix follows from them\n"
+    "  4  an output could not be written\n";
+
+std::string text_of(std::span<const Option> options) {
+    std::vector<std::string> heads;
+    std::size_t widest = 0;
+    for (const Option& option : options) {
+        heads.push_back(option.value.empty()
+                            ? fmt::format("--{}", option.name)
+                            : fmt::format("--{} {}", option.name, option.value));
+        widest = std::max(widest, heads.back().size());
+    }
+    std::string text;
+    for (std::size_t i = 0; i < options.size(); ++i) {
+        text += fmt::format("  {:<{}}  {}\n", heads[i], widest, options[i].meaning);
+    }
+    return text;
+}
+
+std::string help_of(const Command& command) {
+    std::string text = fmt::format("Usage: {}\n\n{}.\n", command.usage, command.summary);
+    text += "MIX is a mix file, or '-' for standard input.\n\nOptions:\n";
+    text += text_of(command.options);
+    text += text_of(common_options());
+    text += "\nExamples:\n";
+    for (const std::string_view example : command.examples) {
+        text += fmt::format("  {}\n", example);
+    }
+    return text + "\n" + std::string{exit_codes};
+}
+
+std::string help_on_exposure() {
+    std::string text = "Exposure classes of ACI 318-19. The designer states one of each category:\n"
+                       "F freezing and thawing, S sulfate and sea water, W contact with water,\n"
+                       "C corrosion of reinforcement.\n\n";
+    for (const auto& exposure : reference::exposure_classes()) {
+        text += fmt::format("  {}  {}\n", exposure.name, exposure.meaning);
+    }
+    return text;
+}
+
+std::string help_on_keys() {
+    std::string text = "Keys of the mix file, with an example of each; * is a name of your own.\n\n";
+    for (const auto& key : input::key_table()) {
+        text += fmt::format("  {}\n      {}{}\n      {}\n", key.path, key.meaning,
+                            key.default_text.empty()
+                                ? ""
+                                : fmt::format(" (default {})", key.default_text),
+                            key.example);
+    }
+    return text;
+}
+
+} // namespace
+
+std::string short_help() {
+    return "boardmark proportions concrete for architectural walls.\n\n"
+           "Usage: boardmark COMMAND [OPTIONS] MIX\n"
+           "Example: boardmark proportion examples/quay-wall.yaml\n"
+           "'boardmark help' lists the commands.\n";
+}
+
+std::string general_help() {
+    std::string text = "boardmark proportions concrete for architectural walls: a mix file in,\n"
+                       "batch weights, yield and limit checks out.\n\n"
+                       "Usage: boardmark COMMAND [OPTIONS] MIX\n\nCommands:\n";
+    for (const Command& command : all_commands()) {
+        text += fmt::format("  {:<12}{}\n", command.name, command.summary);
+    }
+    text += fmt::format("  {:<12}{}\n", "help",
+                        "this text; 'help COMMAND', 'help exposure', 'help keys' say more");
+    text += "\nOptions of every command:\n" + text_of(common_options());
+    text += "  --version  show the version\n\nExamples:\n";
+    for (const Command& command : all_commands()) {
+        text += fmt::format("  {}\n", command.examples.front());
+    }
+    return text + "\n" + std::string{exit_codes} +
+           "\nProportions are a start, to be proven by trial batches. Local codes and the licensed\n"
+           "engineer decide.\n";
+}
+
+std::optional<std::string> help_on(const std::string& subject) {
+    if (subject == "exposure") {
+        return help_on_exposure();
+    }
+    if (subject == "keys") {
+        return help_on_keys();
+    }
+    const Command* command = find_command(subject);
+    return command ? std::optional{help_of(*command)} : std::nullopt;
+}
+
+std::string version_line() { return "boardmark " BOARDMARK_VERSION "\n"; }
+
+} // namespace boardmark::commands

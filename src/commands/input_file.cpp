@@ -1,0 +1,63 @@
+#include "input_file.hpp"
+
+#include <array>
+#include <cerrno>
+#include <cstring>
+#include <filesystem>
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+namespace boardmark::commands {
+namespace {
+
+constexpr std::size_t one_above_the_cap = 1024 * 1024 + 1;
+
+std::variant<std::string, ReadFailure> read_all(int descriptor) {
+    std::string bytes;
+    std::array<char, 16384> buffer{};
+    while (bytes.size() < one_above_the_cap) {
+        const ssize_t count = ::read(descriptor, buffer.data(), buffer.size());
+        if (count < 0 && errno == EINTR) {
+            continue;
+        }
+        if (count < 0) {
+            return ReadFailure{std::strerror(errno)};
+        }
+        if (count == 0) {
+            break;
+        }
+        bytes.append(buffer.data(), static_cast<std::size_t>(count));
+    }
+    return bytes;
+}
+
+} // namespace
+
+std::variant<std::string, ReadFailure> read_bytes(const std::string& path) {
+    if (path == "-") {
+        return read_all(STDIN_FILENO);
+    }
+    const int descriptor = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
+    if (descriptor < 0) {
+        return ReadFailure{std::strerror(errno)};
+    }
+    struct stat status {};
+    std::variant<std::string, ReadFailure> bytes;
+    if (::fstat(descriptor, &status) == 0 && S_ISDIR(status.st_mode)) {
+        bytes = ReadFailure{"it is a directory"};
+    } else {
+        bytes = read_all(descriptor);
+    }
+    ::close(descriptor);
+    return bytes;
+}
+
+std::string shown_name(const std::string& path) { return path == "-" ? "<stdin>" : path; }
+
+std::string beside(const std::string& path, const std::string& name) {
+    return path == "-" ? name : (std::filesystem::path{path}.parent_path() / name).string();
+}
+
+} // namespace boardmark::commands

@@ -1,0 +1,84 @@
+#include "command.hpp"
+#include "failure.hpp"
+#include "help.hpp"
+#include "output_file.hpp"
+
+#include <boardmark/text/closest.hpp>
+
+#include <exception>
+#include <iostream>
+#include <string>
+#include <vector>
+
+#include <fmt/format.h>
+
+namespace boardmark::commands {
+namespace {
+
+ExitCode print(const std::string& text) {
+    write_result(text, {});
+    return ExitCode::done;
+}
+
+Failure unknown_command(const std::string& word) {
+    std::vector<std::string_view> names{"help", "exposure", "keys"};
+    for (const Command& command : all_commands()) {
+        names.push_back(command.name);
+    }
+    const auto near = text::closest(word, names);
+    return wrong_command_line(fmt::format("'{}' is not a command", word),
+                              near ? fmt::format("did you mean '{}'?", *near)
+                                   : "'boardmark help' lists the commands");
+}
+
+ExitCode show_help(const std::vector<std::string>& subjects) {
+    if (subjects.empty() || subjects.front().starts_with('-')) {
+        return print(general_help());
+    }
+    const auto text = help_on(subjects.front());
+    if (!text) {
+        throw unknown_command(subjects.front());
+    }
+    return print(*text);
+}
+
+ExitCode run(const std::vector<std::string>& words) {
+    if (words.empty()) {
+        throw Failure{ExitCode::wrong_input, short_help()};
+    }
+    const std::string& first = words.front();
+    const std::vector<std::string> rest(words.begin() + 1, words.end());
+    if (first == "help") {
+        return show_help(rest);
+    }
+    if (first == "--version") {
+        return print(version_line());
+    }
+    const Command* command = find_command(first);
+    if (asks_for_help(words)) {
+        return print(command ? *help_on(first) : general_help());
+    }
+    if (!command) {
+        throw first.starts_with('-')
+            ? wrong_command_line(fmt::format("a command comes first, not '{}'", first),
+                                 "'boardmark help' lists the commands")
+            : unknown_command(first);
+    }
+    return command->run(Arguments{first, command->options, rest});
+}
+
+} // namespace
+} // namespace boardmark::commands
+
+int main(int argc, char** argv) {
+    using namespace boardmark::commands;
+    try {
+        return static_cast<int>(run({argv + 1, argv + argc}));
+    } catch (const Failure& failure) {
+        std::cerr << failure.message;
+        return static_cast<int>(failure.code);
+    } catch (const std::exception& fault) {
+        std::cerr << "boardmark: error: this should not happen: " << fault.what() << "\n";
+        return static_cast<int>(ExitCode::wrong_input);
+    }
+}

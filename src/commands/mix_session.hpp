@@ -1,0 +1,48 @@
+#pragma once
+
+#include "arguments.hpp"
+#include "exit_code.hpp"
+#include "failure.hpp"
+
+#include <boardmark/core/check.hpp>
+#include <boardmark/core/mix.hpp>
+#include <boardmark/core/proportions.hpp>
+#include <boardmark/core/tables.hpp>
+#include <boardmark/core/unresolved.hpp>
+#include <boardmark/input/read_mix.hpp>
+#include <boardmark/report/mix_report.hpp>
+
+#include <map>
+#include <string>
+
+namespace boardmark::commands {
+
+/// A mix that was read and proportioned, with the tables it was done with.
+struct MixSession {
+    std::string title;
+    core::UnitSystem system; ///< of the file
+    core::Requirements requirements;
+    core::Tables tables;
+    core::Proportions proportions;
+    std::vector<core::Check> checks;
+};
+
+/// Reads the file of the arguments, proportions or accepts the mix and runs the checks. Warnings go
+/// to standard error. Throws Failure where the file is wrong or no mix follows from it.
+MixSession open_mix(const Arguments& arguments, input::Purpose purpose,
+                    const std::map<std::string, double>& moisture_percent = {});
+
+/// How text is to be written: units, explanation, colour.
+report::TextStyle text_style(const Arguments& arguments, core::UnitSystem system_of_file);
+
+/// Writes the result where the arguments say.
+void deliver(const std::string& result, const Arguments& arguments);
+
+/// 1 where a requirement is not met, else 0.
+ExitCode verdict(const std::vector<core::Check>& checks);
+
+/// What is told where no mix follows from well-formed inputs.
+Failure no_mix_follows(const core::Unresolved& unresolved, const Arguments& arguments,
+                       core::UnitSystem system_of_file);
+
+} // namespace boardmark::commands

@@ -1,0 +1,104 @@
+#include "output_file.hpp"
+
+#include "failure.hpp"
+
+#include <cerrno>
+#include <cstring>
+#include <filesystem>
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+namespace boardmark::commands {
+namespace {
+
+namespace fs = std::filesystem;
+
+bool write_all(int descriptor, const std::string& bytes) {
+    std::size_t written = 0;
+    while (written < bytes.size()) {
+        const ssize_t count =
+            ::write(descriptor, bytes.data() + written, bytes.size() - written);
+        if (count < 0 && errno == EINTR) {
+            continue;
+        }
+        if (count < 0) {
+            return false;
+        }
+        written += static_cast<std::size_t>(count);
+    }
+    return true;
+}
+
+bool same_file(const std::string& left, const std::string& right) {
+    std::error_code ignored;
+    return left != "-" && fs::equivalent(left, right, ignored);
+}
+
+void demand_free_name(const Destination& destination) {
+    struct stat status {};
+    if (::lstat(destination.path.c_str(), &status) != 0) {
+        return;
+    }
+    if (S_ISDIR(status.st_mode)) {
+        throw output_failed(destination.path, "it is a directory");
+    }
+    if (same_file(destination.input, destination.path)) {
+        throw output_failed(destination.path, "it is the input");
+    }
+    if (S_ISLNK(status.st_mode)) {
+        throw output_failed(destination.path, "it is a symbolic link");
+    }
+    if (!destination.overwrite) {
+        throw output_failed(destination.path, "it exists; '--force' replaces it");
+    }
+}
+
+/// The whole result under a name of its own in the same folder. A part that an earlier run left
+/// behind when it was killed is taken over.
+void write_part(const fs::path& part, const std::string& result, const std::string& name) {
+    ::unlink(part.c_str());
+    const int descriptor =
+        ::open(part.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
+    if (descriptor < 0) {
+        throw output_failed(name, std::strerror(errno));
+    }
+    const bool complete = write_all(descriptor, result) && ::fsync(descriptor) == 0;
+    const int reason = errno;
+    const bool closed = ::close(descriptor) == 0;
+    if (!complete || !closed) {
+        ::unlink(part.c_str());
+        throw output_failed(name, std::strerror(complete ? errno : reason));
+    }
+}
+
+void write_file(const std::string& result, const Destination& destination) {
+    demand_free_name(destination);
+    const fs::path target{destination.path};
+    const fs::path part =
+        target.parent_path() / ("." + target.filename().string() + ".boardmark-part");
+    write_part(part, result, destination.path);
+    // A hard link fails where the name was taken meanwhile; a rename would replace it.
+    const int outcome = destination.overwrite ? ::rename(part.c_str(), target.c_str())
+                                              : ::link(part.c_str(), target.c_str());
+    const int reason = errno;
+    if (outcome != 0 || !destination.overwrite) {
+        ::unlink(part.c_str());
+    }
+    if (outcome != 0) {
+        throw output_failed(destination.path, std::strerror(reason));
+    }
+}
+
+} // namespace
+
+void write_result(const std::string& result, const Destination& destination) {
+    if (destination.path != "-") {
+        write_file(result, destination);
+    } else if (!write_all(STDOUT_FILENO, result)) {
+        throw output_failed("standard output", std::strerror(errno));
+    }
+}
+
+} // namespace boardmark::commands
