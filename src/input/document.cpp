@@ -4,7 +4,6 @@
 #include <boardmark/text/utf8.hpp>
 
 #include <algorithm>
-#include <set>
 
 #include <fmt/format.h>
 
@@ -30,6 +29,8 @@ Path child(const Path& path, const std::string& key) {
     longer.push_back(key);
     return longer;
 }
+
+bool is_digit(char character) { return character >= '0' && character <= '9'; }
 
 void refuse(const Node& node, std::string message, std::string advice, Diagnostics& diagnostics) {
     diagnostics.push_back(
@@ -161,8 +162,14 @@ const Field* Document::field_of(const std::string& pattern, const std::string& k
     return nullptr;
 }
 
-void Document::refuse_unknown(const Node& key, const Path& path, const std::string& pattern,
-                              Diagnostics& diagnostics) const {
+void Document::refuse_unknown(const Entry& entry, const Path& path, const std::string& pattern,
+                              Diagnostics& diagnostics) {
+    const Node& key = entry.key;
+    if (entry.value.kind == Node::Kind::empty && is_digit(key.scalar.front())) {
+        refuse(key, fmt::format("'{}' stands alone: a comma ends a value", key.scalar),
+               "write decimals with a point, as in 1.5", diagnostics);
+        return;
+    }
     std::vector<std::string_view> siblings;
     std::string elsewhere;
     for (const Field& field : fields_) {
@@ -173,13 +180,19 @@ void Document::refuse_unknown(const Node& key, const Path& path, const std::stri
         }
     }
     const auto near = text::closest(key.scalar, siblings);
+    constexpr std::size_t most_listed = 8;
     std::string advice;
     if (near) {
         advice = fmt::format("did you mean '{}'?", *near);
+        Path meant = path;
+        meant.back() = *near;
+        misspelt_.insert(std::move(meant));
     } else if (!elsewhere.empty()) {
         advice = fmt::format("it belongs under '{}'", elsewhere);
-    } else {
+    } else if (siblings.size() <= most_listed) {
         advice = fmt::format("known here: {}", fmt::join(siblings, ", "));
+    } else {
+        advice = "'boardmark help keys' lists all keys";
     }
     refuse(key, fmt::format("'{}' is not a key of this format", dotted(path)), std::move(advice),
            diagnostics);
@@ -227,7 +240,7 @@ void Document::read_section(const Node& node, const Path& path, const std::strin
         }
         const Field* field = field_of(pattern, entry.key.scalar);
         if (!field) {
-            refuse_unknown(entry.key, entry_path, pattern, diagnostics);
+            refuse_unknown(entry, entry_path, pattern, diagnostics);
             continue;
         }
         order_[path].push_back(entry.key.scalar);

@@ -8,6 +8,7 @@
 #include <initializer_list>
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <utility>
 #include <vector>
@@ -46,6 +47,9 @@ public:
     /// What stands under a path, or nullptr where the file has no such key.
     const Reading* find(const Path& path) const;
 
+    /// Whether the file has that key, or one that was meant to be it.
+    bool has(const Path& path) const { return find(path) || misspelt_.contains(path); }
+
     /// The value under a path. Nothing where the key is missing or its value was wrong.
     const Parsed* value(const Path& path) const;
 
@@ -62,12 +66,13 @@ private:
     void read_entry(const Entry& entry, const Path& path, const Field& field,
                     Diagnostics& diagnostics);
     const Field* field_of(const std::string& pattern, const std::string& key) const;
-    void refuse_unknown(const Node& key, const Path& path, const std::string& pattern,
-                        Diagnostics& diagnostics) const;
+    void refuse_unknown(const Entry& entry, const Path& path, const std::string& pattern,
+                        Diagnostics& diagnostics);
 
     std::span<const Field> fields_;
     std::map<Path, Reading> readings_;
     std::map<Path, std::vector<std::string>> order_;
+    std::set<Path> misspelt_; ///< keys that a misspelt one was taken for
 };
 
 } // namespace boardmark::input

@@ -59,7 +59,7 @@ constexpr std::string_view reserved[] = {"volume", "water", "air", "water_includ
 constexpr Range strength_mpa{.low = 2, .high = 200};
 constexpr Range slump_mm{.low = 0, .high = 305};
 constexpr Range w_cm{.low = 0.15, .high = 1.5};
-constexpr Range relative_density{.low = 0.5, .high = 8};
+constexpr Range relative_density{.low = 0.8, .high = 8};
 constexpr Range binder_kg_m3{.low = 50, .high = 1200};
 
 constexpr Field file_fields[] = {

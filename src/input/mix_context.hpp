@@ -17,7 +17,7 @@ struct MixContext {
     const ReadOptions& options;
     Diagnostics& diagnostics;
 
-    bool has(const Path& path) const { return document.find(path) != nullptr; }
+    bool has(const Path& path) const { return document.has(path); }
 
     /// A fault of a value.
     void refuse(const Node& node, std::string message, std::string advice) const;

@@ -59,7 +59,9 @@ core::AirRules air_rules(UnitSystem system) {
         .by_class = {},
         .tolerance_percent = constant(rules, "tolerance", system),
         .reduction_percent = constant(rules, "reduction", system),
-        .reduction_above_strength_mpa = constant(rules, "reduction_above_strength", system)};
+        .reduction_above_strength_mpa = constant(rules, "reduction_above_strength", system),
+        .reduction_in_other_editions =
+            note(row(rules, "reduction_above_strength"), "other_editions")};
     for (const EmbeddedRow& exposure : air.rows) {
         result.by_class[std::string{exposure.name}] = size_row(air, exposure, system);
     }

@@ -104,8 +104,8 @@ std::string text(const BatchResult& result, const TextStyle& style) {
     page += section("CAUTIONS") +
             text_of_cautions(result.proportions.worksheet.cautions, style);
     if (style.explain) {
-        page += section("REASONS") +
-                text_of_reasons(result.proportions.worksheet.steps, style);
+        page += section("REASONS") + text_of_reasons(result.proportions.worksheet.steps, style);
+        page += section("LIMITS, where they come from") + text_of_limits(result.checks);
     }
     return page;
 }

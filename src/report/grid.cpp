@@ -2,8 +2,6 @@
 
 #include "wrap.hpp"
 
-#include <boardmark/text/utf8.hpp>
-
 #include <algorithm>
 
 namespace boardmark::report {
@@ -29,7 +27,7 @@ std::vector<std::size_t> Grid::widths() const {
     std::vector<std::size_t> widest(columns_.size(), 0);
     for (const auto& row : rows_) {
         for (std::size_t i = 0; i < row.size(); ++i) {
-            widest[i] = std::max(widest[i], text::display_width(row[i]));
+            widest[i] = std::max(widest[i], shown_width(row[i]));
         }
     }
     return widest;

@@ -39,7 +39,8 @@ std::string exposure_text(const core::Requirements& requirements) {
 std::string air_text(const core::Requirements& requirements, UnitSystem system) {
     switch (requirements.air.basis) {
     case core::AirBasis::exposure:
-        return "by exposure class";
+        return requirements.exposure.empty() ? "by exposure class, none is stated"
+                                             : "by exposure class";
     case core::AirBasis::none:
         return "none entrained";
     case core::AirBasis::stated:
@@ -158,8 +159,11 @@ std::string text_of_totals(const core::Proportions& proportions, UnitSystem syst
         return shown({value, measure}, system);
     };
     Grid grid{{Align::left, Align::left}};
-    grid.add({"w/cm", in_units(totals.w_cm, Measure::w_cm) + ", governed by " +
-                          name_of(proportions.selection.w_cm_governed_by)});
+    const core::Governor governor = proportions.selection.w_cm_governed_by;
+    grid.add({"w/cm", in_units(totals.w_cm, Measure::w_cm) +
+                          (proportions.submitted               ? ", as submitted"
+                           : governor == core::Governor::given ? ", as given"
+                                                               : ", governed by " + name_of(governor))});
     grid.add({"mixing water", in_units(totals.water_kg_m3, Measure::concentration) +
                                   ", the admixtures' liquid counted"});
     grid.add({system == UnitSystem::us ? "cementitious materials" : "cementitious material",
@@ -191,6 +195,7 @@ std::string text(const MixResult& result, const TextStyle& style) {
     page += section("CAUTIONS") + text_of_cautions(proportions.worksheet.cautions, style);
     if (style.explain) {
         page += section("REASONS") + text_of_reasons(proportions.worksheet.steps, style);
+        page += section("LIMITS, where they come from") + text_of_limits(result.checks);
     }
     return page;
 }

@@ -98,28 +98,30 @@ std::string verdict_line(const std::vector<core::Check>& checks, const TextStyle
 }
 
 std::string text_of_checks(const std::vector<core::Check>& checks, const TextStyle& style) {
-    std::string result;
+    Grid grid{{Align::left, Align::left, Align::left}};
     for (const core::Verdict verdict : {core::Verdict::fails, core::Verdict::watch,
                                         core::Verdict::holds, core::Verdict::not_checked}) {
-        Grid grid{{Align::left, Align::left, Align::left}};
         for (const core::Check& check : checks) {
             if (check.verdict == verdict) {
                 std::string message = words(check.message, style.system);
                 if (!check.source.citation.empty() && verdict != core::Verdict::not_checked) {
                     message += " [" + check.source.citation + "]";
                 }
-                grid.add({printed_verdict(verdict), check.id, message});
+                grid.add({coloured(printed_verdict(verdict), verdict, style), check.id, message});
             }
         }
-        std::string block = grid.text();
-        const std::string word = printed_verdict(verdict);
-        for (std::size_t at = 0;
-             style.colour && (at = block.find("  " + word + "  ", at)) != std::string::npos;) {
-            const std::string painted = coloured(word, verdict, style);
-            block.replace(at + 2, word.size(), painted);
-            at += painted.size();
+    }
+    return grid.text();
+}
+
+std::string text_of_limits(const std::vector<core::Check>& checks) {
+    std::string result;
+    for (const core::Check& check : checks) {
+        if (!check.source.citation.empty()) {
+            result += wrapped(fmt::format("{}: {}{}", check.id, check.source.citation,
+                                          confidence_text(check.source.confidence)),
+                              {.first = "  ", .other = "      "});
         }
-        result += block;
     }
     return result;
 }

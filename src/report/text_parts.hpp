@@ -21,6 +21,9 @@ std::string text_of_cautions(const std::vector<core::Phrase>& cautions, const Te
 /// Every step with its reason, its source and how well that is known, its inputs.
 std::string text_of_reasons(const std::vector<core::Step>& steps, const TextStyle& style);
 
+/// Where the limit of every check comes from, and how well that is known.
+std::string text_of_limits(const std::vector<core::Check>& checks);
+
 /// The name of a step's quantity in words: "required average strength".
 std::string quantity_name(const core::Step& step);
 

@@ -2,15 +2,34 @@
 
 #include <boardmark/text/utf8.hpp>
 
+#include <algorithm>
+
 namespace boardmark::report {
 namespace {
 
+/// The text without the escape sequences of colours, which take no room.
+std::string without_colours(const std::string& text) {
+    std::string plain;
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        if (text[at] == '\x1b') {
+            at = std::min(text.find('m', at), text.size());
+        } else {
+            plain += text[at];
+        }
+    }
+    return plain;
+}
+
 std::string fill(const std::string& text, std::size_t width) {
-    const std::size_t taken = text::display_width(text);
+    const std::size_t taken = shown_width(text);
     return std::string(taken < width ? width - taken : 0, ' ');
 }
 
 } // namespace
+
+std::size_t shown_width(const std::string& text) {
+    return text::display_width(without_colours(text));
+}
 
 std::vector<std::string> lines_of(std::string_view text, std::size_t width) {
     std::vector<std::string> lines{""};

@@ -21,6 +21,9 @@ std::vector<std::string> lines_of(std::string_view text, std::size_t width);
 /// A paragraph that fits the page, with its line ends.
 std::string wrapped(std::string_view text, const Indent& indent);
 
+/// Columns that a text takes on a terminal, its colours not counted.
+std::size_t shown_width(const std::string& text);
+
 /// A text filled up with spaces to a width on the terminal.
 std::string padded_right(const std::string& text, std::size_t width);
 std::string padded_left(const std::string& text, std::size_t width);

@@ -93,6 +93,7 @@ struct AirRules {
     double tolerance_percent;
     double reduction_percent;         ///< permitted for stronger concrete
     double reduction_above_strength_mpa;
+    std::string reduction_in_other_editions;
 };
 
 /// Caps on supplementary materials under deicers, percent of all cementitious material by mass.

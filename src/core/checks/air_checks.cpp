@@ -52,10 +52,14 @@ Checks exposure_check(const CheckContext& context) {
             check.verdict = Verdict::watch;
             text += ", and only with that does it hold";
         }
+    } else if (context.requirements.strength_mpa >
+               rules.reduction_above_strength_mpa * (1 - 1e-9)) {
+        text += ". {editions}"; // on the step itself the editions part
     }
     check.message = {
         std::move(text),
         {quantity("value", {percent, Measure::percent}), word("classes", freezing->name),
+         word("editions", rules.reduction_in_other_editions),
          quantity("target", {target->value, Measure::percent}),
          quantity("size", {size_mm, Measure::aggregate_size}),
          quantity("tolerance", {rules.tolerance_percent, Measure::ratio}),

@@ -1,5 +1,6 @@
 #include "exposure_limits.hpp"
 
+#include "../phrases.hpp"
 #include "../water_cement_ratio.hpp"
 
 namespace boardmark::core {
@@ -30,6 +31,16 @@ std::vector<const Material*> binder_materials(const Proportions& proportions) {
         materials.push_back(&*binder->material);
     }
     return materials;
+}
+
+void append_other_editions(const std::vector<const ExposureClass*>& classes, Phrase& message) {
+    for (const ExposureClass* exposure : classes) {
+        if (!exposure->other_editions.empty()) {
+            message.text += ". {editions_" + exposure->name + "}";
+            message.arguments.push_back(
+                word("editions_" + exposure->name, exposure->other_editions));
+        }
+    }
 }
 
 std::string joined(const std::vector<std::string>& words) {

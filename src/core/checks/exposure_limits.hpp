@@ -21,6 +21,9 @@ const ExposureClass* stated_class(const CheckContext& context, char category);
 /// The binder ingredients' materials.
 std::vector<const Material*> binder_materials(const Proportions& proportions);
 
+/// Adds to a message what other editions of the code say of the classes.
+void append_other_editions(const std::vector<const ExposureClass*>& classes, Phrase& message);
+
 /// "F2, C2"
 std::string joined(const std::vector<std::string>& words);
 

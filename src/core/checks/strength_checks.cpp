@@ -37,6 +37,13 @@ Checks exposure_check(const CheckContext& context) {
                      {quantity("value", {strength_mpa, Measure::strength}),
                       quantity("limit", {highest_mpa, Measure::strength}),
                       word("classes", check.requirement)}};
+    std::vector<const ExposureClass*> without_ratio;
+    for (const StatedClass& stated : classes) {
+        if (stated.limits->min_strength_mpa == highest_mpa && !stated.limits->max_w_cm) {
+            without_ratio.push_back(stated.exposure); // the others tell it with their w/cm
+        }
+    }
+    append_other_editions(without_ratio, check.message);
     return {std::move(check)};
 }
 

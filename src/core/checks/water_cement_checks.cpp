@@ -29,6 +29,7 @@ Checks exposure_check(const CheckContext& context) {
                 .measure = Measure::w_cm,
                 .requirement = {}};
     std::vector<std::string> governing;
+    std::vector<const ExposureClass*> at_lowest;
     std::string text = "w/cm {value}, at most {limit} in {classes}";
     check.message.arguments = {quantity("value", {w_cm, Measure::w_cm}),
                                quantity("limit", {lowest, Measure::w_cm})};
@@ -36,6 +37,7 @@ Checks exposure_check(const CheckContext& context) {
         const ExposureClass& exposure = *stated.exposure;
         if (*stated.limits->max_w_cm == lowest) {
             governing.push_back(exposure.name);
+            at_lowest.push_back(&exposure);
             check.source = stated.limits->source;
             continue;
         }
@@ -48,14 +50,8 @@ Checks exposure_check(const CheckContext& context) {
     }
     check.requirement = joined(governing);
     check.message.arguments.push_back(word("classes", check.requirement));
-    for (const StatedClass& stated : limiting) {
-        if (*stated.limits->max_w_cm == lowest && !stated.exposure->other_editions.empty()) {
-            text += ". {editions_" + stated.exposure->name + "}";
-            check.message.arguments.push_back(
-                word("editions_" + stated.exposure->name, stated.exposure->other_editions));
-        }
-    }
     check.message.text = std::move(text);
+    append_other_editions(at_lowest, check.message);
     return {std::move(check)};
 }
 

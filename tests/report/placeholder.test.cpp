@@ -1,0 +1,2 @@
+#include <catch2/catch.hpp>
+TEST_CASE("starts") { CHECK(true); }

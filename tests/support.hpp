@@ -1,0 +1,94 @@
+#pragma once
+
+// What tests of several rooms share: a mix text in, proportions and checks out; units of the print.
+
+#include <boardmark/core/check.hpp>
+#include <boardmark/core/proportion.hpp>
+#include <boardmark/input/read_mix.hpp>
+#include <boardmark/reference/tables.hpp>
+#include <boardmark/units/unit.hpp>
+
+#include <algorithm>
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+namespace boardmark::test {
+
+inline input::ReadOptions read_options(input::Purpose purpose) {
+    input::Vocabulary vocabulary{
+        .codes = reference::codes(),
+        .exposure_classes = {},
+        .fineness_sieves_mm =
+            reference::tables(core::UnitSystem::si).method.fineness_sieves_mm};
+    for (const auto& exposure : reference::exposure_classes()) {
+        vocabulary.exposure_classes.push_back(exposure.name);
+    }
+    const auto no_other_files = [](const std::string&) {
+        return std::variant<std::string, input::LoadFailure>{input::LoadFailure{"not in a test"}};
+    };
+    return {.purpose = purpose, .vocabulary = vocabulary, .load = no_other_files};
+}
+
+/// A mix text that must be sound.
+inline core::AnyMix read(const std::string& yaml, input::Purpose purpose) {
+    auto reading = input::read_mix(yaml, "test.yaml", read_options(purpose));
+    if (!reading.mix) {
+        throw std::runtime_error(input::render(reading.diagnostics, "test.yaml"));
+    }
+    return *reading.mix;
+}
+
+/// A mix text carried through to the end.
+struct Solved {
+    core::AnyMix mix;
+    core::Tables tables;
+    core::Proportions proportions;
+    std::vector<core::Check> checks;
+
+    const core::Ingredient& ingredient(const std::string& name) const {
+        return *std::ranges::find(proportions.ingredients, name, &core::Ingredient::name);
+    }
+
+    /// The first check of that id, or nullptr.
+    const core::Check* check(const std::string& id) const {
+        const auto found = std::ranges::find(checks, id, &core::Check::id);
+        return found == checks.end() ? nullptr : &*found;
+    }
+
+    /// The last step of that quantity, or nullptr.
+    const core::Step* step(const std::string& quantity) const {
+        const core::Step* found = nullptr;
+        for (const core::Step& step : proportions.worksheet.steps) {
+            found = step.quantity == quantity ? &step : found;
+        }
+        return found;
+    }
+};
+
+inline core::UnitSystem system_of(const core::AnyMix& mix) {
+    return std::visit([](const auto& either) { return either.system; }, mix);
+}
+
+/// Throws core::Unresolved where no mix follows.
+inline Solved solve(const std::string& yaml,
+                    input::Purpose purpose = input::Purpose::proportion) {
+    Solved solved{read(yaml, purpose), {}, {}, {}};
+    solved.tables = reference::tables(system_of(solved.mix));
+    solved.proportions = core::proportions_of(solved.mix, solved.tables);
+    solved.checks = core::assess(core::requirements_of(solved.mix), solved.proportions,
+                                 solved.tables);
+    return solved;
+}
+
+/// An inside value as the print gives it: in_unit(mpa, "psi").
+inline double in_unit(double inside, std::string_view spelling) {
+    return units::unit(spelling).from_inside(inside);
+}
+
+/// A printed amount as an inside value: inside(4500, "psi").
+inline double inside(double amount, std::string_view spelling) {
+    return units::unit(spelling).to_inside(amount);
+}
+
+} // namespace boardmark::test

@@ -1,0 +1,73 @@
+#include <boardmark/units/number.hpp>
+
+#include <catch2/catch.hpp>
+
+#include <string>
+#include <utility>
+
+using namespace boardmark::units;
+using Catch::Matchers::WithinAbs;
+
+// The grammar by example: both lists are the specification.
+
+TEST_CASE("numbers that are read") {
+    const auto [text, value] = GENERATE(table<std::string, double>({
+        {"4500", 4500},
+        {"-5", -5},
+        {"+5", 5},
+        {"0", 0},
+        {"0.45", 0.45},
+        {".45", 0.45},
+        {"1.5e3", 1500},
+        {"2E-2", 0.02},
+        {"3/4", 0.75},
+        {"1 1/2", 1.5},
+        {"1-1/2", 1.5},
+        {"-1/4", -0.25},
+        {"10", 10},
+    }));
+    INFO(text);
+    const auto reading = read_number(text);
+    REQUIRE(std::holds_alternative<double>(reading));
+    CHECK_THAT(std::get<double>(reading), WithinAbs(value, 1e-15));
+}
+
+TEST_CASE("texts that are not numbers, and why") {
+    const auto [text, what, advice] = GENERATE(table<std::string, std::string, std::string>({
+        {"", "'' does not begin with a number", ""},
+        {"abc", "'abc' does not begin with a number", ""},
+        {"1,5", "a number has no comma", "use a point: '1.5'"},
+        {"4,500", "a number has no comma", "write '4500'"},
+        {"010", "a number has no leading zero", "write '10'"},
+        {"0x10", "numbers are decimal here", ""},
+        {".nan", "'.nan' is not a number that can be measured", ""},
+        {".NaN", "'.NaN' is not a number that can be measured", ""},
+        {"-.inf", "'-.inf' is not a number that can be measured", ""},
+        {"1e400", "the number is too large", ""},
+        {"3/0", "a fraction cannot divide by zero", ""},
+        {"5.", "digits are missing after the point", ""},
+        {"0.45 kg", "' kg' stands after the number; this value has no unit", "write '0.45'"},
+        {"1 2", "' 2' stands after the number; this value has no unit", "write '1'"},
+    }));
+    INFO(text);
+    const auto reading = read_number(text);
+    REQUIRE(std::holds_alternative<Misreading>(reading));
+    CHECK(std::get<Misreading>(reading).what == what);
+    CHECK(std::get<Misreading>(reading).advice == advice);
+}
+
+TEST_CASE("a leading number says how much of the text it took") {
+    const auto [text, length] = GENERATE(table<std::string, std::size_t>({
+        {"4500 psi", 4},
+        {"1 1/2 in", 5},
+        {"8 fl oz/cwt", 1},
+        {"650 mL/100 kg", 3},
+        {"6ft3", 1},
+        {"1e3 kg", 3},
+        {"5 e", 1},
+    }));
+    INFO(text);
+    const auto reading = read_leading_number(text);
+    REQUIRE(std::holds_alternative<LeadingNumber>(reading));
+    CHECK(std::get<LeadingNumber>(reading).length == length);
+}
