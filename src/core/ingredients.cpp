@@ -5,13 +5,13 @@
 namespace boardmark::core {
 namespace {
 
-std::optional<double> absolute_volume_m3(double kg_m3, const Material& material,
-                                         const Tables& tables) {
-    const auto density = relative_density(material, tables);
-    if (!density) {
-        return std::nullopt;
+/// Gives an ingredient its relative density and the volume that follows.
+Ingredient with_volume(Ingredient ingredient, const Tables& tables) {
+    if (const auto density = relative_density(*ingredient.material, tables)) {
+        ingredient.relative_density = density->value;
+        ingredient.volume_m3 = ingredient.kg_m3 / (density->value * tables.water_density_kg_m3);
     }
-    return kg_m3 / (density->value * tables.water_density_kg_m3);
+    return ingredient;
 }
 
 } // namespace
@@ -25,33 +25,37 @@ Ingredient water_ingredient(double batched_kg_m3, const Tables& tables) {
 }
 
 Ingredient binder_ingredient(const Material& material, double kg_m3, const Tables& tables) {
-    return {.name = material.name,
-            .role = Role::binder,
-            .kg_m3 = kg_m3,
-            .dry_kg_m3 = kg_m3,
-            .volume_m3 = absolute_volume_m3(kg_m3, material, tables),
-            .material = material};
+    return with_volume({.name = material.name,
+                        .role = Role::binder,
+                        .kg_m3 = kg_m3,
+                        .dry_kg_m3 = kg_m3,
+                        .volume_m3 = std::nullopt,
+                        .material = material},
+                       tables);
 }
 
 Ingredient aggregate_ingredient(const Material& material, double ssd_kg_m3, const Tables& tables) {
     Material complete = material;
     complete.aggregate.absorption_percent = absorption(material, tables).value;
-    return {.name = material.name,
-            .role = role_of(material.kind),
-            .kg_m3 = ssd_kg_m3,
-            .dry_kg_m3 = ssd_kg_m3 / (1 + *complete.aggregate.absorption_percent / 100),
-            .volume_m3 = absolute_volume_m3(ssd_kg_m3, material, tables),
-            .material = std::move(complete)};
+    return with_volume(
+        {.name = material.name,
+         .role = role_of(material.kind),
+         .kg_m3 = ssd_kg_m3,
+         .dry_kg_m3 = ssd_kg_m3 / (1 + *complete.aggregate.absorption_percent / 100),
+         .volume_m3 = std::nullopt,
+         .material = complete},
+        tables);
 }
 
 Ingredient admixture_ingredient(const Material& material, double kg_m3, const Tables& tables) {
-    return {.name = material.name,
-            .role = Role::admixture,
-            .kg_m3 = kg_m3,
-            .dry_kg_m3 = std::nullopt,
-            .volume_m3 = absolute_volume_m3(kg_m3, material, tables),
-            .liquid_kg_m3 = kg_m3 * liquid_fraction(material),
-            .material = material};
+    return with_volume({.name = material.name,
+                        .role = Role::admixture,
+                        .kg_m3 = kg_m3,
+                        .dry_kg_m3 = std::nullopt,
+                        .volume_m3 = std::nullopt,
+                        .liquid_kg_m3 = kg_m3 * liquid_fraction(material),
+                        .material = material},
+                       tables);
 }
 
 Ingredient air_ingredient(double percent) {

@@ -7,7 +7,7 @@
 
 #include <boardmark/core/unresolved.hpp>
 
-#include <algorithm>
+#include <cmath>
 #include <string>
 
 namespace boardmark::core {
@@ -193,7 +193,8 @@ double binder_of_ratio(const Mix& mix, double w_cm, Paste& paste, Worksheet& wor
 /// Where the table makes a rich wall, says so and names what helps.
 void caution_rich_paste(const Paste& paste, const Tables& tables, Worksheet& worksheet) {
     const double watch_kg_m3 = tables.practice.heat_watch_kg_m3.value;
-    const bool both = paste.w_cm_by_strength && paste.w_cm_by_exposure;
+    const bool both = paste.w_cm_by_strength && paste.w_cm_by_exposure &&
+                      std::abs(*paste.w_cm_by_strength - *paste.w_cm_by_exposure) > 1e-9;
     const bool strength_far_below =
         both && paste.governed_by == Governor::strength &&
         *paste.w_cm_by_exposure - *paste.w_cm_by_strength >

@@ -63,6 +63,28 @@ std::string slump_text(const core::Requirements& requirements, UnitSystem system
     return text;
 }
 
+std::string curve_text(const std::vector<core::CurvePoint>& curve, UnitSystem system) {
+    std::vector<std::string> points;
+    for (const core::CurvePoint& point : curve) {
+        points.push_back(shown({point.strength_mpa, Measure::strength}, system) + " at w/cm " +
+                         shown({point.w_cm, Measure::w_cm}, system));
+    }
+    return fmt::format("{}", fmt::join(points, ", "));
+}
+
+std::string section_text(const core::Section& section, UnitSystem system) {
+    std::vector<std::string> parts;
+    const auto add = [&](const char* what, std::optional<double> mm) {
+        if (mm) {
+            parts.push_back(what + shown({*mm, Measure::length}, system));
+        }
+    };
+    add("between the forms ", section.thickness_mm);
+    add("between bars ", section.clear_bar_spacing_mm);
+    add("cover ", section.clear_cover_mm);
+    return fmt::format("{}", fmt::join(parts, ", "));
+}
+
 std::string text_of_requirements(const core::Requirements& requirements, UnitSystem system) {
     Grid grid{{Align::left, Align::left}};
     grid.add({"strength", shown({requirements.strength_mpa, Measure::strength}, system) +
@@ -78,6 +100,19 @@ std::string text_of_requirements(const core::Requirements& requirements, UnitSys
     }
     if (requirements.board_marked) {
         grid.add({"finish", "board-marked"});
+    }
+    if (requirements.records) {
+        grid.add({"test record",
+                  fmt::format("{} tests, standard deviation {}", requirements.records->tests,
+                              shown({requirements.records->standard_deviation_mpa,
+                                     Measure::strength},
+                                    system))});
+    }
+    if (!requirements.strength_curve.empty()) {
+        grid.add({"own trials", curve_text(requirements.strength_curve, system)});
+    }
+    if (const std::string section = section_text(requirements.section, system); !section.empty()) {
+        grid.add({"section", section});
     }
     return grid.text();
 }
@@ -115,7 +150,7 @@ std::string site_measure(const core::Ingredient& ingredient, UnitSystem system) 
     switch (ingredient.role) {
     case core::Role::water:
         return (us ? in_unit("gal", 1) : in_unit("L", 0)) +
-               ", to batch besides the admixtures' liquid";
+               " to batch";
     case core::Role::admixture:
         if (ingredient.by_trial) {
             return "by trial";
@@ -139,16 +174,19 @@ std::string text_of_ingredients(const core::Proportions& proportions, UnitSystem
     const auto volume = [&](std::optional<double> m3) {
         return !m3 ? std::string{"-"} : us ? fixed(27 * *m3, 2) : fixed(*m3, 4);
     };
-    Grid grid{{Align::left, Align::left, Align::right, Align::right, Align::left}};
-    grid.add({"", "", us ? "mass, lb" : "mass, kg", us ? "volume, ft3" : "volume, m3", ""});
+    Grid grid{{Align::left, Align::left, Align::right, Align::right, Align::right, Align::left}};
+    grid.add({"", "", us ? "mass, lb" : "mass, kg", "rel. density",
+              us ? "volume, ft3" : "volume, m3", ""});
     for (const core::Ingredient& ingredient : proportions.ingredients) {
         const std::string kind =
             ingredient.material ? std::string{core::name_of(ingredient.material->kind)} : "";
         const int decimals = ingredient.role == core::Role::admixture ? 1 : 0;
-        grid.add({column_name(ingredient.name), kind, mass(ingredient.kg_m3, decimals),
+        const std::string density =
+            ingredient.relative_density ? fixed(*ingredient.relative_density, 2) : "";
+        grid.add({column_name(ingredient.name), kind, mass(ingredient.kg_m3, decimals), density,
                   volume(ingredient.volume_m3), site_measure(ingredient, system)});
     }
-    grid.add({"total", "", mass(proportions.totals.fresh_density_kg_m3, 0),
+    grid.add({"total", "", mass(proportions.totals.fresh_density_kg_m3, 0), "",
               volume(proportions.totals.volume_m3), ""});
     return grid.text();
 }

@@ -31,10 +31,23 @@ std::string stepped(double value, const Style& style, int finer) {
                        style.unit);
 }
 
+/// Two decimals, a third where it says something.
+std::string ratio_digits(double value, int finer) {
+    std::string text = fixed(value, 3 + finer);
+    while (text.ends_with('0') && text.size() > text.find('.') + 3) {
+        text.pop_back();
+    }
+    return text;
+}
+
+/// A fraction where the length is one; decimals where a fraction would move a limit.
 std::string inches(double mm, int finer) {
     const double amount = units::unit("in").from_inside(mm);
-    return finer == 0 ? units::inch_fraction(amount) + " in"
-                      : fmt::format("{:.{}f} in", amount, 2 + finer);
+    const double fraction = units::nearest({.amount = amount, .step = 1.0 / 16});
+    constexpr double reading_error = 0.002;
+    return finer == 0 && std::abs(fraction - amount) <= reading_error
+               ? units::inch_fraction(amount) + " in"
+               : ratio_digits(amount, finer) + " in";
 }
 
 std::string millimetres(double mm, int finer) {
@@ -43,15 +56,6 @@ std::string millimetres(double mm, int finer) {
         text.resize(text.size() - 2);
     }
     return text + " mm";
-}
-
-/// Two decimals, a third where it says something.
-std::string ratio_digits(double value, int finer) {
-    std::string text = fixed(value, 3 + finer);
-    while (text.ends_with('0') && text.size() > text.find('.') + 3) {
-        text.pop_back();
-    }
-    return text;
 }
 
 std::string age(double days) {

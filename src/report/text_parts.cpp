@@ -82,12 +82,12 @@ std::string verdict_line(const std::vector<core::Check>& checks, const TextStyle
         failing > 0 ? fmt::format("DO NOT USE AS IT IS: {} requirement{} not met ({}).", failing,
                                   failing == 1 ? " is" : "s are",
                                   ids_of(checks, core::Verdict::fails))
-                    : std::string{"Every check that could be run holds."};
+                    : std::string{"No requirement that could be checked is broken."};
     if (watched > 0) {
         line += fmt::format(" To watch: {}.", ids_of(checks, core::Verdict::watch));
     }
     if (open > 0) {
-        line += fmt::format(" {} could not be run; see below.", open);
+        line += fmt::format(" {} could not be checked; see below.", open);
     }
     const auto verdict = failing > 0 ? core::Verdict::fails : core::Verdict::holds;
     std::string result;

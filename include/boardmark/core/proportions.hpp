@@ -41,6 +41,7 @@ struct Ingredient {
     double kg_m3;                    ///< aggregates SSD; admixtures the whole product
     std::optional<double> dry_kg_m3; ///< oven-dry; absent for liquids and air
     std::optional<double> volume_m3; ///< absolute; absent where no density is known
+    std::optional<double> relative_density = {}; ///< aggregates SSD
     double liquid_kg_m3 = 0;         ///< of an admixture: its part of the mixing water
     bool by_trial = false;           ///< dosed as needed; counts as nothing here
     std::optional<Material> material = {}; ///< absent for water and air
