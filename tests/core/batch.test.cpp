@@ -1,0 +1,100 @@
+// Batch weights at the moistures of the stockpile.
+
+#include "base_mix.hpp"
+#include "support.hpp"
+
+#include <boardmark/core/batch.hpp>
+#include <boardmark/core/unresolved.hpp>
+
+#include <catch2/catch.hpp>
+
+using namespace boardmark;
+using namespace boardmark::test;
+using Catch::Matchers::Contains;
+using Catch::Matchers::WithinAbs;
+
+namespace {
+
+Solved mix_to_batch(const std::string& sand_moisture = "6.0 %") {
+    std::string yaml = text({.requirements = "  average_strength: 5000 psi\n"});
+    const std::size_t at = yaml.find("moisture: 6.0 %");
+    yaml.replace(at, 15, "moisture: " + sand_moisture);
+    return solve(yaml, input::Purpose::batch);
+}
+
+core::Batch batch_of(const Solved& solved, const core::BatchOrder& order) {
+    return core::batch(solved.proportions, order, solved.tables.water_density_kg_m3);
+}
+
+const core::BatchItem& item(const core::Batch& batch, const std::string& name) {
+    return *std::ranges::find(batch.items, name, &core::BatchItem::name);
+}
+
+} // namespace
+
+TEST_CASE("aggregates are weighed wet and their free water leaves the water") {
+    const Solved solved = mix_to_batch();
+    const core::Batch batch = batch_of(solved, {.volume_m3 = 0.05, .resolution_kg = {}});
+    const double stone_dry = *solved.ingredient("stone").dry_kg_m3 * 0.05;
+    const double sand_dry = *solved.ingredient("sand").dry_kg_m3 * 0.05;
+    CHECK_THAT(item(batch, "stone").kg, WithinAbs(stone_dry * 1.02, 1e-9));
+    CHECK_THAT(item(batch, "sand").kg, WithinAbs(sand_dry * 1.06, 1e-9));
+    const double free_kg = stone_dry * 0.015 + sand_dry * 0.053;
+    CHECK_THAT(batch.free_water_kg, WithinAbs(free_kg, 1e-9));
+    CHECK_THAT(item(batch, "water").kg,
+               WithinAbs(solved.ingredient("water").kg_m3 * 0.05 - free_kg, 1e-9));
+    CHECK_THAT(batch.w_cm, WithinAbs(solved.proportions.totals.w_cm, 1e-12));
+}
+
+TEST_CASE("an aggregate drier than SSD takes water") {
+    const core::Batch batch =
+        batch_of(mix_to_batch("0.2 %"), {.volume_m3 = 0.05, .resolution_kg = {}});
+    CHECK(*item(batch, "sand").free_water_kg < 0);
+}
+
+TEST_CASE("a stockpile wetter than the mix has room for leads to no batch") {
+    try {
+        batch_of(mix_to_batch("30 %"), {.volume_m3 = 0.05, .resolution_kg = {}});
+        FAIL("a batch followed");
+    } catch (const core::Unresolved& unresolved) {
+        CHECK_THAT(unresolved.what.text, Contains("would be negative"));
+        CHECK_THAT(unresolved.ways_out.front().text, Contains("measure the moistures again"));
+    }
+}
+
+TEST_CASE("weights come in whole steps of the scale and the ratio is theirs") {
+    const core::Batch batch =
+        batch_of(mix_to_batch(), {.volume_m3 = 0.02, .resolution_kg = 0.5});
+    double sum_kg = 0;
+    for (const core::BatchItem& weighed : batch.items) {
+        INFO(weighed.name);
+        if (weighed.role != core::Role::admixture) {
+            CHECK_THAT(std::remainder(weighed.kg, 0.5), WithinAbs(0, 1e-9));
+        }
+        sum_kg += weighed.kg;
+    }
+    CHECK_THAT(batch.mass_kg, WithinAbs(sum_kg, 1e-9));
+    CHECK(batch.w_cm != Approx(0.48).margin(1e-6)); // no longer the exact one
+    CHECK(batch.w_cm == Approx(0.48).margin(0.03));
+}
+
+TEST_CASE("a scale too coarse for an item is refused by its name") {
+    try {
+        batch_of(mix_to_batch(), {.volume_m3 = 0.002, .resolution_kg = 5});
+        FAIL("a batch followed");
+    } catch (const core::Unresolved& unresolved) {
+        CHECK_THAT(unresolved.what.text, Contains("rounds to nothing"));
+    }
+}
+
+TEST_CASE("the ticket says when the reducer goes in and what is dosed by trial") {
+    const core::Batch batch =
+        batch_of(mix_to_batch(), {.volume_m3 = 0.05, .resolution_kg = {}});
+    REQUIRE(batch.cautions.size() == 2);
+    CHECK_THAT(batch.cautions[0].text, Contains("goes in last") && Contains("Hold back"));
+    CHECK_THAT(batch.cautions[1].text, Contains("by trial"));
+    CHECK(item(batch, "agent").by_trial);
+    CHECK(item(batch, "reducer").litres.has_value());
+    CHECK_FALSE(item(batch, "cement").litres.has_value());
+    CHECK(std::ranges::count(batch.items, "air", &core::BatchItem::name) == 0);
+}
