@@ -6,6 +6,9 @@
 #include <boardmark/reference/tables.hpp>
 
 #include <algorithm>
+#include <cctype>
+#include <iterator>
+#include <vector>
 
 #include <fmt/format.h>
 
@@ -20,27 +23,37 @@ constexpr std::string_view exit_codes =
     "  3  the inputs are well formed, but no mix follows from them\n"
     "  4  an output could not be written\n";
 
-std::string text_of(std::span<const Option> options) {
-    std::vector<std::string> heads;
+std::string head_of(const Option& option) {
+    return option.value.empty() ? fmt::format("--{}", option.name)
+                                : fmt::format("--{} {}", option.name, option.value);
+}
+
+/// Options one below the other, their meanings in one column.
+std::string text_of(std::span<const Option> own) {
+    std::vector<Option> options(own.begin(), own.end());
+    std::ranges::copy(common_options(), std::back_inserter(options));
     std::size_t widest = 0;
     for (const Option& option : options) {
-        heads.push_back(option.value.empty()
-                            ? fmt::format("--{}", option.name)
-                            : fmt::format("--{} {}", option.name, option.value));
-        widest = std::max(widest, heads.back().size());
+        widest = std::max(widest, head_of(option).size());
     }
     std::string text;
-    for (std::size_t i = 0; i < options.size(); ++i) {
-        text += fmt::format("  {:<{}}  {}\n", heads[i], widest, options[i].meaning);
+    for (const Option& option : options) {
+        text += fmt::format("  {:<{}}  {}\n", head_of(option), widest, option.meaning);
     }
     return text;
 }
 
+std::string sentence(std::string_view summary) {
+    std::string text{summary};
+    text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
+    return text + ".";
+}
+
 std::string help_of(const Command& command) {
-    std::string text = fmt::format("Usage: {}\n\n{}.\n", command.usage, command.summary);
+    std::string text =
+        fmt::format("Usage: {}\n\n{}\n", command.usage, sentence(command.summary));
     text += "MIX is a mix file, or '-' for standard input.\n\nOptions:\n";
     text += text_of(command.options);
-    text += text_of(common_options());
     text += "\nExamples:\n";
     for (const std::string_view example : command.examples) {
         text += fmt::format("  {}\n", example);
@@ -88,8 +101,8 @@ std::string general_help() {
     }
     text += fmt::format("  {:<12}{}\n", "help",
                         "this text; 'help COMMAND', 'help exposure', 'help keys' say more");
-    text += "\nOptions of every command:\n" + text_of(common_options());
-    text += "  --version  show the version\n\nExamples:\n";
+    text += "\nOptions of every command:\n" + text_of({});
+    text += "\n'boardmark --version' shows the version.\n\nExamples:\n";
     for (const Command& command : all_commands()) {
         text += fmt::format("  {}\n", command.examples.front());
     }

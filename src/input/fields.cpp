@@ -342,7 +342,8 @@ constexpr Field material_fields[] = {
      .value = percentage({.low = 0, .high = 100}),
      .key = quantity(Dimension::length, {.low = 0.05, .high = 160}),
      .roles = fine,
-     .example = "sieves: {9.5 mm: 100 %, 4.75 mm: 98 %, 2.36 mm: 85 %}",
+     .example = "sieves: {4.75 mm: 98%, 2.36 mm: 85%, 1.18 mm: 68%, 0.6 mm: 47%, 0.3 mm: 18%, "
+                "0.15 mm: 4%}",
      .meaning = "percent passing by sieve, in place of the fineness modulus"},
     {.path = "materials.*.typical",
      .value = flag(),
