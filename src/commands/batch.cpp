@@ -44,18 +44,7 @@ ExitCode run(const Arguments& arguments) {
                                      .slump_mm = session.requirements.slump_mm,
                                      .proportions = session.proportions,
                                      .checks = session.checks};
-    const report::TextStyle style = text_style(arguments, session.system);
-    switch (arguments.format()) {
-    case Format::text:
-        deliver(report::text(result, style), arguments);
-        break;
-    case Format::json:
-        deliver(report::json(result), arguments);
-        break;
-    case Format::csv:
-        deliver(report::csv(result, style.system), arguments);
-        break;
-    }
+    deliver(result, arguments, session.system);
     return verdict(session.checks);
 }
 

@@ -9,18 +9,7 @@ ExitCode run_mix_command(const std::string& name, input::Purpose purpose,
     const MixSession session = open_mix(arguments, purpose);
     const report::MixResult result{name, session.title, session.requirements,
                                    session.proportions, session.checks};
-    const report::TextStyle style = text_style(arguments, session.system);
-    switch (arguments.format()) {
-    case Format::text:
-        deliver(report::text(result, style), arguments);
-        break;
-    case Format::json:
-        deliver(report::json(result), arguments);
-        break;
-    case Format::csv:
-        deliver(report::csv(result, style.system), arguments);
-        break;
-    }
+    deliver(result, arguments, session.system);
     return verdict(session.checks);
 }
 

@@ -125,11 +125,11 @@ report::TextStyle text_style(const Arguments& arguments, core::UnitSystem system
             .colour = wants_colour(arguments)};
 }
 
-void deliver(const std::string& result, const Arguments& arguments) {
+void write_where_asked(const std::string& written, const Arguments& arguments) {
     const Destination destination{.path = arguments.value("out").value_or("-"),
                                   .overwrite = arguments.has("force"),
                                   .input = arguments.file()};
-    write_result(result, destination);
+    write_result(written, destination);
     log("written: " + destination.path);
 }
 

@@ -10,6 +10,7 @@
 #include <boardmark/core/tables.hpp>
 #include <boardmark/core/unresolved.hpp>
 #include <boardmark/input/read_mix.hpp>
+#include <boardmark/report/batch_report.hpp>
 #include <boardmark/report/mix_report.hpp>
 
 #include <map>
@@ -35,8 +36,22 @@ MixSession open_mix(const Arguments& arguments, input::Purpose purpose,
 /// How text is to be written: units, explanation, colour.
 report::TextStyle text_style(const Arguments& arguments, core::UnitSystem system_of_file);
 
-/// Writes the result where the arguments say.
-void deliver(const std::string& result, const Arguments& arguments);
+/// Writes a result, already in its form, where the arguments say.
+void write_where_asked(const std::string& written, const Arguments& arguments);
+
+/// Writes a result in the form and to the place that the arguments ask for.
+template <class Result>
+void deliver(const Result& result, const Arguments& arguments, core::UnitSystem system_of_file) {
+    const report::TextStyle style = text_style(arguments, system_of_file);
+    switch (arguments.format()) {
+    case Format::text:
+        return write_where_asked(report::text(result, style), arguments);
+    case Format::json:
+        return write_where_asked(report::json(result), arguments);
+    case Format::csv:
+        return write_where_asked(report::csv(result, style.system), arguments);
+    }
+}
 
 /// 1 where a requirement is not met, else 0.
 ExitCode verdict(const std::vector<core::Check>& checks);

@@ -3,6 +3,7 @@
 #include "phrases.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace boardmark::core {
 namespace {
@@ -51,6 +52,47 @@ void caution_slump(const Requirements& requirements, const Tables& tables,
                          word("source", walls.source.citation)}});
 }
 
+/// Where the table makes a rich wall, says so and names what helps.
+void caution_rich_mix(const Tables& tables, const Proportions& proportions,
+                      std::vector<Phrase>& cautions) {
+    const Selection& selection = proportions.selection;
+    const auto& by_strength = selection.w_cm_by_strength;
+    const auto& by_exposure = selection.w_cm_by_exposure;
+    const double watch_kg_m3 = tables.practice.heat_watch_kg_m3.value;
+    const double margin = tables.practice.strength_governs_margin.value;
+    constexpr double rounding = 1e-9;
+    const bool two_ratios =
+        by_strength && by_exposure && std::abs(*by_strength - *by_exposure) > rounding;
+    const bool strength_far_below = two_ratios &&
+                                    selection.w_cm_governed_by == Governor::strength &&
+                                    *by_exposure - *by_strength > margin + rounding;
+    const bool rich = selection.binder_kg_m3 > watch_kg_m3 * (1 + rounding);
+    if (proportions.submitted || (!strength_far_below && !rich)) {
+        return;
+    }
+    const auto amount = [](std::string name, double kg_m3) {
+        return quantity(std::move(name), {kg_m3, Measure::concentration});
+    };
+    Phrase told;
+    if (rich) {
+        told.text = "A rich mix: {binder} of cementitious material (look twice above {watch}: heat, "
+                    "shrinkage, cost). ";
+        told.arguments = {amount("binder", selection.binder_kg_m3), amount("watch", watch_kg_m3)};
+    }
+    if (two_ratios) {
+        told.text += "Strength asks w/cm {strength} ({strength_binder} of cementitious material), "
+                     "the exposure classes {exposure} ({exposure_binder}). ";
+        told.arguments.push_back(quantity("strength", {*by_strength, Measure::w_cm}));
+        told.arguments.push_back(amount("strength_binder", selection.water_kg_m3 / *by_strength));
+        told.arguments.push_back(quantity("exposure", {*by_exposure, Measure::w_cm}));
+        told.arguments.push_back(amount("exposure_binder", selection.water_kg_m3 / *by_exposure));
+    }
+    told.text += "What helps, in this order: field records of this class of mix; a three-point trial "
+                 "and its own strength curve; supplementary materials with a later strength age, if "
+                 "the engineer agrees; a water reducer; larger stone.";
+    cautions.push_back(std::move(told));
+}
+
 } // namespace
 
 void caution(const Requirements& requirements, Proportions& proportions, const Tables& tables) {
@@ -61,6 +103,7 @@ void caution(const Requirements& requirements, Proportions& proportions, const T
                          "the figures of the aggregate test reports first.",
                          {}});
     }
+    caution_rich_mix(tables, proportions, cautions);
     caution_slump(requirements, tables, proportions, cautions);
     caution_flow(requirements, tables, proportions, cautions);
     cautions.push_back({"Proportions are a start, to be proven by trial batches with the materials "

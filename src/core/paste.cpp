@@ -7,7 +7,6 @@
 
 #include <boardmark/core/unresolved.hpp>
 
-#include <cmath>
 #include <string>
 
 namespace boardmark::core {
@@ -190,44 +189,6 @@ double binder_of_ratio(const Mix& mix, double w_cm, Paste& paste, Worksheet& wor
     return *minimum_kg_m3;
 }
 
-/// Where the table makes a rich wall, says so and names what helps.
-void caution_rich_paste(const Paste& paste, const Tables& tables, Worksheet& worksheet) {
-    const double watch_kg_m3 = tables.practice.heat_watch_kg_m3.value;
-    const bool both = paste.w_cm_by_strength && paste.w_cm_by_exposure &&
-                      std::abs(*paste.w_cm_by_strength - *paste.w_cm_by_exposure) > 1e-9;
-    const bool strength_far_below =
-        both && paste.governed_by == Governor::strength &&
-        *paste.w_cm_by_exposure - *paste.w_cm_by_strength >
-            tables.practice.strength_governs_margin.value + 1e-9;
-    const bool rich = paste.binder_kg_m3 > watch_kg_m3 * (1 + 1e-9);
-    if (!strength_far_below && !rich) {
-        return;
-    }
-    std::string text = rich ? "A rich mix: {binder} of cementitious material (look twice above "
-                              "{watch}: heat, shrinkage, cost). "
-                            : "";
-    if (both) {
-        text += "Strength asks w/cm {strength} ({strength_binder} of cementitious material), the "
-                "exposure classes {exposure} ({exposure_binder}). ";
-    }
-    text += "What helps, in this order: field records of this class of mix; a three-point trial "
-            "and its own strength curve; supplementary materials with a later strength age, if "
-            "the engineer agrees; a water reducer; larger stone.";
-    Phrase caution{std::move(text),
-                   {quantity("binder", {paste.binder_kg_m3, Measure::concentration}),
-                    quantity("watch", {watch_kg_m3, Measure::concentration})}};
-    if (both) {
-        const double water_kg_m3 = paste.water_kg_m3;
-        caution.arguments.push_back(quantity("strength", {*paste.w_cm_by_strength, Measure::w_cm}));
-        caution.arguments.push_back(quantity(
-            "strength_binder", {water_kg_m3 / *paste.w_cm_by_strength, Measure::concentration}));
-        caution.arguments.push_back(quantity("exposure", {*paste.w_cm_by_exposure, Measure::w_cm}));
-        caution.arguments.push_back(quantity(
-            "exposure_binder", {water_kg_m3 / *paste.w_cm_by_exposure, Measure::concentration}));
-    }
-    worksheet.cautions.push_back(std::move(caution));
-}
-
 } // namespace
 
 Paste select_paste(const Mix& mix, PasteDemand demand, const Tables& tables,
@@ -259,7 +220,6 @@ Paste select_paste(const Mix& mix, PasteDemand demand, const Tables& tables,
                                 : water_by_table(mix, demand, tables, paste, worksheet);
         paste.binder_kg_m3 = binder_of_ratio(mix, w_cm, paste, worksheet);
     }
-    caution_rich_paste(paste, tables, worksheet);
     return paste;
 }
 

@@ -66,6 +66,10 @@ struct Field {
     std::string_view meaning = {};
 };
 
+/// The keys of the mix file but its materials, and those of the materials.
+std::span<const Field> file_fields();
+std::span<const Field> material_fields();
+
 /// Every key of the mix file.
 std::span<const Field> mix_fields();
 

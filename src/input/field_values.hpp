@@ -1,0 +1,45 @@
+#pragma once
+
+#include "fields.hpp"
+
+/// Values as the tables of fields write them.
+namespace boardmark::input {
+
+constexpr Value text() { return {.form = Form::text}; }
+constexpr Value flag() { return {.form = Form::flag}; }
+
+constexpr Value number(Range range) { return {.form = Form::number, .range = range}; }
+constexpr Value count(Range range) { return {.form = Form::count, .range = range}; }
+
+constexpr Value quantity(units::Dimension dimension, Range range) {
+    return {.form = Form::quantity, .dimensions = {dimension, std::nullopt}, .range = range};
+}
+constexpr Value percentage(Range range, double suspicious_below = Range{}.low) {
+    return {.form = Form::quantity,
+            .dimensions = {units::Dimension::percentage, std::nullopt},
+            .range = range,
+            .suspicious_below = suspicious_below};
+}
+constexpr Value dose() {
+    return {.form = Form::quantity,
+            .dimensions = {units::Dimension::dose, units::Dimension::percentage},
+            .range = {.low = 0, .high = 100, .low_itself = false}};
+}
+constexpr Value amount() {
+    return {.form = Form::quantity,
+            .dimensions = {units::Dimension::mass, units::Dimension::volume},
+            .range = {.low = 0}};
+}
+constexpr Value one_of(std::span<const std::string_view> words) {
+    return {.form = Form::word, .words = words};
+}
+constexpr Value or_words(Value value, std::span<const std::string_view> words) {
+    value.words = words;
+    return value;
+}
+
+constexpr std::string_view as_needed[] = {"as needed"};
+
+constexpr Range slump_mm{.low = 0, .high = 305}; // the cone is 12 in high
+
+} // namespace boardmark::input
