@@ -53,6 +53,7 @@ public:
                   const std::string& value) override {
         refuse_anchor(mark, anchor);
         refuse_tag(mark, tag);
+        refuse_escaped_bytes(mark, value);
         Node scalar = node(Node::Kind::scalar, mark);
         scalar.scalar = value;
         scalar.quoted = tag == "!";
@@ -93,6 +94,15 @@ private:
         if (anchor != YAML::NullAnchor) {
             throw Refused{{spot_of(mark)}, "anchors and aliases are not supported",
                           "write the value out"};
+        }
+    }
+
+    /// What a quoted value's escapes ("\n", "\e") make must be text on one line as well.
+    void refuse_escaped_bytes(const YAML::Mark& mark, const std::string& value) {
+        const bool line_break = value.find_first_of("\t\n\r") != std::string::npos;
+        if (line_break || text::first_invalid_byte(value) ||
+            text::first_control_character(value)) {
+            throw Refused{{spot_of(mark)}, "the value holds a control character", "delete it"};
         }
     }
 

@@ -23,7 +23,10 @@ std::string heading(const MixResult& result, const TextStyle& style) {
     const std::string unit = us ? "1 yd3" : "1 m3";
     const std::string& code = result.requirements.code;
     const std::string limits = code.empty() ? "" : ", limits of " + code;
-    std::string text = wrapped(text::printable(result.title), {});
+    std::string text = result.proportions.estimate
+                           ? "ESTIMATE with usual aggregate figures: it must not be batched.\n\n"
+                           : "";
+    text += wrapped(text::printable(result.title), {});
     text += result.proportions.submitted
                 ? "Submitted amounts for " + unit + limits + "\n"
                 : "Proportions for " + unit + " by ACI 211.1-91, absolute volume" + limits + "\n";

@@ -171,3 +171,22 @@ TEST_CASE("a board-marked finish says that its checks are not built") {
     CHECK(with("").check("finish") == nullptr);
     CHECK(with("  finish: board-formed\n").check("finish")->verdict == Verdict::not_checked);
 }
+
+TEST_CASE("air that the file itself asks for is held where no class asks") {
+    struct Case {
+        std::string selections;
+        Verdict verdict;
+    };
+    const auto [selections, verdict] = GENERATE(values<Case>({
+        {"{}", Verdict::holds},
+        {"{air: 4.5 %}", Verdict::holds},
+        {"{air: 4.4 %}", Verdict::fails},
+        {"{air: 8 %}", Verdict::fails},
+    }));
+    INFO(selections);
+    const Solved solved =
+        solve(text({.requirements = average + "  air: 6 %\n", .selections = selections}));
+    CHECK(solved.check("air.exposure")->verdict == verdict);
+    CHECK(solved.check("air.exposure")->requirement == "requirements.air");
+    CHECK(with("  air: none\n").check("air.exposure") == nullptr);
+}

@@ -15,11 +15,33 @@ Verdict within(double percent, Limit limit) {
                  at_most({percent, *limit.high, percent_precision}));
 }
 
+/// Air asked for by the file itself, where no class asks for any.
+Checks stated_check(const CheckContext& context) {
+    const RequiredAir& required = context.requirements.air;
+    if (required.basis != AirBasis::stated) {
+        return {};
+    }
+    const double tolerance = context.tables.code.air.tolerance_percent;
+    const double percent = context.proportions.selection.air_percent;
+    const Limit limit{.low = std::max(required.percent - tolerance, 0.0),
+                      .high = required.percent + tolerance};
+    return {{.id = "air.exposure",
+             .verdict = within(percent, limit),
+             .value = percent,
+             .limit = limit,
+             .measure = Measure::percent,
+             .requirement = "requirements.air",
+             .message = {"air {value}; the file asks {target}, delivered within {tolerance} points",
+                         {quantity("value", {percent, Measure::percent}),
+                          quantity("target", {required.percent, Measure::percent}),
+                          quantity("tolerance", {tolerance, Measure::ratio})}}}};
+}
+
 Checks exposure_check(const CheckContext& context) {
     const ExposureClass* freezing = freezing_class(context.requirements, context.tables);
     const SizeRow* row = demanded_air(freezing, context.tables);
     if (!row) {
-        return {};
+        return stated_check(context);
     }
     const AirRules& rules = context.tables.code.air;
     const double size_mm = context.proportions.selection.nominal_max_size_mm;
