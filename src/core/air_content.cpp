@@ -2,6 +2,7 @@
 
 #include "interpolation.hpp"
 #include "phrases.hpp"
+#include "tolerance.hpp"
 
 #include <boardmark/core/unresolved.hpp>
 
@@ -48,9 +49,9 @@ TableValue value_or_throw(const SizeRow& row, double size_mm) {
     return *value;
 }
 
-bool is_entrained_or_throw(double air_percent, double size_mm, const Tables& tables) {
-    value_or_throw(tables.method.entrapped_air_percent, size_mm);
-    return *is_entrained(air_percent, size_mm, tables);
+bool is_entrained_or_throw(AirAtSize air, const Tables& tables) {
+    value_or_throw(tables.method.entrapped_air_percent, air.size_mm);
+    return *is_entrained(air, tables);
 }
 
 } // namespace
@@ -73,13 +74,13 @@ const SizeRow* demanded_air(const ExposureClass* freezing, const Tables& tables)
     return row == tables.code.air.by_class.end() ? nullptr : &row->second;
 }
 
-std::optional<bool> is_entrained(double air_percent, double size_mm, const Tables& tables) {
-    const auto entrapped = value_at_size(tables.method.entrapped_air_percent, size_mm);
+std::optional<bool> is_entrained(AirAtSize air, const Tables& tables) {
+    const auto entrapped = value_at_size(tables.method.entrapped_air_percent, air.size_mm);
     if (!entrapped) {
         return std::nullopt;
     }
     const double least = entrapped->value + tables.method.air_entrained_margin_percent;
-    return air_percent >= least - 1e-9;
+    return !below(air.percent, least);
 }
 
 AirContent select_air(const Mix& mix, double size_mm, const Tables& tables, Worksheet& worksheet) {
@@ -93,12 +94,12 @@ AirContent select_air(const Mix& mix, double size_mm, const Tables& tables, Work
     if (mix.selections.air_percent) {
         const double percent = *mix.selections.air_percent;
         worksheet.steps.push_back(given_air(percent, "given under 'selections'"));
-        return {percent, demanded || is_entrained_or_throw(percent, size_mm, tables)};
+        return {percent, demanded || is_entrained_or_throw({percent, size_mm}, tables)};
     }
     if (requirements.air.basis == AirBasis::stated) {
         const double percent = requirements.air.percent;
         worksheet.steps.push_back(given_air(percent, "required air, stated"));
-        return {percent, is_entrained_or_throw(percent, size_mm, tables)};
+        return {percent, is_entrained_or_throw({percent, size_mm}, tables)};
     }
     if (demanded) {
         const TableValue value = value_or_throw(*demanded, size_mm);

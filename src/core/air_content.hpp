@@ -14,9 +14,15 @@ const ExposureClass* freezing_class(const Requirements& requirements, const Tabl
 /// The row of the code's air table that a class asks for, or nullptr where it asks for none.
 const SizeRow* demanded_air(const ExposureClass* freezing, const Tables& tables);
 
+/// An air content and the stone it is held against.
+struct AirAtSize {
+    double percent;
+    double size_mm;
+};
+
 /// Whether an air content is so far above the entrapped one that it must be entrained. Nothing
 /// where the table of entrapped air does not reach the size.
-std::optional<bool> is_entrained(double air_percent, double size_mm, const Tables& tables);
+std::optional<bool> is_entrained(AirAtSize air, const Tables& tables);
 
 /// The air that fills the volume, and which columns of the method's tables apply.
 struct AirContent {

@@ -1,9 +1,9 @@
 #include "cautions.hpp"
 
 #include "phrases.hpp"
+#include "tolerance.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 namespace boardmark::core {
 namespace {
@@ -60,13 +60,11 @@ void caution_rich_mix(const Tables& tables, const Proportions& proportions,
     const auto& by_exposure = selection.w_cm_by_exposure;
     const double watch_kg_m3 = tables.practice.heat_watch_kg_m3.value;
     const double margin = tables.practice.strength_governs_margin.value;
-    constexpr double rounding = 1e-9;
-    const bool two_ratios =
-        by_strength && by_exposure && std::abs(*by_strength - *by_exposure) > rounding;
+    const bool two_ratios = by_strength && by_exposure && !same(*by_strength, *by_exposure);
     const bool strength_far_below = two_ratios &&
                                     selection.w_cm_governed_by == Governor::strength &&
-                                    *by_exposure - *by_strength > margin + rounding;
-    const bool rich = selection.binder_kg_m3 > watch_kg_m3 * (1 + rounding);
+                                    above(*by_exposure - *by_strength, margin);
+    const bool rich = above(selection.binder_kg_m3, watch_kg_m3);
     if (proportions.submitted || (!strength_far_below && !rich)) {
         return;
     }

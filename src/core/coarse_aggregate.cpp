@@ -2,6 +2,7 @@
 
 #include "interpolation.hpp"
 #include "phrases.hpp"
+#include "tolerance.hpp"
 
 #include <boardmark/core/unresolved.hpp>
 
@@ -30,9 +31,8 @@ Position locate_modulus(const BulkVolumeTable& table, double fineness_modulus) {
     if (const auto inside = locate(table.fineness_moduli, fineness_modulus)) {
         return *inside;
     }
-    constexpr double rounding = 1e-9;
-    if (fineness_modulus < table.lowest_continued - rounding ||
-        fineness_modulus > table.highest_continued + rounding) {
+    if (below(fineness_modulus, table.lowest_continued) ||
+        above(fineness_modulus, table.highest_continued)) {
         fineness_out_of_reach(table, fineness_modulus);
     }
     const auto& moduli = table.fineness_moduli;

@@ -1,5 +1,7 @@
 #include "interpolation.hpp"
 
+#include "tolerance.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -7,11 +9,6 @@ namespace boardmark::core {
 namespace {
 
 constexpr double size_tolerance = 0.07; // common practice, no source
-
-/// Values that differ only by the rounding of unit conversions are the same value.
-bool same(double left, double right) {
-    return std::abs(left - right) <= 1e-9 * std::max(std::abs(left), std::abs(right));
-}
 
 std::optional<Position> locate_size(std::span<const double> sizes_mm, double size_mm) {
     for (std::size_t i = 0; i < sizes_mm.size(); ++i) {

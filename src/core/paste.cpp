@@ -2,6 +2,7 @@
 
 #include "mixing_water.hpp"
 #include "phrases.hpp"
+#include "tolerance.hpp"
 #include "water_cement_ratio.hpp"
 #include "water_reduction.hpp"
 
@@ -100,9 +101,8 @@ double selected_ratio(const Mix& mix, Paste& paste, Worksheet& worksheet) {
                      worksheet);
         return *paste.w_cm_by_exposure;
     }
-    constexpr double rounding = 1e-9;
     const bool exposure_governs =
-        paste.w_cm_by_exposure && *paste.w_cm_by_exposure <= *paste.w_cm_by_strength + rounding;
+        paste.w_cm_by_exposure && !above(*paste.w_cm_by_exposure, *paste.w_cm_by_strength);
     paste.governed_by = exposure_governs ? Governor::exposure : Governor::strength;
     const double w_cm = exposure_governs ? *paste.w_cm_by_exposure : *paste.w_cm_by_strength;
     record_ratio(w_cm,
@@ -146,7 +146,9 @@ double given_binder(double binder_kg_m3, Worksheet& worksheet) {
     return binder_kg_m3;
 }
 
-double water_of_ratio(double w_cm, double binder_kg_m3, Worksheet& worksheet) {
+double water_of_ratio(const Selections& given, Worksheet& worksheet) {
+    const double w_cm = *given.w_cm;
+    const double binder_kg_m3 = *given.binder_kg_m3;
     worksheet.steps.push_back(
         {.quantity = "water",
          .value = w_cm * binder_kg_m3,
@@ -174,7 +176,7 @@ double binder_of_ratio(const Mix& mix, double w_cm, Paste& paste, Worksheet& wor
          .reason = {"mixing water {water} over w/cm {w_cm}",
                     {quantity("water", {paste.water_kg_m3, Measure::concentration}),
                      quantity("w_cm", {w_cm, Measure::w_cm})}}});
-    if (!minimum_kg_m3 || *minimum_kg_m3 <= by_ratio_kg_m3 * (1 + 1e-9)) {
+    if (!minimum_kg_m3 || !above(*minimum_kg_m3, by_ratio_kg_m3)) {
         return by_ratio_kg_m3;
     }
     paste.governed_by = Governor::minimum_binder;
@@ -206,7 +208,7 @@ Paste select_paste(const Mix& mix, PasteDemand demand, const Tables& tables,
         paste.binder_kg_m3 = given_binder(*given.binder_kg_m3, worksheet);
         if (given.w_cm) {
             worksheet.steps.push_back(given_step("w_cm", {*given.w_cm, Measure::w_cm}));
-            paste.water_kg_m3 = water_of_ratio(*given.w_cm, paste.binder_kg_m3, worksheet);
+            paste.water_kg_m3 = water_of_ratio(given, worksheet);
         } else {
             paste.water_kg_m3 =
                 given.water_kg_m3 ? given_water(*given.water_kg_m3, worksheet)

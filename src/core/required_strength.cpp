@@ -2,14 +2,13 @@
 
 #include "interpolation.hpp"
 #include "phrases.hpp"
+#include "tolerance.hpp"
 
 #include <algorithm>
 #include <cmath>
 
 namespace boardmark::core {
 namespace {
-
-bool at_most(double value, double limit) { return value <= limit * (1 + 1e-9); }
 
 double deviation_factor(int tests, const AverageStrengthRules& rules) {
     std::vector<double> counts;
@@ -23,14 +22,14 @@ double deviation_factor(int tests, const AverageStrengthRules& rules) {
 }
 
 CodeAverage without_record(double specified_mpa, const AverageStrengthRules& rules) {
-    if (specified_mpa < rules.no_record_low_step_mpa * (1 - 1e-9)) {
+    if (below(specified_mpa, rules.no_record_low_step_mpa)) {
         return {.strength_mpa = specified_mpa + rules.no_record_low_margin_mpa,
                 .reason = {"specified {strength} plus {margin}: no test record",
                            {quantity("strength", {specified_mpa, Measure::strength}),
                             quantity("margin", {rules.no_record_low_margin_mpa, Measure::strength})}},
                 .source = rules.without_records};
     }
-    if (at_most(specified_mpa, rules.step_mpa)) {
+    if (!above(specified_mpa, rules.step_mpa)) {
         return {.strength_mpa = specified_mpa + rules.no_record_middle_margin_mpa,
                 .reason = {"specified {strength} plus {margin}: no test record",
                            {quantity("strength", {specified_mpa, Measure::strength}),
@@ -53,9 +52,9 @@ CodeAverage from_record(double specified_mpa, const StrengthRecords& records,
     const double deviation_mpa = factor * records.standard_deviation_mpa;
     const double average_of_three_mpa =
         specified_mpa + rules.average_of_three_factor * deviation_mpa;
-    const double least_single_mpa = at_most(specified_mpa, rules.step_mpa)
-                                        ? specified_mpa - rules.single_test_allowance_mpa
-                                        : rules.single_test_fraction * specified_mpa;
+    const double least_single_mpa = above(specified_mpa, rules.step_mpa)
+                                        ? rules.single_test_fraction * specified_mpa
+                                        : specified_mpa - rules.single_test_allowance_mpa;
     const double single_test_mpa = least_single_mpa + rules.single_test_factor * deviation_mpa;
     return {.strength_mpa = std::max(average_of_three_mpa, single_test_mpa),
             .reason = {"the larger of {three} (averages of three) and {single} (single tests): "
@@ -78,13 +77,13 @@ std::optional<Phrase> why_set_aside(double specified_mpa, const StrengthRecords&
                       {quantity("tests", {double(records.tests), Measure::count}),
                        quantity("least", {rules.factors.front().tests, Measure::count})}};
     }
-    if (records.age_d && !at_most(*records.age_d, rules.oldest_record_d)) {
+    if (records.age_d && above(*records.age_d, rules.oldest_record_d)) {
         return Phrase{"The strength record is {age} old; one older than {oldest} does not count.",
                       {quantity("age", {*records.age_d, Measure::age}),
                        quantity("oldest", {rules.oldest_record_d, Measure::age})}};
     }
-    if (records.strength_mpa && !at_most(std::abs(*records.strength_mpa - specified_mpa),
-                                         rules.record_strength_distance_mpa)) {
+    if (records.strength_mpa && above(std::abs(*records.strength_mpa - specified_mpa),
+                                      rules.record_strength_distance_mpa)) {
         return Phrase{"The strength record is of {recorded} concrete; one that differs from the "
                       "specified {strength} by more than {distance} does not count.",
                       {quantity("recorded", {*records.strength_mpa, Measure::strength}),

@@ -2,6 +2,7 @@
 
 #include "interpolation.hpp"
 #include "phrases.hpp"
+#include "tolerance.hpp"
 
 #include <boardmark/core/unresolved.hpp>
 
@@ -59,10 +60,10 @@ double between(const CurvePoint& stronger, const CurvePoint& weaker, double aver
 
 double by_curve(const std::vector<CurvePoint>& curve, double average_mpa, Worksheet& worksheet) {
     const Argument average = quantity("average", {average_mpa, Measure::strength});
-    if (average_mpa > curve.front().strength_mpa * (1 + 1e-9)) {
+    if (above(average_mpa, curve.front().strength_mpa)) {
         curve_too_weak(curve, average_mpa);
     }
-    if (average_mpa < curve.back().strength_mpa * (1 - 1e-9)) {
+    if (below(average_mpa, curve.back().strength_mpa)) {
         worksheet.steps.push_back(curve_step(
             curve.back().w_cm,
             {"the curve's weakest trial, {weakest}, is stronger than the required {average}; its "
@@ -72,7 +73,7 @@ double by_curve(const std::vector<CurvePoint>& curve, double average_mpa, Worksh
         return curve.back().w_cm;
     }
     for (std::size_t i = 0; i < curve.size(); ++i) {
-        if (std::abs(curve[i].strength_mpa - average_mpa) <= 1e-9 * average_mpa) {
+        if (same(curve[i].strength_mpa, average_mpa)) {
             worksheet.steps.push_back(
                 curve_step(curve[i].w_cm, {"own trial at {average}", {average}}, {}));
             return curve[i].w_cm;
@@ -136,9 +137,9 @@ double by_table(StrengthDemand demand, double age_d, const Tables& tables, Works
         strengths_mpa.push_back(point.strength_mpa);
         ratios.push_back(point.w_cm);
     }
-    const bool below = demand.average_mpa < strengths_mpa.front() * (1 - 1e-9);
+    const bool weaker = below(demand.average_mpa, strengths_mpa.front());
     const auto position =
-        below ? Position{0, 0, 0} : locate(strengths_mpa, demand.average_mpa);
+        weaker ? Position{0, 0, 0} : locate(strengths_mpa, demand.average_mpa);
     if (!position) {
         table_too_weak(points, demand);
     }
@@ -147,11 +148,11 @@ double by_table(StrengthDemand demand, double age_d, const Tables& tables, Works
     if (position->between()) {
         marks.push_back(Mark::interpolated);
     }
-    if (below || upper.continues) {
+    if (weaker || upper.continues) {
         marks.push_back(Mark::continued);
     }
     std::string text = "{column} concrete, average strength {average}";
-    if (below) {
+    if (weaker) {
         text += "; below the table's lowest strength its lowest row is used";
     }
     if (age_d > table_age_d) {
@@ -179,7 +180,7 @@ double w_cm_by_strength(const Requirements& requirements, StrengthDemand demand,
     if (!requirements.strength_curve.empty()) {
         return by_curve(requirements.strength_curve, demand.average_mpa, worksheet);
     }
-    if (requirements.strength_age_d < table_age_d * (1 - 1e-9)) {
+    if (below(requirements.strength_age_d, table_age_d)) {
         throw Unresolved{{"the strength is specified at {age}; the method's table holds for 28 d "
                           "and later",
                           {quantity("age", {requirements.strength_age_d, Measure::age})}},

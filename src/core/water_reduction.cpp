@@ -2,6 +2,7 @@
 
 #include "material_figures.hpp"
 #include "phrases.hpp"
+#include "tolerance.hpp"
 
 #include <boardmark/core/unresolved.hpp>
 
@@ -49,9 +50,9 @@ Reduction by_curve(const Dosage& dosage, const Tables& tables) {
     double lower_percent = 0;
     for (const WaterReductionPoint& point : curve) {
         const double upper_dose = dose_percent(point.dose, density_kg_m3);
-        if (dose <= upper_dose * (1 + 1e-9)) {
+        if (!above(dose, upper_dose)) {
             const double fraction = (dose - lower_dose) / (upper_dose - lower_dose);
-            const bool on_point = fraction > 1 - 1e-9;
+            const bool on_point = same(fraction, 1);
             const bool before_first = &point == &curve.front() && !on_point;
             Reduction reduction{
                 .percent = lower_percent + fraction * (point.percent - lower_percent),

@@ -4,6 +4,7 @@
 #include "../air_content.hpp"
 #include "../interpolation.hpp"
 #include "../phrases.hpp"
+#include "../tolerance.hpp"
 
 #include <algorithm>
 
@@ -60,7 +61,7 @@ Checks exposure_check(const CheckContext& context) {
     const Limit limit{.low = target->value - rules.tolerance_percent,
                       .high = target->value + rules.tolerance_percent};
     const bool may_reduce =
-        context.requirements.strength_mpa > rules.reduction_above_strength_mpa * (1 + 1e-9);
+        above(context.requirements.strength_mpa, rules.reduction_above_strength_mpa);
     check.value = percent;
     check.limit = limit;
     check.verdict = within(percent, limit);
@@ -74,8 +75,7 @@ Checks exposure_check(const CheckContext& context) {
             check.verdict = Verdict::watch;
             text += ", and only with that does it hold";
         }
-    } else if (context.requirements.strength_mpa >
-               rules.reduction_above_strength_mpa * (1 - 1e-9)) {
+    } else if (same(context.requirements.strength_mpa, rules.reduction_above_strength_mpa)) {
         text += ". {editions}"; // on the step itself the editions part
     }
     check.message = {

@@ -2,6 +2,7 @@
 #include "checks.hpp"
 
 #include "../phrases.hpp"
+#include "../tolerance.hpp"
 
 #include <cmath>
 
@@ -31,14 +32,13 @@ Checks minimum_check(const CheckContext& context) {
 
 Verdict closure(const Proportions& proportions, double volume_m3) {
     const double off_percent = 100 * std::abs(volume_m3 - 1);
-    constexpr double rounding = 1e-7;
     if (!proportions.submitted) {
-        return off_percent <= rounding ? Verdict::holds : Verdict::fails;
+        return same(volume_m3, 1) ? Verdict::holds : Verdict::fails;
     }
-    if (off_percent <= closes_within_percent + rounding) {
+    if (!above(off_percent, closes_within_percent)) {
         return Verdict::holds;
     }
-    return off_percent <= watch_within_percent + rounding ? Verdict::watch : Verdict::fails;
+    return above(off_percent, watch_within_percent) ? Verdict::fails : Verdict::watch;
 }
 
 Check volume_check(const CheckContext& context) {
@@ -72,7 +72,7 @@ Check heat_check(const CheckContext& context) {
     const double binder_kg_m3 = context.proportions.totals.binder_kg_m3;
     return {.id = "binder.heat",
             .verdict =
-                binder_kg_m3 > watch.value * (1 + 1e-9) ? Verdict::watch : Verdict::holds,
+                above(binder_kg_m3, watch.value) ? Verdict::watch : Verdict::holds,
             .value = binder_kg_m3,
             .limit = Limit{.low = std::nullopt, .high = watch.value},
             .measure = Measure::concentration,
@@ -103,7 +103,7 @@ Checks sand_share_check(const CheckContext& context) {
     const double low = practice.lowest_sand_share_percent.value;
     const double high = practice.highest_sand_share_percent.value;
     const double percent = 100 * fine_m3 / (coarse_m3 + fine_m3);
-    const bool usual = percent >= low - 1e-9 && percent <= high + 1e-9;
+    const bool usual = !below(percent, low) && !above(percent, high);
     return {{.id = "sand.share",
              .verdict = usual ? Verdict::holds : Verdict::watch,
              .value = percent,

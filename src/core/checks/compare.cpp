@@ -1,32 +1,30 @@
 #include "compare.hpp"
 
-#include <algorithm>
+#include "../tolerance.hpp"
+
 #include <cmath>
 
 namespace boardmark::core {
 namespace {
 
-/// Differences below this come from unit conversion and binary fractions, not from the mix.
-double rounding_of(double limit) { return 1e-9 * std::max(1.0, std::abs(limit)); }
-
-double steps(double value, double precision) { return std::floor(value / precision + 0.5 + 1e-9); }
-
 bool rounds_to_limit(Comparison comparison) {
-    return steps(comparison.value, comparison.precision) ==
-           steps(comparison.limit, comparison.precision);
+    const auto steps = [&](double value) {
+        return std::floor(value / comparison.precision + 0.5 + relative_rounding);
+    };
+    return steps(comparison.value) == steps(comparison.limit);
 }
 
 } // namespace
 
 Verdict at_most(Comparison comparison) {
-    if (comparison.value <= comparison.limit + rounding_of(comparison.limit)) {
+    if (!above(comparison.value, comparison.limit)) {
         return Verdict::holds;
     }
     return rounds_to_limit(comparison) ? Verdict::watch : Verdict::fails;
 }
 
 Verdict at_least(Comparison comparison) {
-    if (comparison.value >= comparison.limit - rounding_of(comparison.limit)) {
+    if (!below(comparison.value, comparison.limit)) {
         return Verdict::holds;
     }
     return rounds_to_limit(comparison) ? Verdict::watch : Verdict::fails;
@@ -56,9 +54,7 @@ double strength_precision_mpa(UnitSystem system) {
 }
 
 Verdict strength_at_least(double strength_mpa, const ClassLimits& limits, UnitSystem system) {
-    const bool equals_twin = std::abs(strength_mpa - limits.min_strength_twin_mpa) <=
-                             rounding_of(limits.min_strength_twin_mpa);
-    if (equals_twin) {
+    if (same(strength_mpa, limits.min_strength_twin_mpa)) {
         return Verdict::holds;
     }
     return at_least({strength_mpa, limits.min_strength_mpa, strength_precision_mpa(system)});

@@ -2,6 +2,7 @@
 #include "exposure_limits.hpp"
 
 #include "../phrases.hpp"
+#include "../tolerance.hpp"
 #include "../water_cement_ratio.hpp"
 
 #include <algorithm>
@@ -62,8 +63,8 @@ Finding examine(const Material& cement, const ExposureClass& exposure,
     }
     const bool seawater_rule_applies = exposure.name == seawater.class_name &&
                                        cement.binder.c3a_percent &&
-                                       *cement.binder.c3a_percent <=
-                                           seawater.max_c3a_percent + 1e-9;
+                                       !above(*cement.binder.c3a_percent,
+                                              seawater.max_c3a_percent);
     if (seawater_rule_applies &&
         at_most({context.proportions.totals.w_cm, seawater.max_w_cm, w_cm_precision}) !=
             Verdict::fails) {

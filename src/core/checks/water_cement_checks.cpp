@@ -2,6 +2,7 @@
 #include "exposure_limits.hpp"
 
 #include "../phrases.hpp"
+#include "../tolerance.hpp"
 
 namespace boardmark::core {
 namespace {
@@ -76,7 +77,7 @@ Check strength_check(const CheckContext& context) {
         return check;
     }
     const double limit = *selection.w_cm_by_strength;
-    check.verdict = w_cm <= limit + 1e-9 ? Verdict::holds : Verdict::watch;
+    check.verdict = above(w_cm, limit) ? Verdict::watch : Verdict::holds;
     check.value = w_cm;
     check.limit = Limit{.low = std::nullopt, .high = limit};
     check.message = {check.verdict == Verdict::holds
