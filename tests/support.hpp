@@ -19,8 +19,7 @@ inline input::ReadOptions read_options(input::Purpose purpose) {
     input::Vocabulary vocabulary{
         .codes = reference::codes(),
         .exposure_classes = {},
-        .fineness_sieves_mm =
-            reference::tables(core::UnitSystem::si).method.fineness_sieves_mm};
+        .fineness_sieves_mm = reference::tables(core::UnitSystem::si).method.fineness_sieves_mm};
     for (const auto& exposure : reference::exposure_classes()) {
         vocabulary.exposure_classes.push_back(exposure.name);
     }
@@ -34,7 +33,7 @@ inline input::ReadOptions read_options(input::Purpose purpose) {
 inline core::AnyMix read(const std::string& yaml, input::Purpose purpose) {
     auto reading = input::read_mix(yaml, "test.yaml", read_options(purpose));
     if (!reading.mix) {
-        throw std::runtime_error(input::render(reading.diagnostics, "test.yaml"));
+        throw std::runtime_error(input::render(reading.diagnostics));
     }
     return *reading.mix;
 }
@@ -71,13 +70,12 @@ inline core::UnitSystem system_of(const core::AnyMix& mix) {
 }
 
 /// Throws core::Unresolved where no mix follows.
-inline Solved solve(const std::string& yaml,
-                    input::Purpose purpose = input::Purpose::proportion) {
+inline Solved solve(const std::string& yaml, input::Purpose purpose = input::Purpose::proportion) {
     Solved solved{read(yaml, purpose), {}, {}, {}};
     solved.tables = reference::tables(system_of(solved.mix));
     solved.proportions = core::proportions_of(solved.mix, solved.tables);
-    solved.checks = core::assess(core::requirements_of(solved.mix), solved.proportions,
-                                 solved.tables);
+    solved.checks =
+        core::assess(core::requirements_of(solved.mix), solved.proportions, solved.tables);
     return solved;
 }
 

@@ -1,13 +1,13 @@
 #include "arguments.hpp"
 
-#include "failure.hpp"
-
 #include <boardmark/text/closest.hpp>
 
-#include <algorithm>
+#include "failure.hpp"
 
 #include <boost/program_options.hpp>
 #include <fmt/format.h>
+
+#include <algorithm>
 
 namespace boardmark::commands {
 namespace {
@@ -29,6 +29,7 @@ constexpr Option common[] = {
     {"quiet", "", "no warnings"},
     {"verbose", "", "say on standard error what is done"},
     {"help", "", "show this help"},
+    {"version", "", "show the version"},
 };
 
 constexpr const char* file_argument = "file";
@@ -64,27 +65,28 @@ Failure unknown_option(const std::string& written, const std::vector<const Optio
     for (const Option* option : options) {
         names.push_back(option->name);
     }
-    const std::string bare = written.substr(std::min(written.find_first_not_of('-'), written.size()));
+    const std::string bare =
+        written.substr(std::min(written.find_first_not_of('-'), written.size()));
     const auto near = text::closest(bare, names);
     return wrong_command_line(fmt::format("'{}' is not an option", written),
                               near ? fmt::format("did you mean '--{}'?", *near) : help);
 }
 
 void demand_allowed_word(const Option& option, const std::string& value) {
-    if (option.words.empty() ||
-        std::ranges::count(option.words, std::string_view{value}) > 0) {
+    if (option.words.empty() || std::ranges::count(option.words, std::string_view{value}) > 0) {
         return;
     }
     const auto near = text::closest(value, option.words);
-    throw wrong_command_line(
-        fmt::format("--{}: '{}' is not one of {}", option.name, value,
-                    fmt::join(option.words, ", ")),
-        near ? fmt::format("did you mean '{}'?", *near) : "");
+    throw wrong_command_line(fmt::format("--{}: '{}' is not one of {}", option.name, value,
+                                         fmt::join(option.words, ", ")),
+                             near ? fmt::format("did you mean '{}'?", *near) : "");
 }
 
 } // namespace
 
-std::span<const Option> common_options() { return common; }
+std::span<const Option> common_options() {
+    return common;
+}
 
 Arguments::Arguments(const std::string& command, std::span<const Option> own_options,
                      const std::vector<std::string>& words) {
@@ -98,12 +100,18 @@ Arguments::Arguments(const std::string& command, std::span<const Option> own_opt
         // No abbreviations: a new option must never change what an old script means.
         const int style =
             po::command_line_style::default_style & ~po::command_line_style::allow_guessing;
-        po::store(po::command_line_parser(words)
-                      .options(description)
-                      .positional(positions)
-                      .style(style)
-                      .run(),
-                  parsed);
+        const auto options_found = po::command_line_parser(words)
+                                       .options(description)
+                                       .positional(positions)
+                                       .style(style)
+                                       .run();
+        for (const auto& found : options_found.options) {
+            const bool named = found.string_key == file_argument && found.position_key < 0;
+            if (named) { // the name under which the library keeps the file is no option
+                throw unknown_option("--" + found.string_key, options, help);
+            }
+        }
+        po::store(options_found, parsed);
     } catch (const po::unknown_option& fault) {
         throw unknown_option(fault.get_option_name(), options, help);
     } catch (const po::error& fault) {
@@ -113,9 +121,10 @@ Arguments::Arguments(const std::string& command, std::span<const Option> own_opt
         files_ = parsed[file_argument].as<std::vector<std::string>>();
     }
     if (files_.size() != 1) {
-        throw wrong_command_line(fmt::format("'{}' reads one file; {} are named", command,
-                                             files_.empty() ? "none" : std::to_string(files_.size())),
-                                 help);
+        throw wrong_command_line(
+            fmt::format("'{}' reads one file; {} are named", command,
+                        files_.empty() ? "none" : std::to_string(files_.size())),
+            help);
     }
     for (const Option* option : options) {
         const std::string name{option->name};
@@ -150,10 +159,10 @@ std::optional<core::UnitSystem> Arguments::reporting() const {
     return *word == "us" ? core::UnitSystem::us : core::UnitSystem::si;
 }
 
-bool asks_for_help(const std::vector<std::string>& words) {
+bool asks_for(const std::vector<std::string>& words, std::span<const std::string_view> options) {
     const auto end = std::ranges::find(words, "--");
-    return std::any_of(words.begin(), end, [](const std::string& word) {
-        return word == "--help" || word == "-h";
+    return std::any_of(words.begin(), end, [&](const std::string& word) {
+        return std::ranges::count(options, std::string_view{word}) > 0;
     });
 }
 

@@ -13,8 +13,8 @@ namespace boardmark::commands {
 
 /// One option of a command: the table from which parsing and help come.
 struct Option {
-    std::string_view name;    ///< "volume"
-    std::string_view value;   ///< "Q"; empty for a switch
+    std::string_view name;  ///< "volume"
+    std::string_view value; ///< "Q"; empty for a switch
     std::string_view meaning;
     std::span<const std::string_view> words = {}; ///< the values allowed; empty: any
 };
@@ -50,7 +50,7 @@ private:
     std::map<std::string, std::string, std::less<>> values_;
 };
 
-/// Whether help is asked for before `--` ends the options.
-bool asks_for_help(const std::vector<std::string>& words);
+/// Whether one of some options stands before `--` ends the options, whatever else is wrong.
+bool asks_for(const std::vector<std::string>& words, std::span<const std::string_view> options);
 
 } // namespace boardmark::commands

@@ -1,9 +1,9 @@
+#include <boardmark/core/batch.hpp>
+#include <boardmark/report/batch_report.hpp>
+
 #include "batch_options.hpp"
 #include "command.hpp"
 #include "mix_session.hpp"
-
-#include <boardmark/core/batch.hpp>
-#include <boardmark/report/batch_report.hpp>
 
 namespace boardmark::commands {
 namespace {
@@ -33,8 +33,7 @@ core::Batch batch_of(const MixSession& session, const core::BatchOrder& order,
 
 ExitCode run(const Arguments& arguments) {
     const BatchOptions asked = read_batch_options(arguments);
-    const MixSession session =
-        open_mix(arguments, input::Purpose::batch, asked.moisture_percent);
+    const MixSession session = open_mix(arguments, input::Purpose::batch, asked.moisture_percent);
     const core::Batch batch = batch_of(session, asked.order, arguments);
     const report::BatchResult result{.title = session.title,
                                      .batch = batch,
@@ -44,7 +43,7 @@ ExitCode run(const Arguments& arguments) {
                                      .slump_mm = session.requirements.slump_mm,
                                      .proportions = session.proportions,
                                      .checks = session.checks};
-    deliver(result, arguments, session.system);
+    deliver(result, arguments, session);
     return verdict(session.checks);
 }
 

@@ -1,8 +1,8 @@
 #pragma once
 
-#include "arguments.hpp"
-
 #include <boardmark/core/batch.hpp>
+
+#include "arguments.hpp"
 
 #include <map>
 #include <string>

@@ -15,12 +15,11 @@ ExitCode run(const Arguments& arguments) {
 
 } // namespace
 
-const Command check_command{
-    .name = "check",
-    .summary = "hold a mix, proportioned or submitted, against the limits",
-    .usage = "boardmark check [OPTIONS] MIX",
-    .options = {},
-    .examples = examples,
-    .run = run};
+const Command check_command{.name = "check",
+                            .summary = "hold a mix, proportioned or submitted, against the limits",
+                            .usage = "boardmark check [OPTIONS] MIX",
+                            .options = {},
+                            .examples = examples,
+                            .run = run};
 
 } // namespace boardmark::commands

@@ -14,7 +14,8 @@ Failure wrong_command_line(const std::string& what, const std::string& advice) {
 
 Failure output_failed(const std::string& name, const std::string& reason) {
     return {ExitCode::output_failed,
-            "boardmark: error: " + text::printable(name) + " was not written: " + reason + "\n"};
+            "boardmark: error: " + (name.empty() ? "''" : text::printable(name)) +
+                " was not written: " + reason + "\n"};
 }
 
 } // namespace boardmark::commands

@@ -1,16 +1,16 @@
 #include "help.hpp"
 
-#include "command.hpp"
-
 #include <boardmark/input/key_table.hpp>
 #include <boardmark/reference/tables.hpp>
+
+#include "command.hpp"
+
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <cctype>
 #include <iterator>
 #include <vector>
-
-#include <fmt/format.h>
 
 namespace boardmark::commands {
 namespace {
@@ -50,8 +50,7 @@ std::string sentence(std::string_view summary) {
 }
 
 std::string help_of(const Command& command) {
-    std::string text =
-        fmt::format("Usage: {}\n\n{}\n", command.usage, sentence(command.summary));
+    std::string text = fmt::format("Usage: {}\n\n{}\n", command.usage, sentence(command.summary));
     text += "MIX is a mix file, or '-' for standard input.\n\nOptions:\n";
     text += text_of(command.options);
     text += "\nExamples:\n";
@@ -72,13 +71,13 @@ std::string help_on_exposure() {
 }
 
 std::string help_on_keys() {
-    std::string text = "Keys of the mix file, with an example of each; * is a name of your own.\n\n";
+    std::string text =
+        "Keys of the mix file, with an example of each; * is a name of your own.\n\n";
     for (const auto& key : input::key_table()) {
-        text += fmt::format("  {}\n      {}{}\n      {}\n", key.path, key.meaning,
-                            key.default_text.empty()
-                                ? ""
-                                : fmt::format(" (default {})", key.default_text),
-                            key.example);
+        text += fmt::format(
+            "  {}\n      {}{}\n      {}\n", key.path, key.meaning,
+            key.default_text.empty() ? "" : fmt::format(" (default {})", key.default_text),
+            key.example);
     }
     return text;
 }
@@ -102,12 +101,13 @@ std::string general_help() {
     text += fmt::format("  {:<12}{}\n", "help",
                         "this text; 'help COMMAND', 'help exposure', 'help keys' say more");
     text += "\nOptions of every command:\n" + text_of({});
-    text += "\n'boardmark --version' shows the version.\n\nExamples:\n";
+    text += "\nExamples:\n";
     for (const Command& command : all_commands()) {
         text += fmt::format("  {}\n", command.examples.front());
     }
     return text + "\n" + std::string{exit_codes} +
-           "\nProportions are a start, to be proven by trial batches. Local codes and the licensed\n"
+           "\nProportions are a start, to be proven by trial batches. Local codes and the "
+           "licensed\n"
            "engineer decide.\n";
 }
 
@@ -122,6 +122,8 @@ std::optional<std::string> help_on(const std::string& subject) {
     return command ? std::optional{help_of(*command)} : std::nullopt;
 }
 
-std::string version_line() { return "boardmark " BOARDMARK_VERSION "\n"; }
+std::string version_line() {
+    return "boardmark " BOARDMARK_VERSION "\n";
+}
 
 } // namespace boardmark::commands

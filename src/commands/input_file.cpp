@@ -1,13 +1,13 @@
 #include "input_file.hpp"
 
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
 #include <array>
 #include <cerrno>
 #include <cstring>
 #include <filesystem>
-
-#include <fcntl.h>
-#include <sys/stat.h>
-#include <unistd.h>
 
 namespace boardmark::commands {
 namespace {
@@ -54,7 +54,9 @@ std::variant<std::string, ReadFailure> read_bytes(const std::string& path) {
     return bytes;
 }
 
-std::string shown_name(const std::string& path) { return path == "-" ? "<stdin>" : path; }
+std::string shown_name(const std::string& path) {
+    return path == "-" ? "<stdin>" : path.empty() ? "''" : path;
+}
 
 std::string beside(const std::string& path, const std::string& name) {
     return path == "-" ? name : (std::filesystem::path{path}.parent_path() / name).string();

@@ -2,10 +2,10 @@
 
 #include <boardmark/text/utf8.hpp>
 
-#include <memory>
-
 #include <spdlog/sinks/stdout_sinks.h>
 #include <spdlog/spdlog.h>
+
+#include <memory>
 
 namespace boardmark::commands {
 namespace {

@@ -1,16 +1,16 @@
+#include <boardmark/text/closest.hpp>
+
 #include "command.hpp"
 #include "failure.hpp"
 #include "help.hpp"
 #include "output_file.hpp"
 
-#include <boardmark/text/closest.hpp>
+#include <fmt/format.h>
 
 #include <exception>
 #include <iostream>
 #include <string>
 #include <vector>
-
-#include <fmt/format.h>
 
 namespace boardmark::commands {
 namespace {
@@ -21,7 +21,12 @@ ExitCode print(const std::string& text) {
 }
 
 Failure unknown_command(const std::string& word) {
-    std::vector<std::string_view> names{"help", "exposure", "keys"};
+    const bool is_subject = !find_command(word) && help_on(word).has_value();
+    if (is_subject) {
+        return wrong_command_line(fmt::format("'{}' is not a command", word),
+                                  fmt::format("did you mean 'help {}'?", word));
+    }
+    std::vector<std::string_view> names{"help"};
     for (const Command& command : all_commands()) {
         names.push_back(command.name);
     }
@@ -51,11 +56,13 @@ ExitCode run(const std::vector<std::string>& words) {
     if (first == "help") {
         return show_help(rest);
     }
-    if (first == "--version") {
+    constexpr std::string_view help_options[] = {"--help", "-h"};
+    constexpr std::string_view version_options[] = {"--version"};
+    const Command* command = find_command(first);
+    if (asks_for(words, version_options)) {
         return print(version_line());
     }
-    const Command* command = find_command(first);
-    if (asks_for_help(words)) {
+    if (asks_for(words, help_options)) {
         return print(command ? *help_on(first) : general_help());
     }
     if (!command) {

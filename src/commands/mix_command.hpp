@@ -1,9 +1,9 @@
 #pragma once
 
+#include <boardmark/input/read_mix.hpp>
+
 #include "arguments.hpp"
 #include "exit_code.hpp"
-
-#include <boardmark/input/read_mix.hpp>
 
 #include <string>
 

@@ -1,19 +1,19 @@
 #include "mix_session.hpp"
 
-#include "input_file.hpp"
-#include "log.hpp"
-#include "output_file.hpp"
-
 #include <boardmark/core/proportion.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/report/words.hpp>
 
-#include <cstdlib>
-#include <iostream>
-#include <string_view>
+#include "input_file.hpp"
+#include "log.hpp"
+#include "output_file.hpp"
 
 #include <fmt/format.h>
 #include <unistd.h>
+
+#include <cstdlib>
+#include <iostream>
+#include <string_view>
 
 namespace boardmark::commands {
 namespace {
@@ -29,9 +29,12 @@ input::Vocabulary vocabulary() {
     return words;
 }
 
-input::Loader loader_beside(const std::string& path) {
-    return [path](const std::string& name) -> std::variant<std::string, input::LoadFailure> {
-        auto bytes = read_bytes(beside(path, name));
+/// Gets files beside a mix file and remembers their paths.
+input::Loader loader_beside(const std::string& path, std::vector<std::string>& files_read) {
+    return [path,
+            &files_read](const std::string& name) -> std::variant<std::string, input::LoadFailure> {
+        files_read.push_back(beside(path, name));
+        auto bytes = read_bytes(files_read.back());
         if (const auto* failure = std::get_if<ReadFailure>(&bytes)) {
             return input::LoadFailure{failure->reason};
         }
@@ -49,10 +52,10 @@ core::AnyMix read(const Arguments& arguments, const input::ReadOptions& options)
     input::MixReading reading =
         input::read_mix(std::get<std::string>(std::move(bytes)), name, options);
     if (!reading.mix) {
-        throw Failure{ExitCode::wrong_input, input::render(reading.diagnostics, name)};
+        throw Failure{ExitCode::wrong_input, input::render(reading.diagnostics)};
     }
     if (!arguments.has("quiet")) {
-        std::cerr << input::render(reading.diagnostics, name);
+        std::cerr << input::render(reading.diagnostics);
     }
     return std::move(*reading.mix);
 }
@@ -82,9 +85,8 @@ bool wants_colour(const Arguments& arguments) {
 
 Failure no_mix_follows(const core::Unresolved& unresolved, const Arguments& arguments,
                        core::UnitSystem system_of_file) {
-    return {ExitCode::unresolved,
-            report::text(unresolved, shown_name(arguments.file()),
-                         arguments.reporting().value_or(system_of_file))};
+    return {ExitCode::unresolved, report::text(unresolved, shown_name(arguments.file()),
+                                               arguments.reporting().value_or(system_of_file))};
 }
 
 MixSession open_mix(const Arguments& arguments, input::Purpose purpose,
@@ -92,9 +94,10 @@ MixSession open_mix(const Arguments& arguments, input::Purpose purpose,
     if (arguments.has("verbose")) {
         start_log();
     }
+    std::vector<std::string> files_read{arguments.file()};
     const core::AnyMix mix = read(arguments, {.purpose = purpose,
                                               .vocabulary = vocabulary(),
-                                              .load = loader_beside(arguments.file()),
+                                              .load = loader_beside(arguments.file(), files_read),
                                               .moisture_percent = moisture_percent});
     return std::visit(
         [&](const auto& either) {
@@ -103,7 +106,8 @@ MixSession open_mix(const Arguments& arguments, input::Purpose purpose,
                                .requirements = either.requirements,
                                .tables = reference::tables(either.system),
                                .proportions = {},
-                               .checks = {}};
+                               .checks = {},
+                               .files_read = files_read};
             log("calculating '" + session.title + "'");
             try {
                 session.proportions = core::proportions_of(mix, session.tables);
@@ -125,10 +129,11 @@ report::TextStyle text_style(const Arguments& arguments, core::UnitSystem system
             .colour = wants_colour(arguments)};
 }
 
-void write_where_asked(const std::string& written, const Arguments& arguments) {
+void write_where_asked(const std::string& written, const Arguments& arguments,
+                       const MixSession& session) {
     const Destination destination{.path = arguments.value("out").value_or("-"),
                                   .overwrite = arguments.has("force"),
-                                  .input = arguments.file()};
+                                  .inputs = session.files_read};
     write_result(written, destination);
     log("written: " + destination.path);
 }

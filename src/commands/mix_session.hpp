@@ -1,9 +1,5 @@
 #pragma once
 
-#include "arguments.hpp"
-#include "exit_code.hpp"
-#include "failure.hpp"
-
 #include <boardmark/core/check.hpp>
 #include <boardmark/core/mix.hpp>
 #include <boardmark/core/proportions.hpp>
@@ -12,6 +8,10 @@
 #include <boardmark/input/read_mix.hpp>
 #include <boardmark/report/batch_report.hpp>
 #include <boardmark/report/mix_report.hpp>
+
+#include "arguments.hpp"
+#include "exit_code.hpp"
+#include "failure.hpp"
 
 #include <map>
 #include <string>
@@ -26,6 +26,7 @@ struct MixSession {
     core::Tables tables;
     core::Proportions proportions;
     std::vector<core::Check> checks;
+    std::vector<std::string> files_read; ///< no output may replace them
 };
 
 /// Reads the file of the arguments, proportions or accepts the mix and runs the checks. Warnings go
@@ -37,19 +38,20 @@ MixSession open_mix(const Arguments& arguments, input::Purpose purpose,
 report::TextStyle text_style(const Arguments& arguments, core::UnitSystem system_of_file);
 
 /// Writes a result, already in its form, where the arguments say.
-void write_where_asked(const std::string& written, const Arguments& arguments);
+void write_where_asked(const std::string& written, const Arguments& arguments,
+                       const MixSession& session);
 
 /// Writes a result in the form and to the place that the arguments ask for.
 template <class Result>
-void deliver(const Result& result, const Arguments& arguments, core::UnitSystem system_of_file) {
-    const report::TextStyle style = text_style(arguments, system_of_file);
+void deliver(const Result& result, const Arguments& arguments, const MixSession& session) {
+    const report::TextStyle style = text_style(arguments, session.system);
     switch (arguments.format()) {
     case Format::text:
-        return write_where_asked(report::text(result, style), arguments);
+        return write_where_asked(report::text(result, style), arguments, session);
     case Format::json:
-        return write_where_asked(report::json(result), arguments);
+        return write_where_asked(report::json(result), arguments, session);
     case Format::csv:
-        return write_where_asked(report::csv(result, style.system), arguments);
+        return write_where_asked(report::csv(result, style.system), arguments, session);
     }
 }
 

@@ -2,13 +2,13 @@
 
 #include "failure.hpp"
 
-#include <cerrno>
-#include <cstring>
-#include <filesystem>
-
 #include <fcntl.h>
 #include <sys/stat.h>
 #include <unistd.h>
+
+#include <cerrno>
+#include <cstring>
+#include <filesystem>
 
 namespace boardmark::commands {
 namespace {
@@ -18,8 +18,7 @@ namespace fs = std::filesystem;
 bool write_all(int descriptor, const std::string& bytes) {
     std::size_t written = 0;
     while (written < bytes.size()) {
-        const ssize_t count =
-            ::write(descriptor, bytes.data() + written, bytes.size() - written);
+        const ssize_t count = ::write(descriptor, bytes.data() + written, bytes.size() - written);
         if (count < 0 && errno == EINTR) {
             continue;
         }
@@ -44,11 +43,16 @@ void demand_free_name(const Destination& destination) {
     if (S_ISDIR(status.st_mode)) {
         throw output_failed(destination.path, "it is a directory");
     }
-    if (same_file(destination.input, destination.path)) {
-        throw output_failed(destination.path, "it is the input");
+    for (const std::string& input : destination.inputs) {
+        if (same_file(input, destination.path)) {
+            throw output_failed(destination.path, "it is an input");
+        }
     }
     if (S_ISLNK(status.st_mode)) {
         throw output_failed(destination.path, "it is a symbolic link");
+    }
+    if (!S_ISREG(status.st_mode)) {
+        throw output_failed(destination.path, "it is not a regular file");
     }
     if (!destination.overwrite) {
         throw output_failed(destination.path, "it exists; '--force' replaces it");
@@ -59,8 +63,7 @@ void demand_free_name(const Destination& destination) {
 /// behind when it was killed is taken over.
 void write_part(const fs::path& part, const std::string& result, const std::string& name) {
     ::unlink(part.c_str());
-    const int descriptor =
-        ::open(part.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
+    const int descriptor = ::open(part.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
     if (descriptor < 0) {
         throw output_failed(name, std::strerror(errno));
     }

@@ -1,14 +1,15 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 namespace boardmark::commands {
 
 /// Where a result goes.
 struct Destination {
-    std::string path = "-"; ///< `-` is standard output
-    bool overwrite = false; ///< whether an existing file may be replaced
-    std::string input;      ///< the file that was read; it is never replaced
+    std::string path = "-";               ///< `-` is standard output
+    bool overwrite = false;               ///< whether an existing file may be replaced
+    std::vector<std::string> inputs = {}; ///< the files that were read; none is ever replaced
 };
 
 /// Writes a whole result, or nothing: a file appears under its name only when all of it is on disk.

@@ -1,4 +1,5 @@
 #include <boardmark/core/proportion.hpp>
+#include <boardmark/core/unresolved.hpp>
 
 #include "air_content.hpp"
 #include "cautions.hpp"
@@ -8,17 +9,14 @@
 #include "required_strength.hpp"
 #include "water_cement_ratio.hpp"
 
-#include <boardmark/core/unresolved.hpp>
-
 #include <algorithm>
 
 namespace boardmark::core {
 namespace {
 
 double kg_m3_of(const SubmittedAmount& amount, const Tables& tables) {
-    return amount.kg_m3
-               ? *amount.kg_m3
-               : *amount.m3_m3 * product_density(amount.material, tables).value;
+    return amount.kg_m3 ? *amount.kg_m3
+                        : *amount.m3_m3 * product_density(amount.material, tables).value;
 }
 
 Ingredient ingredient_of(const SubmittedAmount& amount, const Tables& tables) {
@@ -93,15 +91,14 @@ Proportions accept(const SubmittedMix& mix, const Tables& tables) {
     proportions.estimate = std::ranges::any_of(
         materials, [](const Material* material) { return material->aggregate.typical; });
 
-    const double average_mpa = required_average_strength(
-        mix.requirements, tables.code.average_strength, worksheet);
+    const double average_mpa =
+        required_average_strength(mix.requirements, tables.code.average_strength, worksheet);
     const auto entrained = is_entrained({mix.air_percent, mix.nominal_max_size_mm}, tables);
     std::vector<const Material*> binder;
     std::ranges::copy_if(materials, std::back_inserter(binder), [](const Material* material) {
         return role_of(material->kind) == Role::binder;
     });
-    const auto exposure =
-        w_cm_by_exposure(mix.requirements, has_pozzolan_or_slag(binder), tables);
+    const auto exposure = w_cm_by_exposure(mix.requirements, has_pozzolan_or_slag(binder), tables);
 
     proportions.totals = total(proportions.ingredients);
     proportions.selection = {
@@ -126,13 +123,13 @@ Proportions accept(const SubmittedMix& mix, const Tables& tables) {
          .value = proportions.totals.w_cm,
          .measure = Measure::w_cm,
          .provenance = Provenance::computed,
-         .reason = {"submitted: mixing water {water} (with {liquid} of the admixtures' liquid) "
-                    "over cementitious material {binder}",
-                    {quantity("water", {proportions.totals.water_kg_m3, Measure::concentration}),
-                     quantity("liquid", {sum_of_liquids_kg_m3(proportions.ingredients),
-                                         Measure::concentration}),
-                     quantity("binder", {proportions.totals.binder_kg_m3,
-                                         Measure::concentration})}}});
+         .reason = {
+             "submitted: mixing water {water} (with {liquid} of the admixtures' liquid) "
+             "over cementitious material {binder}",
+             {quantity("water", {proportions.totals.water_kg_m3, Measure::concentration}),
+              quantity("liquid",
+                       {sum_of_liquids_kg_m3(proportions.ingredients), Measure::concentration}),
+              quantity("binder", {proportions.totals.binder_kg_m3, Measure::concentration})}}});
     caution(mix.requirements, proportions, tables);
     return proportions;
 }

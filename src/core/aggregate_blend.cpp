@@ -31,9 +31,9 @@ std::vector<Ingredient> blend_of_volume(const std::vector<Share>& shares, double
                                         const Tables& tables) {
     double volume_per_kg_m3 = 0;
     for (const Share& share : shares) {
-        volume_per_kg_m3 += share.percent / 100 /
-                            (relative_density(share.material, tables)->value *
-                             tables.water_density_kg_m3);
+        volume_per_kg_m3 +=
+            share.percent / 100 /
+            (relative_density(share.material, tables)->value * tables.water_density_kg_m3);
     }
     return shared_out(shares, volume_m3 / volume_per_kg_m3, tables);
 }

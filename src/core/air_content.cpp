@@ -1,10 +1,10 @@
 #include "air_content.hpp"
 
+#include <boardmark/core/unresolved.hpp>
+
 #include "interpolation.hpp"
 #include "phrases.hpp"
 #include "tolerance.hpp"
-
-#include <boardmark/core/unresolved.hpp>
 
 namespace boardmark::core {
 namespace {
@@ -16,8 +16,7 @@ namespace {
                        quantity("smallest", {row.sizes_mm.front(), Measure::aggregate_size}),
                        quantity("largest", {row.sizes_mm.back(), Measure::aggregate_size}),
                        quantity("size", {size_mm, Measure::aggregate_size})}},
-                     {{"choose stone of a size that the table covers", {}},
-                      {"give the air as 'selections.air' where a trial has shown it", {}}}};
+                     {{"choose stone of a size that the tables of the method cover", {}}}};
 }
 
 Step air_step(double percent, Provenance provenance, Phrase reason) {
@@ -86,9 +85,8 @@ std::optional<bool> is_entrained(AirAtSize air, const Tables& tables) {
 AirContent select_air(const Mix& mix, double size_mm, const Tables& tables, Worksheet& worksheet) {
     const Requirements& requirements = mix.requirements;
     const ExposureClass* freezing = freezing_class(requirements, tables);
-    const SizeRow* demanded = requirements.air.basis == AirBasis::exposure
-                                  ? demanded_air(freezing, tables)
-                                  : nullptr;
+    const SizeRow* demanded =
+        requirements.air.basis == AirBasis::exposure ? demanded_air(freezing, tables) : nullptr;
     const Argument size = quantity("size", {size_mm, Measure::aggregate_size});
 
     if (mix.selections.air_percent) {
@@ -103,11 +101,10 @@ AirContent select_air(const Mix& mix, double size_mm, const Tables& tables, Work
     }
     if (demanded) {
         const TableValue value = value_or_throw(*demanded, size_mm);
-        worksheet.steps.push_back(
-            table_air(value, Provenance::code,
-                      {"exposure class {class}, nominal maximum size {size}",
-                       {word("class", freezing->name), size}},
-                      demanded->source));
+        worksheet.steps.push_back(table_air(value, Provenance::code,
+                                            {"exposure class {class}, nominal maximum size {size}",
+                                             {word("class", freezing->name), size}},
+                                            demanded->source));
         return {value.value, true};
     }
     const SizeRow& entrapped = tables.method.entrapped_air_percent;

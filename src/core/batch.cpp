@@ -1,8 +1,7 @@
 #include <boardmark/core/batch.hpp>
+#include <boardmark/core/unresolved.hpp>
 
 #include "phrases.hpp"
-
-#include <boardmark/core/unresolved.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -41,8 +40,8 @@ BatchItem admixture_item(const Ingredient& admixture, const BatchOrder& order) {
 /// The free water that the wet mass as weighed really carries.
 double free_water_as_weighed_kg(const BatchItem& item, const Ingredient& aggregate) {
     const double dry_kg = item.kg / (1 + *item.moisture_percent / 100);
-    return dry_kg *
-           (*item.moisture_percent - *aggregate.material->aggregate.absorption_percent) / 100;
+    return dry_kg * (*item.moisture_percent - *aggregate.material->aggregate.absorption_percent) /
+           100;
 }
 
 [[noreturn]] void too_wet(double free_water_kg, double mixing_water_kg) {
@@ -58,13 +57,12 @@ double free_water_as_weighed_kg(const BatchItem& item, const Ingredient& aggrega
 /// An item that the scale cannot show would be left out in silence.
 void demand_readable(const std::vector<BatchItem>& items, const Proportions& proportions) {
     for (const BatchItem& item : items) {
-        const auto ingredient = std::ranges::find(proportions.ingredients, item.name,
-                                                  &Ingredient::name);
+        const auto ingredient =
+            std::ranges::find(proportions.ingredients, item.name, &Ingredient::name);
         if (item.kg == 0 && ingredient->kg_m3 > 0) {
-            throw Unresolved{{"{name} rounds to nothing at this scale's resolution",
-                              {word("name", item.name)}},
-                             {{"weigh on a finer scale ('--resolution')", {}},
-                              {"mix a larger batch", {}}}};
+            throw Unresolved{
+                {"{name} rounds to nothing at this scale's resolution", {word("name", item.name)}},
+                {{"weigh on a finer scale ('--resolution')", {}}, {"mix a larger batch", {}}}};
         }
     }
 }
@@ -78,10 +76,11 @@ void caution_order_of_batching(const Proportions& proportions, std::vector<Phras
                                 {name}});
         }
         if (admixture->material->kind == Kind::high_range_water_reducer) {
-            cautions.push_back({"{name} goes in last, after the first slump is measured, then mixes "
-                                "as long as its data sheet says. Hold back a tenth of the water "
-                                "until the slump is seen; no water after the reducer.",
-                                {name}});
+            cautions.push_back(
+                {"{name} goes in last, after the first slump is measured, then mixes "
+                 "as long as its data sheet says. Hold back a tenth of the water "
+                 "until the slump is seen; no water after the reducer.",
+                 {name}});
         }
     }
 }

@@ -10,8 +10,7 @@ namespace {
 
 bool holds_high_range_reducer(const Proportions& proportions) {
     return std::ranges::any_of(proportions.ingredients, [](const Ingredient& ingredient) {
-        return ingredient.material &&
-               ingredient.material->kind == Kind::high_range_water_reducer;
+        return ingredient.material && ingredient.material->kind == Kind::high_range_water_reducer;
     });
 }
 
@@ -48,8 +47,7 @@ void caution_slump(const Requirements& requirements, const Tables& tables,
                         {quantity("slump", {requirements.slump_mm, Measure::slump}),
                          quantity("low", {walls.low_mm, Measure::slump}),
                          quantity("high", {walls.high_mm, Measure::slump}),
-                         word("what", walls.construction),
-                         word("source", walls.source.citation)}});
+                         word("what", walls.construction), word("source", walls.source.citation)}});
 }
 
 /// Where the table makes a rich wall, says so and names what helps.
@@ -73,8 +71,9 @@ void caution_rich_mix(const Tables& tables, const Proportions& proportions,
     };
     Phrase told;
     if (rich) {
-        told.text = "A rich mix: {binder} of cementitious material (look twice above {watch}: heat, "
-                    "shrinkage, cost). ";
+        told.text =
+            "A rich mix: {binder} of cementitious material (look twice above {watch}: heat, "
+            "shrinkage, cost). ";
         told.arguments = {amount("binder", selection.binder_kg_m3), amount("watch", watch_kg_m3)};
     }
     if (two_ratios) {
@@ -85,9 +84,10 @@ void caution_rich_mix(const Tables& tables, const Proportions& proportions,
         told.arguments.push_back(quantity("exposure", {*by_exposure, Measure::w_cm}));
         told.arguments.push_back(amount("exposure_binder", selection.water_kg_m3 / *by_exposure));
     }
-    told.text += "What helps, in this order: field records of this class of mix; a three-point trial "
-                 "and its own strength curve; supplementary materials with a later strength age, if "
-                 "the engineer agrees; a water reducer; larger stone.";
+    told.text +=
+        "What helps, in this order: field records of this class of mix; a three-point trial "
+        "and its own strength curve; supplementary materials with a later strength age, if "
+        "the engineer agrees; a water reducer; larger stone.";
     cautions.push_back(std::move(told));
 }
 

@@ -1,10 +1,10 @@
 #include "coarse_aggregate.hpp"
 
+#include <boardmark/core/unresolved.hpp>
+
 #include "interpolation.hpp"
 #include "phrases.hpp"
 #include "tolerance.hpp"
-
-#include <boardmark/core/unresolved.hpp>
 
 #include <algorithm>
 
@@ -59,8 +59,7 @@ TableValue value_in_column(const SizeRow& column, double size_mm) {
 double largest_size_mm(const std::vector<Share>& coarse) {
     double largest_mm = 0;
     for (const Share& share : coarse) {
-        largest_mm =
-            std::max(largest_mm, share.material.aggregate.nominal_max_size_mm.value_or(0));
+        largest_mm = std::max(largest_mm, share.material.aggregate.nominal_max_size_mm.value_or(0));
     }
     return largest_mm;
 }
@@ -78,14 +77,14 @@ std::optional<double> dry_rodded_density_kg_m3(const Mix& mix, const Tables& tab
         } else if (figures.typical) {
             const TypicalFigure& usual = tables.practice.aggregate.dry_rodded_density_kg_m3;
             mean_kg_m3 += share.percent / 100 * usual.value;
-            worksheet.steps.push_back(
-                {.quantity = "dry_rodded_density",
-                 .value = usual.value,
-                 .measure = Measure::bulk_density,
-                 .provenance = Provenance::table,
-                 .reason = {"usual figure; {name} states none", {word("name", share.material.name)}},
-                 .source = usual.source,
-                 .marks = with_confidence({Mark::typical}, usual.source)});
+            worksheet.steps.push_back({.quantity = "dry_rodded_density",
+                                       .value = usual.value,
+                                       .measure = Measure::bulk_density,
+                                       .provenance = Provenance::table,
+                                       .reason = {"usual figure; {name} states none",
+                                                  {word("name", share.material.name)}},
+                                       .source = usual.source,
+                                       .marks = with_confidence({Mark::typical}, usual.source)});
         } else {
             return std::nullopt;
         }

@@ -1,9 +1,9 @@
 #include "fine_aggregate.hpp"
 
-#include "phrases.hpp"
-
 #include <boardmark/core/fineness_modulus.hpp>
 #include <boardmark/core/unresolved.hpp>
+
+#include "phrases.hpp"
 
 #include <algorithm>
 
@@ -18,10 +18,8 @@ double room_m3(const std::vector<Ingredient>& others, const char* for_what) {
     if (taken_m3 < 1) {
         return 1 - taken_m3;
     }
-    const Ingredient& largest =
-        *std::ranges::max_element(others, {}, [](const Ingredient& ingredient) {
-            return *ingredient.volume_m3;
-        });
+    const Ingredient& largest = *std::ranges::max_element(
+        others, {}, [](const Ingredient& ingredient) { return *ingredient.volume_m3; });
     throw Unresolved{
         {"the volumes leave no room for {what}: the others fill {sum} of the volume, the largest "
          "part is {name} with {part}",

@@ -11,15 +11,15 @@ void cross_check_by_mass(const Proportions& proportions, const Tables& tables,
     const SizeRow& row = selection.air_entrained ? tables.method.fresh_density_air_entrained_kg_m3
                                                  : tables.method.fresh_density_plain_kg_m3;
     const auto estimate = value_at_size(row, selection.nominal_max_size_mm);
-    Step step{.quantity = "fine_aggregate_by_mass",
-              .value = std::nullopt,
-              .measure = Measure::concentration,
-              .provenance = Provenance::computed,
-              .reason = {"not checked: the table of fresh densities has no figure for {size} stone",
-                         {quantity("size", {selection.nominal_max_size_mm,
-                                            Measure::aggregate_size})}},
-              .source = row.source,
-              .marks = with_confidence({Mark::estimate}, row.source)};
+    Step step{
+        .quantity = "fine_aggregate_by_mass",
+        .value = std::nullopt,
+        .measure = Measure::concentration,
+        .provenance = Provenance::computed,
+        .reason = {"not checked: the table of fresh densities has no figure for {size} stone",
+                   {quantity("size", {selection.nominal_max_size_mm, Measure::aggregate_size})}},
+        .source = row.source,
+        .marks = with_confidence({Mark::estimate}, row.source)};
     if (estimate) {
         double coarse_dry_kg_m3 = 0;
         for (const Ingredient* coarse : of_role(proportions, Role::coarse)) {

@@ -37,14 +37,13 @@ Ingredient binder_ingredient(const Material& material, double kg_m3, const Table
 Ingredient aggregate_ingredient(const Material& material, double ssd_kg_m3, const Tables& tables) {
     Material complete = material;
     complete.aggregate.absorption_percent = absorption(material, tables).value;
-    return with_volume(
-        {.name = material.name,
-         .role = role_of(material.kind),
-         .kg_m3 = ssd_kg_m3,
-         .dry_kg_m3 = ssd_kg_m3 / (1 + *complete.aggregate.absorption_percent / 100),
-         .volume_m3 = std::nullopt,
-         .material = complete},
-        tables);
+    return with_volume({.name = material.name,
+                        .role = role_of(material.kind),
+                        .kg_m3 = ssd_kg_m3,
+                        .dry_kg_m3 = ssd_kg_m3 / (1 + *complete.aggregate.absorption_percent / 100),
+                        .volume_m3 = std::nullopt,
+                        .material = complete},
+                       tables);
 }
 
 Ingredient admixture_ingredient(const Material& material, double kg_m3, const Tables& tables) {

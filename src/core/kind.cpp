@@ -27,15 +27,23 @@ constexpr std::array kinds{
     KindName{Kind::pigment, "pigment", Role::admixture},
 };
 
-const KindName& entry(Kind kind) { return *std::ranges::find(kinds, kind, &KindName::kind); }
+const KindName& entry(Kind kind) {
+    return *std::ranges::find(kinds, kind, &KindName::kind);
+}
 
 } // namespace
 
-std::span<const KindName> all_kinds() { return kinds; }
+std::span<const KindName> all_kinds() {
+    return kinds;
+}
 
-std::string_view name_of(Kind kind) { return entry(kind).name; }
+std::string_view name_of(Kind kind) {
+    return entry(kind).name;
+}
 
-Role role_of(Kind kind) { return entry(kind).role; }
+Role role_of(Kind kind) {
+    return entry(kind).role;
+}
 
 std::string_view name_of(Role role) {
     switch (role) {

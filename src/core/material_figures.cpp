@@ -9,7 +9,9 @@ bool is_aggregate(const Material& material) {
     return role_of(material.kind) == Role::coarse || role_of(material.kind) == Role::fine;
 }
 
-Figure usual(const TypicalFigure& figure) { return {figure.value, &figure.source}; }
+Figure usual(const TypicalFigure& figure) {
+    return {figure.value, &figure.source};
+}
 
 void record(const Material& material, std::string quantity_name, Measure measure,
             const Figure& figure, Worksheet& worksheet) {
@@ -28,7 +30,8 @@ void record(const Material& material, std::string quantity_name, Measure measure
 
 std::optional<Figure> relative_density(const Material& material, const Tables& tables) {
     if (material.relative_density) {
-        const bool convert = is_aggregate(material) && material.aggregate.relative_density_is_oven_dry;
+        const bool convert =
+            is_aggregate(material) && material.aggregate.relative_density_is_oven_dry;
         const double to_ssd = convert ? 1 + absorption(material, tables).value / 100 : 1;
         return Figure{*material.relative_density * to_ssd};
     }

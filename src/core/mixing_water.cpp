@@ -1,9 +1,10 @@
 #include "mixing_water.hpp"
 
+#include <boardmark/core/unresolved.hpp>
+
 #include "interpolation.hpp"
 #include "phrases.hpp"
-
-#include <boardmark/core/unresolved.hpp>
+#include "tolerance.hpp"
 
 namespace boardmark::core {
 namespace {
@@ -41,12 +42,12 @@ struct BandPosition {
 }
 
 BandPosition locate_slump(const std::vector<SlumpBand>& bands, double slump_mm) {
-    if (slump_mm < bands.front().low_mm - band_tolerance_mm) {
+    if (below(slump_mm, bands.front().low_mm - band_tolerance_mm)) {
         slump_too_low(bands.front(), slump_mm);
     }
     for (std::size_t i = 0; i < bands.size(); ++i) {
-        if (slump_mm <= bands[i].high_mm + band_tolerance_mm) {
-            if (slump_mm >= bands[i].low_mm - band_tolerance_mm) {
+        if (!above(slump_mm, bands[i].high_mm + band_tolerance_mm)) {
+            if (!below(slump_mm, bands[i].low_mm - band_tolerance_mm)) {
                 return {&bands[i], &bands[i], 0};
             }
             const double gap_mm = bands[i].low_mm - bands[i - 1].high_mm;
@@ -59,13 +60,12 @@ BandPosition locate_slump(const std::vector<SlumpBand>& bands, double slump_mm) 
 TableValue value_in_band(const SlumpBand& band, WaterEntry entry) {
     const auto value = value_at_size(band.water_kg_m3, entry.size_mm);
     if (!value) {
-        throw Unresolved{
-            {"{source} has no water for {size} stone at {slump} slump",
-             {word("source", band.water_kg_m3.source.citation),
-              quantity("size", {entry.size_mm, Measure::aggregate_size}),
-              quantity("slump", {entry.slump_mm, Measure::slump})}},
-            {{"choose a slump and a size that the table covers", {}},
-             {"give the water found by trial as 'selections.water'", {}}}};
+        throw Unresolved{{"{source} has no water for {size} stone at {slump} slump",
+                          {word("source", band.water_kg_m3.source.citation),
+                           quantity("size", {entry.size_mm, Measure::aggregate_size}),
+                           quantity("slump", {entry.slump_mm, Measure::slump})}},
+                         {{"choose a slump and a size that the table covers", {}},
+                          {"give the water found by trial as 'selections.water'", {}}}};
     }
     return *value;
 }
@@ -83,7 +83,7 @@ double table_water_kg_m3(WaterEntry entry, const Tables& tables, Worksheet& work
     const bool interpolated = lower.interpolated || upper.interpolated || position.fraction != 0;
     const Source& source = position.lower->water_kg_m3.source;
     worksheet.steps.push_back(
-        {.quantity = "table_water",
+        {.quantity = "water",
          .value = water_kg_m3,
          .measure = Measure::concentration,
          .provenance = Provenance::table,

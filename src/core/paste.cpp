@@ -1,12 +1,12 @@
 #include "paste.hpp"
 
+#include <boardmark/core/unresolved.hpp>
+
 #include "mixing_water.hpp"
 #include "phrases.hpp"
 #include "tolerance.hpp"
 #include "water_cement_ratio.hpp"
 #include "water_reduction.hpp"
-
-#include <boardmark/core/unresolved.hpp>
 
 #include <string>
 
@@ -53,8 +53,8 @@ std::optional<double> strength_ratio(const Mix& mix, PasteDemand demand, bool ne
 }
 
 std::optional<double> exposure_ratio(const Mix& mix, const Tables& tables, Worksheet& worksheet) {
-    const auto limit = w_cm_by_exposure(
-        mix.requirements, has_pozzolan_or_slag(binder_materials(mix)), tables);
+    const auto limit =
+        w_cm_by_exposure(mix.requirements, has_pozzolan_or_slag(binder_materials(mix)), tables);
     if (!limit) {
         return std::nullopt;
     }
@@ -106,7 +106,7 @@ double selected_ratio(const Mix& mix, Paste& paste, Worksheet& worksheet) {
     paste.governed_by = exposure_governs ? Governor::exposure : Governor::strength;
     const double w_cm = exposure_governs ? *paste.w_cm_by_exposure : *paste.w_cm_by_strength;
     record_ratio(w_cm,
-                 exposure_governs ? "the lower of strength and exposure: exposure governs"
+                 exposure_governs         ? "the lower of strength and exposure: exposure governs"
                  : paste.w_cm_by_exposure ? "the lower of strength and exposure: strength governs"
                                           : "by strength; no stated class limits it",
                  worksheet);
@@ -116,8 +116,7 @@ double selected_ratio(const Mix& mix, Paste& paste, Worksheet& worksheet) {
 double water_by_table(const Mix& mix, PasteDemand demand, const Tables& tables, Paste& paste,
                       Worksheet& worksheet) {
     const Requirements& requirements = mix.requirements;
-    const double slump_mm =
-        requirements.slump_before_reducer_mm.value_or(requirements.slump_mm);
+    const double slump_mm = requirements.slump_before_reducer_mm.value_or(requirements.slump_mm);
     paste.table_water_kg_m3 =
         table_water_kg_m3({slump_mm, demand.size_mm, demand.air_entrained}, tables, worksheet);
     paste.water_reduction_percent = water_reduction_percent(mix, tables, worksheet);
@@ -193,8 +192,7 @@ double binder_of_ratio(const Mix& mix, double w_cm, Paste& paste, Worksheet& wor
 
 } // namespace
 
-Paste select_paste(const Mix& mix, PasteDemand demand, const Tables& tables,
-                   Worksheet& worksheet) {
+Paste select_paste(const Mix& mix, PasteDemand demand, const Tables& tables, Worksheet& worksheet) {
     const Selections& given = mix.selections;
     const bool ratio_is_fixed = given.w_cm || given.binder_kg_m3;
     const bool strength_needed = !ratio_is_fixed && !given.w_cm_by_exposure;
@@ -210,9 +208,9 @@ Paste select_paste(const Mix& mix, PasteDemand demand, const Tables& tables,
             worksheet.steps.push_back(given_step("w_cm", {*given.w_cm, Measure::w_cm}));
             paste.water_kg_m3 = water_of_ratio(given, worksheet);
         } else {
-            paste.water_kg_m3 =
-                given.water_kg_m3 ? given_water(*given.water_kg_m3, worksheet)
-                                  : water_by_table(mix, demand, tables, paste, worksheet);
+            paste.water_kg_m3 = given.water_kg_m3
+                                    ? given_water(*given.water_kg_m3, worksheet)
+                                    : water_by_table(mix, demand, tables, paste, worksheet);
             record_ratio_of_amounts(paste, worksheet);
         }
     } else {

@@ -1,9 +1,10 @@
 #include <boardmark/core/proportion.hpp>
+#include <boardmark/core/unresolved.hpp>
 
 #include "aggregate_blend.hpp"
 #include "air_content.hpp"
-#include "coarse_aggregate.hpp"
 #include "cautions.hpp"
+#include "coarse_aggregate.hpp"
 #include "fine_aggregate.hpp"
 #include "fresh_density.hpp"
 #include "ingredients.hpp"
@@ -11,8 +12,6 @@
 #include "paste.hpp"
 #include "phrases.hpp"
 #include "required_strength.hpp"
-
-#include <boardmark/core/unresolved.hpp>
 
 #include <algorithm>
 #include <iterator>
@@ -125,12 +124,11 @@ Proportions proportion(const Mix& mix, const Tables& tables) {
     proportions.estimate = std::ranges::any_of(
         materials, [](const Material* material) { return material->aggregate.typical; });
 
-    const double average_mpa = required_average_strength(
-        mix.requirements, tables.code.average_strength, worksheet);
+    const double average_mpa =
+        required_average_strength(mix.requirements, tables.code.average_strength, worksheet);
     const double size_mm = largest_size_mm(mix.coarse);
     const AirContent air = select_air(mix, size_mm, tables, worksheet);
-    const Paste paste =
-        select_paste(mix, {average_mpa, size_mm, air.entrained}, tables, worksheet);
+    const Paste paste = select_paste(mix, {average_mpa, size_mm, air.entrained}, tables, worksheet);
 
     selection = {.specified_strength_mpa = mix.requirements.strength_mpa,
                  .required_average_strength_mpa = average_mpa,
@@ -177,8 +175,8 @@ Proportions proportions_of(const AnyMix& mix, const Tables& tables) {
 }
 
 const Requirements& requirements_of(const AnyMix& mix) {
-    return std::visit(
-        [](const auto& either) -> const Requirements& { return either.requirements; }, mix);
+    return std::visit([](const auto& either) -> const Requirements& { return either.requirements; },
+                      mix);
 }
 
 } // namespace boardmark::core

@@ -23,11 +23,12 @@ double deviation_factor(int tests, const AverageStrengthRules& rules) {
 
 CodeAverage without_record(double specified_mpa, const AverageStrengthRules& rules) {
     if (below(specified_mpa, rules.no_record_low_step_mpa)) {
-        return {.strength_mpa = specified_mpa + rules.no_record_low_margin_mpa,
-                .reason = {"specified {strength} plus {margin}: no test record",
-                           {quantity("strength", {specified_mpa, Measure::strength}),
-                            quantity("margin", {rules.no_record_low_margin_mpa, Measure::strength})}},
-                .source = rules.without_records};
+        return {
+            .strength_mpa = specified_mpa + rules.no_record_low_margin_mpa,
+            .reason = {"specified {strength} plus {margin}: no test record",
+                       {quantity("strength", {specified_mpa, Measure::strength}),
+                        quantity("margin", {rules.no_record_low_margin_mpa, Measure::strength})}},
+            .source = rules.without_records};
     }
     if (!above(specified_mpa, rules.step_mpa)) {
         return {.strength_mpa = specified_mpa + rules.no_record_middle_margin_mpa,
@@ -84,12 +85,12 @@ std::optional<Phrase> why_set_aside(double specified_mpa, const StrengthRecords&
     }
     if (records.strength_mpa && above(std::abs(*records.strength_mpa - specified_mpa),
                                       rules.record_strength_distance_mpa)) {
-        return Phrase{"The strength record is of {recorded} concrete; one that differs from the "
-                      "specified {strength} by more than {distance} does not count.",
-                      {quantity("recorded", {*records.strength_mpa, Measure::strength}),
-                       quantity("strength", {specified_mpa, Measure::strength}),
-                       quantity("distance",
-                                {rules.record_strength_distance_mpa, Measure::strength})}};
+        return Phrase{
+            "The strength record is of {recorded} concrete; one that differs from the "
+            "specified {strength} by more than {distance} does not count.",
+            {quantity("recorded", {*records.strength_mpa, Measure::strength}),
+             quantity("strength", {specified_mpa, Measure::strength}),
+             quantity("distance", {rules.record_strength_distance_mpa, Measure::strength})}};
     }
     return std::nullopt;
 }

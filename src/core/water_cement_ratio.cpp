@@ -1,10 +1,10 @@
 #include "water_cement_ratio.hpp"
 
+#include <boardmark/core/unresolved.hpp>
+
 #include "interpolation.hpp"
 #include "phrases.hpp"
 #include "tolerance.hpp"
-
-#include <boardmark/core/unresolved.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -15,20 +15,23 @@ namespace {
 
 constexpr double table_age_d = 28;
 
+const Phrase own_curve{"a strength curve of your own trials, at the age of the strength, that "
+                       "reaches this average ('requirements.strength_curve')",
+                       {}};
+const Phrase first_trial{"for a first trial the exposure limit itself ('selections.w_cm: by "
+                         "exposure'); the strength is then proven by that trial",
+                         {}};
+
 std::vector<Phrase> ways_to_a_ratio() {
     return {
         {"records of strength tests of this class of concrete ('requirements.strength_records'): "
          "15 or more lower the required average",
          {}},
-        {"a strength curve of your own trials that reaches this average "
-         "('requirements.strength_curve')",
-         {}},
+        own_curve,
         {"an average strength with its basis ('requirements.average_strength', "
          "'average_strength_basis')",
          {}},
-        {"for a first trial the exposure limit itself ('selections.w_cm: by exposure'); the "
-         "strength is then proven by that trial",
-         {}},
+        first_trial,
     };
 }
 
@@ -138,8 +141,7 @@ double by_table(StrengthDemand demand, double age_d, const Tables& tables, Works
         ratios.push_back(point.w_cm);
     }
     const bool weaker = below(demand.average_mpa, strengths_mpa.front());
-    const auto position =
-        weaker ? Position{0, 0, 0} : locate(strengths_mpa, demand.average_mpa);
+    const auto position = weaker ? Position{0, 0, 0} : locate(strengths_mpa, demand.average_mpa);
     if (!position) {
         table_too_weak(points, demand);
     }
@@ -184,7 +186,7 @@ double w_cm_by_strength(const Requirements& requirements, StrengthDemand demand,
         throw Unresolved{{"the strength is specified at {age}; the method's table holds for 28 d "
                           "and later",
                           {quantity("age", {requirements.strength_age_d, Measure::age})}},
-                         ways_to_a_ratio()};
+                         {own_curve, first_trial}};
     }
     return by_table(demand, requirements.strength_age_d, tables, worksheet);
 }

@@ -1,10 +1,10 @@
 #include "water_reduction.hpp"
 
+#include <boardmark/core/unresolved.hpp>
+
 #include "material_figures.hpp"
 #include "phrases.hpp"
 #include "tolerance.hpp"
-
-#include <boardmark/core/unresolved.hpp>
 
 #include <algorithm>
 
@@ -19,14 +19,13 @@ struct Reduction {
 };
 
 Reduction by_standard(const Material& reducer, const Tables& tables) {
-    const TypicalFigure& least =
-        tables.practice.standard_water_reduction_percent.at(reducer.kind);
-    return {.percent = least.value,
-            .reason = {"{name}: the least that its standard demands of a {kind}",
-                       {word("name", reducer.name),
-                        word("kind", std::string{name_of(reducer.kind)})}},
-            .source = least.source,
-            .marks = with_confidence({Mark::typical}, least.source)};
+    const TypicalFigure& least = tables.practice.standard_water_reduction_percent.at(reducer.kind);
+    return {
+        .percent = least.value,
+        .reason = {"{name}: the least that its standard demands of a {kind}",
+                   {word("name", reducer.name), word("kind", std::string{name_of(reducer.kind)})}},
+        .source = least.source,
+        .marks = with_confidence({Mark::typical}, least.source)};
 }
 
 [[noreturn]] void dose_above_curve(const Material& reducer) {

@@ -6,6 +6,8 @@
 #include <boardmark/units/number.hpp>
 #include <boardmark/units/quantity.hpp>
 
+#include <yaml-cpp/yaml.h>
+
 #include <algorithm>
 #include <cmath>
 #include <filesystem>
@@ -18,8 +20,6 @@
 #include <stdexcept>
 #include <string>
 #include <vector>
-
-#include <yaml-cpp/yaml.h>
 
 namespace {
 
@@ -81,7 +81,11 @@ std::string text_or_nothing(const YAML::Node& node, const std::string& key) {
 double value_of(const std::string& text, const std::string& unit) {
     const auto bare = boardmark::units::read_number(text);
     if (const auto* number = std::get_if<double>(&bare)) {
-        return unit.empty() ? *number : boardmark::units::unit(unit).to_inside(*number);
+        const auto* known = boardmark::units::find_unit(unit);
+        if (!unit.empty() && !known) {
+            throw Fault("'" + unit + "' is not a unit known here");
+        }
+        return known ? known->to_inside(*number) : *number;
     }
     const auto reading = boardmark::units::read_quantity(text);
     if (const auto* wrong = std::get_if<Misreading>(&reading)) {
@@ -161,7 +165,8 @@ void read_place_on_axis(const YAML::Node& node, Row& row) {
 }
 
 Row read_row(const YAML::Node& node, const Table& table, const std::set<std::string>& works) {
-    static const std::set<std::string> known{"name", "group", "at", "from", "to", "cells", "source"};
+    static const std::set<std::string> known{"name", "group", "at",    "from",
+                                             "to",   "cells", "source"};
     Row row;
     row.name = text_or_nothing(node, "name");
     row.group = text_or_nothing(node, "group");
@@ -172,9 +177,8 @@ Row read_row(const YAML::Node& node, const Table& table, const std::set<std::str
         throw Fault("row '" + row.name + "' has not one cell for each column");
     }
     for (std::size_t i = 0; i < cells.size(); ++i) {
-        row.cells.push_back(cells[i].IsNull()
-                                ? nothing
-                                : value_of(cells[i].Scalar(), table.columns[i].unit));
+        row.cells.push_back(cells[i].IsNull() ? nothing
+                                              : value_of(cells[i].Scalar(), table.columns[i].unit));
     }
     for (const auto& field : node) {
         if (!known.contains(field.first.Scalar())) {
@@ -192,6 +196,18 @@ void demand_increasing(const std::vector<double>& axis) {
     }
 }
 
+/// A range that begins where it ends is one point of the axis; any other adds its end to the axis,
+/// so that ranges can neither run backwards nor overlap.
+struct RowRange {
+    double from;
+    double to;
+};
+void demand_range_after(RowRange range, std::vector<double>& axis) {
+    if (range.to != range.from && !std::isnan(range.to)) {
+        axis.push_back(range.to);
+    }
+}
+
 void demand_increasing_axes(const Table& table) {
     std::vector<double> columns_us;
     std::vector<double> columns_si;
@@ -203,8 +219,10 @@ void demand_increasing_axes(const Table& table) {
     demand_increasing(columns_si);
     std::map<std::string, std::vector<double>> rows;
     for (const Row& row : table.rows) {
-        rows[row.group].push_back(row.from_us);
-        rows[row.group + " (end)"].push_back(row.to_us);
+        rows[row.group + " us"].push_back(row.from_us);
+        rows[row.group + " si"].push_back(row.from_si);
+        demand_range_after({row.from_us, row.to_us}, rows[row.group + " us"]);
+        demand_range_after({row.from_si, row.to_si}, rows[row.group + " si"]);
     }
     for (const auto& [group, axis] : rows) {
         demand_increasing(axis);
@@ -261,8 +279,8 @@ std::string written(const Source& source) {
     const std::string confidence = source.confidence == "read"          ? "read"
                                    : source.confidence == "from memory" ? "from_memory"
                                                                         : "common_practice";
-    return "{" + quoted(source.work) + ", " + quoted(source.place) + ", EmbeddedConfidence::" +
-           confidence + ", " + quoted(source.how) + "}";
+    return "{" + quoted(source.work) + ", " + quoted(source.place) +
+           ", EmbeddedConfidence::" + confidence + ", " + quoted(source.how) + "}";
 }
 
 void write_table(std::ostream& out, const Table& table, std::size_t index) {

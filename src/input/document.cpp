@@ -3,9 +3,9 @@
 #include <boardmark/text/closest.hpp>
 #include <boardmark/text/utf8.hpp>
 
-#include <algorithm>
-
 #include <fmt/format.h>
+
+#include <algorithm>
 
 namespace boardmark::input {
 namespace {
@@ -13,7 +13,9 @@ namespace {
 constexpr std::size_t longest_name = 80;
 constexpr std::size_t most_pairs = 100;
 
-std::string_view last_name(std::string_view path) { return path.substr(path.rfind('.') + 1); }
+std::string_view last_name(std::string_view path) {
+    return path.substr(path.rfind('.') + 1);
+}
 
 std::string_view parent_of(std::string_view path) {
     const std::size_t dot = path.rfind('.');
@@ -30,11 +32,34 @@ Path child(const Path& path, const std::string& key) {
     return longer;
 }
 
-bool is_digit(char character) { return character >= '0' && character <= '9'; }
+bool is_digit(char character) {
+    return character >= '0' && character <= '9';
+}
 
 void refuse(const Node& node, std::string message, std::string advice, Diagnostics& diagnostics) {
     diagnostics.push_back(
         node.source->diagnostic(node.underline(), std::move(message), std::move(advice)));
+}
+
+/// A key without a value that is really a value torn at a comma, or a key and a value without the
+/// space between them.
+bool refuse_torn_value(const Entry& entry, bool keys_are_names, Diagnostics& diagnostics) {
+    const std::string& key = entry.key.scalar;
+    if (entry.value.kind != Node::Kind::empty || key.empty()) {
+        return false;
+    }
+    if (keys_are_names && is_digit(key.front())) {
+        refuse(entry.key, fmt::format("'{}' stands alone: a comma ends a value", key),
+               "write decimals with a point, as in 1.5", diagnostics);
+        return true;
+    }
+    const std::size_t colon = key.find(':');
+    if (colon == std::string::npos || colon == 0) {
+        return false;
+    }
+    refuse(entry.key, fmt::format("a space is missing after '{}:'", key.substr(0, colon)),
+           fmt::format("write '{}: {}'", key.substr(0, colon), key.substr(colon + 1)), diagnostics);
+    return true;
 }
 
 /// Whether a key appears a second time; both places are named.
@@ -45,8 +70,7 @@ bool refuse_duplicate(const Node& parent, const Entry& entry, const Path& path,
         return false;
     }
     refuse(entry.key, fmt::format("'{}' stands here a second time", dotted(path)),
-           fmt::format("the first is on line {}; keep one", first->key.spot.line + 1),
-           diagnostics);
+           fmt::format("the first is on line {}; keep one", first->key.spot.line + 1), diagnostics);
     return true;
 }
 
@@ -56,9 +80,9 @@ bool refuse_long_name(const Entry& entry, Diagnostics& diagnostics) {
         return false;
     }
     refuse(entry.key,
-           length == 0 ? std::string{"a name is empty"}
-                       : fmt::format("a name of {} characters; at most {} are read", length,
-                                     longest_name),
+           length == 0
+               ? std::string{"a name is empty"}
+               : fmt::format("a name of {} characters; at most {} are read", length, longest_name),
            "give it a short name", diagnostics);
     return true;
 }
@@ -72,13 +96,22 @@ void read_list(Reading& reading, const std::string& path, Diagnostics& diagnosti
         return;
     }
     for (const Node& item : reading.node->items) {
-        if (auto parsed = read_value(item, reading.field->value, path, reading.field->example,
-                                     diagnostics)) {
+        if (auto parsed =
+                read_value(item, reading.field->value, path, reading.field->example, diagnostics)) {
             reading.items.push_back(std::move(*parsed));
         } else {
             reading.sound = false;
         }
     }
+}
+
+/// What may stand in place of the pairs is one word; a near miss of it gets a suggestion.
+std::string advice_for_table(const Reading& reading) {
+    const auto near = reading.node->kind == Node::Kind::scalar
+                          ? text::closest(reading.node->scalar, reading.field->key.words)
+                          : std::nullopt;
+    return near ? fmt::format("did you mean '{}'?", *near)
+                : fmt::format("write for example '{}'", reading.field->example);
 }
 
 /// A table may be one word in place of its pairs (`water_reduction: standard minimum`).
@@ -106,7 +139,7 @@ void read_table(Reading& reading, const std::string& path, Diagnostics& diagnost
                            reading.node->kind == Node::Kind::mapping
                                ? "none"
                                : describe(reading.node->kind)),
-               fmt::format("write for example '{}'", reading.field->example), diagnostics);
+               advice_for_table(reading), diagnostics);
         reading.sound = false;
         return;
     }
@@ -124,15 +157,19 @@ void read_table(Reading& reading, const std::string& path, Diagnostics& diagnost
             reading.sound = false;
             continue;
         }
-        Value key_value = reading.field->key;
-        key_value.words = {};
-        auto key = read_value(entry.key, key_value, path, reading.field->example, diagnostics);
         if (entry.value.kind == Node::Kind::empty) {
-            refuse(entry.key, fmt::format("{} has no value", pair_path),
-                   fmt::format("write for example '{}'", reading.field->example), diagnostics);
+            const Form form = reading.field->key.form;
+            const bool keys_are_names = form == Form::text || form == Form::kind;
+            if (!refuse_torn_value(entry, keys_are_names, diagnostics)) {
+                refuse(entry.key, fmt::format("{} has no value", pair_path),
+                       fmt::format("write for example '{}'", reading.field->example), diagnostics);
+            }
             reading.sound = false;
             continue;
         }
+        Value key_value = reading.field->key;
+        key_value.words = {};
+        auto key = read_value(entry.key, key_value, path, reading.field->example, diagnostics);
         auto value = read_value(entry.value, reading.field->value, pair_path,
                                 reading.field->example, diagnostics);
         if (key && value) {
@@ -145,7 +182,9 @@ void read_table(Reading& reading, const std::string& path, Diagnostics& diagnost
 
 } // namespace
 
-std::string dotted(const Path& path) { return fmt::format("{}", fmt::join(path, ".")); }
+std::string dotted(const Path& path) {
+    return fmt::format("{}", fmt::join(path, "."));
+}
 
 Document::Document(const Node& root, std::span<const Field> fields, Diagnostics& diagnostics)
     : fields_(fields) {
@@ -153,21 +192,21 @@ Document::Document(const Node& root, std::span<const Field> fields, Diagnostics&
 }
 
 const Field* Document::field_of(const std::string& pattern, const std::string& key) const {
-    for (const std::string& path : {below(pattern, key), below(pattern, "*")}) {
+    const auto named = [&](const std::string& path) -> const Field* {
         const auto found = std::ranges::find(fields_, path, &Field::path);
-        if (found != fields_.end()) {
-            return &*found;
-        }
-    }
-    return nullptr;
+        return found == fields_.end() ? nullptr : &*found;
+    };
+    // A key of the format has no point in it; a name of the user's may have one.
+    const bool may_be_a_key = key.find('.') == std::string::npos;
+    const Field* field = may_be_a_key ? named(below(pattern, key)) : nullptr;
+    return field ? field : named(below(pattern, "*"));
 }
 
 void Document::refuse_unknown(const Entry& entry, const Path& path, const std::string& pattern,
                               Diagnostics& diagnostics) {
     const Node& key = entry.key;
-    if (entry.value.kind == Node::Kind::empty && is_digit(key.scalar.front())) {
-        refuse(key, fmt::format("'{}' stands alone: a comma ends a value", key.scalar),
-               "write decimals with a point, as in 1.5", diagnostics);
+    constexpr bool keys_are_names = true;
+    if (refuse_torn_value(entry, keys_are_names, diagnostics)) {
         return;
     }
     std::vector<std::string_view> siblings;
@@ -186,7 +225,7 @@ void Document::refuse_unknown(const Entry& entry, const Path& path, const std::s
         advice = fmt::format("did you mean '{}'?", *near);
         Path meant = path;
         meant.back() = *near;
-        misspelt_.insert(std::move(meant));
+        mark_told(std::move(meant));
     } else if (!elsewhere.empty()) {
         advice = fmt::format("it belongs under '{}'", elsewhere);
     } else if (siblings.size() <= most_listed) {
@@ -207,8 +246,7 @@ void Document::read_entry(const Entry& entry, const Path& path, const Field& fie
         reading.sound = false;
     } else if (field.shape == Shape::section) {
         if (entry.value.kind == Node::Kind::mapping) {
-            read_section(entry.value, path,
-                         std::string{field.path}, diagnostics);
+            read_section(entry.value, path, std::string{field.path}, diagnostics);
         } else {
             refuse(entry.value,
                    fmt::format("{}: expected keys and values, found {}", dotted(path),
@@ -221,9 +259,7 @@ void Document::read_entry(const Entry& entry, const Path& path, const Field& fie
     } else if (field.shape == Shape::table) {
         read_table(reading, dotted(path), diagnostics);
     } else {
-        const std::string_view example = field.path.ends_with("*")
-                                             ? field.example
-                                             : field.example.substr(field.example.find(": ") + 2);
+        const std::string_view example = field.example.substr(field.example.find(": ") + 2);
         reading.value = read_value(entry.value, field.value, dotted(path), example, diagnostics);
         reading.sound = reading.value.has_value();
     }
@@ -236,6 +272,7 @@ void Document::read_section(const Node& node, const Path& path, const std::strin
         const Path entry_path = child(path, entry.key.scalar);
         if (refuse_duplicate(node, entry, entry_path, diagnostics) ||
             refuse_long_name(entry, diagnostics)) {
+            mark_told(entry_path);
             continue;
         }
         const Field* field = field_of(pattern, entry.key.scalar);

@@ -1,9 +1,9 @@
 #pragma once
 
+#include <boardmark/input/diagnostic.hpp>
+
 #include "fields.hpp"
 #include "value_reader.hpp"
-
-#include <boardmark/input/diagnostic.hpp>
 
 #include <initializer_list>
 #include <map>
@@ -47,8 +47,12 @@ public:
     /// What stands under a path, or nullptr where the file has no such key.
     const Reading* find(const Path& path) const;
 
-    /// Whether the file has that key, or one that was meant to be it.
-    bool has(const Path& path) const { return find(path) || misspelt_.contains(path); }
+    /// Whether the file has that key, or a fault about it has been told already: one that was meant
+    /// to be it, or one that was refused.
+    bool has(const Path& path) const { return find(path) || told_.contains(path); }
+
+    /// Remembers that the fault about a key has been told.
+    void mark_told(Path path) { told_.insert(std::move(path)); }
 
     /// The value under a path. Nothing where the key is missing or its value was wrong.
     const Parsed* value(const Path& path) const;
@@ -72,7 +76,7 @@ private:
     std::span<const Field> fields_;
     std::map<Path, Reading> readings_;
     std::map<Path, std::vector<std::string>> order_;
-    std::set<Path> misspelt_; ///< keys that a misspelt one was taken for
+    std::set<Path> told_;
 };
 
 } // namespace boardmark::input

@@ -5,11 +5,19 @@
 /// Values as the tables of fields write them.
 namespace boardmark::input {
 
-constexpr Value text() { return {.form = Form::text}; }
-constexpr Value flag() { return {.form = Form::flag}; }
+constexpr Value text() {
+    return {.form = Form::text};
+}
+constexpr Value flag() {
+    return {.form = Form::flag};
+}
 
-constexpr Value number(Range range) { return {.form = Form::number, .range = range}; }
-constexpr Value count(Range range) { return {.form = Form::count, .range = range}; }
+constexpr Value number(Range range) {
+    return {.form = Form::number, .range = range};
+}
+constexpr Value count(Range range) {
+    return {.form = Form::count, .range = range};
+}
 
 constexpr Value quantity(units::Dimension dimension, Range range) {
     return {.form = Form::quantity, .dimensions = {dimension, std::nullopt}, .range = range};
@@ -23,12 +31,14 @@ constexpr Value percentage(Range range, double suspicious_below = Range{}.low) {
 constexpr Value dose() {
     return {.form = Form::quantity,
             .dimensions = {units::Dimension::dose, units::Dimension::percentage},
-            .range = {.low = 0, .high = 100, .low_itself = false}};
+            .range = {.low = 0, .high = 2e-4, .low_itself = false}, // 20 L/100 kg
+            .second_range = {.low = 0, .high = 20, .low_itself = false}};
 }
 constexpr Value amount() {
     return {.form = Form::quantity,
             .dimensions = {units::Dimension::mass, units::Dimension::volume},
-            .range = {.low = 0}};
+            .range = {.low = 0, .high = 1e6},
+            .second_range = {.low = 0, .high = 1000}};
 }
 constexpr Value one_of(std::span<const std::string_view> words) {
     return {.form = Form::word, .words = words};

@@ -21,12 +21,15 @@ std::span<const Field> mix_fields() {
 }
 
 std::span<const Field> yard_fields() {
-    constexpr std::size_t heading = 2; // 'boardmark' and 'title' stand in a file of materials as well
+    constexpr std::size_t heading =
+        2; // 'boardmark' and 'title' stand in a file of materials as well
     static const std::vector<Field> fields =
         joined(file_fields().first(heading), material_fields());
     return fields;
 }
 
-std::span<const std::string_view> reserved_names() { return reserved; }
+std::span<const std::string_view> reserved_names() {
+    return reserved;
+}
 
 } // namespace boardmark::input

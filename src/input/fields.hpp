@@ -35,7 +35,8 @@ struct Range {
 struct Value {
     Form form = Form::text;
     std::array<std::optional<units::Dimension>, 2> dimensions = {};
-    Range range = {};
+    Range range = {};        ///< of a number, or of the first dimension
+    Range second_range = {}; ///< of the second dimension
     double suspicious_below = -std::numeric_limits<double>::infinity(); ///< percent or fraction?
     std::span<const std::string_view> words = {};
 };
@@ -50,7 +51,9 @@ enum class Shape {
 
 /// The roles of the materials that a key belongs to, as a set of bits.
 using Roles = unsigned;
-constexpr Roles role_bit(core::Role role) { return 1U << static_cast<unsigned>(role); }
+constexpr Roles role_bit(core::Role role) {
+    return 1U << static_cast<unsigned>(role);
+}
 constexpr Roles any_role = ~0U;
 
 /// One key of the mix file. The table of these is the format: reading, suggestions and ranges come
@@ -59,8 +62,8 @@ struct Field {
     std::string_view path; ///< "materials.*.absorption"; `*` is a name of the user's
     Shape shape = Shape::value;
     Value value = {};
-    Value key = {};         ///< of a table's left column
-    Roles roles = any_role; ///< of materials only
+    Value key = {};                     ///< of a table's left column
+    Roles roles = any_role;             ///< of materials only
     std::string_view example = {};      ///< as it would be written: "strength: 4500 psi"
     std::string_view default_text = {}; ///< what holds where the key is left out; empty: nothing
     std::string_view meaning = {};

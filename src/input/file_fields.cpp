@@ -210,7 +210,7 @@ constexpr Field fields[] = {
      .example = "proportions: {volume: 1 yd3, water: 253 lb, air: 6 %, ...}",
      .meaning = "amounts of a submitted mix, aggregates SSD"},
     {.path = "proportions.volume",
-     .value = quantity(Dimension::volume, {.low = 0, .high = 100, .low_itself = false}),
+     .value = quantity(Dimension::volume, {.low = 1e-4, .high = 100}),
      .example = "volume: 1 yd3",
      .meaning = "volume of concrete that the amounts make"},
     {.path = "proportions.water",
@@ -234,6 +234,8 @@ constexpr Field fields[] = {
 
 } // namespace
 
-std::span<const Field> file_fields() { return fields; }
+std::span<const Field> file_fields() {
+    return fields;
+}
 
 } // namespace boardmark::input

@@ -2,11 +2,11 @@
 
 #include <boardmark/text/utf8.hpp>
 
-#include <sstream>
-
 #include <yaml-cpp/eventhandler.h>
 #include <yaml-cpp/exceptions.h>
 #include <yaml-cpp/parser.h>
+
+#include <sstream>
 
 namespace boardmark::input {
 namespace {
@@ -26,6 +26,16 @@ Spot spot_of(const YAML::Mark& mark) {
             static_cast<std::size_t>(std::max(mark.column, 0))};
 }
 
+Refused not_closed(const Node& opened) {
+    return opened.kind == Node::Kind::list
+               ? Refused{{opened.spot},
+                         "a list that was opened with '[' is not closed",
+                         "close it with ']'"}
+               : Refused{{opened.spot},
+                         "a mapping that was opened with '{' is not closed",
+                         "close it with '}'"};
+}
+
 /// Turns the events of the YAML library into a tree, refusing what this format does not have.
 class TreeBuilder : public YAML::EventHandler {
 public:
@@ -34,9 +44,20 @@ public:
 
     Node take_root() { return std::move(root_); }
 
+    /// The innermost list or mapping that was opened with a bracket and is still open, or nullptr.
+    const Node* innermost_flow_node() const {
+        for (std::size_t i = open_.size(); i-- > 0;) {
+            if (flow_[i]) {
+                return &open_[i];
+            }
+        }
+        return nullptr;
+    }
+
     void OnDocumentStart(const YAML::Mark& mark) override {
         if (documents_++ > 0) {
-            throw Refused{{spot_of(mark)}, "a second document begins here; a file holds one mix",
+            throw Refused{{spot_of(mark)},
+                          "a second document begins here; a file holds one mix",
                           "write each mix in a file of its own"};
         }
     }
@@ -53,11 +74,12 @@ public:
                   const std::string& value) override {
         refuse_anchor(mark, anchor);
         refuse_tag(mark, tag);
-        refuse_escaped_bytes(mark, value);
+        refuse_block_text(mark);
         Node scalar = node(Node::Kind::scalar, mark);
         scalar.scalar = value;
-        scalar.quoted = tag == "!";
+        scalar.quoted = begins_with_quote(scalar.spot);
         scalar.length = length_on_line(scalar);
+        refuse_escaped_bytes(mark, value);
         if (!scalar.quoted && value == "<<") {
             throw Refused{scalar.underline(), "merge keys are not supported",
                           "write the values out"};
@@ -66,22 +88,22 @@ public:
     }
 
     void OnSequenceStart(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
-                         YAML::EmitterStyle::value) override {
-        open(Node::Kind::list, mark, tag, anchor);
+                         YAML::EmitterStyle::value style) override {
+        open(Node::Kind::list, mark, tag, anchor, style);
     }
     void OnSequenceEnd() override { close(); }
 
     void OnMapStart(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
-                    YAML::EmitterStyle::value) override {
-        open(Node::Kind::mapping, mark, tag, anchor);
+                    YAML::EmitterStyle::value style) override {
+        open(Node::Kind::mapping, mark, tag, anchor, style);
     }
     void OnMapEnd() override { close(); }
 
 private:
     Node node(Node::Kind kind, const YAML::Mark& mark) {
         if (++nodes_ > most_nodes) {
-            throw Refused{{spot_of(mark)}, "the file has more than " + std::to_string(most_nodes) +
-                                               " values"};
+            throw Refused{{spot_of(mark)},
+                          "the file has more than " + std::to_string(most_nodes) + " values"};
         }
         Node made;
         made.kind = kind;
@@ -92,28 +114,48 @@ private:
 
     void refuse_anchor(const YAML::Mark& mark, YAML::anchor_t anchor) {
         if (anchor != YAML::NullAnchor) {
-            throw Refused{{spot_of(mark)}, "anchors and aliases are not supported",
-                          "write the value out"};
+            throw Refused{
+                {spot_of(mark)}, "anchors and aliases are not supported", "write the value out"};
         }
     }
 
     /// What a quoted value's escapes ("\n", "\e") make must be text on one line as well.
     void refuse_escaped_bytes(const YAML::Mark& mark, const std::string& value) {
         const bool line_break = value.find_first_of("\t\n\r") != std::string::npos;
-        if (line_break || text::first_invalid_byte(value) ||
-            text::first_control_character(value)) {
+        if (line_break || text::first_invalid_byte(value) || text::first_control_character(value)) {
             throw Refused{{spot_of(mark)}, "the value holds a control character", "delete it"};
         }
     }
 
     [[noreturn]] void refuse_alias(const YAML::Mark& mark) {
-        throw Refused{{spot_of(mark)}, "anchors and aliases are not supported",
-                      "write the value out"};
+        throw Refused{
+            {spot_of(mark)}, "anchors and aliases are not supported", "write the value out"};
+    }
+
+    char first_character(Spot spot) const {
+        const std::string_view line = source_.line(spot.line);
+        return spot.byte < line.size() ? line[spot.byte] : ' ';
+    }
+
+    bool begins_with_quote(Spot spot) const {
+        const char first = first_character(spot);
+        return first == '"' || first == '\'';
     }
 
     void refuse_tag(const YAML::Mark& mark, const std::string& tag) {
-        if (!tag.empty() && tag != "?" && tag != "!") {
-            throw Refused{{spot_of(mark)}, "tags are not supported", "leave out '" + tag + "'"};
+        // The library calls quoted values and block text "!" as well.
+        const Spot spot = spot_of(mark);
+        const bool written_as_tag = first_character(spot) == '!';
+        if (written_as_tag || (!tag.empty() && tag != "?" && tag != "!")) {
+            throw Refused{{spot}, "tags are not supported", "leave out the word after '!'"};
+        }
+    }
+
+    void refuse_block_text(const YAML::Mark& mark) {
+        const char first = first_character(spot_of(mark));
+        if (first == '|' || first == '>') {
+            throw Refused{
+                {spot_of(mark)}, "block text is not supported", "write the value on one line"};
         }
     }
 
@@ -121,48 +163,66 @@ private:
     /// unclosed quote swallows the keys that follow.
     std::size_t length_on_line(const Node& scalar) {
         if (scalar.quoted) {
-            const std::string_view rest = source_.line(scalar.spot.line).substr(scalar.spot.byte);
-            if (rest.starts_with('|') || rest.starts_with('>')) {
-                throw Refused{{scalar.spot}, "block text is not supported",
-                              "write the value on one line"};
-            }
             const std::size_t length = source_.quoted_length(scalar.spot);
             if (length == 0) {
                 throw Refused{{scalar.spot},
                               "the quote opened at line " + std::to_string(scalar.spot.line + 1) +
                                   " is not closed on that line",
-                              std::string{"close it with "} + rest.front()};
+                              std::string{"close it with "} + first_character(scalar.spot)};
             }
             return length;
         }
         const std::string_view rest = source_.line(scalar.spot.line).substr(scalar.spot.byte);
         if (!rest.starts_with(scalar.scalar)) {
-            throw Refused{{scalar.spot, rest.size()}, "the value runs on over the next line",
-                          "write it on one line; a colon is followed by a space"};
+            throw runs_on(scalar.spot);
         }
         return scalar.scalar.size();
     }
 
+    /// Why a plain value does not end on its line.
+    Refused runs_on(Spot spot) const {
+        if (const Node* unclosed = innermost_flow_node()) {
+            return not_closed(*unclosed);
+        }
+        const std::string_view line = source_.line(spot.line);
+        const std::string_view next = source_.line(spot.line + 1);
+        const std::size_t indent = line.find_first_not_of(' ');
+        const std::size_t next_indent = next.find_first_not_of(' ');
+        if (next_indent != std::string_view::npos && next_indent > indent &&
+            next.find(": ") != std::string_view::npos) {
+            return {{{spot.line + 1, next_indent}},
+                    "this line is indented deeper than the line above",
+                    "indent it like the keys beside it"};
+        }
+        return {{spot, line.size() - std::min(spot.byte, line.size())},
+                "the value runs on over the next line",
+                "write it on one line; a colon is followed by a space"};
+    }
+
     void open(Node::Kind kind, const YAML::Mark& mark, const std::string& tag,
-              YAML::anchor_t anchor) {
+              YAML::anchor_t anchor, YAML::EmitterStyle::value style) {
         refuse_anchor(mark, anchor);
         refuse_tag(mark, tag);
         if (open_.size() >= deepest_nesting) {
-            throw Refused{{spot_of(mark)}, "the file is nested too deeply (more than " +
-                                               std::to_string(deepest_nesting) + " levels)"};
+            throw Refused{{spot_of(mark)},
+                          "the file is nested too deeply (more than " +
+                              std::to_string(deepest_nesting) + " levels)"};
         }
         open_.push_back(node(kind, mark));
+        flow_.push_back(style == YAML::EmitterStyle::Flow);
         keys_.emplace_back();
     }
 
     void close() {
         Node done = std::move(open_.back());
         open_.pop_back();
+        flow_.pop_back();
         keys_.pop_back();
         add(std::move(done));
     }
 
-    /// A finished value goes into the innermost open list or mapping: there as a key, then its value.
+    /// A finished value goes into the innermost open list or mapping: there as a key, then its
+    /// value.
     void add(Node done) {
         if (open_.empty()) {
             root_ = std::move(done);
@@ -176,8 +236,8 @@ private:
         std::optional<Node>& key = keys_.back();
         if (!key) {
             if (done.kind != Node::Kind::scalar) {
-                throw Refused{{done.spot}, "a key is a single word, not " +
-                                               std::string{describe(done.kind)}};
+                throw Refused{{done.spot},
+                              "a key is a single word, not " + std::string{describe(done.kind)}};
             }
             key = std::move(done);
             return;
@@ -189,6 +249,7 @@ private:
     const SourceText& source_;
     Node root_;
     std::vector<Node> open_;
+    std::vector<bool> flow_; ///< whether each open one was opened with a bracket
     std::vector<std::optional<Node>> keys_;
     std::size_t documents_ = 0;
     std::size_t nodes_ = 0;
@@ -197,10 +258,16 @@ private:
 void refuse_bytes(const SourceText& source) {
     const std::string& text = source.text();
     if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) {
-        throw Refused{{}, "the file is UTF-16", "save it as UTF-8"};
+        throw Refused{{}, "the file is UTF-16 or UTF-32, not UTF-8", "save it as UTF-8"};
+    }
+    if (text.find('\n') == std::string::npos && text.find('\r') != std::string::npos) {
+        throw Refused{{},
+                      "the lines end with a lone carriage return",
+                      "save the file with the line ends of Unix or Windows"};
     }
     if (const auto byte = text::first_invalid_byte(text)) {
-        throw Refused{{source.spot_of(*byte)}, "the text is not UTF-8 here", "save the file as UTF-8"};
+        throw Refused{
+            {source.spot_of(*byte)}, "the text is not UTF-8 here", "save the file as UTF-8"};
     }
     if (const auto byte = text::first_control_character(text)) {
         throw Refused{{source.spot_of(*byte)}, "a control character stands here", "delete it"};
@@ -246,27 +313,62 @@ std::optional<Refused> missing_space(const SourceText& source, std::size_t last_
     return std::nullopt;
 }
 
+/// A line up to a place on which text follows a closing quote.
+std::optional<Refused> text_after_quote(const SourceText& source, std::size_t last_line) {
+    for (std::size_t back = 0; back <= last_line && back < 2; ++back) {
+        const std::size_t number = last_line - back;
+        const std::string_view line = source.line(number);
+        const std::size_t colon = line.find(": ");
+        const std::size_t quote =
+            colon == std::string_view::npos ? colon : line.find_first_not_of(' ', colon + 1);
+        if (quote == std::string_view::npos || (line[quote] != '"' && line[quote] != '\'')) {
+            continue;
+        }
+        const std::size_t length = source.quoted_length({number, quote});
+        const std::size_t after = line.find_first_not_of(' ', quote + length);
+        if (length > 0 && after != std::string_view::npos && line[after] != '#') {
+            return Refused{{{number, quote}, line.size() - quote, after - quote},
+                           "text follows the closing quote",
+                           "put all of it between quotes, of the other kind if need be"};
+        }
+    }
+    return std::nullopt;
+}
+
 /// The YAML library's complaint in the words of this program.
-Refused translated(const SourceText& source, const YAML::ParserException& fault) {
+Refused translated(const SourceText& source, const YAML::ParserException& fault,
+                   const Node* innermost_flow) {
     const Spot spot = spot_of(fault.mark);
     if (const auto hint = missing_space(source, std::min(spot.line, source.line_count()))) {
+        return *hint;
+    }
+    if (const auto hint = text_after_quote(source, std::min(spot.line, source.line_count()))) {
         return *hint;
     }
     const std::string_view complaint = fault.msg;
     const auto says = [&](std::string_view words) {
         return complaint.find(words) != std::string_view::npos;
     };
-    if (says("anchor")) {
+    if (says("anchor") || says("alias")) {
         return {{spot}, "anchors and aliases are not supported", "write the value out"};
     }
-    if (says("end of sequence flow") || says("end of sequence not found")) {
-        return {{spot}, "a list that was opened with '[' is not closed", "close it with ']'"};
+    if (innermost_flow && says("flow")) {
+        return not_closed(*innermost_flow);
     }
-    if (says("end of map flow")) {
-        return {{spot}, "a mapping that was opened with '{' is not closed", "close it with '}'"};
+    constexpr std::size_t longest_key = 1024; // where the YAML library stops looking for the colon
+    if (says("illegal map value") && spot.byte > longest_key) {
+        return {{{spot.line, 0}}, "a name is too long", "give it a short name"};
+    }
+    if (says("illegal map value")) {
+        return {
+            {spot}, "a colon and a space stand inside this value", "put the text between quotes"};
+    }
+    if (says("unknown token")) {
+        return {{spot}, "no value begins with this character", "put the text between quotes"};
     }
     if (says("end of map not found")) {
-        return {{spot}, "this line does not belong to the mapping above",
+        return {{spot},
+                "this line does not belong to the mapping above",
                 "indent it like the keys beside it, and write 'key: value'"};
     }
     if (says("illegal EOF in scalar")) {
@@ -290,7 +392,7 @@ Node parsed(const SourceText& source) {
         parser.HandleNextDocument(builder);
         return root;
     } catch (const YAML::ParserException& fault) {
-        throw translated(source, fault);
+        throw translated(source, fault, builder.innermost_flow_node());
     }
 }
 
@@ -305,8 +407,7 @@ std::optional<Node> pass_gate(const SourceText& source, Diagnostics& diagnostics
         refuse_tabs(source);
         return parsed(source);
     } catch (const Refused& refused) {
-        Diagnostic diagnostic =
-            source.diagnostic(refused.where, refused.message, refused.advice);
+        Diagnostic diagnostic = source.diagnostic(refused.where, refused.message, refused.advice);
         const bool whole_file = source.text().size() > largest_file || source.line_count() == 0;
         if (whole_file) {
             diagnostic.line = 0;

@@ -1,8 +1,8 @@
 #pragma once
 
-#include "node.hpp"
-
 #include <boardmark/input/diagnostic.hpp>
+
+#include "node.hpp"
 
 #include <optional>
 

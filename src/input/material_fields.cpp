@@ -163,6 +163,8 @@ constexpr Field fields[] = {
 
 } // namespace
 
-std::span<const Field> material_fields() { return fields; }
+std::span<const Field> material_fields() {
+    return fields;
+}
 
 } // namespace boardmark::input

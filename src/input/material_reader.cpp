@@ -1,6 +1,6 @@
-#include "mix_context.hpp"
-
 #include <boardmark/core/fineness_modulus.hpp>
+
+#include "mix_context.hpp"
 
 #include <algorithm>
 
@@ -120,8 +120,7 @@ struct MaterialReader {
             }
         }
         if (sieves->sound && !core::fineness_modulus(material.aggregate.sieves, series)) {
-            context.refuse(*sieves->key,
-                           place("sieves") + " lacks a sieve of the fineness modulus",
+            context.refuse(*sieves->key, place("sieves") + " lacks a sieve of the fineness modulus",
                            "give 4.75, 2.36, 1.18, 0.6, 0.3 and 0.15 mm (No. 4 to No. 100)");
         }
     }
@@ -136,7 +135,9 @@ struct MaterialReader {
         figures.fineness_modulus = number("fineness_modulus");
         figures.typical = context.document.flag(path("typical"), false);
         read_moisture();
-        read_sieves();
+        if (material.kind == Kind::fine_aggregate) {
+            read_sieves();
+        }
     }
 
     void read_water_reduction() {
@@ -179,7 +180,7 @@ struct MaterialReader {
 
 std::optional<Material> read_material(const MixContext& context, const std::string& name) {
     const Path path{"materials", name};
-    if (context.document.find(path)->node->kind != Node::Kind::mapping) {
+    if (!context.holds_keys(path)) {
         return std::nullopt;
     }
     if (!context.has({"materials", name, "kind"})) {
@@ -191,8 +192,7 @@ std::optional<Material> read_material(const MixContext& context, const std::stri
         return std::nullopt;
     }
     MaterialReader reader{context, name, Material{.name = name, .kind = kind->kind}};
-    reader.material.standard =
-        context.document.text(reader.path("standard")).value_or("");
+    reader.material.standard = context.document.text(reader.path("standard")).value_or("");
     reader.material.relative_density = reader.number("relative_density");
     reader.material.chloride_percent = reader.number("chloride");
     reader.refuse_keys_of_other_kinds();

@@ -14,6 +14,11 @@ void MixContext::refuse(const Node& node, std::string message, std::string advic
 void MixContext::missing(const Path& parent, const std::string& key, const std::string& why,
                          const std::string& advice) const {
     const Reading* reading = document.find(parent);
+    const bool parent_is_told =
+        !parent.empty() && (!reading || reading->node->kind != Node::Kind::mapping);
+    if (parent_is_told) {
+        return; // the parent's own fault says enough
+    }
     const std::string what = (parent.empty() ? "the file" : dotted(parent)) + " has no '" + key +
                              "'" + (why.empty() ? "" : "; " + why);
     if (reading) {
@@ -50,10 +55,12 @@ const core::Material* find_material(const MixContext& context, const Materials& 
     if (found != materials.end()) {
         return &found->second;
     }
-    const auto names = context.document.names({"materials"});
-    if (std::ranges::count(names, name.text) > 0) {
-        return nullptr; // it is there, but its own fault has been told
+    const Reading* section = context.document.find({"materials"});
+    if (!section || section->node->kind != Node::Kind::mapping ||
+        context.has({"materials", name.text})) {
+        return nullptr; // the fault that keeps it away has been told
     }
+    const auto names = context.document.names({"materials"});
     const std::vector<std::string_view> known(names.begin(), names.end());
     const auto near = text::closest(name.text, known);
     context.refuse(*name.node, "'" + name.text + "' is not among the materials",
@@ -86,8 +93,7 @@ void demand_batch_figures(const MixContext& context, const core::Material& aggre
     Path moisture = path;
     moisture.push_back("moisture");
     if (!aggregate.aggregate.moisture_percent && !context.has(moisture)) {
-        context.missing(path, "moisture",
-                        "a batch is weighed at the moisture of today's stockpile",
+        context.missing(path, "moisture", "a batch is weighed at the moisture of today's stockpile",
                         "measure it and add for example 'moisture: 6.0 %', or give '--moisture " +
                             aggregate.name + "=6.0%'");
     }

@@ -1,9 +1,9 @@
 #pragma once
 
-#include "document.hpp"
-
 #include <boardmark/core/material.hpp>
 #include <boardmark/input/read_mix.hpp>
+
+#include "document.hpp"
 
 #include <map>
 #include <string>
@@ -18,6 +18,12 @@ struct MixContext {
     Diagnostics& diagnostics;
 
     bool has(const Path& path) const { return document.has(path); }
+
+    /// Whether further keys stand under a path.
+    bool holds_keys(const Path& path) const {
+        const Reading* reading = document.find(path);
+        return reading && reading->node->kind == Node::Kind::mapping;
+    }
 
     /// A fault of a value.
     void refuse(const Node& node, std::string message, std::string advice) const;

@@ -20,7 +20,9 @@ std::vector<core::Share> read_shares(const MixContext& context, const Materials&
     const Path path{"mixture", key};
     const Reading* reading = context.document.find(path);
     if (!reading) {
-        context.missing({"mixture"}, key, "", context.add_example(path));
+        if (!context.has(path)) {
+            context.missing({"mixture"}, key, "", context.add_example(path));
+        }
         return {};
     }
     std::vector<core::Share> shares;
@@ -45,12 +47,14 @@ std::vector<core::Share> read_shares(const MixContext& context, const Materials&
         context.refuse(*reading->key, dotted(path) + " adds up to " + written + " %, not 100 %",
                        "the shares of one blend make 100 %");
     }
+    for (core::Share& share : shares) {
+        share.percent *= 100 / sum; // what the tolerance lets through must not change the mix
+    }
     return shares;
 }
 
 void refuse_dose_above_maximum(const MixContext& context, const Pair& pair) {
-    const Parsed* maximum =
-        context.document.value({"materials", pair.key.text, "maximum_dose"});
+    const Parsed* maximum = context.document.value({"materials", pair.key.text, "maximum_dose"});
     if (!maximum || pair.value.is_word) {
         return;
     }
@@ -61,8 +65,8 @@ void refuse_dose_above_maximum(const MixContext& context, const Pair& pair) {
                        "write both by volume or both in percent of the binder");
     } else if (pair.value.number > maximum->number * (1 + 1e-9)) {
         context.refuse(*pair.value.node,
-                       "mixture.admixtures." + pair.key.text + ": the dose is above 'maximum_dose', " +
-                           maximum->text,
+                       "mixture.admixtures." + pair.key.text +
+                           ": the dose is above 'maximum_dose', " + maximum->text,
                        "lower it to what the data sheet permits");
     }
 }
@@ -143,13 +147,13 @@ void demand_coarse(const MixContext& context, const core::Material& stone, const
 
 void demand_fine(const MixContext& context, const core::Material& sand, const core::Mix& mix) {
     const Path path{"materials", sand.name};
-    const bool needs_modulus =
-        !mix.selections.coarse_volume && !mix.selections.fine_share_percent;
+    const bool needs_modulus = !mix.selections.coarse_volume && !mix.selections.fine_share_percent;
     if (needs_modulus && !sand.aggregate.typical &&
         !context.has({"materials", sand.name, "fineness_modulus"}) &&
         !context.has({"materials", sand.name, "sieves"})) {
-        context.missing(path, "fineness_modulus", "the sieve analysis of the sand has it",
-                        "add for example 'fineness_modulus: 2.8', or 'sieves' with percent passing");
+        context.missing(
+            path, "fineness_modulus", "the sieve analysis of the sand has it",
+            "add for example 'fineness_modulus: 2.8', or 'sieves' with percent passing");
     }
     demand_aggregate_figures(context, sand);
 }
@@ -157,7 +161,7 @@ void demand_fine(const MixContext& context, const core::Material& sand, const co
 } // namespace
 
 void read_mixture(const MixContext& context, const Materials& materials, core::Mix& mix) {
-    if (context.document.find({"mixture"})->node->kind != Node::Kind::mapping) {
+    if (!context.holds_keys({"mixture"})) {
         return;
     }
     mix.binder = read_shares(context, materials, "binder", Role::binder);

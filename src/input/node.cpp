@@ -5,8 +5,8 @@
 namespace boardmark::input {
 
 const Entry* Node::find(std::string_view key) const {
-    const auto found = std::ranges::find_if(
-        entries, [&](const Entry& entry) { return entry.key.scalar == key; });
+    const auto found =
+        std::ranges::find_if(entries, [&](const Entry& entry) { return entry.key.scalar == key; });
     return found == entries.end() ? nullptr : &*found;
 }
 

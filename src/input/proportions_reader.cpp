@@ -1,6 +1,9 @@
+#include <boardmark/text/closest.hpp>
+
 #include "mix_context.hpp"
 
 #include <algorithm>
+#include <set>
 
 namespace boardmark::input {
 namespace {
@@ -8,12 +11,39 @@ namespace {
 using core::Role;
 using units::Dimension;
 
-Path key(const std::string& name) { return {"proportions", name}; }
+Path key(const std::string& name) {
+    return {"proportions", name};
+}
 
-void demand(const MixContext& context, const std::string& name, const std::string& why) {
+void demand_key(const MixContext& context, const std::string& name, const std::string& why) {
     if (!context.has(key(name))) {
         context.missing({"proportions"}, name, why, context.add_example(key(name)));
     }
+}
+
+/// Names that are no material's but nearly a word of `proportions`; the words that they were meant
+/// to be.
+std::set<std::string> refuse_misspelt_words(const MixContext& context, const Materials& materials) {
+    std::set<std::string> meant;
+    for (const std::string& name : context.document.names({"proportions"})) {
+        if (materials.contains(name) || context.has({"materials", name}) ||
+            std::ranges::count(reserved_names(), std::string_view{name}) > 0) {
+            continue;
+        }
+        std::vector<std::string_view> known(reserved_names().begin(), reserved_names().end());
+        for (const auto& [material, figures] : materials) {
+            known.push_back(material);
+        }
+        const auto near = text::closest(name, known);
+        if (near && std::ranges::count(reserved_names(), *near) > 0) {
+            context.refuse(*context.document.find(key(name))->key,
+                           "'" + name + "' is neither a word of 'proportions' nor a material",
+                           "did you mean '" + std::string{*near} + "'?");
+            meant.insert(std::string{*near});
+            meant.insert(name);
+        }
+    }
+    return meant;
 }
 
 /// One amount, per m3 of concrete.
@@ -86,20 +116,26 @@ double read_largest_size(const MixContext& context, const Materials& materials,
 
 void read_proportions(const MixContext& context, const Materials& materials,
                       core::SubmittedMix& mix) {
-    if (context.document.find({"proportions"})->node->kind != Node::Kind::mapping) {
+    if (!context.holds_keys({"proportions"})) {
         return;
     }
-    demand(context, "volume", "amounts are of some volume");
-    demand(context, "water", "the submittal has it");
-    demand(context, "air", "the submittal has it");
+    const auto misspelt = refuse_misspelt_words(context, materials);
+    const auto demand = [&](const std::string& name, const std::string& why) {
+        if (!misspelt.contains(name)) {
+            demand_key(context, name, why);
+        }
+    };
+    demand("volume", "amounts are of some volume");
+    demand("water", "the submittal has it");
+    demand("air", "the submittal has it");
     const double volume_m3 = context.document.number(key("volume")).value_or(1);
     mix.air_percent = context.document.number(key("air")).value_or(0);
-    mix.water_includes_admixtures =
-        context.document.flag(key("water_includes_admixtures"), false);
+    mix.water_includes_admixtures = context.document.flag(key("water_includes_admixtures"), false);
     if (const Parsed* water = context.document.value(key("water"))) {
         const double per_m3 = water->number / volume_m3;
         if (water->is_word || water->number <= 0) {
-            context.refuse(*water->node, "proportions.water: concrete needs water", "");
+            context.refuse(*water->node, "proportions.water: concrete needs water",
+                           "write the water of the submittal, for example '253 lb'");
         } else {
             (water->dimension == Dimension::volume ? mix.water_m3_m3 : mix.water_kg_m3) = per_m3;
         }
@@ -107,7 +143,8 @@ void read_proportions(const MixContext& context, const Materials& materials,
     double binder_kg_m3 = 0;
     bool sound = true;
     for (const std::string& name : context.document.names({"proportions"})) {
-        if (std::ranges::count(reserved_names(), std::string_view{name}) > 0) {
+        if (std::ranges::count(reserved_names(), std::string_view{name}) > 0 ||
+            misspelt.contains(name)) {
             continue;
         }
         if (auto amount = read_amount(context, materials, name, volume_m3)) {
@@ -118,6 +155,16 @@ void read_proportions(const MixContext& context, const Materials& materials,
         } else {
             sound = false;
         }
+    }
+    constexpr double heaviest_kg_m3 = 10000; // steel has 7850
+    double sum_kg_m3 = 0;
+    for (const core::SubmittedAmount& amount : mix.amounts) {
+        sum_kg_m3 += amount.kg_m3.value_or(0);
+    }
+    if (sum_kg_m3 > heaviest_kg_m3) {
+        context.refuse(*context.document.find({"proportions"})->key,
+                       "proportions: the amounts are heavier than any concrete of this volume",
+                       "check 'volume' and the units of the amounts");
     }
     if (binder_kg_m3 <= 0 && sound) {
         context.missing({"proportions"}, "cementitious material", "the submittal has it",

@@ -1,10 +1,12 @@
 #include <boardmark/input/read_mix.hpp>
+#include <boardmark/text/closest.hpp>
 
 #include "gate.hpp"
 #include "mix_context.hpp"
 
 #include <algorithm>
 #include <deque>
+#include <filesystem>
 
 namespace boardmark::input {
 namespace {
@@ -36,11 +38,9 @@ void demand_version(const Node& root, Diagnostics& diagnostics) {
     }
     const Node& version = entry->value;
     if (version.kind != Node::Kind::scalar) {
-        if (version.kind != Node::Kind::empty) {
-            refuse(version, "boardmark: the version is a single number", "write 'boardmark: 1'",
-                   diagnostics);
-        }
-    } else if (version.quoted) {
+        return; // told with the other keys: it is not a value
+    }
+    if (version.quoted) {
         refuse(version, "boardmark: the version is a bare number, not a text",
                "write 'boardmark: 1'", diagnostics);
     } else if (version.scalar == "1.0") {
@@ -56,8 +56,15 @@ void demand_version(const Node& root, Diagnostics& diagnostics) {
 
 /// A name that leaves the folder of the mix file.
 bool leaves_folder(const std::string& name) {
-    return name.empty() || name.front() == '/' || name.find("..") != std::string::npos ||
-           name.find('\\') != std::string::npos;
+    const std::filesystem::path path{name};
+    return name.empty() || path.is_absolute() || name.find('\\') != std::string::npos ||
+           std::ranges::count(path, std::filesystem::path{".."}) > 0;
+}
+
+/// How messages name a file that another file names: with the folder of that other file.
+std::string shown_beside(const std::string& file, const std::string& name) {
+    const std::size_t slash = file.rfind('/');
+    return slash == std::string::npos ? name : file.substr(0, slash + 1) + name;
 }
 
 /// The files of one reading; nodes point into them.
@@ -80,48 +87,84 @@ private:
     std::deque<SourceText> files_;
 };
 
-/// Replaces `materials: from yard.yaml` by the materials of that file.
-void fetch_yard(Node& root, Files& files, const ReadOptions& options, Diagnostics& diagnostics) {
-    const auto entry = std::ranges::find_if(
-        root.entries, [](const Entry& candidate) { return candidate.key.scalar == "materials"; });
-    constexpr std::string_view from = "from ";
-    if (entry == root.entries.end() || !entry->value.scalar.starts_with(from)) {
-        return;
+/// Judges everything in a file of materials but the materials, which are read with the mix.
+void judge_yard(const Node& yard, Diagnostics& diagnostics) {
+    demand_version(yard, diagnostics);
+    Node rest = yard;
+    std::erase_if(rest.entries, [](const Entry& entry) { return entry.key.scalar == "materials"; });
+    const Document document{rest, yard_fields(), diagnostics};
+    const Node* first = nullptr;
+    for (const Entry& entry : yard.entries) {
+        if (entry.key.scalar != "materials") {
+            continue;
+        }
+        if (first) {
+            refuse(entry.key, "'materials' stands here a second time",
+                   "the first is on line " + std::to_string(first->spot.line + 1) + "; keep one",
+                   diagnostics);
+        }
+        first = first ? first : &entry.key;
     }
-    const Node asked = entry->value;
-    const std::string name = asked.scalar.substr(from.size());
-    root.entries.erase(entry);
+    if (!first && !document.has({"materials"})) {
+        Node top;
+        top.source = yard.source;
+        refuse(top, "the file has no 'materials'", "describe the materials under that key",
+               diagnostics);
+    }
+}
+
+/// The materials that a file of materials holds, or nothing where a fault has been told.
+std::optional<Node> read_yard(const Node& asked, const std::string& name, Files& files,
+                              const ReadOptions& options, Diagnostics& diagnostics) {
     if (leaves_folder(name)) {
         refuse(asked, "materials: '" + name + "' lies outside the folder of this file",
                "name a file beside this one", diagnostics);
-        return;
+        return std::nullopt;
     }
     auto loaded = options.load(name);
     if (const auto* failure = std::get_if<LoadFailure>(&loaded)) {
         refuse(asked, "materials: '" + name + "' cannot be read: " + failure->reason,
                "check the name; it is relative to this file", diagnostics);
-        return;
+        return std::nullopt;
     }
-    const SourceText& source = files.add(name, std::move(std::get<std::string>(loaded)));
-    auto yard = pass_gate(source, diagnostics);
+    const SourceText& source = files.add(shown_beside(asked.source->file(), name),
+                                         std::move(std::get<std::string>(loaded)));
+    const auto yard = pass_gate(source, diagnostics);
     if (!yard || !demand_mapping(*yard, diagnostics)) {
-        return;
+        return std::nullopt;
     }
-    demand_version(*yard, diagnostics);
-    Diagnostics of_yard;
-    const Document document{*yard, yard_fields(), of_yard};
+    judge_yard(*yard, diagnostics);
     const Entry* materials = yard->find("materials");
-    if (!materials) {
-        refuse(asked, "materials: '" + name + "' has no 'materials'", "", diagnostics);
+    return materials ? std::optional{materials->value} : std::nullopt;
+}
+
+/// Replaces `materials: from yard.yaml` by the materials of that file. Where that is not possible
+/// the key is taken away, its fault told.
+void fetch_yard(Node& root, Files& files, const ReadOptions& options, Diagnostics& diagnostics) {
+    const auto entry = std::ranges::find_if(
+        root.entries, [](const Entry& candidate) { return candidate.key.scalar == "materials"; });
+    if (entry == root.entries.end() || entry->value.kind != Node::Kind::scalar) {
         return;
     }
-    // What stands under 'materials' is read again with the mix; only the rest is judged here.
-    for (Diagnostic& diagnostic : of_yard) {
-        if (diagnostic.line - 1 < materials->key.spot.line) {
-            diagnostics.push_back(std::move(diagnostic));
-        }
+    constexpr std::string_view from = "from ";
+    const std::string& written = entry->value.scalar;
+    std::optional<Node> materials;
+    if (written.starts_with(from)) {
+        materials =
+            read_yard(entry->value, written.substr(from.size()), files, options, diagnostics);
+    } else {
+        const std::string name = written.substr(written.rfind(' ') + 1);
+        refuse(entry->value,
+               "materials: expected keys and values, or 'from' and the name of a file",
+               name.ends_with(".yaml") ? "write 'from " + name + "'"
+                                       : "write for example 'from yard.yaml'",
+               diagnostics);
     }
-    root.entries.push_back(*materials);
+    if (materials) {
+        entry->value = std::move(*materials);
+    } else {
+        root.entries.erase(entry);
+    }
 }
 
 std::optional<core::UnitSystem> read_system(const MixContext& context) {
@@ -137,18 +180,24 @@ std::optional<core::UnitSystem> read_system(const MixContext& context) {
 }
 
 void demand_known_moistures(const MixContext& context, const Materials& materials) {
-    for (const auto& [name, moisture_percent] : context.options.moisture_percent) {
-        const auto found = materials.find(name);
-        const bool aggregate =
-            found != materials.end() && (role_of(found->second.kind) == core::Role::coarse ||
-                                         role_of(found->second.kind) == core::Role::fine);
-        if (!aggregate) {
-            context.diagnostics.push_back(
-                {.file = context.root.source->file(),
-                 .message = "--moisture: '" + name + "' is not an aggregate of this file",
-                 .excerpt = {},
-                 .advice = "use the names under 'materials'"});
+    std::vector<std::string_view> aggregates;
+    for (const auto& [name, material] : materials) {
+        const core::Role role = role_of(material.kind);
+        if (role == core::Role::coarse || role == core::Role::fine) {
+            aggregates.push_back(name);
         }
+    }
+    for (const auto& [name, moisture_percent] : context.options.moisture_percent) {
+        if (std::ranges::count(aggregates, std::string_view{name}) > 0) {
+            continue;
+        }
+        const auto near = text::closest(name, aggregates);
+        context.diagnostics.push_back(
+            {.file = context.root.source->file(),
+             .message = "--moisture: '" + name + "' is not an aggregate of this file",
+             .excerpt = {},
+             .advice = near ? "did you mean '" + std::string{*near} + "'?"
+                            : "use the names under 'materials'"});
     }
 }
 
@@ -169,7 +218,9 @@ Content content_of(const MixContext& context) {
         return Content::mixture;
     }
     if (!proportions) {
-        context.missing({}, "mixture", "nor 'proportions'", context.add_example({"mixture"}));
+        if (!context.has({"mixture"}) && !context.has({"proportions"})) {
+            context.missing({}, "mixture", "nor 'proportions'", context.add_example({"mixture"}));
+        }
         return Content::neither;
     }
     if (context.options.purpose == Purpose::proportion) {
@@ -235,10 +286,10 @@ MixReading read_mix(std::string text, std::string file, const ReadOptions& optio
     demand_version(*root, diagnostics);
     const bool had_materials = root->find("materials") != nullptr;
     fetch_yard(*root, files, options, diagnostics);
-    if (had_materials && !root->find("materials")) {
-        return reading; // the materials' file could not be read: that alone is told
+    Document document{*root, mix_fields(), diagnostics};
+    if (had_materials && !document.find({"materials"})) {
+        document.mark_told({"materials"});
     }
-    const Document document{*root, mix_fields(), diagnostics};
     const MixContext context{*root, document, options, diagnostics};
     auto mix = build(context);
 

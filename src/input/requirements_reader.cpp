@@ -1,6 +1,6 @@
-#include "mix_context.hpp"
+#include <boardmark/text/letter_case.hpp>
 
-#include <boardmark/text/closest.hpp>
+#include "mix_context.hpp"
 
 #include <algorithm>
 #include <map>
@@ -8,7 +8,9 @@
 namespace boardmark::input {
 namespace {
 
-Path key(const std::string& name) { return {"requirements", name}; }
+Path key(const std::string& name) {
+    return {"requirements", name};
+}
 
 void demand(const MixContext& context, const std::string& name) {
     if (!context.has(key(name))) {
@@ -53,25 +55,41 @@ void read_code(const MixContext& context, core::Requirements& requirements) {
     requirements.code = *code;
 }
 
+/// The class that a word names in small letters. Other codes have other classes: no nearer guess.
+std::optional<std::string> written_otherwise(const std::string& word,
+                                             const std::vector<std::string>& classes) {
+    for (const std::string& name : classes) {
+        if (text::equal_but_for_case(name, word)) {
+            return name;
+        }
+    }
+    return std::nullopt;
+}
+
 void read_exposure(const MixContext& context, core::Requirements& requirements) {
     const Reading* exposure = context.document.find(key("exposure"));
     if (!exposure) {
         return;
     }
     const auto& classes = context.options.vocabulary.exposure_classes;
-    const std::vector<std::string_view> known(classes.begin(), classes.end());
     std::map<char, std::string> stated;
     for (const Parsed& item : exposure->items) {
         if (std::ranges::count(classes, item.text) == 0) {
-            const auto near = text::closest(item.text, known);
+            const auto near = written_otherwise(item.text, classes);
             context.refuse(*item.node,
                            "requirements.exposure: '" + item.text +
                                "' is not an exposure class of ACI 318-19",
-                           near ? "did you mean '" + std::string{*near} + "'?"
+                           near ? "did you mean '" + *near + "'?"
                                 : "'boardmark help exposure' explains each class");
             continue;
         }
         const auto [earlier, added] = stated.emplace(item.text.front(), item.text);
+        if (!added && earlier->second == item.text) {
+            context.refuse(*item.node,
+                           "requirements.exposure: " + item.text + " stands here a second time",
+                           "keep one");
+            continue;
+        }
         if (!added) {
             context.refuse(*item.node,
                            "requirements.exposure: " + item.text + " and " + earlier->second +
@@ -84,7 +102,7 @@ void read_exposure(const MixContext& context, core::Requirements& requirements) 
 }
 
 void read_records(const MixContext& context, core::Requirements& requirements) {
-    if (!context.has(key("strength_records"))) {
+    if (!context.holds_keys(key("strength_records"))) {
         return;
     }
     const Path path = key("strength_records");
@@ -161,8 +179,7 @@ void read_slump(const MixContext& context, core::Requirements& requirements) {
     demand(context, "slump");
     const auto slump = context.document.number(key("slump"));
     requirements.slump_mm = slump.value_or(0);
-    requirements.slump_before_reducer_mm =
-        context.document.number(key("slump_before_reducer"));
+    requirements.slump_before_reducer_mm = context.document.number(key("slump_before_reducer"));
     if (slump && requirements.slump_before_reducer_mm &&
         *requirements.slump_before_reducer_mm > *slump) {
         context.refuse(*context.document.value(key("slump_before_reducer"))->node,
@@ -198,9 +215,8 @@ core::Requirements read_requirements(const MixContext& context) {
     core::Requirements requirements{.strength_mpa = 0, .slump_mm = 0};
     if (!context.has({"requirements"})) {
         context.missing({}, "requirements", "", context.add_example({"requirements"}));
-        return requirements;
     }
-    if (context.document.find({"requirements"})->node->kind != Node::Kind::mapping) {
+    if (!context.holds_keys({"requirements"})) {
         return requirements;
     }
     demand(context, "strength");

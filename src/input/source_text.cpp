@@ -33,7 +33,8 @@ Spot SourceText::spot_of(std::size_t byte) const {
 }
 
 std::size_t SourceText::quoted_length(Spot spot) const {
-    const std::string_view rest = line(spot.line).substr(std::min(spot.byte, line(spot.line).size()));
+    const std::string_view rest =
+        line(spot.line).substr(std::min(spot.byte, line(spot.line).size()));
     if (rest.empty()) {
         return 0;
     }

@@ -1,15 +1,16 @@
 #include "value_reader.hpp"
 
 #include <boardmark/text/closest.hpp>
+#include <boardmark/text/letter_case.hpp>
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/number.hpp>
 #include <boardmark/units/quantity.hpp>
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 #include <vector>
-
-#include <fmt/format.h>
 
 namespace boardmark::input {
 namespace {
@@ -52,6 +53,14 @@ bool accepts(const Value& value, Dimension dimension) {
     return std::ranges::count(value.dimensions, std::optional{dimension}) > 0;
 }
 
+std::string describe_dimensions(const Value& value) {
+    std::string text{units::describe(*value.dimensions[0])};
+    if (value.dimensions[1]) {
+        text += fmt::format(" or {}", units::describe(*value.dimensions[1]));
+    }
+    return text;
+}
+
 bool below(double number, const Range& range) {
     return range.low_itself ? number < range.low : number <= range.low;
 }
@@ -67,9 +76,14 @@ std::string rescaled(double amount, const Value& value, const std::string& unit_
     return "";
 }
 
+const Range& range_of(const Value& value, const units::Unit* unit) {
+    const bool second = unit && value.dimensions[1] == unit->dimension;
+    return second ? value.second_range : value.range;
+}
+
 /// Checks a range in the unit in which the value was written.
 bool in_range(const Attempt& attempt, double inside, const units::Unit* unit) {
-    const Range& range = attempt.value.range;
+    const Range& range = range_of(attempt.value, unit);
     if (!below(inside, range) && inside <= range.high) {
         return true;
     }
@@ -77,14 +91,12 @@ bool in_range(const Attempt& attempt, double inside, const units::Unit* unit) {
         const double amount = unit ? unit->from_inside(bound) : bound;
         return fmt::format("{:.6g}{}", amount, unit ? " " + std::string{unit->spelling} : "");
     };
-    std::string allowed;
-    if (std::isfinite(range.low) && std::isfinite(range.high)) {
-        allowed = fmt::format("{}{} to {}", range.low_itself ? "" : "above ", written(range.low),
-                              written(range.high));
-    } else {
-        allowed = (range.low_itself ? "at least " : "above ") + written(range.low);
-    }
-    const std::string name = attempt.path.substr(attempt.path.rfind('.') + 1);
+    constexpr double largest_bound_told = 1e6; // beyond it the bound only guards the arithmetic
+    const bool tells_high = inside > range.high || (unit ? unit->from_inside(range.high)
+                                                         : range.high) < largest_bound_told;
+    const std::string before = !range.low_itself ? "above " : tells_high ? "" : "at least ";
+    const std::string allowed =
+        before + written(range.low) + (tells_high ? " to " + written(range.high) : "");
     std::string advice = unit ? "" : rescaled(inside, attempt.value, "");
     attempt.refuse(fmt::format("{} is out of range ({})", attempt.node.scalar, allowed),
                    advice.empty() ? "check the figure and its unit" : std::move(advice));
@@ -97,9 +109,9 @@ std::optional<Parsed> finished(const Attempt& attempt, Parsed parsed, double ins
         return std::nullopt;
     }
     if (inside > 0 && inside < attempt.value.suspicious_below) {
-        attempt.warn(fmt::format("{} is unusually small", attempt.node.scalar),
-                     fmt::format("{:.6g} %, perhaps? a percentage is read, not a fraction",
-                                 100 * inside));
+        attempt.warn(
+            fmt::format("{} is unusually small", attempt.node.scalar),
+            fmt::format("{:.6g} %, perhaps? a percentage is read, not a fraction", 100 * inside));
     }
     parsed.number = inside;
     return parsed;
@@ -114,13 +126,13 @@ Parsed start(const Node& node) {
 
 std::optional<Parsed> read_text(const Attempt& attempt) {
     const std::size_t length = text::count_characters(attempt.node.scalar);
-    if (length == 0) {
+    if (attempt.node.scalar.find_first_not_of(' ') == std::string::npos) {
         return attempt.refuse("the text is empty", "");
     }
     if (length > longest_text) {
-        return attempt.refuse(fmt::format("the text has {} characters; at most {} are read",
-                                          length, longest_text),
-                              "shorten it");
+        return attempt.refuse(
+            fmt::format("the text has {} characters; at most {} are read", length, longest_text),
+            "shorten it");
     }
     return start(attempt.node);
 }
@@ -154,16 +166,25 @@ std::optional<Parsed> read_kind(const Attempt& attempt) {
         names.push_back(known.name);
     }
     const auto near = text::closest(attempt.node.scalar, names);
-    return attempt.refuse(fmt::format("'{}' is not a kind of material known here",
-                                      attempt.node.scalar),
-                          near ? fmt::format("did you mean '{}'?", *near)
-                               : fmt::format("one of: {}", fmt::join(names, ", ")));
+    return attempt.refuse(
+        fmt::format("'{}' is not a kind of material known here", attempt.node.scalar),
+        near ? fmt::format("did you mean '{}'?", *near)
+             : fmt::format("one of: {}", fmt::join(names, ", ")));
+}
+
+/// A ratio that was written in percent.
+std::string advice_for_percent(const std::string& written, const Misreading& wrong) {
+    const auto leading = units::read_leading_number(written);
+    const auto* number = std::get_if<units::LeadingNumber>(&leading);
+    return number && written.ends_with('%') ? fmt::format("write '{:.6g}'", number->value / 100)
+                                            : wrong.advice;
 }
 
 std::optional<Parsed> read_number(const Attempt& attempt) {
     const auto reading = units::read_number(attempt.node.scalar);
     if (const auto* wrong = std::get_if<Misreading>(&reading)) {
-        return attempt.refuse(wrong->what, wrong->advice, wrong->offset);
+        return attempt.refuse(wrong->what, advice_for_percent(attempt.node.scalar, *wrong),
+                              wrong->offset);
     }
     return finished(attempt, start(attempt.node), std::get<double>(reading), nullptr);
 }
@@ -176,43 +197,64 @@ std::optional<Parsed> read_count(const Attempt& attempt) {
     return number;
 }
 
-std::optional<Parsed> unknown_unit(const Attempt& attempt, const Misreading& wrong) {
+/// A part of the value that is read as one quantity, and where it begins.
+struct Part {
+    std::string_view text;
+    std::size_t offset;
+};
+
+std::nullopt_t unknown_unit(const Attempt& attempt, Part part, const Misreading& wrong) {
     std::string advice = wrong.advice;
     if (advice.empty()) {
-        std::vector<std::string_view> spellings;
+        const std::string written = text::lower(part.text.substr(wrong.offset));
+        std::vector<std::string> spellings;
         for (const units::Unit& unit : units::all_units()) {
             if (accepts(attempt.value, unit.dimension)) {
-                spellings.push_back(unit.spelling);
+                spellings.push_back(text::lower(unit.spelling));
             }
         }
-        const auto near =
-            text::closest(std::string_view{attempt.node.scalar}.substr(wrong.offset), spellings);
-        advice = near ? fmt::format("did you mean '{}'?", *near) : "";
+        const std::vector<std::string_view> known(spellings.begin(), spellings.end());
+        if (const auto near = text::closest(written, known)) {
+            for (const units::Unit& unit : units::all_units()) {
+                if (text::equal_but_for_case(unit.spelling, *near)) {
+                    advice = fmt::format("did you mean '{}'?", unit.spelling);
+                }
+            }
+        }
     }
-    return attempt.refuse(wrong.what, std::move(advice), wrong.offset);
+    return attempt.refuse(wrong.what, std::move(advice), part.offset + wrong.offset);
 }
 
-std::optional<Quantity> read_one_quantity(const Attempt& attempt, std::string_view written) {
-    const auto reading = units::read_quantity(written);
+std::nullopt_t without_unit(const Attempt& attempt, Part part) {
+    // Where the example is a word ('exposure'), the number itself shows how it is written.
+    const bool example_is_a_word = std::ranges::count(attempt.value.words, attempt.example) > 0;
+    return attempt.refuse(fmt::format("'{}' has no unit; {} is expected", part.text,
+                                      describe_dimensions(attempt.value)),
+                          example_is_a_word
+                              ? fmt::format("write for example '{} {}'", part.text,
+                                            units::inside_unit(*attempt.value.dimensions[0]))
+                              : "",
+                          part.offset);
+}
+
+std::optional<Quantity> read_one_quantity(const Attempt& attempt, Part part) {
+    const auto reading = units::read_quantity(part.text);
     if (const auto* wrong = std::get_if<Misreading>(&reading)) {
-        if (wrong->what.ends_with("has no unit")) {
-            return attempt.refuse(wrong->what + "; " + describe(attempt.value) + " is expected", "");
-        }
-        unknown_unit(attempt, *wrong);
-        return std::nullopt;
+        return wrong->what.ends_with("has no unit") ? without_unit(attempt, part)
+                                                    : unknown_unit(attempt, part, *wrong);
     }
     const Quantity quantity = std::get<Quantity>(reading);
     if (!accepts(attempt.value, quantity.unit->dimension)) {
-        return attempt.refuse(fmt::format("'{}' is {}; {} is expected", written,
+        return attempt.refuse(fmt::format("'{}' is {}; {} is expected", part.text,
                                           units::describe(quantity.unit->dimension),
-                                          describe(attempt.value)),
-                              "");
+                                          describe_dimensions(attempt.value)),
+                              "", part.offset);
     }
     return quantity;
 }
 
 std::optional<Parsed> read_quantity(const Attempt& attempt) {
-    const auto quantity = read_one_quantity(attempt, attempt.node.scalar);
+    const auto quantity = read_one_quantity(attempt, {attempt.node.scalar, 0});
     if (!quantity) {
         return std::nullopt;
     }
@@ -227,8 +269,10 @@ std::optional<Parsed> read_window(const Attempt& attempt) {
     if (to == std::string::npos) {
         return attempt.refuse("two values are expected, the lowest and the highest", "");
     }
-    const auto low = read_one_quantity(attempt, std::string_view{written}.substr(0, to));
-    const auto high = read_one_quantity(attempt, std::string_view{written}.substr(to + 4));
+    constexpr std::size_t between = 4; // " to "
+    const std::string_view all = written;
+    const auto low = read_one_quantity(attempt, {all.substr(0, to), 0});
+    const auto high = read_one_quantity(attempt, {all.substr(to + between), to + between});
     if (!low || !high || !in_range(attempt, low->inside(), low->unit) ||
         !in_range(attempt, high->inside(), high->unit)) {
         return std::nullopt;
@@ -243,9 +287,8 @@ std::optional<Parsed> read_window(const Attempt& attempt) {
 }
 
 bool is_currency(std::string_view word) {
-    return word.size() == 3 && std::ranges::all_of(word, [](char letter) {
-               return letter >= 'A' && letter <= 'Z';
-           });
+    return word.size() == 3 &&
+           std::ranges::all_of(word, [](char letter) { return letter >= 'A' && letter <= 'Z'; });
 }
 
 /// `165 USD/short ton`: the amount, a currency of three capital letters, a mass or a volume.
@@ -258,11 +301,16 @@ std::optional<Parsed> read_price(const Attempt& attempt) {
     const auto [number, length] = std::get<units::LeadingNumber>(amount);
     const std::size_t currency = written.find_first_not_of(' ', length);
     const std::size_t slash = written.find('/', length);
-    const units::Unit* unit = slash == std::string_view::npos
-                                  ? nullptr
-                                  : units::find_unit(written.substr(slash + 1));
-    const bool by_mass_or_volume = unit && (unit->dimension == Dimension::mass ||
-                                            unit->dimension == Dimension::volume);
+    const units::Unit* unit =
+        slash == std::string_view::npos ? nullptr : units::find_unit(written.substr(slash + 1));
+    const bool by_mass_or_volume =
+        unit && (unit->dimension == Dimension::mass || unit->dimension == Dimension::volume);
+    if (slash != std::string_view::npos && !unit) {
+        const auto named = units::read_quantity("1 " + std::string{written.substr(slash + 1)});
+        if (const auto* wrong = std::get_if<Misreading>(&named); wrong && !wrong->advice.empty()) {
+            return attempt.refuse(wrong->what, wrong->advice, slash + 1);
+        }
+    }
     if (!by_mass_or_volume || !is_currency(written.substr(currency, slash - currency))) {
         return attempt.refuse(fmt::format("'{}' is not a price by mass or volume", written), "");
     }
@@ -292,25 +340,26 @@ std::string describe(const Value& value) {
     case Form::quantity:
         break;
     }
-    std::string text{units::describe(*value.dimensions[0])};
-    if (value.dimensions[1]) {
-        text += fmt::format(" or {}", units::describe(*value.dimensions[1]));
-    }
-    return text;
+    return describe_dimensions(value);
 }
 
 std::optional<Parsed> read_value(const Node& node, const Value& value, const std::string& path,
                                  std::string_view example, Diagnostics& diagnostics) {
     const Attempt attempt{node, value, path, example, diagnostics};
     if (node.kind != Node::Kind::scalar) {
-        return attempt.refuse(fmt::format("expected {}, found {}", describe(value),
-                                          input::describe(node.kind)),
-                              "");
+        return attempt.refuse(
+            fmt::format("expected {}, found {}", describe(value), input::describe(node.kind)), "");
     }
     if (std::ranges::count(value.words, std::string_view{node.scalar}) > 0) {
         Parsed parsed = start(node);
         parsed.is_word = true;
         return parsed;
+    }
+    const auto near =
+        value.form == Form::word ? std::nullopt : text::closest(node.scalar, value.words);
+    if (near) {
+        return attempt.refuse(fmt::format("'{}' is not a value known here", node.scalar),
+                              fmt::format("did you mean '{}'?", *near));
     }
     switch (value.form) {
     case Form::text:

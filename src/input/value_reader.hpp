@@ -1,11 +1,11 @@
 #pragma once
 
-#include "fields.hpp"
-#include "node.hpp"
-
 #include <boardmark/core/kind.hpp>
 #include <boardmark/input/diagnostic.hpp>
 #include <boardmark/units/unit.hpp>
+
+#include "fields.hpp"
+#include "node.hpp"
 
 #include <optional>
 #include <string>
@@ -15,13 +15,13 @@ namespace boardmark::input {
 /// A value that passed its form, its dimension and its range.
 struct Parsed {
     const Node* node = nullptr;
-    std::string text;                                    ///< as written
-    bool is_word = false;                                ///< one of the words that may stand instead
-    bool flag = false;                                   ///< Form::flag
-    double number = 0;                                   ///< in the inside unit; a window's low end
-    double high = 0;                                     ///< a window's high end
-    std::optional<units::Dimension> dimension;           ///< of a quantity
-    core::Kind kind = core::Kind::portland_cement;       ///< Form::kind
+    std::string text;                              ///< as written
+    bool is_word = false;                          ///< one of the words that may stand instead
+    bool flag = false;                             ///< Form::flag
+    double number = 0;                             ///< in the inside unit; a window's low end
+    double high = 0;                               ///< a window's high end
+    std::optional<units::Dimension> dimension;     ///< of a quantity
+    core::Kind kind = core::Kind::portland_cement; ///< Form::kind
 };
 
 /// Reads one scalar by its description. Nothing where it is wrong; then a diagnostic tells why.

@@ -55,13 +55,13 @@ std::vector<core::ExposureClass> exposure_classes_of(UnitSystem system) {
 core::AirRules air_rules(UnitSystem system) {
     const EmbeddedTable& air = table("aci318-19-air");
     const EmbeddedTable& rules = table("aci318-19-air-rules");
-    core::AirRules result{
-        .by_class = {},
-        .tolerance_percent = constant(rules, "tolerance", system),
-        .reduction_percent = constant(rules, "reduction", system),
-        .reduction_above_strength_mpa = constant(rules, "reduction_above_strength", system),
-        .reduction_in_other_editions =
-            note(row(rules, "reduction_above_strength"), "other_editions")};
+    core::AirRules result{.by_class = {},
+                          .tolerance_percent = constant(rules, "tolerance", system),
+                          .reduction_percent = constant(rules, "reduction", system),
+                          .reduction_above_strength_mpa =
+                              constant(rules, "reduction_above_strength", system),
+                          .reduction_in_other_editions =
+                              note(row(rules, "reduction_above_strength"), "other_editions")};
     for (const EmbeddedRow& exposure : air.rows) {
         result.by_class[std::string{exposure.name}] = size_row(air, exposure, system);
     }

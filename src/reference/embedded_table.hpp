@@ -3,7 +3,8 @@
 #include <span>
 #include <string_view>
 
-/// The form in which data/*.yaml is built into the program: written by src/embed, read by this room.
+/// The form in which data/*.yaml is built into the program: written by src/embed, read by this
+/// room.
 namespace boardmark::reference {
 
 enum class EmbeddedConfidence { read, from_memory, common_practice };
@@ -50,7 +51,7 @@ struct EmbeddedTable {
     std::span<const EmbeddedRow> rows;
 };
 
-/// Every table of data/, in the order of their names.
+/// Every table of data/, in the order of the file names.
 std::span<const EmbeddedTable> embedded_tables();
 
 } // namespace boardmark::reference

@@ -13,8 +13,7 @@ const EmbeddedTable& table(std::string_view name) {
     return *found;
 }
 
-const EmbeddedRow& row(const EmbeddedTable& table, std::string_view name,
-                       std::string_view group) {
+const EmbeddedRow& row(const EmbeddedTable& table, std::string_view name, std::string_view group) {
     const auto found = std::ranges::find_if(table.rows, [&](const EmbeddedRow& candidate) {
         return candidate.name == name && candidate.group == group;
     });

@@ -1,8 +1,8 @@
 #pragma once
 
-#include "embedded_table.hpp"
-
 #include <boardmark/core/tables.hpp>
+
+#include "embedded_table.hpp"
 
 #include <optional>
 #include <string>
@@ -33,7 +33,6 @@ std::optional<double> present(double cell);
 core::Source source_of(const EmbeddedSource& source);
 
 /// A row under an axis of nominal maximum sizes.
-core::SizeRow size_row(const EmbeddedTable& table, const EmbeddedRow& row,
-                       core::UnitSystem system);
+core::SizeRow size_row(const EmbeddedTable& table, const EmbeddedRow& row, core::UnitSystem system);
 
 } // namespace boardmark::reference

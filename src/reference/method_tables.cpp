@@ -79,12 +79,10 @@ core::MethodTables method_tables(UnitSystem system) {
         .water_plain = slump_bands("non-air-entrained", system),
         .water_air_entrained = slump_bands("air-entrained", system),
         .entrapped_air_percent = size_row(air, row(air, "entrapped"), system),
-        .air_entrained_margin_percent =
-            constant(table("practice"), "air_entrained_margin", system),
+        .air_entrained_margin_percent = constant(table("practice"), "air_entrained_margin", system),
         .strength = strength_rows(system),
         .bulk_volume = bulk_volumes(system),
-        .fresh_density_plain_kg_m3 =
-            size_row(density, row(density, "non-air-entrained"), system),
+        .fresh_density_plain_kg_m3 = size_row(density, row(density, "non-air-entrained"), system),
         .fresh_density_air_entrained_kg_m3 =
             size_row(density, row(density, "air-entrained"), system),
         .slump = recommended_slumps(system),

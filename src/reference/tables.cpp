@@ -31,19 +31,19 @@ std::map<core::Kind, core::TypicalFigure> by_kind(const EmbeddedTable& table,
 core::PracticeTables practice_tables(UnitSystem system) {
     const EmbeddedTable& practice = table("practice");
     const EmbeddedTable& aggregate = table("typical-aggregate");
-    return {.relative_density = by_kind(table("typical-relative-density"), "relative_density"),
-            .standard_water_reduction_percent = by_kind(table("standard-water-reduction"), "least"),
-            .aggregate = {.relative_density = figure(aggregate, "relative_density", system),
-                          .absorption_percent = figure(aggregate, "absorption", system),
-                          .dry_rodded_density_kg_m3 =
-                              figure(aggregate, "dry_rodded_density", system),
-                          .fineness_modulus = figure(aggregate, "fineness_modulus", system)},
-            .heat_watch_kg_m3 = figure(practice, "heat_watch", system),
-            .strength_governs_margin = figure(practice, "strength_governs_margin", system),
-            .lowest_sand_share_percent = figure(practice, "lowest_sand_share", system),
-            .highest_sand_share_percent = figure(practice, "highest_sand_share", system),
-            .drinking_water_chloride_percent = figure(practice, "drinking_water_chloride", system),
-            .formula_slump_mm = figure(practice, "formula_slump", system)};
+    return {
+        .relative_density = by_kind(table("typical-relative-density"), "relative_density"),
+        .standard_water_reduction_percent = by_kind(table("standard-water-reduction"), "least"),
+        .aggregate = {.relative_density = figure(aggregate, "relative_density", system),
+                      .absorption_percent = figure(aggregate, "absorption", system),
+                      .dry_rodded_density_kg_m3 = figure(aggregate, "dry_rodded_density", system),
+                      .fineness_modulus = figure(aggregate, "fineness_modulus", system)},
+        .heat_watch_kg_m3 = figure(practice, "heat_watch", system),
+        .strength_governs_margin = figure(practice, "strength_governs_margin", system),
+        .lowest_sand_share_percent = figure(practice, "lowest_sand_share", system),
+        .highest_sand_share_percent = figure(practice, "highest_sand_share", system),
+        .drinking_water_chloride_percent = figure(practice, "drinking_water_chloride", system),
+        .formula_slump_mm = figure(practice, "formula_slump", system)};
 }
 
 } // namespace
@@ -66,6 +66,8 @@ std::vector<ExplainedClass> exposure_classes() {
     return classes;
 }
 
-std::vector<std::string> codes() { return {"ACI 318-19"}; }
+std::vector<std::string> codes() {
+    return {"ACI 318-19"};
+}
 
 } // namespace boardmark::reference

@@ -1,4 +1,6 @@
 #include <boardmark/report/batch_report.hpp>
+#include <boardmark/text/utf8.hpp>
+#include <boardmark/units/unit.hpp>
 
 #include "grid.hpp"
 #include "names.hpp"
@@ -6,12 +8,9 @@
 #include "text_parts.hpp"
 #include "wrap.hpp"
 
-#include <boardmark/text/utf8.hpp>
-#include <boardmark/units/unit.hpp>
+#include <fmt/format.h>
 
 #include <cmath>
-
-#include <fmt/format.h>
 
 namespace boardmark::report {
 namespace {
@@ -24,8 +23,8 @@ std::string heading(const BatchResult& result, const TextStyle& style) {
     std::string text = wrapped(text::printable(result.title), {});
     text += "Batch ticket for " + volume(result.batch.volume_m3);
     if (result.allowance_percent > 0) {
-        text += " (" + volume(result.net_volume_m3) + " and " +
-                fixed(result.allowance_percent, 1) + " % more)";
+        text += " (" + volume(result.net_volume_m3) + " and " + fixed(result.allowance_percent, 1) +
+                " % more)";
     }
     return text + ", at today's moistures\n\n" + verdict_line(result.checks, style);
 }
@@ -79,11 +78,15 @@ std::string text(const BatchResult& result, const TextStyle& style) {
     items.add({"total", shown({batch.mass_kg, Measure::mass}, style.system), "", ""});
 
     Grid facts{{Align::left, Align::left}};
-    facts.add({"w/cm", shown({batch.w_cm, Measure::w_cm}, style.system) +
-                           ", of these weights, all free water and the admixtures' liquid counted"});
-    facts.add({"free water on the aggregates",
-               shown({batch.free_water_kg, Measure::mass}, style.system) +
-                   ", already taken out of the water"});
+    facts.add(
+        {"w/cm", shown({batch.w_cm, Measure::w_cm}, style.system) +
+                     ", of these weights, all free water and the admixtures' liquid counted"});
+    const std::string free_water =
+        shown({std::abs(batch.free_water_kg), Measure::mass}, style.system);
+    facts.add({"aggregates",
+               batch.free_water_kg >= 0
+                   ? "carry " + free_water + " of free water, already taken out of the water above"
+                   : "take up " + free_water + " of water, already added above"});
     std::string slump = shown({result.slump_mm, Measure::slump}, style.system);
     if (result.slump_window) {
         slump += ", permitted at placing " +
@@ -101,8 +104,7 @@ std::string text(const BatchResult& result, const TextStyle& style) {
         page += section("AT THE MIXER") + text_of_cautions(batch.cautions, style);
     }
     page += section("CHECKS") + text_of_checks(result.checks, style);
-    page += section("CAUTIONS") +
-            text_of_cautions(result.proportions.worksheet.cautions, style);
+    page += section("CAUTIONS") + text_of_cautions(result.proportions.worksheet.cautions, style);
     if (style.explain) {
         page += section("REASONS") + text_of_reasons(result.proportions.worksheet.steps, style);
         page += section("LIMITS, where they come from") + text_of_limits(result.checks);

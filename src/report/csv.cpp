@@ -1,12 +1,11 @@
 #include <boardmark/report/batch_report.hpp>
 #include <boardmark/report/mix_report.hpp>
-
 #include <boardmark/units/unit.hpp>
+
+#include <fmt/format.h>
 
 #include <string_view>
 #include <vector>
-
-#include <fmt/format.h>
 
 namespace boardmark::report {
 namespace {
@@ -29,7 +28,9 @@ std::string cell(std::string text) {
     return quoted + "\"";
 }
 
-std::string cell(std::optional<double> value) { return value ? fmt::format("{}", *value) : ""; }
+std::string cell(std::optional<double> value) {
+    return value ? fmt::format("{}", *value) : "";
+}
 
 std::string row(const std::vector<std::string>& cells) {
     return fmt::format("{}\r\n", fmt::join(cells, ","));
@@ -65,8 +66,8 @@ std::string csv(const BatchResult& result, UnitSystem system) {
                             fmt::format("or measure ({})", volume), "dosed by trial"});
     for (const core::BatchItem& item : result.batch.items) {
         const auto m3 = item.litres ? std::optional{*item.litres / 1000} : std::nullopt;
-        text += row({cell(item.name), std::string{core::name_of(item.role)},
-                     cell_in(item.kg, mass), cell_in(m3, volume), item.by_trial ? "yes" : "no"});
+        text += row({cell(item.name), std::string{core::name_of(item.role)}, cell_in(item.kg, mass),
+                     cell_in(m3, volume), item.by_trial ? "yes" : "no"});
     }
     return text;
 }

@@ -21,7 +21,9 @@ std::string without_trailing_spaces(std::string line) {
 Grid::Grid(std::vector<Align> columns)
     : columns_(std::move(columns)) {}
 
-void Grid::add(std::vector<std::string> cells) { rows_.push_back(std::move(cells)); }
+void Grid::add(std::vector<std::string> cells) {
+    rows_.push_back(std::move(cells));
+}
 
 std::vector<std::size_t> Grid::widths() const {
     std::vector<std::size_t> widest(columns_.size(), 0);

@@ -1,9 +1,9 @@
 #include "json_parts.hpp"
 
+#include <boardmark/report/words.hpp>
+
 #include "names.hpp"
 #include "quantity_format.hpp"
-
-#include <boardmark/report/words.hpp>
 
 namespace boardmark::report {
 namespace {
@@ -50,7 +50,9 @@ Json json_heading(const std::string& command, const std::string& title) {
     return {{"boardmark", 1}, {"command", command}, {"title", title}};
 }
 
-Json number_or_null(std::optional<double> value) { return value ? Json(*value) : Json(nullptr); }
+Json number_or_null(std::optional<double> value) {
+    return value ? Json(*value) : Json(nullptr);
+}
 
 Json json_of(const std::vector<core::Check>& checks) {
     Json list = Json::array();
@@ -91,6 +93,8 @@ Json json_of(const std::vector<core::Phrase>& phrases) {
     return list;
 }
 
-std::string written(const Json& json) { return json.dump(2) + "\n"; }
+std::string written(const Json& json) {
+    return json.dump(2) + "\n";
+}
 
 } // namespace boardmark::report

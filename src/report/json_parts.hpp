@@ -3,11 +3,11 @@
 #include <boardmark/core/check.hpp>
 #include <boardmark/core/step.hpp>
 
+#include <nlohmann/json.hpp>
+
 #include <optional>
 #include <string>
 #include <vector>
-
-#include <nlohmann/json.hpp>
 
 namespace boardmark::report {
 

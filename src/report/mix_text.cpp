@@ -1,14 +1,13 @@
 #include <boardmark/report/mix_report.hpp>
+#include <boardmark/report/words.hpp>
+#include <boardmark/text/utf8.hpp>
+#include <boardmark/units/unit.hpp>
 
 #include "grid.hpp"
 #include "names.hpp"
 #include "quantity_format.hpp"
 #include "text_parts.hpp"
 #include "wrap.hpp"
-
-#include <boardmark/report/words.hpp>
-#include <boardmark/text/utf8.hpp>
-#include <boardmark/units/unit.hpp>
 
 #include <fmt/format.h>
 
@@ -98,18 +97,19 @@ std::string text_of_requirements(const core::Requirements& requirements, UnitSys
     grid.add({"slump", slump_text(requirements, system)});
     grid.add({"air", air_text(requirements, system)});
     if (requirements.minimum_binder_kg_m3) {
-        grid.add({"least cementitious material",
+        const std::string least = "least cementitious material";
+        grid.add({system == UnitSystem::us ? in_us_trade_words(least) : least,
                   shown({*requirements.minimum_binder_kg_m3, Measure::concentration}, system)});
     }
     if (requirements.board_marked) {
         grid.add({"finish", "board-marked"});
     }
     if (requirements.records) {
-        grid.add({"test record",
-                  fmt::format("{} tests, standard deviation {}", requirements.records->tests,
-                              shown({requirements.records->standard_deviation_mpa,
-                                     Measure::strength},
-                                    system))});
+        grid.add(
+            {"test record",
+             fmt::format("{} tests, standard deviation {}", requirements.records->tests,
+                         shown({requirements.records->standard_deviation_mpa, Measure::strength},
+                               system))});
     }
     if (!requirements.strength_curve.empty()) {
         grid.add({"own trials", curve_text(requirements.strength_curve, system)});
@@ -134,7 +134,7 @@ std::string text_of_steps(const std::vector<core::Step>& steps, UnitSystem syste
         if (!marks.empty()) {
             why += fmt::format(" ({})", fmt::join(marks, ", "));
         }
-        grid.add({quantity_name(step), shown_value(step, system), why});
+        grid.add({quantity_name(step, system), shown_value(step, system), why});
     }
     return grid.text();
 }
@@ -152,15 +152,14 @@ std::string site_measure(const core::Ingredient& ingredient, UnitSystem system) 
     };
     switch (ingredient.role) {
     case core::Role::water:
-        return (us ? in_unit("gal", 1) : in_unit("L", 0)) +
-               " to batch";
+        return us ? in_unit("gal", 1) : in_unit("L", 0);
     case core::Role::admixture:
         if (ingredient.by_trial) {
             return "by trial";
         }
         return ingredient.material->kind == core::Kind::pigment ? ""
-               : us                                              ? in_unit("fl oz", 1)
-                                                                 : in_unit("L", 2);
+               : us                                             ? in_unit("fl oz", 1)
+                                                                : in_unit("L", 2);
     case core::Role::air:
         return fixed(100 * volume_m3, 1) + " %";
     default:
@@ -181,8 +180,10 @@ std::string text_of_ingredients(const core::Proportions& proportions, UnitSystem
     grid.add({"", "", us ? "mass, lb" : "mass, kg", "rel. density",
               us ? "volume, ft3" : "volume, m3", ""});
     for (const core::Ingredient& ingredient : proportions.ingredients) {
-        const std::string kind =
-            ingredient.material ? std::string{core::name_of(ingredient.material->kind)} : "";
+        const std::string kind = ingredient.material
+                                     ? std::string{core::name_of(ingredient.material->kind)}
+                                 : ingredient.role == core::Role::water ? "to batch"
+                                                                        : "";
         const int decimals = ingredient.role == core::Role::admixture ? 1 : 0;
         const std::string density =
             ingredient.relative_density ? fixed(*ingredient.relative_density, 2) : "";
@@ -201,13 +202,15 @@ std::string text_of_totals(const core::Proportions& proportions, UnitSystem syst
     };
     Grid grid{{Align::left, Align::left}};
     const core::Governor governor = proportions.selection.w_cm_governed_by;
-    grid.add({"w/cm", in_units(totals.w_cm, Measure::w_cm) +
-                          (proportions.submitted               ? ", as submitted"
-                           : governor == core::Governor::given ? ", as given"
-                                                               : ", governed by " + name_of(governor))});
+    grid.add({"w/cm",
+              in_units(totals.w_cm, Measure::w_cm) + (proportions.submitted ? ", as submitted"
+                                                      : governor == core::Governor::given
+                                                          ? ", as given"
+                                                          : ", governed by " + name_of(governor))});
     grid.add({"mixing water", in_units(totals.water_kg_m3, Measure::concentration) +
                                   ", the admixtures' liquid counted"});
-    grid.add({system == UnitSystem::us ? "cementitious materials" : "cementitious material",
+    const std::string binder = "cementitious material";
+    grid.add({system == UnitSystem::us ? in_us_trade_words(binder) : binder,
               in_units(totals.binder_kg_m3, Measure::concentration)});
     if (totals.volume_m3) {
         grid.add({"fresh density", in_units(totals.fresh_density_kg_m3 / *totals.volume_m3,

@@ -5,16 +5,15 @@
 namespace boardmark::report {
 namespace {
 
-constexpr std::size_t widest_name = 26;
+constexpr std::size_t widest_name = 22;
+constexpr std::size_t end_shown = 8;
+constexpr std::string_view cut = "..";
 
-/// The longest beginning of a text that fits a width and does not cut a character.
-std::string beginning(const std::string& text, std::size_t width) {
-    std::string result = text;
-    while (!result.empty() && (text::display_width(result) > width ||
-                               text::first_invalid_byte(result).has_value())) {
-        result.pop_back();
-    }
-    return result;
+/// The shortest end of a text that leaves at most a width.
+std::string ending(std::string_view text, std::size_t width) {
+    const std::size_t all = text::display_width(text);
+    const std::size_t before = all > width ? all - width : 0;
+    return std::string{text.substr(text::beginning(text, before).size())};
 }
 
 } // namespace
@@ -79,13 +78,18 @@ std::string name_of(core::Governor governor) {
     return "";
 }
 
-core::Marks marks_of(const core::Check& check) { return core::with_confidence({}, check.source); }
+core::Marks marks_of(const core::Check& check) {
+    return core::with_confidence({}, check.source);
+}
 
 std::string column_name(const std::string& name) {
     const std::string harmless = text::printable(name);
-    return text::display_width(harmless) <= widest_name
-               ? harmless
-               : beginning(harmless, widest_name - 2) + "..";
+    if (text::display_width(harmless) <= widest_name) {
+        return harmless;
+    }
+    // The end is kept: names of one plant often differ there.
+    return text::beginning(harmless, widest_name - cut.size() - end_shown) + std::string{cut} +
+           ending(harmless, end_shown);
 }
 
 } // namespace boardmark::report

@@ -3,10 +3,10 @@
 #include <boardmark/units/rounding.hpp>
 #include <boardmark/units/unit.hpp>
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
-
-#include <fmt/format.h>
 
 namespace boardmark::report {
 namespace {
@@ -25,8 +25,9 @@ std::string stepped(double value, const Style& style, int finer) {
     const double step = style.step / std::pow(10, finer);
     const double amount = units::unit(style.unit).from_inside(value);
     const int decimals =
-        finer == 0 ? style.decimals
-                   : std::max(style.decimals, static_cast<int>(std::ceil(-std::log10(step) - 1e-9)));
+        finer == 0
+            ? style.decimals
+            : std::max(style.decimals, static_cast<int>(std::ceil(-std::log10(step) - 1e-9)));
     return fmt::format("{:.{}f} {}", units::nearest({.amount = amount, .step = step}), decimals,
                        style.unit);
 }
@@ -69,7 +70,7 @@ std::string age(double days) {
 std::string mass(double kg, std::string_view unit) {
     const double amount = units::unit(unit).from_inside(kg);
     const int decimals = std::abs(amount) < 100 ? 2 : std::abs(amount) < 1000 ? 1 : 0;
-    return fmt::format("{:.{}f} {}", amount, decimals, unit);
+    return fixed(amount, decimals) + " " + std::string{unit};
 }
 
 } // namespace

@@ -1,15 +1,15 @@
 #include "text_parts.hpp"
 
+#include <boardmark/report/words.hpp>
+
 #include "grid.hpp"
 #include "names.hpp"
 #include "quantity_format.hpp"
 #include "wrap.hpp"
 
-#include <boardmark/report/words.hpp>
+#include <fmt/format.h>
 
 #include <algorithm>
-
-#include <fmt/format.h>
 
 namespace boardmark::report {
 namespace {
@@ -72,17 +72,19 @@ std::string confidence_text(core::Confidence confidence) {
 
 } // namespace
 
-std::string section(const std::string& name) { return "\n" + name + "\n"; }
+std::string section(const std::string& name) {
+    return "\n" + name + "\n";
+}
 
 std::string verdict_line(const std::vector<core::Check>& checks, const TextStyle& style) {
     const std::size_t failing = count(checks, core::Verdict::fails);
     const std::size_t open = count(checks, core::Verdict::not_checked);
     const std::size_t watched = count(checks, core::Verdict::watch);
     std::string line =
-        failing > 0 ? fmt::format("DO NOT USE AS IT IS: {} requirement{} not met ({}).", failing,
-                                  failing == 1 ? " is" : "s are",
-                                  ids_of(checks, core::Verdict::fails))
-                    : std::string{"No requirement that could be checked is broken."};
+        failing > 0
+            ? fmt::format("DO NOT USE AS IT IS: {} requirement{} not met ({}).", failing,
+                          failing == 1 ? " is" : "s are", ids_of(checks, core::Verdict::fails))
+            : std::string{"No requirement that could be checked is broken."};
     if (watched > 0) {
         line += fmt::format(" To watch: {}.", ids_of(checks, core::Verdict::watch));
     }
@@ -134,7 +136,7 @@ std::string text_of_cautions(const std::vector<core::Phrase>& cautions, const Te
     return result;
 }
 
-std::string quantity_name(const core::Step& step) {
+std::string quantity_name(const core::Step& step, core::UnitSystem system) {
     std::string name = step.quantity;
     std::ranges::replace(name, '_', ' ');
     const auto replace_word = [&](std::string_view from, std::string_view to) {
@@ -144,7 +146,7 @@ std::string quantity_name(const core::Step& step) {
     };
     replace_word("w cm", "w/cm");
     replace_word("binder", "cementitious material");
-    return name;
+    return system == core::UnitSystem::us ? in_us_trade_words(name) : name;
 }
 
 std::string shown_value(const core::Step& step, core::UnitSystem system) {
@@ -154,15 +156,15 @@ std::string shown_value(const core::Step& step, core::UnitSystem system) {
 std::string text_of_reasons(const std::vector<core::Step>& steps, const TextStyle& style) {
     std::string result;
     for (const core::Step& step : steps) {
-        result += fmt::format("  {} = {}\n", quantity_name(step), shown_value(step, style.system));
+        result += fmt::format("  {} = {}\n", quantity_name(step, style.system),
+                              shown_value(step, style.system));
         const Indent indent{.first = "      ", .other = "              "};
         result += wrapped("reason: " + words(step.reason, style.system), indent);
-        result += wrapped(fmt::format("source: {} ({}){}",
-                                      step.source.citation.empty() ? "none needed"
-                                                                   : step.source.citation,
-                                      name_of(step.provenance),
-                                      confidence_text(step.source.confidence)),
-                          indent);
+        result +=
+            wrapped(fmt::format("source: {} ({}){}",
+                                step.source.citation.empty() ? "none needed" : step.source.citation,
+                                name_of(step.provenance), confidence_text(step.source.confidence)),
+                    indent);
         std::vector<std::string> inputs;
         for (const core::Argument& argument : step.reason.arguments) {
             const auto* quantity = std::get_if<core::Quantity>(&argument.value);

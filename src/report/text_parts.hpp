@@ -25,7 +25,7 @@ std::string text_of_reasons(const std::vector<core::Step>& steps, const TextStyl
 std::string text_of_limits(const std::vector<core::Check>& checks);
 
 /// The name of a step's quantity in words: "required average strength".
-std::string quantity_name(const core::Step& step);
+std::string quantity_name(const core::Step& step, core::UnitSystem system);
 
 /// A value of a step, or a dash where it has none.
 std::string shown_value(const core::Step& step, core::UnitSystem system);

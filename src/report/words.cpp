@@ -1,15 +1,14 @@
 #include <boardmark/report/words.hpp>
+#include <boardmark/text/utf8.hpp>
 
 #include "quantity_format.hpp"
 #include "wrap.hpp"
 
-#include <boardmark/text/utf8.hpp>
+#include <fmt/args.h>
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
-
-#include <fmt/args.h>
-#include <fmt/format.h>
 
 namespace boardmark::report {
 namespace {
@@ -18,8 +17,7 @@ constexpr int most_digits_more = 4;
 
 const core::Quantity* quantity_named(const core::Phrase& phrase, std::string_view name) {
     const auto found = std::ranges::find(phrase.arguments, name, &core::Argument::name);
-    return found == phrase.arguments.end() ? nullptr
-                                           : std::get_if<core::Quantity>(&found->value);
+    return found == phrase.arguments.end() ? nullptr : std::get_if<core::Quantity>(&found->value);
 }
 
 /// How many digits more tell a value from its limit.
@@ -40,6 +38,17 @@ int digits_more(const core::Phrase& phrase, core::UnitSystem system) {
 
 } // namespace
 
+std::string in_us_trade_words(std::string text) {
+    constexpr std::string_view word = "cementitious material";
+    for (std::size_t at = 0; (at = text.find(word, at)) != std::string::npos;) {
+        at += word.size();
+        if (at == text.size() || text[at] != 's') {
+            text.insert(at, "s");
+        }
+    }
+    return text;
+}
+
 std::string words(const core::Phrase& phrase, core::UnitSystem system) {
     const int digits = digits_more(phrase, system);
     fmt::dynamic_format_arg_store<fmt::format_context> arguments;
@@ -47,18 +56,19 @@ std::string words(const core::Phrase& phrase, core::UnitSystem system) {
         const bool compared = argument.name == "value" || argument.name == "limit";
         const auto* quantity = std::get_if<core::Quantity>(&argument.value);
         arguments.push_back(fmt::arg(argument.name.c_str(),
-                                     quantity ? shown(*quantity, system, compared ? digits : 0)
-                                              : text::printable(std::get<std::string>(
-                                                    argument.value))));
+                                     quantity
+                                         ? shown(*quantity, system, compared ? digits : 0)
+                                         : text::printable(std::get<std::string>(argument.value))));
     }
-    return fmt::vformat(phrase.text, arguments);
+    return fmt::vformat(
+        system == core::UnitSystem::us ? in_us_trade_words(phrase.text) : phrase.text, arguments);
 }
 
 std::string text(const core::Unresolved& unresolved, const std::string& file,
                  core::UnitSystem system) {
-    std::string result = wrapped(text::printable(file) + ": no mix follows: " +
-                                     words(unresolved.what, system),
-                                 {.first = "", .other = "    "});
+    std::string result =
+        wrapped(text::printable(file) + ": no mix follows: " + words(unresolved.what, system),
+                {.first = "", .other = "    "});
     result += "ways out:\n";
     for (std::size_t i = 0; i < unresolved.ways_out.size(); ++i) {
         result += wrapped(words(unresolved.ways_out[i], system),

@@ -36,26 +36,29 @@ std::vector<std::string> lines_of(std::string_view text, std::size_t width) {
     std::size_t at = 0;
     while (at < text.size()) {
         const std::size_t end = std::min(text.find(' ', at), text.size());
-        const std::string word{text.substr(at, end - at)};
+        std::string word{text.substr(at, end - at)};
         at = end + 1;
         if (word.empty()) {
             continue;
         }
-        std::string& line = lines.back();
-        const std::size_t taken = text::display_width(line);
-        if (!line.empty() && taken + 1 + text::display_width(word) > width) {
-            lines.push_back(word);
-        } else {
-            line += (line.empty() ? "" : " ") + word;
+        const std::size_t taken = text::display_width(lines.back());
+        if (taken > 0 && taken + 1 + text::display_width(word) > width) {
+            lines.emplace_back();
         }
+        while (text::display_width(word) > width) { // a word wider than the page is broken
+            const std::string part = text::beginning(word, width);
+            word.erase(0, part.size());
+            lines.back() = part;
+            lines.emplace_back();
+        }
+        lines.back() += (lines.back().empty() ? "" : " ") + word;
     }
     return lines;
 }
 
 std::string wrapped(std::string_view text, const Indent& indent) {
     std::string result;
-    for (const std::string& line :
-         lines_of(text, page_width - text::display_width(indent.other))) {
+    for (const std::string& line : lines_of(text, page_width - text::display_width(indent.other))) {
         result += (result.empty() ? indent.first : indent.other) + line + "\n";
     }
     return result;

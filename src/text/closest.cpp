@@ -6,8 +6,24 @@
 namespace boardmark::text {
 namespace {
 
+using Letters = std::vector<std::string_view>;
+
+/// The letters of a text, however many bytes each takes.
+Letters letters_of(std::string_view text) {
+    Letters letters;
+    for (std::size_t at = 0; at < text.size();) {
+        std::size_t end = at + 1;
+        while (end < text.size() && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80) {
+            ++end;
+        }
+        letters.push_back(text.substr(at, end - at));
+        at = end;
+    }
+    return letters;
+}
+
 /// Optimal string alignment distance: insertions, deletions, substitutions, neighbouring swaps.
-std::size_t distance(std::string_view left, std::string_view right) {
+std::size_t distance(const Letters& left, const Letters& right) {
     const std::size_t columns = right.size() + 1;
     std::vector<std::size_t> cost((left.size() + 1) * columns);
     const auto at = [&](std::size_t i, std::size_t j) -> std::size_t& {
@@ -36,14 +52,16 @@ std::size_t distance(std::string_view left, std::string_view right) {
 std::optional<std::string_view> closest(std::string_view word,
                                         std::span<const std::string_view> candidates) {
     constexpr std::size_t longest_word = 80;
-    if (word.size() > longest_word) {
+    const Letters written = letters_of(word);
+    if (written.size() > longest_word) {
         return std::nullopt;
     }
     std::optional<std::string_view> best;
     std::size_t best_distance = 3;
     for (const std::string_view candidate : candidates) {
-        const std::size_t far = distance(word, candidate);
-        if (far < best_distance && 2 * far < std::max(word.size(), candidate.size())) {
+        const Letters known = letters_of(candidate);
+        const std::size_t far = distance(written, known);
+        if (far < best_distance && 2 * far < std::max(written.size(), known.size())) {
             best = candidate;
             best_distance = far;
         }

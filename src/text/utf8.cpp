@@ -17,8 +17,8 @@ struct Decoded {
 std::optional<Decoded> decode(std::string_view text, std::size_t at) {
     utf8proc_int32_t character = -1;
     const auto* bytes = reinterpret_cast<const utf8proc_uint8_t*>(text.data());
-    const auto length = utf8proc_iterate(
-        bytes + at, static_cast<utf8proc_ssize_t>(text.size() - at), &character);
+    const auto length =
+        utf8proc_iterate(bytes + at, static_cast<utf8proc_ssize_t>(text.size() - at), &character);
     if (length <= 0) {
         return std::nullopt;
     }
@@ -97,6 +97,21 @@ std::size_t display_width(std::string_view text) {
         width += static_cast<std::size_t>(utf8proc_charwidth(character));
     });
     return width;
+}
+
+std::string beginning(std::string_view text, std::size_t width) {
+    std::size_t end = 0;
+    std::size_t taken = 0;
+    while (end < text.size()) {
+        const auto decoded = decode(text, end);
+        const std::size_t length = decoded ? decoded->length : 1;
+        taken += display_width(text.substr(end, length));
+        if (end > 0 && taken > width) {
+            break;
+        }
+        end += length;
+    }
+    return std::string{text.substr(0, end)};
 }
 
 std::string printable(std::string_view text) {

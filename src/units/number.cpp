@@ -1,5 +1,6 @@
 #include <boardmark/units/number.hpp>
 
+#include <algorithm>
 #include <cctype>
 #include <locale>
 #include <optional>
@@ -8,7 +9,9 @@
 namespace boardmark::units {
 namespace {
 
-bool is_digit(char character) { return character >= '0' && character <= '9'; }
+bool is_digit(char character) {
+    return character >= '0' && character <= '9';
+}
 
 std::size_t count_digits(std::string_view text, std::size_t from) {
     std::size_t end = from;
@@ -46,11 +49,10 @@ Misreading no_digits(std::string_view text, std::size_t at) {
 
 Misreading comma_in_number(std::string_view text, std::size_t comma) {
     std::string written{text};
-    const bool groups_thousands =
-        count_digits(text, comma + 1) == 3 &&
-        (comma + 4 == text.size() || !std::isalnum(static_cast<unsigned char>(text[comma + 4])));
+    const std::size_t digits = count_digits(text, comma + 1);
+    const bool groups_thousands = digits == 3;
     if (groups_thousands) {
-        written.erase(comma, 1);
+        std::erase(written, ',');
         return {comma, "a number has no comma", "write '" + written + "'"};
     }
     written[comma] = '.';
@@ -112,8 +114,10 @@ Reading<LeadingNumber> read_unsigned(std::string_view text, std::size_t start) {
         return no_digits(text, start);
     }
     if (whole_digits > 1 && text[start] == '0') {
+        const std::size_t last_zero =
+            std::min(text.find_first_not_of('0', start), start + whole_digits - 1);
         return Misreading{start, "a number has no leading zero",
-                          "write '" + std::string{text.substr(start + 1)} + "'"};
+                          "write '" + std::string{text.substr(last_zero)} + "'"};
     }
     if (whole_digits == 1 && text[start] == '0' && end < text.size() &&
         (text[end] == 'x' || text[end] == 'X')) {
@@ -145,6 +149,10 @@ Reading<LeadingNumber> read_unsigned(std::string_view text, std::size_t start) {
     }
     if (point) {
         end += 1 + decimals;
+        if (end < text.size() && text[end] == ',') {
+            return Misreading{end, "a number has no comma",
+                              "write one point and no other mark, as in 3000.5"};
+        }
     }
     end += exponent_length(text, end);
     const auto value = convert(text.substr(start, end - start));

@@ -1,6 +1,5 @@
-#include <boardmark/units/quantity.hpp>
-
 #include <boardmark/units/number.hpp>
+#include <boardmark/units/quantity.hpp>
 
 #include <algorithm>
 #include <cctype>
@@ -23,6 +22,7 @@ struct Refused {
 constexpr Refused refused_units[] = {
     {"ton", "'ton' has three meanings", "'short ton' (2000 lb) or 't' (1000 kg)"},
     {"tons", "'tons' has three meanings", "'short ton' (2000 lb) or 't' (1000 kg)"},
+    {"ksi", "'ksi' is not a unit known here", "psi (3 ksi is 3000 psi)"},
     {"lb/in2", "'lb/in2' is not a unit known here", "'psi'"},
     {"oz/cwt", "'oz/cwt' does not say which ounce", "'fl oz/cwt'"},
     {"oz", "'oz' does not say which ounce", "'fl oz' for a liquid"},
@@ -37,6 +37,10 @@ Misreading unknown_unit(std::string_view text, std::size_t at) {
         if (refused.spelling == spelling) {
             return {at, std::string{refused.why}, "write " + std::string{refused.write}};
         }
+    }
+    constexpr std::string_view no_break_space = "\xC2\xA0";
+    if (spelling.starts_with(no_break_space)) {
+        return {at, "an invisible no-break space stands before the unit", "write a plain space"};
     }
     const std::string what = "'" + std::string{spelling} + "' is not a unit known here";
     for (const Unit& known : all_units()) {

@@ -8,7 +8,8 @@ namespace boardmark::units {
 double nearest(Graduated reading) {
     // A tie that binary fractions miss by their last digits (2.5 steps stored as 2.4999…) is a tie.
     const double steps = reading.amount / reading.step;
-    return std::copysign(std::floor(std::abs(steps) + 0.5 + 1e-9), steps) * reading.step;
+    const double whole = std::floor(std::abs(steps) + 0.5 + 1e-9);
+    return whole == 0 ? 0 : std::copysign(whole, steps) * reading.step; // no minus before a zero
 }
 
 std::string inch_fraction(double inches) {

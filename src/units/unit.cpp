@@ -68,7 +68,8 @@ constexpr std::array units_read{
     Unit{"min", Dimension::time, 1.0 / 1440, 0, si},
     Unit{"h", Dimension::time, 1.0 / 24, 0, si},
     Unit{"d", Dimension::time, 1, 0, si},
-    Unit{"months", Dimension::time, days_in_month, 0, "mean month of the Julian year, 365.25 d / 12"},
+    Unit{"months", Dimension::time, days_in_month, 0,
+         "mean month of the Julian year, 365.25 d / 12"},
 
     Unit{"degC", Dimension::temperature, 1, 0, si},
     Unit{"degF", Dimension::temperature, 5.0 / 9, -32, nist},
@@ -82,7 +83,9 @@ constexpr std::array units_read{
 
 } // namespace
 
-std::span<const Unit> all_units() { return units_read; }
+std::span<const Unit> all_units() {
+    return units_read;
+}
 
 const Unit* find_unit(std::string_view spelling) {
     const auto* found = std::ranges::find(units_read, spelling, &Unit::spelling);

@@ -21,12 +21,11 @@ int main() {
     sand.aggregate.absorption_percent = 0.7;
     sand.aggregate.fineness_modulus = 2.8;
 
-    core::Mix mix{.title = "Built in memory",
-                  .system = core::UnitSystem::si,
-                  .requirements = {.code = "ACI 318-19",
-                                   .exposure = {"F1"},
-                                   .strength_mpa = 25,
-                                   .slump_mm = 75}};
+    core::Mix mix{
+        .title = "Built in memory",
+        .system = core::UnitSystem::si,
+        .requirements = {
+            .code = "ACI 318-19", .exposure = {"F1"}, .strength_mpa = 25, .slump_mm = 75}};
     mix.binder = {{cement, 100}};
     mix.coarse = {{stone, 100}};
     mix.fine = {{sand, 100}};

@@ -1,10 +1,10 @@
 // Coarse and fine aggregate, their blends and their states.
 
-#include "base_mix.hpp"
-#include "support.hpp"
-
 #include <boardmark/core/fineness_modulus.hpp>
 #include <boardmark/core/unresolved.hpp>
+
+#include "base_mix.hpp"
+#include "support.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -19,9 +19,10 @@ const std::string average = "  average_strength: 5000 psi\n";
 
 std::string blend(const std::string& key = "") {
     std::string yaml = text({.requirements = average});
-    yaml.replace(yaml.find("  sand:"), 2,
-                 "  pea: {kind: coarse aggregate, nominal_max_size: 3/8 in, relative_density: 2.60, "
-                 "absorption: 2.0 %, dry_rodded_density: 90 lb/ft3}\n  ");
+    yaml.replace(
+        yaml.find("  sand:"), 2,
+        "  pea: {kind: coarse aggregate, nominal_max_size: 3/8 in, relative_density: 2.60, "
+        "absorption: 2.0 %, dry_rodded_density: 90 lb/ft3}\n  ");
     yaml.replace(yaml.find("coarse: {stone: 100 %}"), 22, "coarse: {stone: 60 %, pea: 40 %}" + key);
     return yaml;
 }
@@ -58,7 +59,8 @@ TEST_CASE("an oven-dry relative density is carried to SSD") {
     const auto stone = solve(yaml).ingredient("stone");
     CHECK_THAT(*stone.relative_density, WithinAbs(2.60 * 1.005, 1e-12));
     // Volume of the SSD grain: dry mass over the oven-dry relative density.
-    CHECK_THAT(*stone.volume_m3, WithinAbs(*stone.dry_kg_m3 / (2.60 * inside(62.4, "lb/ft3")), 1e-12));
+    CHECK_THAT(*stone.volume_m3,
+               WithinAbs(*stone.dry_kg_m3 / (2.60 * inside(62.4, "lb/ft3")), 1e-12));
 }
 
 TEST_CASE("selections replace and adjust the coarse volume") {
@@ -91,8 +93,8 @@ TEST_CASE("a fine share divides the aggregate volume and needs no modulus") {
 
 TEST_CASE("usual aggregate figures make an estimate") {
     std::string yaml = text({.requirements = average});
-    yaml.replace(yaml.find(", relative_density: 2.64, absorption: 0.7 %, fineness_modulus: 2.8"), 66,
-                 ", typical: yes");
+    yaml.replace(yaml.find(", relative_density: 2.64, absorption: 0.7 %, fineness_modulus: 2.8"),
+                 66, ", typical: yes");
     const Solved solved = solve(yaml);
     CHECK(solved.proportions.estimate);
     CHECK_THAT(solved.proportions.worksheet.cautions.front().text, Contains("must not be batched"));
@@ -101,7 +103,8 @@ TEST_CASE("usual aggregate figures make an estimate") {
 
 TEST_CASE("a sieve missing from the series gives no modulus") {
     const std::vector<double> series{0.15, 0.3, 0.6, 1.18, 2.36, 4.75, 9.5, 19};
-    // CRD-C 104-80 fine aggregate example: retained 0, 4, 21, 46, 74, 89, 95 from 3/8 in to No. 100.
+    // CRD-C 104-80 fine aggregate example: retained 0, 4, 21, 46, 74, 89, 95 from 3/8 in to No.
+    // 100.
     std::vector<core::SievePassing> sieves{{9.525, 100}, {4.75, 96}, {2.36, 79}, {1.18, 54},
                                            {0.6, 26},    {0.3, 11},  {0.15, 5}};
     CHECK_THAT(*core::fineness_modulus(sieves, series), WithinAbs(3.29, 1e-9));

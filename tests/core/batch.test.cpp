@@ -1,10 +1,10 @@
 // Batch weights at the moistures of the stockpile.
 
-#include "base_mix.hpp"
-#include "support.hpp"
-
 #include <boardmark/core/batch.hpp>
 #include <boardmark/core/unresolved.hpp>
+
+#include "base_mix.hpp"
+#include "support.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -63,8 +63,7 @@ TEST_CASE("a stockpile wetter than the mix has room for leads to no batch") {
 }
 
 TEST_CASE("weights come in whole steps of the scale and the ratio is theirs") {
-    const core::Batch batch =
-        batch_of(mix_to_batch(), {.volume_m3 = 0.02, .resolution_kg = 0.5});
+    const core::Batch batch = batch_of(mix_to_batch(), {.volume_m3 = 0.02, .resolution_kg = 0.5});
     double sum_kg = 0;
     for (const core::BatchItem& weighed : batch.items) {
         INFO(weighed.name);
@@ -88,8 +87,7 @@ TEST_CASE("a scale too coarse for an item is refused by its name") {
 }
 
 TEST_CASE("the ticket says when the reducer goes in and what is dosed by trial") {
-    const core::Batch batch =
-        batch_of(mix_to_batch(), {.volume_m3 = 0.05, .resolution_kg = {}});
+    const core::Batch batch = batch_of(mix_to_batch(), {.volume_m3 = 0.05, .resolution_kg = {}});
     REQUIRE(batch.cautions.size() == 2);
     CHECK_THAT(batch.cautions[0].text, Contains("goes in last") && Contains("Hold back"));
     CHECK_THAT(batch.cautions[1].text, Contains("by trial"));

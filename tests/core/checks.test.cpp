@@ -1,9 +1,8 @@
 // When a check applies and what it says; the limits themselves are held in tests/published.
 
 #include "base_mix.hpp"
-#include "support.hpp"
-
 #include "core/checks/compare.hpp"
+#include "support.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -56,8 +55,7 @@ TEST_CASE("caps on supplementary materials apply in F3 alone") {
 
 TEST_CASE("what a blended cement holds is counted and an unknown one is not guessed") {
     const std::string f3 = "  exposure: [F3, S0, W1, C2]\n";
-    const Solved stated =
-        with_cement("kind: blended cement, contains: {slag cement: 60 %}", f3);
+    const Solved stated = with_cement("kind: blended cement, contains: {slag cement: 60 %}", f3);
     CHECK(stated.check("scm.slag_cement")->verdict == Verdict::fails);
     CHECK(*stated.check("scm.slag_cement")->value == Approx(60));
     const Solved unknown = with_cement("kind: blended cement", f3);
@@ -104,8 +102,8 @@ TEST_CASE("chloride is summed only where every material states it") {
     CHECK(with(c2 + "  reinforced: no\n").check("chloride.exposure") == nullptr);
 
     std::string yaml = text({.requirements = average + c2});
-    for (const char* kind : {"portland cement", "coarse aggregate", "fine aggregate",
-                             "high-range water reducer"}) {
+    for (const char* kind :
+         {"portland cement", "coarse aggregate", "fine aggregate", "high-range water reducer"}) {
         const std::string key = std::string{"kind: "} + kind;
         const std::string share = std::string{kind} == "fine aggregate" ? "0.10 %" : "0 %";
         yaml.replace(yaml.find(key), key.size(), key + ", chloride: " + share);

@@ -1,19 +1,19 @@
-// Which of strength, exposure, minimum and selections decides the paste. The rules are the project's
-// own; the table values used are ACI 211.1-91 Tables 6.3.3 and 6.3.4(a): 305 lb/yd3 (air-entrained,
-// 3 to 4 in, 3/4 in), w/c 0.40 at 5000 psi air-entrained.
+// Which of strength, exposure, minimum and selections decides the paste. The rules are the
+// project's own; the table values used are ACI 211.1-91 Tables 6.3.3 and 6.3.4(a): 305 lb/yd3
+// (air-entrained, 3 to 4 in, 3/4 in), w/c 0.40 at 5000 psi air-entrained.
+
+#include <boardmark/core/unresolved.hpp>
 
 #include "base_mix.hpp"
 #include "support.hpp"
-
-#include <boardmark/core/unresolved.hpp>
 
 #include <catch2/catch.hpp>
 
 using namespace boardmark;
 using namespace boardmark::test;
-using core::Governor;
 using Catch::Matchers::Contains;
 using Catch::Matchers::WithinAbs;
+using core::Governor;
 
 namespace {
 
@@ -23,7 +23,9 @@ const std::string curve = "  strength_curve: {0.36: 6900 psi, 0.40: 6200 psi, 0.
 const std::string average_5000 =
     "  average_strength: 5000 psi\n  average_strength_basis: \"a test\"\n";
 
-double lb_yd3(double kg_m3) { return in_unit(kg_m3, "lb/yd3"); }
+double lb_yd3(double kg_m3) {
+    return in_unit(kg_m3, "lb/yd3");
+}
 
 std::string what_stops(const BaseMix& mix) {
     try {

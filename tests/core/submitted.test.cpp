@@ -1,8 +1,8 @@
 // Amounts that somebody else chose.
 
-#include "support.hpp"
-
 #include <boardmark/core/unresolved.hpp>
+
+#include "support.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -26,16 +26,19 @@ struct Submitted {
 
 std::string text(const Submitted& mix) {
     return "boardmark: 1\ntitle: Submitted\nreporting: us\nrequirements:\n  code: ACI 318-19\n"
-           "  exposure: " + mix.exposure + "\n  strength: 5000 psi\n  slump: 4 in\nmaterials:\n"
+           "  exposure: " +
+           mix.exposure +
+           "\n  strength: 5000 psi\n  slump: 4 in\nmaterials:\n"
            "  cement: {kind: portland cement}\n  slag: {kind: slag cement}\n"
            "  reducer: {kind: high-range water reducer, relative_density: 1.07, solids: 35 %}\n" +
-           mix.materials +
-           "proportions:\n  volume: 1 yd3\n  water: " + mix.water +
+           mix.materials + "proportions:\n  volume: 1 yd3\n  water: " + mix.water +
            "\n  cement: 480 lb\n  slag: 160 lb\n  reducer: 51 fl oz\n  air: " + mix.air + "\n" +
            mix.aggregates + mix.more;
 }
 
-Solved check(const Submitted& mix) { return solve(text(mix), input::Purpose::check); }
+Solved check(const Submitted& mix) {
+    return solve(text(mix), input::Purpose::check);
+}
 
 // 51 fl oz × 231/128/1728 ft3 × 1.07 × 62.4 lb/ft3 × 0.65
 constexpr double liquid_lb = 51 * 231.0 / 128 / 1728 * 1.07 * 62.4 * 0.65;

@@ -1,9 +1,9 @@
 // How the tables of water and air are entered. Table values: ACI 211.1-91 Table 6.3.3.
 
+#include <boardmark/core/unresolved.hpp>
+
 #include "base_mix.hpp"
 #include "support.hpp"
-
-#include <boardmark/core/unresolved.hpp>
 
 #include <catch2/catch.hpp>
 
@@ -45,8 +45,8 @@ TEST_CASE("which columns apply follows the class or the stated air") {
         {"  air: 2.9 %\n", "{}", 340, 2.9}, // less than one point above
         {"", "{air: 5 %}", 305, 5.0},
         {"", "{air: 2.5 %}", 340, 2.5},
-        {"  air: 6 %\n", "{air: 2 %}", 340, 2.0},               // selected before required
-        {"  exposure: [F2]\n", "{air: 2 %}", 305, 2.0},         // the class asks for entrained air
+        {"  air: 6 %\n", "{air: 2 %}", 340, 2.0},       // selected before required
+        {"  exposure: [F2]\n", "{air: 2 %}", 305, 2.0}, // the class asks for entrained air
     }));
     INFO(requirements << selections);
     const Solved solved = with(requirements, selections);

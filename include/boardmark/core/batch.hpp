@@ -10,7 +10,7 @@ namespace boardmark::core {
 
 /// What is to be batched.
 struct BatchOrder {
-    double volume_m3; ///< > 0, the allowance included
+    double volume_m3;                    ///< > 0, the allowance included
     std::optional<double> resolution_kg; ///< of the scale
 };
 
@@ -18,7 +18,7 @@ struct BatchOrder {
 struct BatchItem {
     std::string name;
     Role role;
-    double kg; ///< aggregates wet, as weighed; water as added at the mixer
+    double kg;                    ///< aggregates wet, as weighed; water as added at the mixer
     std::optional<double> litres; ///< liquids only
     bool by_trial = false;
     std::optional<double> moisture_percent = {}; ///< of an aggregate, total

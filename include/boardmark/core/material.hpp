@@ -39,14 +39,14 @@ struct SievePassing {
 
 /// What the aggregate test report says.
 struct AggregateFigures {
-    bool relative_density_is_oven_dry = false; ///< otherwise saturated surface-dry
-    std::optional<double> absorption_percent;  ///< of oven-dry mass
-    std::optional<double> moisture_percent;    ///< total, of oven-dry mass
-    std::optional<double> nominal_max_size_mm; ///< coarse only
+    bool relative_density_is_oven_dry = false;      ///< otherwise saturated surface-dry
+    std::optional<double> absorption_percent;       ///< of oven-dry mass
+    std::optional<double> moisture_percent;         ///< total, of oven-dry mass
+    std::optional<double> nominal_max_size_mm;      ///< coarse only
     std::optional<double> dry_rodded_density_kg_m3; ///< coarse only
     std::optional<double> fineness_modulus;         ///< fine only
     std::vector<SievePassing> sieves;               ///< fine only, any order
-    bool typical = false; ///< figures left out may be the usual ones
+    bool typical = false;                           ///< figures left out may be the usual ones
 };
 
 /// A dose and the water that it saves at equal slump.
@@ -57,7 +57,7 @@ struct WaterReductionPoint {
 
 /// What the product data sheet says of an admixture.
 struct AdmixtureFigures {
-    std::optional<double> solids_percent; ///< by mass of the product
+    std::optional<double> solids_percent;             ///< by mass of the product
     std::vector<WaterReductionPoint> water_reduction; ///< increasing doses of one basis
     bool standard_minimum_reduction = false;          ///< the least that its standard demands
 };
@@ -67,8 +67,9 @@ struct AdmixtureFigures {
 struct Material {
     std::string name; ///< the user's own, 1–80 characters
     Kind kind;
-    std::string standard = {};                   ///< "ASTM C150 II"; may be empty
-    std::optional<double> relative_density = {}; ///< to water; the basis is stated with the aggregate
+    std::string standard = {}; ///< "ASTM C150 II"; may be empty
+    std::optional<double> relative_density =
+        {}; ///< to water; the basis is stated with the aggregate
     std::optional<double> chloride_percent = {}; ///< by mass of the material
     BinderFigures binder = {};
     AggregateFigures aggregate = {};

@@ -16,7 +16,7 @@ enum class UnitSystem { us, si };
 /// Values that the user fixes in place of the method's own; at most two of w/cm, water and binder.
 struct Selections {
     std::optional<double> w_cm;
-    bool w_cm_by_exposure = false; ///< the exposure limit itself, for a first trial
+    bool w_cm_by_exposure = false;     ///< the exposure limit itself, for a first trial
     std::optional<double> water_kg_m3; ///< final mixing water
     std::optional<double> binder_kg_m3;
     std::optional<double> air_percent;
@@ -41,9 +41,9 @@ struct Mix {
 /// An amount of one material in a submitted mix, per m3 of concrete.
 struct SubmittedAmount {
     Material material;
-    std::optional<double> kg_m3; ///< aggregates SSD
-    std::optional<double> m3_m3; ///< volume of product instead, where it was submitted so
-    bool by_trial = false;       ///< "as needed": counts as nothing
+    std::optional<double> kg_m3 = {}; ///< aggregates SSD
+    std::optional<double> m3_m3 = {}; ///< volume of product instead, where it was submitted so
+    bool by_trial = false;            ///< "as needed": counts as nothing
 };
 
 /// Amounts that someone else chose.

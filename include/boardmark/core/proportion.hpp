@@ -15,7 +15,8 @@ Proportions proportion(const Mix& mix, const Tables& tables);
 /// Takes submitted amounts as they are and sums them. Volumes stay absent where a relative density
 /// that no usual figure can stand in for (an aggregate's) is missing.
 ///
-/// @throws Unresolved where the water is less than the admixtures' liquid that it is said to include.
+/// @throws Unresolved where the water is less than the admixtures' liquid that it is said to
+/// include.
 Proportions accept(const SubmittedMix& mix, const Tables& tables);
 
 /// Either of the two, by what the file holds.

@@ -13,7 +13,8 @@ namespace boardmark::core {
 /// What decided the ratio of water to cementitious material.
 enum class Governor { strength, exposure, minimum_binder, given };
 
-/// The values from which the amounts follow. Absent where the calculation did not need or reach one.
+/// The values from which the amounts follow. Absent where the calculation did not need or reach
+/// one.
 struct Selection {
     double specified_strength_mpa;
     double required_average_strength_mpa;
@@ -38,13 +39,13 @@ struct Selection {
 struct Ingredient {
     std::string name;
     Role role;
-    double kg_m3;                    ///< aggregates SSD; admixtures the whole product
-    std::optional<double> dry_kg_m3; ///< oven-dry; absent for liquids and air
-    std::optional<double> volume_m3; ///< absolute; absent where no density is known
+    double kg_m3;                                ///< aggregates SSD; admixtures the whole product
+    std::optional<double> dry_kg_m3;             ///< oven-dry; absent for liquids and air
+    std::optional<double> volume_m3;             ///< absolute; absent where no density is known
     std::optional<double> relative_density = {}; ///< aggregates SSD
-    double liquid_kg_m3 = 0;         ///< of an admixture: its part of the mixing water
-    bool by_trial = false;           ///< dosed as needed; counts as nothing here
-    std::optional<Material> material = {}; ///< absent for water and air
+    double liquid_kg_m3 = 0;                     ///< of an admixture: its part of the mixing water
+    bool by_trial = false;                       ///< dosed as needed; counts as nothing here
+    std::optional<Material> material = {};       ///< absent for water and air
 };
 
 /// Sums over the ingredients.

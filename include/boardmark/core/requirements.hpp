@@ -8,10 +8,10 @@ namespace boardmark::core {
 
 /// Test records of a concrete of the same class, from which the standard deviation was computed.
 struct StrengthRecords {
-    int tests;                         ///< ≥ 1
-    double standard_deviation_mpa;     ///< ≥ 0
+    int tests;                          ///< ≥ 1
+    double standard_deviation_mpa;      ///< ≥ 0
     std::optional<double> strength_mpa; ///< specified strength of that concrete
-    std::optional<double> age_d;       ///< age of the records
+    std::optional<double> age_d;        ///< age of the records
 };
 
 /// A point of the user's own trials: the strength reached at a ratio.

@@ -78,9 +78,9 @@ struct ExposureClass {
     std::string name;    ///< "F2"
     std::string meaning; ///< in one plain line
     ClassLimits limits;
-    std::optional<ClassLimits> plain_limits;       ///< where plain concrete has others
-    std::optional<ClassLimits> pozzolanic_limits;  ///< where a pozzolan or slag opens another option
-    std::optional<double> chloride_percent; ///< water-soluble, by mass of cementitious material
+    std::optional<ClassLimits> plain_limits;      ///< where plain concrete has others
+    std::optional<ClassLimits> pozzolanic_limits; ///< where a pozzolan or slag opens another option
+    std::optional<double> chloride_percent;   ///< water-soluble, by mass of cementitious material
     std::vector<std::string> sulfate_cements; ///< designations that the class accepts
     std::string other_editions;               ///< what another edition says; may be empty
 
@@ -91,7 +91,7 @@ struct ExposureClass {
 struct AirRules {
     std::map<std::string, SizeRow> by_class; ///< percent
     double tolerance_percent;
-    double reduction_percent;         ///< permitted for stronger concrete
+    double reduction_percent; ///< permitted for stronger concrete
     double reduction_above_strength_mpa;
     std::string reduction_in_other_editions;
 };

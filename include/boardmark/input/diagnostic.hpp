@@ -27,7 +27,7 @@ using Diagnostics = std::vector<Diagnostic>;
 bool has_errors(const Diagnostics& diagnostics);
 
 /// The diagnostics as text for a terminal: each with its line and a caret, at most 20 of them, then
-/// a sentence that counts the errors of the file. Text from the file is made harmless.
-std::string render(const Diagnostics& diagnostics, const std::string& file);
+/// a sentence that counts the errors and names their files. Text from a file is made harmless.
+std::string render(const Diagnostics& diagnostics);
 
 } // namespace boardmark::input

@@ -43,7 +43,8 @@ struct MixReading {
     Diagnostics diagnostics;
 };
 
-/// Reads a mix file. Every error of the file is found in one run; nothing is thrown for a wrong text.
+/// Reads a mix file. Every error of the file is found in one run; nothing is thrown for a wrong
+/// text.
 ///
 /// @param text the bytes of the file, any at all
 /// @param file its name, for the diagnostics

@@ -12,6 +12,9 @@ namespace boardmark::report {
 /// Where a `value` would print like its `limit` without being it, both get more digits.
 std::string words(const core::Phrase& phrase, core::UnitSystem system);
 
+/// The US trade says "cementitious materials" where the other says "cementitious material".
+std::string in_us_trade_words(std::string text);
+
 /// Why no mix follows, and the ways out, as text for a terminal.
 std::string text(const core::Unresolved& unresolved, const std::string& file,
                  core::UnitSystem system);

@@ -21,6 +21,10 @@ std::size_t count_characters(std::string_view text);
 /// The text must be valid UTF-8.
 std::size_t display_width(std::string_view text);
 
+/// The longest beginning of a text that takes at most a width, and at least one character. The text
+/// must be valid UTF-8.
+std::string beginning(std::string_view text, std::size_t width);
+
 /// The text with every character that steers a terminal (controls, bidirectional overrides, bytes
 /// that are not UTF-8) written out as an escape such as `\u202E`.
 std::string printable(std::string_view text);

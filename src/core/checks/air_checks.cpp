@@ -1,10 +1,9 @@
-#include "compare.hpp"
-#include "exposure_limits.hpp"
-
 #include "../air_content.hpp"
 #include "../interpolation.hpp"
 #include "../phrases.hpp"
 #include "../tolerance.hpp"
+#include "compare.hpp"
+#include "exposure_limits.hpp"
 
 #include <algorithm>
 
@@ -78,15 +77,15 @@ Checks exposure_check(const CheckContext& context) {
     } else if (same(context.requirements.strength_mpa, rules.reduction_above_strength_mpa)) {
         text += ". {editions}"; // on the step itself the editions part
     }
-    check.message = {
-        std::move(text),
-        {quantity("value", {percent, Measure::percent}), word("classes", freezing->name),
-         word("editions", rules.reduction_in_other_editions),
-         quantity("target", {target->value, Measure::percent}),
-         quantity("size", {size_mm, Measure::aggregate_size}),
-         quantity("tolerance", {rules.tolerance_percent, Measure::ratio}),
-         quantity("strength", {rules.reduction_above_strength_mpa, Measure::strength}),
-         quantity("reduction", {rules.reduction_percent, Measure::ratio})}};
+    check.message = {std::move(text),
+                     {quantity("value", {percent, Measure::percent}),
+                      word("classes", freezing->name),
+                      word("editions", rules.reduction_in_other_editions),
+                      quantity("target", {target->value, Measure::percent}),
+                      quantity("size", {size_mm, Measure::aggregate_size}),
+                      quantity("tolerance", {rules.tolerance_percent, Measure::ratio}),
+                      quantity("strength", {rules.reduction_above_strength_mpa, Measure::strength}),
+                      quantity("reduction", {rules.reduction_percent, Measure::ratio})}};
     return {std::move(check)};
 }
 

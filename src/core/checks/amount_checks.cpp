@@ -1,8 +1,7 @@
-#include "compare.hpp"
-#include "checks.hpp"
-
 #include "../phrases.hpp"
 #include "../tolerance.hpp"
+#include "checks.hpp"
+#include "compare.hpp"
 
 #include <cmath>
 
@@ -71,8 +70,7 @@ Check heat_check(const CheckContext& context) {
     const TypicalFigure& watch = context.tables.practice.heat_watch_kg_m3;
     const double binder_kg_m3 = context.proportions.totals.binder_kg_m3;
     return {.id = "binder.heat",
-            .verdict =
-                above(binder_kg_m3, watch.value) ? Verdict::watch : Verdict::holds,
+            .verdict = above(binder_kg_m3, watch.value) ? Verdict::watch : Verdict::holds,
             .value = binder_kg_m3,
             .limit = Limit{.low = std::nullopt, .high = watch.value},
             .measure = Measure::concentration,

@@ -19,8 +19,8 @@ std::vector<Check> assess(const Requirements& requirements, const Proportions& p
 }
 
 bool any_fails(const std::vector<Check>& checks) {
-    return std::ranges::any_of(
-        checks, [](const Check& check) { return check.verdict == Verdict::fails; });
+    return std::ranges::any_of(checks,
+                               [](const Check& check) { return check.verdict == Verdict::fails; });
 }
 
 } // namespace boardmark::core

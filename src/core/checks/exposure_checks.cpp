@@ -1,6 +1,5 @@
-#include "exposure_limits.hpp"
-
 #include "../phrases.hpp"
+#include "exposure_limits.hpp"
 
 namespace boardmark::core {
 namespace {

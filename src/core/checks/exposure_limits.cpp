@@ -10,8 +10,8 @@ std::vector<StatedClass> stated_classes(const CheckContext& context) {
     std::vector<StatedClass> classes;
     for (const std::string& name : context.requirements.exposure) {
         const ExposureClass& exposure = context.tables.exposure_class(name);
-        classes.push_back({&exposure, &applicable_limits(
-                                          exposure, context.requirements.reinforced, pozzolanic)});
+        classes.push_back(
+            {&exposure, &applicable_limits(exposure, context.requirements.reinforced, pozzolanic)});
     }
     return classes;
 }

@@ -1,7 +1,6 @@
-#include "compare.hpp"
-#include "checks.hpp"
-
 #include "../phrases.hpp"
+#include "checks.hpp"
+#include "compare.hpp"
 
 namespace boardmark::core {
 namespace {
@@ -59,10 +58,10 @@ Checks check_aggregate_size(const CheckContext& context) {
                                         "clear_bar_spacing", section.clear_bar_spacing_mm,
                                         rules.of_bar_spacing, &rules.source, false},
                                        size_mm));
-        checks.push_back(check_passage({"size.cover", "clear cover", "clear_cover",
-                                        section.clear_cover_mm, rules.of_cover,
-                                        &rules.cover_source, true},
-                                       size_mm));
+        checks.push_back(
+            check_passage({"size.cover", "clear cover", "clear_cover", section.clear_cover_mm,
+                           rules.of_cover, &rules.cover_source, true},
+                          size_mm));
     }
     return checks;
 }

@@ -1,8 +1,7 @@
-#include "compare.hpp"
-#include "exposure_limits.hpp"
-
 #include "../phrases.hpp"
 #include "../required_strength.hpp"
+#include "compare.hpp"
+#include "exposure_limits.hpp"
 
 namespace boardmark::core {
 namespace {
@@ -48,8 +47,7 @@ Checks exposure_check(const CheckContext& context) {
 }
 
 Check average_check(const CheckContext& context) {
-    const auto by_code =
-        code_average(context.requirements, context.tables.code.average_strength);
+    const auto by_code = code_average(context.requirements, context.tables.code.average_strength);
     const auto& stated = context.requirements.average;
     Check check{.id = "strength.average",
                 .verdict = Verdict::not_checked,
@@ -66,8 +64,8 @@ Check average_check(const CheckContext& context) {
     const double average_mpa = context.proportions.selection.required_average_strength_mpa;
     check.value = average_mpa;
     check.limit = Limit{.low = by_code.strength_mpa, .high = std::nullopt};
-    check.verdict = at_least({average_mpa, by_code.strength_mpa,
-                              strength_precision_mpa(context.tables.system)});
+    check.verdict = at_least(
+        {average_mpa, by_code.strength_mpa, strength_precision_mpa(context.tables.system)});
     const bool has_basis = stated && !stated->basis.empty();
     if (check.verdict == Verdict::fails && has_basis) {
         check.verdict = Verdict::watch;

@@ -1,9 +1,8 @@
-#include "compare.hpp"
-#include "exposure_limits.hpp"
-
 #include "../phrases.hpp"
 #include "../tolerance.hpp"
 #include "../water_cement_ratio.hpp"
+#include "compare.hpp"
+#include "exposure_limits.hpp"
 
 #include <algorithm>
 #include <cctype>
@@ -16,8 +15,7 @@ std::vector<std::string> words_of(const std::string& designation) {
     std::vector<std::string> words{""};
     for (const char character : designation) {
         if (std::isalnum(static_cast<unsigned char>(character))) {
-            words.back() +=
-                static_cast<char>(std::toupper(static_cast<unsigned char>(character)));
+            words.back() += static_cast<char>(std::toupper(static_cast<unsigned char>(character)));
         } else if (!words.back().empty()) {
             words.emplace_back();
         }
@@ -63,11 +61,9 @@ Finding examine(const Material& cement, const ExposureClass& exposure,
     }
     const bool seawater_rule_applies = exposure.name == seawater.class_name &&
                                        cement.binder.c3a_percent &&
-                                       !above(*cement.binder.c3a_percent,
-                                              seawater.max_c3a_percent);
-    if (seawater_rule_applies &&
-        at_most({context.proportions.totals.w_cm, seawater.max_w_cm, w_cm_precision}) !=
-            Verdict::fails) {
+                                       !above(*cement.binder.c3a_percent, seawater.max_c3a_percent);
+    if (seawater_rule_applies && at_most({context.proportions.totals.w_cm, seawater.max_w_cm,
+                                          w_cm_precision}) != Verdict::fails) {
         return {Verdict::watch,
                 {"{name}: C3A {c3a} at w/cm not above {w_cm} is accepted in sea water, not in "
                  "sulfate soil ({source})",

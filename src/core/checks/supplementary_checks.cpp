@@ -1,7 +1,6 @@
+#include "../phrases.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
-
-#include "../phrases.hpp"
 
 #include <algorithm>
 

@@ -1,8 +1,7 @@
-#include "compare.hpp"
-#include "exposure_limits.hpp"
-
 #include "../phrases.hpp"
 #include "../tolerance.hpp"
+#include "compare.hpp"
+#include "exposure_limits.hpp"
 
 namespace boardmark::core {
 namespace {

@@ -1,0 +1,29 @@
+#include <boardmark/input/key_table.hpp>
+
+#include "input/fields.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+
+using namespace boardmark::input;
+
+TEST_CASE("the key table describes every key in the order of the format") {
+    const auto keys = key_table();
+    const auto fields = mix_fields();
+    REQUIRE(keys.size() == fields.size());
+    for (std::size_t i = 0; i < keys.size(); ++i) {
+        CHECK(keys[i].path == fields[i].path);
+        CHECK(keys[i].meaning == fields[i].meaning);
+        CHECK(keys[i].default_text == fields[i].default_text);
+        CHECK(keys[i].example == fields[i].example);
+    }
+}
+
+TEST_CASE("a described key") {
+    const auto keys = key_table();
+    const auto air = std::ranges::find(keys, "requirements.air", &DescribedKey::path);
+    REQUIRE(air != keys.end());
+    CHECK(air->default_text == "exposure");
+    CHECK(air->example == "air: exposure");
+}

@@ -1,0 +1,202 @@
+#include <boardmark/text/utf8.hpp>
+
+#include "report/printed.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <string>
+
+using namespace boardmark;
+using core::UnitSystem;
+using report::TextStyle;
+using test::Printed;
+
+namespace {
+
+constexpr std::size_t page = 100;
+
+std::string repeated(const std::string& text, int times) {
+    std::string result;
+    for (int i = 0; i < times; ++i) {
+        result += text;
+    }
+    return result;
+}
+
+/// Names that break tables: long, wide, steering the terminal, without a place to break. Each gets
+/// a letter more, which makes it unique.
+std::string a_hostile_name() {
+    return GENERATE(as<std::string>{}, "sand", "white quartz san", std::string(79, 'x'),
+                    repeated("砂", 79), repeated("e\xCC\x81", 40), repeated("\xE2\x80\xAE", 79),
+                    repeated("\x1B[31m", 16), repeated("long name ", 8), "a\nb\tc\rd",
+                    "\xFF\xFE\x80", repeated("😀", 40), "{value}", "%s%n", " ");
+}
+
+std::string widest_line(const std::string& text) {
+    std::string widest;
+    for (const std::string& line : test::lines(text)) {
+        if (text::display_width(line) > text::display_width(widest)) {
+            widest = line;
+        }
+    }
+    return widest;
+}
+
+void check_page(const std::string& text) {
+    CHECK(text::first_invalid_byte(text) == std::nullopt);
+    CHECK(text.find('\x1B') == std::string::npos);
+    CHECK(text.find('\t') == std::string::npos);
+    CHECK(text.find('\r') == std::string::npos);
+    CHECK(text.find("\xE2\x80\xAE") == std::string::npos);
+    CHECK(text.ends_with('\n'));
+    CHECK(text.find(" \n") == std::string::npos);
+    const std::string widest = widest_line(text);
+    INFO("'" << widest << "'");
+    CHECK(text::display_width(widest) <= page);
+}
+
+} // namespace
+
+TEST_CASE("the worksheet fits the page and is harmless whatever the names are") {
+    const std::string name = a_hostile_name();
+    const auto system = GENERATE(UnitSystem::us, UnitSystem::si);
+    const bool explain = GENERATE(false, true);
+    INFO("name '" << text::printable(name) << "'");
+    for (const std::string* yaml : {&test::terrace, &test::faulty_wall}) {
+        check_page(Printed{*yaml}.rename(name, name).text({.system = system, .explain = explain}));
+    }
+    check_page(Printed{test::submittal, input::Purpose::check}
+                   .rename(name, name)
+                   .text({.system = system, .explain = explain}));
+}
+
+TEST_CASE("the batch ticket fits the page and is harmless whatever the names are") {
+    const std::string name = a_hostile_name();
+    const auto system = GENERATE(UnitSystem::us, UnitSystem::si);
+    INFO("name '" << text::printable(name) << "'");
+    check_page(
+        Printed{test::terrace}.rename(name, name).batch_text({.system = system, .explain = true}));
+}
+
+TEST_CASE("a title without a place to break fits the page") {
+    const std::string title =
+        GENERATE(as<std::string>{}, std::string(200, 'T'), repeated("砂", 200));
+    Printed printed{test::terrace};
+    check_page(printed.rename("m", title).text({.system = UnitSystem::us}));
+    check_page(printed.batch_text({.system = UnitSystem::us}));
+}
+
+TEST_CASE("the verdict stands in words without colour") {
+    const std::string good = Printed{test::terrace}.text({.system = UnitSystem::us});
+    CHECK(good.find("holds        w_cm.exposure") != std::string::npos);
+    CHECK(good.find("not checked  finish") == std::string::npos);
+    CHECK(good.find("FAILS") == std::string::npos);
+    CHECK(good.find("DO NOT USE") == std::string::npos);
+
+    const std::string bad = Printed{test::faulty_wall}.text({.system = UnitSystem::si});
+    CHECK(bad.find("DO NOT USE AS IT IS") != std::string::npos);
+    CHECK(bad.find("FAILS        strength.exposure") != std::string::npos);
+    CHECK(bad.find("FAILS        air.exposure") != std::string::npos);
+    CHECK(bad.find("FAILS        scm.fly_ash") != std::string::npos);
+    CHECK(bad.find("FAILS        size.form") != std::string::npos);
+    CHECK(bad.find("watch        w_cm.exposure") != std::string::npos);
+    CHECK(bad.find("not checked  size.bars") != std::string::npos);
+}
+
+TEST_CASE("the verdict line counts and names what fails and what is to be watched") {
+    const Printed bad{test::faulty_wall};
+    std::size_t failing = 0;
+    const std::string page_text = bad.text({.system = UnitSystem::us});
+    std::string verdict;
+    for (const std::string& line : test::lines(page_text)) {
+        if (line.empty() && !verdict.empty()) {
+            break;
+        }
+        if (line.starts_with("DO NOT USE") || !verdict.empty()) {
+            verdict += line + " ";
+        }
+    }
+    for (const core::Check& check : bad.result().checks) {
+        INFO(check.id << " in: " << verdict);
+        failing += check.verdict == core::Verdict::fails;
+        if (check.verdict == core::Verdict::fails || check.verdict == core::Verdict::watch) {
+            CHECK(verdict.find(check.id) != std::string::npos);
+        }
+        if (check.verdict == core::Verdict::holds) {
+            CHECK(verdict.find(check.id) == std::string::npos);
+        }
+    }
+    CHECK(failing >= 2);
+    CHECK(verdict.starts_with("DO NOT USE AS IT IS: " + std::to_string(failing) +
+                              " requirements are not met"));
+}
+
+TEST_CASE("failing checks stand first and open ones last") {
+    const std::string text = Printed{test::faulty_wall}.text({.system = UnitSystem::si});
+    const std::size_t fails = text.find("\n  FAILS ");
+    const std::size_t watch = text.find("\n  watch ");
+    const std::size_t holds = text.find("\n  holds ");
+    const std::size_t open = text.find("\n  not checked ");
+    REQUIRE(open != std::string::npos);
+    CHECK(fails < watch);
+    CHECK(watch < holds);
+    CHECK(holds < open);
+}
+
+TEST_CASE("colours add nothing but their sequences") {
+    const Printed bad{test::faulty_wall};
+    const std::string plain = bad.text({.system = UnitSystem::si, .explain = true});
+    std::string coloured = bad.text({.system = UnitSystem::si, .explain = true, .colour = true});
+    CHECK(coloured != plain);
+    for (const std::string sequence : {"\x1B[32m", "\x1B[1;31m", "\x1B[33m", "\x1B[0m"}) {
+        for (std::size_t at; (at = coloured.find(sequence)) != std::string::npos;) {
+            coloured.erase(at, sequence.size());
+        }
+    }
+    CHECK(coloured == plain);
+}
+
+TEST_CASE("the mixed units of the trade stand in each report") {
+    const std::string us = Printed{test::terrace}.text({.system = UnitSystem::us});
+    for (const char* word : {"cementitious materials", " gal", "lb/yd3", "psi", "fl oz", " in",
+                             "lb/ft3", "1 yd3", "ft3"}) {
+        INFO(word);
+        CHECK(us.find(word) != std::string::npos);
+    }
+    for (const char* word : {"kg", "MPa", " mm", "m3 "}) {
+        INFO(word);
+        CHECK(us.find(word) == std::string::npos);
+    }
+    const std::string si = Printed{test::terrace}.text({.system = UnitSystem::si});
+    for (const char* word : {"kg/m3", "MPa", " mm", "1 m3", " L"}) {
+        INFO(word);
+        CHECK(si.find(word) != std::string::npos);
+    }
+    for (const char* word : {" lb", "psi", " gal", "fl oz", "yd3", "ft3"}) {
+        INFO(word);
+        CHECK(si.find(word) == std::string::npos);
+    }
+}
+
+TEST_CASE("the reasons stand only where they are asked for and cover every step") {
+    const Printed printed{test::terrace};
+    const std::string text = printed.text({.system = UnitSystem::us, .explain = true});
+    CHECK(printed.text({.system = UnitSystem::us}).find("REASONS") == std::string::npos);
+    REQUIRE(text.find("REASONS") != std::string::npos);
+    std::size_t reasons = 0;
+    for (std::size_t at = 0; (at = text.find("\n      reason: ", at)) != std::string::npos; ++at) {
+        ++reasons;
+    }
+    CHECK(reasons == printed.result().proportions.worksheet.steps.size());
+}
+
+TEST_CASE("words of the library do not reach the reader of a report") {
+    // `binder` is a key; US text says cementitious materials.
+    const std::string text =
+        Printed{test::faulty_wall}.text({.system = UnitSystem::us, .explain = true});
+    for (const std::string& line : test::lines(text)) {
+        INFO(line);
+        CHECK(line.find("w_cm =") == std::string::npos);
+        CHECK(line.find(" binder ") == std::string::npos);
+    }
+}
