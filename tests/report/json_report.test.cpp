@@ -159,7 +159,8 @@ TEST_CASE("what does not exist is null and nothing else is") {
 
 TEST_CASE("a check that was not run has neither value nor limit and the others have a value") {
     const std::string yaml = GENERATE(as<std::string>{}, test::terrace, test::faulty_wall);
-    for (const Json& row : parsed(Printed{yaml}.json())["checks"]) {
+    const Json checks = parsed(Printed{yaml}.json())["checks"];
+    for (const Json& row : checks) {
         INFO(row);
         if (row["verdict"] == "not checked") {
             CHECK(row["value"].is_null());
