@@ -92,8 +92,8 @@ Arguments::Arguments(const std::string& command, std::span<const Option> own_opt
                      const std::vector<std::string>& words) {
     constexpr std::size_t most_words = 100; // the library's parsing takes the square of their count
     if (words.size() > most_words) {
-        throw wrong_command_line(fmt::format("'{}' reads one file; {} words follow it", command,
-                                             words.size()));
+        throw wrong_command_line(
+            fmt::format("'{}' reads one file; {} words follow it", command, words.size()));
     }
     const auto options = all_options(own_options);
     const auto description = description_of(options);

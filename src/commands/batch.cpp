@@ -12,7 +12,7 @@ constexpr Option options[] = {
     {"volume", "Q", "volume of concrete, such as '2 ft3' or '0.05 m3'"},
     {"panel", "A x B x C", "a panel instead of a volume, such as '24 in x 24 in x 8 in'"},
     {"allowance", "P", "percent more than that, such as 10%"},
-    {"moisture", "NAME=P,...", "today's moistures in place of the file's: sand=5.2%,stone=1.4%"},
+    {"moisture", "NAME=P,...", "today's moistures, in the file's basis: sand=5.2%,stone=1.4%"},
     {"resolution", "M", "weigh to whole steps of the scale, such as 0.1lb"},
 };
 
@@ -35,16 +35,17 @@ ExitCode run(const Arguments& arguments) {
     const BatchOptions asked = read_batch_options(arguments);
     const MixSession session = open_mix(arguments, input::Purpose::batch, asked.moisture_percent);
     const core::Batch batch = batch_of(session, asked.order, arguments);
+    const auto checks =
+        core::assess(session.requirements, session.proportions, batch, session.tables);
     const report::BatchResult result{.title = session.title,
+                                     .requirements = session.requirements,
                                      .batch = batch,
                                      .net_volume_m3 = asked.net_volume_m3,
                                      .allowance_percent = asked.allowance_percent,
-                                     .slump_window = session.requirements.slump_window,
-                                     .slump_mm = session.requirements.slump_mm,
                                      .proportions = session.proportions,
-                                     .checks = session.checks};
+                                     .checks = checks};
     deliver(result, arguments, session);
-    return verdict(session.checks);
+    return verdict(checks);
 }
 
 } // namespace

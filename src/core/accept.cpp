@@ -105,6 +105,7 @@ Proportions accept(const SubmittedMix& mix, const Tables& tables) {
         .specified_strength_mpa = mix.requirements.strength_mpa,
         .required_average_strength_mpa = average_mpa,
         .slump_mm = mix.requirements.slump_mm,
+        .slump_before_reducer_mm = mix.requirements.slump_before_reducer_mm,
         .nominal_max_size_mm = mix.nominal_max_size_mm,
         .air_percent = mix.air_percent,
         .w_cm = proportions.totals.w_cm,

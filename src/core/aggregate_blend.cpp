@@ -22,7 +22,7 @@ std::vector<Ingredient> blend_of_dry_mass(const std::vector<Share>& shares, doub
                                           const Tables& tables) {
     double dry_per_ssd = 0;
     for (const Share& share : shares) {
-        dry_per_ssd += share.percent / 100 / (1 + absorption(share.material, tables).value / 100);
+        dry_per_ssd += share.percent / 100 / (1 + absorption(share.material, tables)->value / 100);
     }
     return shared_out(shares, dry_kg_m3 / dry_per_ssd, tables);
 }

@@ -68,20 +68,28 @@ void demand_readable(const std::vector<BatchItem>& items, const Proportions& pro
 }
 
 void caution_order_of_batching(const Proportions& proportions, std::vector<Phrase>& cautions) {
+    const auto& before_mm = proportions.selection.slump_before_reducer_mm;
     for (const Ingredient* admixture : of_role(proportions, Role::admixture)) {
         const Argument name = word("name", admixture->name);
         if (admixture->by_trial) {
-            cautions.push_back({"{name} is dosed by trial: find the dose on the trial batch and "
-                                "write it down.",
-                                {name}});
-        }
-        if (admixture->material->kind == Kind::high_range_water_reducer) {
             cautions.push_back(
-                {"{name} goes in last, after the first slump is measured, then mixes "
-                 "as long as its data sheet says. Hold back a tenth of the water "
-                 "until the slump is seen; no water after the reducer.",
+                {"{name} is dosed by trial: find the dose on the trial batch, take its "
+                 "liquid out of the water, write both down.",
                  {name}});
         }
+        if (admixture->material->kind != Kind::high_range_water_reducer) {
+            continue;
+        }
+        const std::string after = before_mm ? "after the water alone has brought {before} of slump"
+                                            : "after the first slump is measured";
+        Phrase order{"{name} goes in last, " + after +
+                         ", then mixes as long as its data sheet says. Hold back a tenth of the "
+                         "water until that slump is seen; no water after the reducer.",
+                     {name}};
+        if (before_mm) {
+            order.arguments.push_back(quantity("before", {*before_mm, Measure::slump}));
+        }
+        cautions.push_back(std::move(order));
     }
 }
 

@@ -66,8 +66,23 @@ double largest_size_mm(const std::vector<Share>& coarse) {
 
 std::optional<double> dry_rodded_density_kg_m3(const Mix& mix, const Tables& tables,
                                                Worksheet& worksheet) {
+    const auto record_stated = [&](double kg_m3, std::string how) {
+        worksheet.steps.push_back({.quantity = "dry_rodded_density",
+                                   .value = kg_m3,
+                                   .measure = Measure::bulk_density,
+                                   .provenance = Provenance::given,
+                                   .reason = {std::move(how), {}}});
+    };
     if (mix.blend_dry_rodded_density_kg_m3) {
+        record_stated(*mix.blend_dry_rodded_density_kg_m3, "measured on the blend");
         return mix.blend_dry_rodded_density_kg_m3;
+    }
+    const bool one_stated =
+        mix.coarse.size() == 1 && mix.coarse.front().material.aggregate.dry_rodded_density_kg_m3;
+    if (one_stated) {
+        const double kg_m3 = *mix.coarse.front().material.aggregate.dry_rodded_density_kg_m3;
+        record_stated(kg_m3, "from the aggregate test report");
+        return kg_m3;
     }
     double mean_kg_m3 = 0;
     for (const Share& share : mix.coarse) {

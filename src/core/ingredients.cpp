@@ -36,11 +36,15 @@ Ingredient binder_ingredient(const Material& material, double kg_m3, const Table
 
 Ingredient aggregate_ingredient(const Material& material, double ssd_kg_m3, const Tables& tables) {
     Material complete = material;
-    complete.aggregate.absorption_percent = absorption(material, tables).value;
+    std::optional<double> dry_kg_m3;
+    if (const auto taken_up = absorption(material, tables)) {
+        complete.aggregate.absorption_percent = taken_up->value;
+        dry_kg_m3 = ssd_kg_m3 / (1 + taken_up->value / 100);
+    }
     return with_volume({.name = material.name,
                         .role = role_of(material.kind),
                         .kg_m3 = ssd_kg_m3,
-                        .dry_kg_m3 = ssd_kg_m3 / (1 + *complete.aggregate.absorption_percent / 100),
+                        .dry_kg_m3 = dry_kg_m3,
                         .volume_m3 = std::nullopt,
                         .material = complete},
                        tables);

@@ -30,10 +30,13 @@ void record(const Material& material, std::string quantity_name, Measure measure
 
 std::optional<Figure> relative_density(const Material& material, const Tables& tables) {
     if (material.relative_density) {
-        const bool convert =
-            is_aggregate(material) && material.aggregate.relative_density_is_oven_dry;
-        const double to_ssd = convert ? 1 + absorption(material, tables).value / 100 : 1;
-        return Figure{*material.relative_density * to_ssd};
+        if (!is_aggregate(material) || !material.aggregate.relative_density_is_oven_dry) {
+            return Figure{*material.relative_density};
+        }
+        const auto taken_up = absorption(material, tables);
+        return taken_up
+                   ? std::optional{Figure{*material.relative_density * (1 + taken_up->value / 100)}}
+                   : std::nullopt;
     }
     if (is_aggregate(material)) {
         return material.aggregate.typical
@@ -61,14 +64,14 @@ double dose_percent(const Dose& dose, double product_density_kg_m3) {
                                             : 100 * dose.amount * product_density_kg_m3;
 }
 
-Figure absorption(const Material& aggregate, const Tables& tables) {
+std::optional<Figure> absorption(const Material& aggregate, const Tables& tables) {
     if (aggregate.aggregate.absorption_percent) {
         return Figure{*aggregate.aggregate.absorption_percent};
     }
     if (aggregate.aggregate.typical) {
         return usual(tables.practice.aggregate.absorption_percent);
     }
-    return Figure{0};
+    return std::nullopt;
 }
 
 void record_typical_figures(const std::vector<const Material*>& materials, const Tables& tables,
@@ -79,10 +82,21 @@ void record_typical_figures(const std::vector<const Material*>& materials, const
             record(*material, "relative_density", Measure::relative_density, *density, worksheet);
         }
         if (is_aggregate(*material)) {
-            const Figure taken_up = absorption(*material, tables);
-            if (taken_up.is_typical()) {
-                record(*material, "absorption", Measure::percent, taken_up, worksheet);
+            const auto taken_up = absorption(*material, tables);
+            if (taken_up && taken_up->is_typical()) {
+                record(*material, "absorption", Measure::percent, *taken_up, worksheet);
             }
+        }
+        if (role_of(material->kind) == Role::admixture && material->kind != Kind::pigment &&
+            !material->admixture.solids_percent) {
+            worksheet.steps.push_back(
+                {.quantity = "solids",
+                 .value = 0,
+                 .measure = Measure::percent,
+                 .provenance = Provenance::computed,
+                 .reason = {"{name} states none: its whole liquid counts as water",
+                            {word("name", material->name)}},
+                 .marks = {Mark::typical}});
         }
     }
 }

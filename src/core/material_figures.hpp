@@ -29,9 +29,9 @@ double liquid_fraction(const Material& admixture);
 /// A dose as percent of the mass of cementitious material.
 double dose_percent(const Dose& dose, double product_density_kg_m3);
 
-/// Absorption of an aggregate, percent of oven-dry mass. The reader has seen to it that there is
-/// one where it is needed; zero where a submitted mix states none.
-Figure absorption(const Material& aggregate, const Tables& tables);
+/// Absorption of an aggregate, percent of oven-dry mass. Nothing where none is stated and none is
+/// usual: the reader has seen to it that this happens in submitted mixes only.
+std::optional<Figure> absorption(const Material& aggregate, const Tables& tables);
 
 /// Records every usual figure that stands in for a missing one.
 void record_typical_figures(const std::vector<const Material*>& materials, const Tables& tables,

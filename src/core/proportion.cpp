@@ -101,9 +101,18 @@ std::vector<Ingredient> aggregates_of(const Mix& mix, const std::vector<Ingredie
         return aggregates;
     }
     selection.coarse_volume = bulk_volume(mix, selection, tables, worksheet);
-    const double dry_kg_m3 =
-        *selection.coarse_volume * *dry_rodded_density_kg_m3(mix, tables, worksheet);
+    const double density_kg_m3 = *dry_rodded_density_kg_m3(mix, tables, worksheet);
+    const double dry_kg_m3 = *selection.coarse_volume * density_kg_m3;
     auto aggregates = blend_of_dry_mass(mix.coarse, dry_kg_m3, tables);
+    worksheet.steps.push_back(
+        {.quantity = "coarse_aggregate_oven_dry",
+         .value = dry_kg_m3,
+         .measure = Measure::concentration,
+         .provenance = Provenance::computed,
+         .reason = {"bulk volume {volume} of the concrete's volume times {density}; saturated "
+                    "surface-dry it is heavier by the absorption",
+                    {quantity("volume", {*selection.coarse_volume, Measure::bulk_volume}),
+                     quantity("density", {density_kg_m3, Measure::bulk_density})}}});
     std::vector<Ingredient> all_but_fine = others;
     append(all_but_fine, aggregates);
     const double room_m3 = room_for_fine_aggregate_m3(all_but_fine);
@@ -133,6 +142,7 @@ Proportions proportion(const Mix& mix, const Tables& tables) {
     selection = {.specified_strength_mpa = mix.requirements.strength_mpa,
                  .required_average_strength_mpa = average_mpa,
                  .slump_mm = mix.requirements.slump_mm,
+                 .slump_before_reducer_mm = mix.requirements.slump_before_reducer_mm,
                  .nominal_max_size_mm = size_mm,
                  .air_percent = air.percent,
                  .w_cm = paste.w_cm(),

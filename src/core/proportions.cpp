@@ -35,13 +35,22 @@ std::vector<const Ingredient*> of_role(const Proportions& proportions, Role role
 
 Totals total(const std::vector<Ingredient>& ingredients) {
     Totals totals{};
+    double mass_kg_m3 = 0;
+    bool has_coarse = false;
+    bool has_fine = false;
     for (const Ingredient& ingredient : ingredients) {
-        totals.fresh_density_kg_m3 += ingredient.kg_m3;
+        mass_kg_m3 += ingredient.kg_m3;
         totals.water_kg_m3 +=
             ingredient.role == Role::water ? ingredient.kg_m3 : ingredient.liquid_kg_m3;
         totals.binder_kg_m3 += ingredient.role == Role::binder ? ingredient.kg_m3 : 0;
+        has_coarse = has_coarse || ingredient.role == Role::coarse;
+        has_fine = has_fine || ingredient.role == Role::fine;
     }
     totals.w_cm = totals.water_kg_m3 / totals.binder_kg_m3;
+    if (!has_coarse || !has_fine) {
+        return totals; // a submittal that lists no aggregate has no density and no volume
+    }
+    totals.fresh_density_kg_m3 = mass_kg_m3;
     totals.volume_m3 = sum_of_volumes(ingredients, [](Role) { return true; });
     if (totals.volume_m3) {
         const auto paste = sum_of_volumes(ingredients, [](Role role) {

@@ -18,14 +18,36 @@ struct Reduction {
     Marks marks;
 };
 
+/// The name under which the table of least reductions has a reducer: its standard and type where
+/// they are stated, else its kind.
+std::string standard_row(const Material& reducer) {
+    const std::string kind{name_of(reducer.kind)};
+    if (reducer.standard.find("934") != std::string::npos) {
+        return "EN 934-2 " + kind;
+    }
+    const std::size_t number = reducer.standard.find("C494");
+    if (number == std::string::npos) {
+        return kind;
+    }
+    const std::size_t type = reducer.standard.find_last_of("ABCDEFGS");
+    const bool states_type = type != std::string::npos && type > number;
+    return states_type ? std::string{"ASTM C494 "} + reducer.standard[type] : kind;
+}
+
 Reduction by_standard(const Material& reducer, const Tables& tables) {
-    const TypicalFigure& least = tables.practice.standard_water_reduction_percent.at(reducer.kind);
-    return {
-        .percent = least.value,
-        .reason = {"{name}: the least that its standard demands of a {kind}",
-                   {word("name", reducer.name), word("kind", std::string{name_of(reducer.kind)})}},
-        .source = least.source,
-        .marks = with_confidence({Mark::typical}, least.source)};
+    const auto& table = tables.practice.standard_water_reduction_percent;
+    const auto least = table.find(standard_row(reducer));
+    if (least == table.end()) {
+        throw Unresolved{{"{name}: no least water reduction is known for {standard}",
+                          {word("name", reducer.name), word("standard", reducer.standard)}},
+                         {{"give the supplier's water reduction by dose", {}},
+                          {"correct the type in 'standard'", {}}}};
+    }
+    return {.percent = least->second.value,
+            .reason = {"{name}: the least that {standard} demands",
+                       {word("name", reducer.name), word("standard", least->first)}},
+            .source = least->second.source,
+            .marks = with_confidence({Mark::typical}, least->second.source)};
 }
 
 [[noreturn]] void dose_above_curve(const Material& reducer) {

@@ -51,7 +51,7 @@ constexpr Field fields[] = {
      .example = "absorption: 0.7 %",
      .meaning = "water taken up, of oven-dry mass"},
     {.path = "materials.*.moisture",
-     .value = percentage({.low = 0, .high = 60}),
+     .value = percentage({.low = 0, .high = 60}, 0.1),
      .roles = aggregate,
      .example = "moisture: 6.0 %",
      .meaning = "water in the stockpile today, of oven-dry mass"},

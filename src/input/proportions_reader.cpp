@@ -79,6 +79,43 @@ std::optional<core::SubmittedAmount> read_amount(const MixContext& context,
     return submitted;
 }
 
+/// Admixtures beyond what their data sheet permits, where both are in one kind of unit.
+void refuse_doses_above_maximum(const MixContext& context, const core::SubmittedMix& mix,
+                                double binder_kg_m3) {
+    for (const core::SubmittedAmount& amount : mix.amounts) {
+        const Parsed* maximum =
+            context.document.value({"materials", amount.material.name, "maximum_dose"});
+        if (!maximum || binder_kg_m3 <= 0) {
+            continue;
+        }
+        const bool by_volume = maximum->dimension == Dimension::dose;
+        const double most_per_m3 = maximum->number * binder_kg_m3 / (by_volume ? 1 : 100);
+        const auto& submitted = by_volume ? amount.m3_m3 : amount.kg_m3;
+        if (submitted && *submitted > most_per_m3 * (1 + 1e-9)) {
+            const Parsed& written = *context.document.value(key(amount.material.name));
+            context.refuse(*written.node,
+                           dotted(key(amount.material.name)) +
+                               ": the amount is above 'maximum_dose', " + maximum->text,
+                           "ask the supplier; the data sheet permits less");
+        }
+    }
+}
+
+/// A batch is weighed with its aggregates.
+void demand_aggregates(const MixContext& context, const core::SubmittedMix& mix) {
+    for (const Role role : {Role::coarse, Role::fine}) {
+        const bool listed =
+            std::ranges::any_of(mix.amounts, [&](const core::SubmittedAmount& amount) {
+                return role_of(amount.material.kind) == role;
+            });
+        if (!listed) {
+            context.missing({"proportions"},
+                            role == Role::coarse ? "coarse aggregate" : "fine aggregate",
+                            "a batch is weighed with it", "add its amount, saturated surface-dry");
+        }
+    }
+}
+
 /// The largest size of the submitted stone; where no stone is submitted, of the stone described.
 double read_largest_size(const MixContext& context, const Materials& materials,
                          const core::SubmittedMix& mix) {
@@ -171,7 +208,9 @@ void read_proportions(const MixContext& context, const Materials& materials,
                         "add the cement under its name, for example 'cement: 480 lb'");
     }
     mix.nominal_max_size_mm = read_largest_size(context, materials, mix);
+    refuse_doses_above_maximum(context, mix, binder_kg_m3);
     if (context.options.purpose == Purpose::batch) {
+        demand_aggregates(context, mix);
         for (const core::SubmittedAmount& amount : mix.amounts) {
             const Role role = role_of(amount.material.kind);
             if (role == Role::coarse || role == Role::fine) {

@@ -225,16 +225,22 @@ std::nullopt_t unknown_unit(const Attempt& attempt, Part part, const Misreading&
     return attempt.refuse(wrong.what, std::move(advice), part.offset + wrong.offset);
 }
 
+/// A number that lacks its percent sign; a fraction is taken for what it was meant to be.
+std::string percent_example(std::string_view written) {
+    const auto reading = units::read_number(written);
+    const auto* number = std::get_if<double>(&reading);
+    const bool fraction = number && *number > 0 && *number < 1;
+    return fraction ? fmt::format("{:.6g} %", 100 * *number) : std::string{written} + " %";
+}
+
 std::nullopt_t without_unit(const Attempt& attempt, Part part) {
-    // Where the example is a word ('exposure'), the number itself shows how it is written.
+    // Where the example is a word (air: exposure), the number itself shows how it is written.
     const bool example_is_a_word = std::ranges::count(attempt.value.words, attempt.example) > 0;
-    return attempt.refuse(fmt::format("'{}' has no unit; {} is expected", part.text,
-                                      describe_dimensions(attempt.value)),
-                          example_is_a_word
-                              ? fmt::format("write for example '{} {}'", part.text,
-                                            units::inside_unit(*attempt.value.dimensions[0]))
-                              : "",
-                          part.offset);
+    return attempt.refuse(
+        fmt::format("'{}' has no unit; {} is expected", part.text,
+                    describe_dimensions(attempt.value)),
+        example_is_a_word ? fmt::format("write for example '{}'", percent_example(part.text)) : "",
+        part.offset);
 }
 
 std::optional<Quantity> read_one_quantity(const Attempt& attempt, Part part) {

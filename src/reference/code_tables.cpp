@@ -39,14 +39,17 @@ std::vector<core::ExposureClass> exposure_classes_of(UnitSystem system) {
         } else if (line.group == "with pozzolan or slag") {
             classes.back().pozzolanic_limits = limits(printed, line, system);
         } else {
-            classes.push_back({.name = std::string{line.name},
-                               .meaning = note(line, "meaning"),
-                               .limits = limits(printed, line, system),
-                               .plain_limits = {},
-                               .pozzolanic_limits = {},
-                               .chloride_percent = present(cell(printed, line, "chloride")),
-                               .sulfate_cements = split(note(line, "cements")),
-                               .other_editions = note(line, "other_editions")});
+            classes.push_back(
+                {.name = std::string{line.name},
+                 .meaning = note(line, "meaning"),
+                 .limits = limits(printed, line, system),
+                 .plain_limits = {},
+                 .pozzolanic_limits = {},
+                 .chloride_percent = present(cell(printed, line, "chloride")),
+                 .bars_calcium_chloride = note(line, "calcium_chloride") == "barred",
+                 .asks_reactivity_evidence = note(line, "alkali_reactivity") == "evidence",
+                 .sulfate_cements = split(note(line, "cements")),
+                 .other_editions = note(line, "other_editions")});
         }
     }
     return classes;
@@ -60,6 +63,9 @@ core::AirRules air_rules(UnitSystem system) {
                           .reduction_percent = constant(rules, "reduction", system),
                           .reduction_above_strength_mpa =
                               constant(rules, "reduction_above_strength", system),
+                          .reduction_above_strength_twin_mpa =
+                              constant(rules, "reduction_above_strength",
+                                       system == UnitSystem::us ? UnitSystem::si : UnitSystem::us),
                           .reduction_in_other_editions =
                               note(row(rules, "reduction_above_strength"), "other_editions")};
     for (const EmbeddedRow& exposure : air.rows) {

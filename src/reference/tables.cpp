@@ -15,15 +15,25 @@ core::TypicalFigure figure(const EmbeddedTable& table, std::string_view name, Un
     return {constant(table, name, system), source_of(row(table, name).source)};
 }
 
-/// One figure for each kind of material that a table names.
-std::map<core::Kind, core::TypicalFigure> by_kind(const EmbeddedTable& table,
-                                                  std::string_view column) {
+/// One figure for each kind of material that the table names.
+std::map<core::Kind, core::TypicalFigure> relative_densities() {
+    const EmbeddedTable& printed = table("typical-relative-density");
     std::map<core::Kind, core::TypicalFigure> figures;
     for (const core::KindName& kind : core::all_kinds()) {
-        const auto found = std::ranges::find(table.rows, kind.name, &EmbeddedRow::name);
-        if (found != table.rows.end()) {
-            figures[kind.kind] = {cell(table, *found, column), source_of(found->source)};
+        const auto found = std::ranges::find(printed.rows, kind.name, &EmbeddedRow::name);
+        if (found != printed.rows.end()) {
+            figures[kind.kind] = {cell(printed, *found, "relative_density"),
+                                  source_of(found->source)};
         }
+    }
+    return figures;
+}
+
+std::map<std::string, core::TypicalFigure> water_reductions() {
+    const EmbeddedTable& printed = table("standard-water-reduction");
+    std::map<std::string, core::TypicalFigure> figures;
+    for (const EmbeddedRow& line : printed.rows) {
+        figures[std::string{line.name}] = {cell(printed, line, "least"), source_of(line.source)};
     }
     return figures;
 }
@@ -32,8 +42,8 @@ core::PracticeTables practice_tables(UnitSystem system) {
     const EmbeddedTable& practice = table("practice");
     const EmbeddedTable& aggregate = table("typical-aggregate");
     return {
-        .relative_density = by_kind(table("typical-relative-density"), "relative_density"),
-        .standard_water_reduction_percent = by_kind(table("standard-water-reduction"), "least"),
+        .relative_density = relative_densities(),
+        .standard_water_reduction_percent = water_reductions(),
         .aggregate = {.relative_density = figure(aggregate, "relative_density", system),
                       .absorption_percent = figure(aggregate, "absorption", system),
                       .dry_rodded_density_kg_m3 = figure(aggregate, "dry_rodded_density", system),

@@ -10,6 +10,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace boardmark::report {
@@ -31,8 +32,9 @@ std::string heading(const BatchResult& result, const TextStyle& style) {
 
 std::string moisture_text(const core::BatchItem& item, UnitSystem system) {
     const double free_kg = *item.free_water_kg;
-    return "wet, at " + shown({*item.moisture_percent, Measure::percent}, system) + ": " +
-           (free_kg >= 0 ? "carries " : "absorbs ") +
+    return (free_kg >= 0 ? "wet, at " : "drier than SSD, at ") +
+           shown({*item.moisture_percent, Measure::percent}, system) +
+           (free_kg >= 0 ? ": carries " : ": absorbs ") +
            shown({std::abs(free_kg), Measure::mass}, system) + " of water";
 }
 
@@ -78,24 +80,20 @@ std::string text(const BatchResult& result, const TextStyle& style) {
     items.add({"total", shown({batch.mass_kg, Measure::mass}, style.system), "", ""});
 
     Grid facts{{Align::left, Align::left}};
-    facts.add(
-        {"w/cm", shown({batch.w_cm, Measure::w_cm}, style.system) +
-                     ", of these weights, all free water and the admixtures' liquid counted"});
+    const bool any_by_trial = std::ranges::any_of(batch.items, &core::BatchItem::by_trial);
+    facts.add({"w/cm", shown({batch.w_cm, Measure::w_cm}, style.system) +
+                           ", of these weights, all free water and the admixtures' liquid counted" +
+                           (any_by_trial ? " but for what is dosed by trial" : "")});
     const std::string free_water =
         shown({std::abs(batch.free_water_kg), Measure::mass}, style.system);
     facts.add({"aggregates",
                batch.free_water_kg >= 0
                    ? "carry " + free_water + " of free water, already taken out of the water above"
                    : "take up " + free_water + " of water, already added above"});
-    std::string slump = shown({result.slump_mm, Measure::slump}, style.system);
-    if (result.slump_window) {
-        slump += ", permitted at placing " +
-                 shown({result.slump_window->low_mm, Measure::slump}, style.system) + " to " +
-                 shown({result.slump_window->high_mm, Measure::slump}, style.system);
-    }
-    facts.add({"slump asked", slump});
-    facts.add({"air asked",
-               shown({result.proportions.selection.air_percent, Measure::percent}, style.system)});
+    facts.add({"slump", slump_text(result.requirements, style.system)});
+    facts.add(
+        {"air", shown({result.proportions.selection.air_percent, Measure::percent}, style.system) +
+                    " in this batch; asked " + air_text(result.requirements, style.system)});
 
     std::string page = heading(result, style);
     page += section("WEIGH") + items.text();

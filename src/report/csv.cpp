@@ -40,6 +40,17 @@ std::string cell_in(std::optional<double> inside, std::string_view unit) {
     return inside ? cell(units::unit(unit).from_inside(*inside)) : "";
 }
 
+/// What a reader of the rows alone must know, on every row.
+std::string remark(const core::Proportions& proportions, const std::vector<core::Check>& checks) {
+    std::string text = proportions.estimate ? "estimate, must not be batched" : "";
+    for (const core::Check& check : checks) {
+        if (check.verdict == core::Verdict::fails) {
+            text += (text.empty() ? "" : "; ") + std::string{"not met: "} + check.id;
+        }
+    }
+    return text;
+}
+
 } // namespace
 
 std::string csv(const MixResult& result, UnitSystem system) {
@@ -47,13 +58,14 @@ std::string csv(const MixResult& result, UnitSystem system) {
     const std::string_view mass = us ? "lb/yd3" : "kg/m3";
     std::string text = row({"name", "role", fmt::format("mass SSD ({})", mass),
                             fmt::format("mass oven-dry ({})", mass), "absolute volume (% of 1)",
-                            "dosed by trial"});
+                            "dosed by trial", "remark"});
+    const std::string told = cell(remark(result.proportions, result.checks));
     for (const core::Ingredient& ingredient : result.proportions.ingredients) {
         const auto percent =
             ingredient.volume_m3 ? std::optional{100 * *ingredient.volume_m3} : std::nullopt;
         text += row({cell(ingredient.name), std::string{core::name_of(ingredient.role)},
                      cell_in(ingredient.kg_m3, mass), cell_in(ingredient.dry_kg_m3, mass),
-                     cell(percent), ingredient.by_trial ? "yes" : "no"});
+                     cell(percent), ingredient.by_trial ? "yes" : "no", told});
     }
     return text;
 }
@@ -63,11 +75,12 @@ std::string csv(const BatchResult& result, UnitSystem system) {
     const std::string_view mass = us ? "lb" : "kg";
     const std::string_view volume = us ? "fl oz" : "L";
     std::string text = row({"name", "role", fmt::format("weigh ({})", mass),
-                            fmt::format("or measure ({})", volume), "dosed by trial"});
+                            fmt::format("or measure ({})", volume), "dosed by trial", "remark"});
+    const std::string told = cell(remark(result.proportions, result.checks));
     for (const core::BatchItem& item : result.batch.items) {
         const auto m3 = item.litres ? std::optional{*item.litres / 1000} : std::nullopt;
         text += row({cell(item.name), std::string{core::name_of(item.role)}, cell_in(item.kg, mass),
-                     cell_in(m3, volume), item.by_trial ? "yes" : "no"});
+                     cell_in(m3, volume), item.by_trial ? "yes" : "no", told});
     }
     return text;
 }

@@ -41,7 +41,7 @@ Json json_of(const std::vector<core::Ingredient>& ingredients) {
 }
 
 Json json_of(const core::Totals& totals) {
-    return {{"fresh_density_kg_m3", totals.fresh_density_kg_m3},
+    return {{"fresh_density_kg_m3", number_or_null(totals.fresh_density_kg_m3)},
             {"volume_m3", number_or_null(totals.volume_m3)},
             {"water_kg_m3", totals.water_kg_m3},
             {"binder_kg_m3", totals.binder_kg_m3},

@@ -38,33 +38,6 @@ std::string exposure_text(const core::Requirements& requirements) {
                : fmt::format("{}", fmt::join(requirements.exposure, ", "));
 }
 
-std::string air_text(const core::Requirements& requirements, UnitSystem system) {
-    switch (requirements.air.basis) {
-    case core::AirBasis::exposure:
-        return requirements.exposure.empty() ? "by exposure class, none is stated"
-                                             : "by exposure class";
-    case core::AirBasis::none:
-        return "none entrained";
-    case core::AirBasis::stated:
-        return shown({requirements.air.percent, Measure::percent}, system);
-    }
-    return "";
-}
-
-std::string slump_text(const core::Requirements& requirements, UnitSystem system) {
-    const auto in_units = [&](double mm) { return shown({mm, Measure::slump}, system); };
-    std::string text = in_units(requirements.slump_mm);
-    if (requirements.slump_before_reducer_mm) {
-        text += ", " + in_units(*requirements.slump_before_reducer_mm) +
-                " before the high-range reducer";
-    }
-    if (requirements.slump_window) {
-        text += ", permitted at placing " + in_units(requirements.slump_window->low_mm) + " to " +
-                in_units(requirements.slump_window->high_mm);
-    }
-    return text;
-}
-
 std::string curve_text(const std::vector<core::CurvePoint>& curve, UnitSystem system) {
     std::vector<std::string> points;
     for (const core::CurvePoint& point : curve) {
@@ -190,8 +163,10 @@ std::string text_of_ingredients(const core::Proportions& proportions, UnitSystem
         grid.add({column_name(ingredient.name), kind, mass(ingredient.kg_m3, decimals), density,
                   volume(ingredient.volume_m3), site_measure(ingredient, system)});
     }
-    grid.add({"total", "", mass(proportions.totals.fresh_density_kg_m3, 0), "",
-              volume(proportions.totals.volume_m3), ""});
+    if (proportions.totals.fresh_density_kg_m3) {
+        grid.add({"total", "", mass(*proportions.totals.fresh_density_kg_m3, 0), "",
+                  volume(proportions.totals.volume_m3), ""});
+    }
     return grid.text();
 }
 
@@ -213,7 +188,7 @@ std::string text_of_totals(const core::Proportions& proportions, UnitSystem syst
     grid.add({system == UnitSystem::us ? in_us_trade_words(binder) : binder,
               in_units(totals.binder_kg_m3, Measure::concentration)});
     if (totals.volume_m3) {
-        grid.add({"fresh density", in_units(totals.fresh_density_kg_m3 / *totals.volume_m3,
+        grid.add({"fresh density", in_units(*totals.fresh_density_kg_m3 / *totals.volume_m3,
                                             Measure::fresh_density)});
         grid.add({"paste, mortar", in_units(*totals.paste_percent, Measure::percent) + ", " +
                                        in_units(*totals.mortar_percent, Measure::percent) +

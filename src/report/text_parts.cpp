@@ -136,6 +136,33 @@ std::string text_of_cautions(const std::vector<core::Phrase>& cautions, const Te
     return result;
 }
 
+std::string air_text(const core::Requirements& requirements, core::UnitSystem system) {
+    switch (requirements.air.basis) {
+    case core::AirBasis::exposure:
+        return requirements.exposure.empty() ? "by exposure class, none is stated"
+                                             : "by exposure class";
+    case core::AirBasis::none:
+        return "none entrained";
+    case core::AirBasis::stated:
+        return shown({requirements.air.percent, core::Measure::percent}, system);
+    }
+    return "";
+}
+
+std::string slump_text(const core::Requirements& requirements, core::UnitSystem system) {
+    const auto in_units = [&](double mm) { return shown({mm, core::Measure::slump}, system); };
+    std::string text = in_units(requirements.slump_mm);
+    if (requirements.slump_before_reducer_mm) {
+        text += ", " + in_units(*requirements.slump_before_reducer_mm) +
+                " before the high-range reducer";
+    }
+    if (requirements.slump_window) {
+        text += ", permitted at placing " + in_units(requirements.slump_window->low_mm) + " to " +
+                in_units(requirements.slump_window->high_mm);
+    }
+    return text;
+}
+
 std::string quantity_name(const core::Step& step, core::UnitSystem system) {
     std::string name = step.quantity;
     std::ranges::replace(name, '_', ' ');

@@ -24,6 +24,10 @@ std::string text_of_reasons(const std::vector<core::Step>& steps, const TextStyl
 /// Where the limit of every check comes from, and how well that is known.
 std::string text_of_limits(const std::vector<core::Check>& checks);
 
+/// What is asked of the fresh concrete.
+std::string air_text(const core::Requirements& requirements, core::UnitSystem system);
+std::string slump_text(const core::Requirements& requirements, core::UnitSystem system);
+
 /// The name of a step's quantity in words: "required average strength".
 std::string quantity_name(const core::Step& step, core::UnitSystem system);
 

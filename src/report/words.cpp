@@ -14,24 +14,27 @@ namespace boardmark::report {
 namespace {
 
 constexpr int most_digits_more = 4;
+constexpr const char* limit_names[] = {"limit", "low", "high"};
 
 const core::Quantity* quantity_named(const core::Phrase& phrase, std::string_view name) {
     const auto found = std::ranges::find(phrase.arguments, name, &core::Argument::name);
     return found == phrase.arguments.end() ? nullptr : std::get_if<core::Quantity>(&found->value);
 }
 
-/// How many digits more tell a value from its limit.
+/// How many digits more tell a value from the limits it is held against.
 int digits_more(const core::Phrase& phrase, core::UnitSystem system) {
     const core::Quantity* value = quantity_named(phrase, "value");
-    const core::Quantity* limit = quantity_named(phrase, "limit");
-    if (!value || !limit || value->measure != limit->measure ||
-        std::abs(value->value - limit->value) <= 1e-9 * std::abs(limit->value)) {
-        return 0;
-    }
     int digits = 0;
-    while (digits < most_digits_more &&
-           shown(*value, system, digits) == shown(*limit, system, digits)) {
-        ++digits;
+    for (const char* name : limit_names) {
+        const core::Quantity* limit = quantity_named(phrase, name);
+        if (!value || !limit || value->measure != limit->measure ||
+            std::abs(value->value - limit->value) <= 1e-9 * std::abs(limit->value)) {
+            continue;
+        }
+        while (digits < most_digits_more &&
+               shown(*value, system, digits) == shown(*limit, system, digits)) {
+            ++digits;
+        }
     }
     return digits;
 }
@@ -53,7 +56,8 @@ std::string words(const core::Phrase& phrase, core::UnitSystem system) {
     const int digits = digits_more(phrase, system);
     fmt::dynamic_format_arg_store<fmt::format_context> arguments;
     for (const core::Argument& argument : phrase.arguments) {
-        const bool compared = argument.name == "value" || argument.name == "limit";
+        const bool compared =
+            argument.name == "value" || std::ranges::count(limit_names, argument.name) > 0;
         const auto* quantity = std::get_if<core::Quantity>(&argument.value);
         arguments.push_back(fmt::arg(argument.name.c_str(),
                                      quantity

@@ -28,30 +28,4 @@ std::string_view describe(Dimension dimension) {
     return "";
 }
 
-std::string_view inside_unit(Dimension dimension) {
-    switch (dimension) {
-    case Dimension::length:
-        return "mm";
-    case Dimension::mass:
-        return "kg";
-    case Dimension::volume:
-        return "m3";
-    case Dimension::stress:
-        return "MPa";
-    case Dimension::mass_per_volume:
-        return "kg/m3";
-    case Dimension::percentage:
-        return "%";
-    case Dimension::time:
-        return "d";
-    case Dimension::temperature:
-        return "degC";
-    case Dimension::dose:
-        return "m3/kg";
-    case Dimension::mass_ratio:
-        return "kg/kg";
-    }
-    return "";
-}
-
 } // namespace boardmark::units

@@ -96,3 +96,27 @@ TEST_CASE("the ticket says when the reducer goes in and what is dosed by trial")
     CHECK_FALSE(item(batch, "cement").litres.has_value());
     CHECK(std::ranges::count(batch.items, "air", &core::BatchItem::name) == 0);
 }
+
+TEST_CASE("a ratio that rounding lifts over the limit is judged as it will be weighed") {
+    std::string yaml = text({.requirements = "  average_strength: 5000 psi\n"
+                                             "  exposure: [F2, S1, W1, C2]\n"});
+    const Solved solved = solve(yaml, input::Purpose::batch);
+    CHECK(solved.check("w_cm.exposure")->verdict == core::Verdict::holds);
+    const core::Batch batch =
+        batch_of(solved, {.volume_m3 = inside(1.25, "ft3"), .resolution_kg = inside(2, "lb")});
+    REQUIRE(batch.w_cm > 0.405);
+    const auto checks =
+        core::assess(core::requirements_of(solved.mix), solved.proportions, batch, solved.tables);
+    const auto found = std::ranges::find(checks, "w_cm.exposure", &core::Check::id);
+    CHECK(found->verdict == core::Verdict::fails);
+    CHECK(*found->value == batch.w_cm);
+}
+
+TEST_CASE("the ticket names the slump before the reducer") {
+    const Solved solved = solve(text({.requirements = "  average_strength: 5000 psi\n"
+                                                      "  slump_before_reducer: 3 in\n",
+                                      .slump = "8 in"}),
+                                input::Purpose::batch);
+    const core::Batch batch = batch_of(solved, {.volume_m3 = 0.05, .resolution_kg = {}});
+    CHECK_THAT(batch.cautions[0].text, Contains("{before}"));
+}

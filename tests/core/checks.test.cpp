@@ -188,3 +188,93 @@ TEST_CASE("air that the file itself asks for is held where no class asks") {
     CHECK(solved.check("air.exposure")->requirement == "requirements.air");
     CHECK(with("  air: none\n").check("air.exposure") == nullptr);
 }
+
+TEST_CASE("what is known to break a limit fails though something else is unknown") {
+    const std::string c2 = "  exposure: [F2, S0, W1, C2]\n";
+    std::string yaml = text({.requirements = average + c2});
+    yaml.replace(yaml.find("{kind: fine aggregate"), 21, "{kind: fine aggregate, chloride: 0.2 %");
+    CHECK(solve(yaml).check("chloride.exposure")->verdict == Verdict::fails);
+
+    std::string blend = text({.requirements = average + "  exposure: [F3, S0, W1, C2]\n",
+                              .binder = "{cement: 40 %, slag: 60 %}"});
+    const std::string stated = "kind: portland cement, standard: ASTM C150 II";
+    blend.replace(blend.find(stated), stated.size(), "kind: blended cement");
+    const Solved solved = solve(blend);
+    CHECK(solved.check("scm.slag_cement")->verdict == Verdict::fails);
+    CHECK(solved.check("scm.silica_fume")->verdict == Verdict::not_checked);
+}
+
+TEST_CASE("chloride of a dose by trial is not known unless there is none") {
+    std::string yaml = text({.requirements = average + "  exposure: [F2, S0, W1, C2]\n"});
+    for (const char* kind :
+         {"portland cement", "coarse aggregate", "fine aggregate", "high-range water reducer"}) {
+        const std::string key = std::string{"kind: "} + kind;
+        yaml.replace(yaml.find(key), key.size(), key + ", chloride: 0 %");
+    }
+    const auto with_agent = [&](const std::string& chloride) {
+        std::string changed = yaml;
+        const std::string key = "kind: air-entraining admixture";
+        changed.replace(changed.find(key), key.size(), key + chloride);
+        return solve(changed).check("chloride.exposure")->verdict;
+    };
+    CHECK(with_agent("") == Verdict::not_checked);
+    CHECK(with_agent(", chloride: 1 %") == Verdict::not_checked);
+    CHECK(with_agent(", chloride: 0 %") == Verdict::holds);
+}
+
+TEST_CASE("calcium chloride is barred in the severe sulfate classes") {
+    const auto with_accelerator = [](const std::string& exposure, const std::string& chloride) {
+        std::string yaml = text({.requirements = average + "  exposure: [" + exposure + "]\n"});
+        yaml.replace(yaml.find("  agent:"), 2, "  quick: {kind: accelerator" + chloride + "}\n  ");
+        yaml.replace(yaml.find("{reducer: 8"), 1, "{quick: 0.5 %, ");
+        return solve(yaml);
+    };
+    CHECK(with_accelerator("S1", ", chloride: 20 %").check("chloride.sulfate") == nullptr);
+    CHECK(with_accelerator("S3", ", chloride: 20 %").check("chloride.sulfate")->verdict ==
+          Verdict::fails);
+    CHECK(with_accelerator("S2", "").check("chloride.sulfate")->verdict == Verdict::not_checked);
+    CHECK(with_accelerator("S2", ", chloride: 0 %").check("chloride.sulfate")->verdict ==
+          Verdict::holds);
+}
+
+TEST_CASE("air that the file asks for is held beside the class") {
+    const auto count_air = [](const Solved& solved, Verdict verdict) {
+        return std::ranges::count_if(solved.checks, [&](const core::Check& check) {
+            return check.id == "air.exposure" && check.verdict == verdict;
+        });
+    };
+    const Solved both = solve(text(
+        {.requirements = average + "  exposure: [F2]\n  air: 8 %\n", .selections = "{air: 6 %}"}));
+    CHECK(count_air(both, Verdict::holds) == 1);
+    CHECK(count_air(both, Verdict::fails) == 1);
+    const Solved unwanted = solve(text(
+        {.requirements = average + "  exposure: [F0]\n  air: none\n", .selections = "{air: 6 %}"}));
+    CHECK(count_air(unwanted, Verdict::fails) == 1);
+}
+
+TEST_CASE("a year or an unknown notation is not taken for a cement type") {
+    const std::string standard = GENERATE("ASTM C150-22", "ASTM C595/C595M-21", "Type II",
+                                          "ASTM C150 Type 2", "a national standard");
+    INFO(standard);
+    const Solved solved =
+        with_cement("kind: portland cement, standard: " + standard, "  exposure: [F2, S1]\n");
+    CHECK(solved.check("cement.sulfate")->verdict == Verdict::not_checked);
+}
+
+TEST_CASE("evidence on alkali reactivity is asked for in contact with water") {
+    CHECK(with("  exposure: [F2, W0]\n").check("aggregate.reactivity") == nullptr);
+    CHECK(with("  exposure: [F2, W1]\n").check("aggregate.reactivity")->verdict ==
+          Verdict::not_checked);
+}
+
+TEST_CASE("a minimum is held to the whole pound") {
+    const auto verdict_at = [](const std::string& binder) {
+        return solve(text({.requirements = average + "  minimum_binder: 641 lb/yd3\n",
+                           .selections = "{binder: " + binder + " lb/yd3}"}))
+            .check("binder.minimum")
+            ->verdict;
+    };
+    CHECK(verdict_at("641") == Verdict::holds);
+    CHECK(verdict_at("640.9") == Verdict::watch);
+    CHECK(verdict_at("640.4") == Verdict::fails);
+}

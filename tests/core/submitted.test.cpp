@@ -122,3 +122,19 @@ TEST_CASE("a ratio that rounds to the limit but exceeds it is watched with enoug
 TEST_CASE("a submittal without records leaves the average strength open") {
     CHECK(check({}).check("strength.average")->verdict == Verdict::not_checked);
 }
+
+TEST_CASE("figures that a submittal lacks are not taken as zero") {
+    const std::string oven_dry =
+        "  stone: {kind: coarse aggregate, nominal_max_size: 3/4 in, relative_density: 2.60, "
+        "relative_density_basis: oven-dry}\n"
+        "  sand: {kind: fine aggregate, relative_density: 2.64}\n";
+    const Solved open = check({.materials = oven_dry});
+    CHECK_FALSE(open.ingredient("stone").volume_m3);
+    CHECK_FALSE(open.ingredient("stone").dry_kg_m3);
+    CHECK(open.check("volume.closes")->verdict == Verdict::not_checked);
+
+    const Solved bare = check({.aggregates = ""});
+    CHECK_FALSE(bare.proportions.totals.fresh_density_kg_m3);
+    CHECK_FALSE(bare.proportions.totals.volume_m3);
+    CHECK_FALSE(bare.proportions.totals.paste_percent);
+}

@@ -149,3 +149,38 @@ TEST_CASE("without stated solids the whole liquid counts as water and a pigment 
     CHECK_THAT(solved.ingredient("red").kg_m3,
                WithinAbs(0.03 * solved.proportions.totals.binder_kg_m3, 1e-9));
 }
+
+TEST_CASE("the least reduction follows the standard and type that are stated") {
+    struct Case {
+        std::string standard;
+        double percent;
+    };
+    // ASTM C494 Table 1: F and G at most 88 % of the control's water, A and D at most 95 %; EN
+    // 934-2 asks the same of superplasticizers and plasticizers.
+    const auto [standard, percent] = GENERATE(values<Case>({
+        {"ASTM C494 F", 12},
+        {"ASTM C494 G", 12},
+        {"ASTM C494 A", 5},
+        {"ASTM C494/C494M Type D", 5},
+        {"EN 934-2", 12},
+        {"a product sheet", 12}, // by kind
+    }));
+    INFO(standard);
+    std::string yaml =
+        text({.requirements = average, .reducer = "water_reduction: standard minimum"});
+    yaml.replace(yaml.find("ASTM C494 F"), 11, standard);
+    const Solved solved = solve(yaml);
+    CHECK_THAT(*solved.proportions.selection.water_reduction_percent, WithinAbs(percent, 1e-9));
+    CHECK(solved.step("water_reduction")->marks == core::Marks{core::Mark::typical});
+
+    yaml.replace(yaml.find(standard), standard.size(), "ASTM C494 S");
+    CHECK_THROWS_AS(solve(yaml), core::Unresolved);
+}
+
+TEST_CASE("solids that are not stated are told") {
+    std::string yaml = text({.requirements = average});
+    yaml.replace(yaml.find(", solids: 35 %"), 14, "");
+    const Solved solved = solve(yaml);
+    REQUIRE(solved.step("solids") != nullptr);
+    CHECK(solved.step("solids")->marks == core::Marks{core::Mark::typical});
+}

@@ -81,7 +81,7 @@ TEST_CASE("a batch weighs what its volume of the mix weighs") {
         const core::Proportions proportions = solved(mix);
         const double volume_m3 = between(0.01, 5, "volume, m3");
         const core::Batch batch = batched(proportions, {volume_m3, {}}, mix.system);
-        demand_same(batch.mass_kg, proportions.totals.fresh_density_kg_m3 * volume_m3, 1e-9,
+        demand_same(batch.mass_kg, *proportions.totals.fresh_density_kg_m3 * volume_m3, 1e-9,
                     "mass of the batch");
         demand_same(batch.w_cm, proportions.totals.w_cm, 1e-9, "w/cm");
         demand_same(batch.volume_m3, volume_m3, 1e-15, "volume");

@@ -28,7 +28,7 @@ TEST_CASE("the masses of the rows add up to the fresh density") {
             RC_ASSERT(ingredient.kg_m3 >= 0);
             sum_kg_m3 += ingredient.kg_m3;
         }
-        demand_same(proportions.totals.fresh_density_kg_m3, sum_kg_m3, 1e-12, "fresh density");
+        demand_same(*proportions.totals.fresh_density_kg_m3, sum_kg_m3, 1e-12, "fresh density");
     });
 }
 
@@ -175,7 +175,7 @@ TEST_CASE("proportions handed in as a submitted mix have the same totals and clo
         demand_same_amounts(accepted, proportions, 1e-12);
         demand_same(accepted.totals.w_cm, proportions.totals.w_cm, 1e-12, "w/cm");
         demand_same(*accepted.totals.volume_m3, 1, 1e-9, "volume");
-        demand_same(accepted.totals.fresh_density_kg_m3, proportions.totals.fresh_density_kg_m3,
+        demand_same(*accepted.totals.fresh_density_kg_m3, *proportions.totals.fresh_density_kg_m3,
                     1e-12, "fresh density");
         for (const core::Check& check : core::assess(mix.requirements, accepted, tables)) {
             RC_ASSERT((check.id != "volume.closes" || check.verdict == core::Verdict::holds));

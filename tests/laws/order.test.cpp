@@ -318,7 +318,7 @@ TEST_CASE("us and si differ by their density of water alone where the tables are
             demand_same(kg_m3_of(us, role), kg_m3_of(si, role), 1e-12,
                         std::string{core::name_of(role)});
         }
-        demand_same(us.totals.fresh_density_kg_m3, si.totals.fresh_density_kg_m3, 1e-3,
+        demand_same(*us.totals.fresh_density_kg_m3, *si.totals.fresh_density_kg_m3, 1e-3,
                     "fresh density");
     });
 }

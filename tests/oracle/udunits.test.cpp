@@ -80,16 +80,17 @@ const std::map<std::string, std::string> inexpressible{
     {"months", "its month is a twelfth of the tropical year, 365.242 d; here of 365.25 d"},
 };
 
-const std::map<std::string, std::string> inside_units{{"mm", "millimeter"},
-                                                      {"kg", "kilogram"},
-                                                      {"m3", "meter^3"},
-                                                      {"MPa", "megapascal"},
-                                                      {"kg/m3", "kilogram/meter^3"},
-                                                      {"%", "percent"},
-                                                      {"d", "day"},
-                                                      {"degC", "degree_celsius"},
-                                                      {"m3/kg", "meter^3/kilogram"},
-                                                      {"kg/kg", "1"}};
+const std::map<Dimension, std::string> inside_units{
+    {Dimension::length, "millimeter"},
+    {Dimension::mass, "kilogram"},
+    {Dimension::volume, "meter^3"},
+    {Dimension::stress, "megapascal"},
+    {Dimension::mass_per_volume, "kilogram/meter^3"},
+    {Dimension::percentage, "percent"},
+    {Dimension::time, "day"},
+    {Dimension::temperature, "degree_celsius"},
+    {Dimension::dose, "meter^3/kilogram"},
+    {Dimension::mass_ratio, "1"}};
 
 class Udunits {
 public:
@@ -141,7 +142,7 @@ TEST_CASE("the units agree with UDUNITS at every amount") {
     const Udunits udunits;
     for (const Twin& twin : twins) {
         const Unit& ours = unit(twin.spelling);
-        const std::string target = inside_units.at(std::string{inside_unit(ours.dimension)});
+        const std::string target = inside_units.at(ours.dimension);
         for (const double amount : {1.0, 0.75, 4500.0, 1e-3, -40.0}) {
             INFO(amount << " " << twin.spelling << " as " << twin.udunits << " in " << target);
             const double theirs = udunits.convert(amount, twin.udunits, target);

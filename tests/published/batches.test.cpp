@@ -48,7 +48,8 @@ materials:
   stone: {kind: coarse aggregate, nominal_max_size: 20 mm, relative_density: 2.65,
           moisture_basis: free, moisture: 2 %, absorption: )" +
            absorption + R"(}
-proportions: {volume: 1 m3, water: 180 kg, cement: 300 kg, stone: 1000 kg, air: 2 %}
+  sand: {kind: fine aggregate, relative_density: 2.65, absorption: 0 %, moisture: 0 %}
+proportions: {volume: 1 m3, water: 180 kg, cement: 300 kg, stone: 1000 kg, sand: 800 kg, air: 2 %}
 )";
 }
 

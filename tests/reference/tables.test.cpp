@@ -316,7 +316,7 @@ TEST_CASE("every water reducer and nothing else has a standard's least reduction
     const core::PracticeTables practice = reference::tables(UnitSystem::us).practice;
     for (const core::KindName& kind : core::all_kinds()) {
         INFO(kind.name);
-        CHECK(practice.standard_water_reduction_percent.contains(kind.kind) ==
+        CHECK(practice.standard_water_reduction_percent.contains(std::string{kind.name}) ==
               core::reduces_water(kind.kind));
     }
 }

@@ -160,11 +160,10 @@ private:
         const core::Batch batch =
             core::batch(proportions_, {volume_m3, std::nullopt}, water_density_kg_m3_);
         return write(report::BatchResult{.title = title(),
+                                         .requirements = core::requirements_of(mix_),
                                          .batch = batch,
                                          .net_volume_m3 = volume_m3,
                                          .allowance_percent = 0,
-                                         .slump_window = std::nullopt,
-                                         .slump_mm = 100,
                                          .proportions = proportions_,
                                          .checks = checks_});
     }

@@ -44,6 +44,12 @@ struct Check {
 std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,
                           const Tables& tables);
 
+struct Batch;
+
+/// The same for a batch as it will be weighed: with the ratio of its rounded weights.
+std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,
+                          const Batch& batch, const Tables& tables);
+
 /// Whether any requirement is not met.
 bool any_fails(const std::vector<Check>& checks);
 

@@ -19,6 +19,7 @@ struct Selection {
     double specified_strength_mpa;
     double required_average_strength_mpa;
     double slump_mm;
+    std::optional<double> slump_before_reducer_mm;
     double nominal_max_size_mm;
     double air_percent;
     double w_cm;
@@ -50,9 +51,9 @@ struct Ingredient {
 
 /// Sums over the ingredients.
 struct Totals {
-    double fresh_density_kg_m3;
-    std::optional<double> volume_m3;
-    double water_kg_m3; ///< all mixing water
+    std::optional<double> fresh_density_kg_m3; ///< absent where an aggregate is not listed
+    std::optional<double> volume_m3;           ///< likewise, and where a density is missing
+    double water_kg_m3;                        ///< all mixing water
     double binder_kg_m3;
     double w_cm;
     std::optional<double> paste_percent;  ///< water, cementitious material, admixtures; no air

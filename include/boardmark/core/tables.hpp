@@ -80,7 +80,9 @@ struct ExposureClass {
     ClassLimits limits;
     std::optional<ClassLimits> plain_limits;      ///< where plain concrete has others
     std::optional<ClassLimits> pozzolanic_limits; ///< where a pozzolan or slag opens another option
-    std::optional<double> chloride_percent;   ///< water-soluble, by mass of cementitious material
+    std::optional<double> chloride_percent; ///< water-soluble, by mass of cementitious material
+    bool bars_calcium_chloride = false;
+    bool asks_reactivity_evidence = false;    ///< that the aggregate does not swell with alkali
     std::vector<std::string> sulfate_cements; ///< designations that the class accepts
     std::string other_editions;               ///< what another edition says; may be empty
 
@@ -93,6 +95,7 @@ struct AirRules {
     double tolerance_percent;
     double reduction_percent; ///< permitted for stronger concrete
     double reduction_above_strength_mpa;
+    double reduction_above_strength_twin_mpa; ///< as the other system prints it
     std::string reduction_in_other_editions;
 };
 
@@ -181,7 +184,8 @@ struct TypicalAggregate {
 /// Rules of the trade that only advise.
 struct PracticeTables {
     std::map<Kind, TypicalFigure> relative_density;
-    std::map<Kind, TypicalFigure> standard_water_reduction_percent;
+    /// By standard and type ("ASTM C494 F"), else by the name of the kind.
+    std::map<std::string, TypicalFigure> standard_water_reduction_percent;
     TypicalAggregate aggregate;
     TypicalFigure heat_watch_kg_m3;        ///< binder above which heat deserves a look
     TypicalFigure strength_governs_margin; ///< of w/cm, from which a caution is due

@@ -4,7 +4,6 @@
 #include <boardmark/core/check.hpp>
 #include <boardmark/report/mix_report.hpp>
 
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -13,11 +12,10 @@ namespace boardmark::report {
 /// What `batch` found, ready to be written.
 struct BatchResult {
     std::string title;
+    const core::Requirements& requirements;
     const core::Batch& batch;
     double net_volume_m3; ///< without the allowance
     double allowance_percent;
-    std::optional<core::SlumpWindow> slump_window;
-    double slump_mm;
     const core::Proportions& proportions;
     const std::vector<core::Check>& checks;
 };

@@ -9,7 +9,8 @@
 namespace boardmark::report {
 
 /// A phrase as a sentence, its quantities in the units of a system and rounded as the trade rounds.
-/// Where a `value` would print like its `limit` without being it, both get more digits.
+/// Where a `value` would print like its `limit` (or `low`, `high`) without being it, all get more
+/// digits.
 std::string words(const core::Phrase& phrase, core::UnitSystem system);
 
 /// The US trade says "cementitious materials" where the other says "cementitious material".

@@ -4,24 +4,21 @@
 
 namespace boardmark::units {
 
-/// What a quantity measures. Each dimension has one unit inside the library; see inside_unit().
+/// What a quantity measures, and the unit that its values have inside the library.
 enum class Dimension {
-    length,
-    mass,
-    volume,
-    stress,
-    mass_per_volume,
-    percentage,
-    time,
-    temperature,
-    dose, ///< volume of an admixture per mass of cementitious material
-    mass_ratio,
+    length,          ///< mm
+    mass,            ///< kg
+    volume,          ///< m3
+    stress,          ///< MPa
+    mass_per_volume, ///< kg/m3
+    percentage,      ///< %
+    time,            ///< d
+    temperature,     ///< degC
+    dose,            ///< m3/kg: volume of an admixture per mass of cementitious material
+    mass_ratio,      ///< kg/kg
 };
 
 /// The dimension in the words of an error message, with examples: "a stress (psi, MPa)".
 std::string_view describe(Dimension dimension);
-
-/// The unit that every value of this dimension has inside the library: "mm", "MPa", "kg/m3".
-std::string_view inside_unit(Dimension dimension);
 
 } // namespace boardmark::units

@@ -15,33 +15,45 @@ Verdict within(double percent, Limit limit) {
                  at_most({percent, *limit.high, percent_precision}));
 }
 
-/// Air asked for by the file itself, where no class asks for any.
+Argument percent_of(std::string name, double percent) {
+    return quantity(std::move(name), {percent, Measure::percent});
+}
+
+/// Air that the file itself asks for, or asks not to have.
 Checks stated_check(const CheckContext& context) {
     const RequiredAir& required = context.requirements.air;
+    const Selection& selection = context.proportions.selection;
+    Check check{.id = "air.exposure",
+                .verdict = Verdict::fails,
+                .value = selection.air_percent,
+                .measure = Measure::percent,
+                .requirement = "requirements.air"};
+    if (required.basis == AirBasis::none) {
+        check.message = {"air {value} is entrained; the file asks for none",
+                         {percent_of("value", selection.air_percent)}};
+        return selection.air_entrained ? Checks{std::move(check)} : Checks{};
+    }
     if (required.basis != AirBasis::stated) {
         return {};
     }
     const double tolerance = context.tables.code.air.tolerance_percent;
-    const double percent = context.proportions.selection.air_percent;
     const Limit limit{.low = std::max(required.percent - tolerance, 0.0),
                       .high = required.percent + tolerance};
-    return {{.id = "air.exposure",
-             .verdict = within(percent, limit),
-             .value = percent,
-             .limit = limit,
-             .measure = Measure::percent,
-             .requirement = "requirements.air",
-             .message = {"air {value}; the file asks {target}, delivered within {tolerance} points",
-                         {quantity("value", {percent, Measure::percent}),
-                          quantity("target", {required.percent, Measure::percent}),
-                          quantity("tolerance", {tolerance, Measure::ratio})}}}};
+    check.verdict = within(selection.air_percent, limit);
+    check.limit = limit;
+    check.message = {"air {value}, {low} to {high}: the file asks {target}, delivered within "
+                     "{tolerance} points",
+                     {percent_of("value", selection.air_percent), percent_of("low", *limit.low),
+                      percent_of("high", *limit.high), percent_of("target", required.percent),
+                      quantity("tolerance", {tolerance, Measure::ratio})}};
+    return {std::move(check)};
 }
 
 Checks exposure_check(const CheckContext& context) {
     const ExposureClass* freezing = freezing_class(context.requirements, context.tables);
     const SizeRow* row = demanded_air(freezing, context.tables);
     if (!row) {
-        return stated_check(context);
+        return {};
     }
     const AirRules& rules = context.tables.code.air;
     const double size_mm = context.proportions.selection.nominal_max_size_mm;
@@ -59,14 +71,16 @@ Checks exposure_check(const CheckContext& context) {
     }
     const Limit limit{.low = target->value - rules.tolerance_percent,
                       .high = target->value + rules.tolerance_percent};
-    const bool may_reduce =
-        above(context.requirements.strength_mpa, rules.reduction_above_strength_mpa);
+    const double strength_mpa = context.requirements.strength_mpa;
+    const bool on_the_step = same(strength_mpa, rules.reduction_above_strength_mpa) ||
+                             same(strength_mpa, rules.reduction_above_strength_twin_mpa);
+    const bool may_reduce = above(strength_mpa, rules.reduction_above_strength_mpa) && !on_the_step;
     check.value = percent;
     check.limit = limit;
     check.verdict = within(percent, limit);
 
-    std::string text = "air {value}; {classes} asks {target} at {size} stone, delivered within "
-                       "{tolerance} points";
+    std::string text = "air {value}, {low} to {high}: {class} asks {target} at {size} stone, "
+                       "delivered within {tolerance} points";
     if (may_reduce) {
         text += "; above {strength} the code permits {reduction} point less";
         const Limit reduced{.low = *limit.low - rules.reduction_percent, .high = limit.high};
@@ -74,14 +88,14 @@ Checks exposure_check(const CheckContext& context) {
             check.verdict = Verdict::watch;
             text += ", and only with that does it hold";
         }
-    } else if (same(context.requirements.strength_mpa, rules.reduction_above_strength_mpa)) {
+    } else if (on_the_step) {
         text += ". {editions}"; // on the step itself the editions part
     }
     check.message = {std::move(text),
-                     {quantity("value", {percent, Measure::percent}),
-                      word("classes", freezing->name),
+                     {percent_of("value", percent), percent_of("low", *limit.low),
+                      percent_of("high", *limit.high), word("class", freezing->name),
                       word("editions", rules.reduction_in_other_editions),
-                      quantity("target", {target->value, Measure::percent}),
+                      percent_of("target", target->value),
                       quantity("size", {size_mm, Measure::aggregate_size}),
                       quantity("tolerance", {rules.tolerance_percent, Measure::ratio}),
                       quantity("strength", {rules.reduction_above_strength_mpa, Measure::strength}),
@@ -111,7 +125,7 @@ Checks agent_check(const CheckContext& context) {
              .value = percent,
              .measure = Measure::percent,
              .requirement = "entrained air",
-             .message = {found ? "an ingredient entrains the air of {value}"
+             .message = {found ? "an ingredient can entrain the air of {value}"
                                : "no ingredient can entrain the air of {value}: add an "
                                  "air-entraining admixture or an air-entraining cement",
                          {quantity("value", {percent, Measure::percent})}}}};
@@ -121,6 +135,7 @@ Checks agent_check(const CheckContext& context) {
 
 Checks check_air(const CheckContext& context) {
     Checks checks = exposure_check(context);
+    std::ranges::move(stated_check(context), std::back_inserter(checks));
     std::ranges::move(agent_check(context), std::back_inserter(checks));
     return checks;
 }

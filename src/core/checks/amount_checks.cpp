@@ -8,9 +8,8 @@
 namespace boardmark::core {
 namespace {
 
-constexpr double binder_precision_kg_m3 = 0.5; // amounts are weighed to whole pounds or kilograms
-constexpr double closes_within_percent = 0.5;  // common practice, no source
-constexpr double watch_within_percent = 2;     // common practice, no source
+constexpr double closes_within_percent = 0.5; // common practice, no source
+constexpr double watch_within_percent = 2;    // common practice, no source
 
 Checks minimum_check(const CheckContext& context) {
     const auto& minimum_kg_m3 = context.requirements.minimum_binder_kg_m3;
@@ -19,7 +18,8 @@ Checks minimum_check(const CheckContext& context) {
     }
     const double binder_kg_m3 = context.proportions.totals.binder_kg_m3;
     return {{.id = "binder.minimum",
-             .verdict = at_least({binder_kg_m3, *minimum_kg_m3, binder_precision_kg_m3}),
+             .verdict = at_least(
+                 {binder_kg_m3, *minimum_kg_m3, amount_precision_kg_m3(context.tables.system)}),
              .value = binder_kg_m3,
              .limit = Limit{.low = *minimum_kg_m3, .high = std::nullopt},
              .measure = Measure::concentration,
@@ -46,9 +46,7 @@ Check volume_check(const CheckContext& context) {
                 .measure = Measure::absolute_volume,
                 .requirement = "absolute volumes"};
     const auto& volume_m3 = context.proportions.totals.volume_m3;
-    const bool has_fine = !of_role(context.proportions, Role::fine).empty();
-    const bool has_coarse = !of_role(context.proportions, Role::coarse).empty();
-    if (!volume_m3 || !has_fine || !has_coarse) {
+    if (!volume_m3) {
         check.message = {"amounts and relative densities of all aggregates are needed: the "
                          "submittal and the aggregate test reports have them",
                          {}};

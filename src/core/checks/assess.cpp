@@ -1,3 +1,5 @@
+#include <boardmark/core/batch.hpp>
+
 #include "checks.hpp"
 
 #include <algorithm>
@@ -16,6 +18,13 @@ std::vector<Check> assess(const Requirements& requirements, const Proportions& p
         std::ranges::move(check(context), std::back_inserter(all));
     }
     return all;
+}
+
+std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,
+                          const Batch& batch, const Tables& tables) {
+    Proportions as_weighed = proportions;
+    as_weighed.totals.w_cm = batch.w_cm;
+    return assess(requirements, as_weighed, tables);
 }
 
 bool any_fails(const std::vector<Check>& checks) {

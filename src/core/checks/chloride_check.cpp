@@ -35,25 +35,34 @@ Checks check_chloride(const CheckContext& context) {
     for (const Ingredient& ingredient : context.proportions.ingredients) {
         if (ingredient.role == Role::water) {
             chloride_kg += ingredient.kg_m3 * water.value / 100;
-        } else if (ingredient.material && ingredient.kg_m3 > 0) {
-            if (!ingredient.material->chloride_percent) {
-                missing.push_back(ingredient.name);
-                continue;
-            }
-            chloride_kg += ingredient.dry_kg_m3.value_or(ingredient.kg_m3) *
-                           *ingredient.material->chloride_percent / 100;
         }
+        if (!ingredient.material) {
+            continue;
+        }
+        const auto& stated_percent = ingredient.material->chloride_percent;
+        if (!stated_percent || (ingredient.by_trial && *stated_percent > 0)) {
+            missing.push_back(ingredient.name + (stated_percent ? " (dosed by trial)" : ""));
+            continue;
+        }
+        chloride_kg += ingredient.dry_kg_m3.value_or(ingredient.kg_m3) * *stated_percent / 100;
     }
     const double counted_kg = counted_binder_kg(context.proportions);
-    if (!missing.empty() || counted_kg == 0) {
-        check.message = {"chloride is not stated for {missing}: test reports and data sheets have "
-                         "it; add 'chloride'",
-                         {word("missing", joined(missing))}};
+    if (counted_kg == 0) {
+        check.message = {"the binder holds no cement: there is nothing to count chloride against",
+                         {}};
         return {std::move(check)};
     }
     const double percent = 100 * chloride_kg / counted_kg;
     const double limit = *exposure->chloride_percent;
-    check.verdict = at_most({percent, limit, chloride_precision_percent});
+    const Verdict verdict = at_most({percent, limit, chloride_precision_percent});
+    if (!missing.empty() && verdict != Verdict::fails) {
+        check.message = {
+            "chloride is not known for {missing}: test reports and data sheets have it; "
+            "add 'chloride'",
+            {word("missing", joined(missing))}};
+        return {std::move(check)};
+    }
+    check.verdict = verdict;
     check.value = percent;
     check.limit = Limit{.low = std::nullopt, .high = limit};
     check.measure = Measure::chloride;

@@ -53,8 +53,13 @@ double strength_precision_mpa(UnitSystem system) {
     return system == UnitSystem::us ? ten_psi_mpa : 0.1;
 }
 
+double amount_precision_kg_m3(UnitSystem system) {
+    constexpr double pound_per_cubic_yard_kg_m3 = 0.5932764213;
+    return system == UnitSystem::us ? pound_per_cubic_yard_kg_m3 : 1;
+}
+
 Verdict strength_at_least(double strength_mpa, const ClassLimits& limits, UnitSystem system) {
-    if (same(strength_mpa, limits.min_strength_twin_mpa)) {
+    if (!below(strength_mpa, limits.min_strength_twin_mpa)) {
         return Verdict::holds;
     }
     return at_least({strength_mpa, limits.min_strength_mpa, strength_precision_mpa(system)});

@@ -29,8 +29,10 @@ constexpr double chloride_precision_percent = 0.01;
 /// 10 psi in the US system, 0.1 MPa in SI.
 double strength_precision_mpa(UnitSystem system);
 
-/// A strength against a limit that both systems print: one that equals the other system's print
-/// meets it as well.
+/// Whole pounds to the cubic yard in the US system, whole kilograms to the cubic metre in SI.
+double amount_precision_kg_m3(UnitSystem system);
+
+/// A strength against a limit that both systems print: one that reaches either print meets it.
 Verdict strength_at_least(double strength_mpa, const ClassLimits& limits, UnitSystem system);
 
 } // namespace boardmark::core

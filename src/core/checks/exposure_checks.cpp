@@ -50,6 +50,16 @@ Checks check_exposure_statement(const CheckContext& context) {
                                       "well, or say why not",
                          {}}});
     }
+    const ExposureClass* water = stated_class(context, 'W');
+    if (water && water->asks_reactivity_evidence) {
+        checks.push_back({.id = "aggregate.reactivity",
+                          .verdict = Verdict::not_checked,
+                          .requirement = water->name,
+                          .source = {"ACI 318-19 26.4.2.2(d)", Confidence::read},
+                          .message = {"{class} asks evidence that the aggregates do not react with "
+                                      "alkali, or are kept from it: the aggregate producer has it",
+                                      {word("class", water->name)}}});
+    }
     return checks;
 }
 

@@ -35,12 +35,15 @@ Check check_passage(const Passage& passage, double size_mm) {
     if (passage.only_advises && check.verdict == Verdict::fails) {
         check.verdict = Verdict::watch;
     }
-    check.message = {"stone of {value}, at most {limit}: {fraction} of the {what}, {dimension}",
-                     {quantity("value", {size_mm, Measure::aggregate_size}),
-                      quantity("limit", {limit_mm, Measure::aggregate_size}),
-                      quantity("fraction", {passage.fraction, Measure::ratio}),
-                      word("what", passage.what),
-                      quantity("dimension", {*passage.dimension_mm, Measure::length})}};
+    check.message = {
+        passage.only_advises
+            ? "stone of {value}; for exposed faces at most {limit} is advised, {fraction} "
+              "of the {what}, {dimension} (not a code limit)"
+            : "stone of {value}, at most {limit}: {fraction} of the {what}, {dimension}",
+        {quantity("value", {size_mm, Measure::aggregate_size}),
+         quantity("limit", {limit_mm, Measure::aggregate_size}),
+         quantity("fraction", {passage.fraction, Measure::ratio}), word("what", passage.what),
+         quantity("dimension", {*passage.dimension_mm, Measure::length})}};
     return check;
 }
 

@@ -1,5 +1,6 @@
 #include "../phrases.hpp"
 #include "../required_strength.hpp"
+#include "../tolerance.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
 
@@ -17,6 +18,7 @@ Checks exposure_check(const CheckContext& context) {
     }
     const double strength_mpa = context.requirements.strength_mpa;
     std::vector<std::string> governing;
+    double twin_mpa = highest_mpa;
     Check check{.id = "strength.exposure",
                 .verdict = Verdict::holds,
                 .value = strength_mpa,
@@ -27,15 +29,20 @@ Checks exposure_check(const CheckContext& context) {
         if (stated.limits->min_strength_mpa == highest_mpa) {
             governing.push_back(stated.exposure->name);
             check.source = stated.limits->source;
+            twin_mpa = stated.limits->min_strength_twin_mpa;
             check.verdict = worse(check.verdict, strength_at_least(strength_mpa, *stated.limits,
                                                                    context.tables.system));
         }
     }
     check.requirement = joined(governing);
-    check.message = {"specified strength {value}, at least {limit} in {classes}",
-                     {quantity("value", {strength_mpa, Measure::strength}),
-                      quantity("limit", {highest_mpa, Measure::strength}),
-                      word("classes", check.requirement)}};
+    const bool by_twin = check.verdict == Verdict::holds && below(strength_mpa, highest_mpa);
+    check.message = {
+        by_twin ? "specified strength {value}: {classes} asks {limit}, which the other "
+                  "system of units prints as {twin}"
+                : "specified strength {value}, at least {limit} in {classes}",
+        {quantity("twin", {twin_mpa, Measure::strength}),
+         quantity("value", {strength_mpa, Measure::strength}),
+         quantity("limit", {highest_mpa, Measure::strength}), word("classes", check.requirement)}};
     std::vector<const ExposureClass*> without_ratio;
     for (const StatedClass& stated : classes) {
         if (stated.limits->min_strength_mpa == highest_mpa && !stated.limits->max_w_cm) {
@@ -56,8 +63,8 @@ Check average_check(const CheckContext& context) {
                 .source = by_code.source};
     const Argument limit = quantity("limit", {by_code.strength_mpa, Measure::strength});
     if (context.proportions.submitted && !stated) {
-        check.message = {"a submittal must show records or trial batches that reach {limit}; none "
-                         "are in this file",
+        check.message = {"the code asks an average of {limit}; what this concrete reaches, by its "
+                         "own records or trial batches, is for the supplier to show",
                          {limit}};
         return check;
     }
@@ -71,7 +78,9 @@ Check average_check(const CheckContext& context) {
         check.verdict = Verdict::watch;
     }
     check.message = {
-        check.verdict == Verdict::holds ? "average strength {value}; the code's is {limit}"
+        !stated ? "designed for the code's average of {limit}; the trial batches must reach it"
+        : check.verdict == Verdict::holds
+            ? "average strength {value} as stated; the code's is {limit}"
         : has_basis ? "average strength {value}, below the code's {limit}, on this basis: {basis}"
                     : "average strength {value}, below the code's {limit}, and no basis is given",
         {quantity("value", {average_mpa, Measure::strength}), limit,

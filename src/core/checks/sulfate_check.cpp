@@ -26,12 +26,24 @@ std::vector<std::string> words_of(const std::string& designation) {
     return words;
 }
 
-/// Whether a standard names a type besides its number.
+/// The cement standards that the code names, and the types of each.
+struct Standard {
+    std::string_view number;
+    std::vector<std::string_view> types;
+};
+const std::vector<Standard>& standards() {
+    static const std::vector<Standard> known{
+        {"C150", {"I", "IA", "II", "IIA", "III", "IIIA", "IV", "V"}},
+        {"C595", {"IS", "IP", "IL", "IT", "MS", "HS"}},
+        {"C1157", {"GU", "HE", "MS", "HS", "MH", "LH"}}};
+    return known;
+}
+
+/// Whether a designation names a type of one of those standards, so that it can be judged.
 bool states_type(const std::vector<std::string>& words) {
-    return std::ranges::any_of(words, [](const std::string& word) {
-        const bool is_number = word.starts_with("C") && word.size() > 1 &&
-                               std::isdigit(static_cast<unsigned char>(word[1]));
-        return !is_number && word != "ASTM" && word != "TYPE";
+    const auto holds = [&](std::string_view word) { return std::ranges::count(words, word) > 0; };
+    return std::ranges::any_of(standards(), [&](const Standard& standard) {
+        return holds(standard.number) && std::ranges::any_of(standard.types, holds);
     });
 }
 
@@ -72,15 +84,45 @@ Finding examine(const Material& cement, const ExposureClass& exposure,
                   word("source", seawater.source.citation)}}};
     }
     if (!states_type(words)) {
-        return {Verdict::not_checked,
-                {"{name} states no cement type: the mill certificate has it; add 'standard' "
-                 "({class} accepts {accepted})",
-                 {name, exposure_class, word("accepted", joined(exposure.sulfate_cements))}}};
+        return {
+            Verdict::not_checked,
+            {"{name} states no type of ASTM C150, C595 or C1157: the mill certificate has it; add "
+             "'standard' ({class} accepts {accepted})",
+             {name, exposure_class, word("accepted", joined(exposure.sulfate_cements))}}};
     }
     return {Verdict::fails,
             {"{name} ({standard}) is not accepted in {class}, which asks {accepted}",
              {name, word("standard", cement.standard), exposure_class,
               word("accepted", joined(exposure.sulfate_cements))}}};
+}
+
+/// Calcium chloride is not permitted in the severe sulfate classes.
+Checks check_calcium_chloride(const CheckContext& context, const ExposureClass& exposure) {
+    if (!exposure.bars_calcium_chloride) {
+        return {};
+    }
+    Check check{.id = "chloride.sulfate",
+                .verdict = Verdict::holds,
+                .requirement = exposure.name,
+                .source = exposure.limits.source,
+                .message = {"no accelerator that could hold calcium chloride", {}}};
+    for (const Ingredient* admixture : of_role(context.proportions, Role::admixture)) {
+        const Material& material = *admixture->material;
+        if (material.kind != Kind::accelerator || material.chloride_percent == 0.0) {
+            continue;
+        }
+        check.verdict = material.chloride_percent ? Verdict::fails : Verdict::not_checked;
+        check.message = {
+            material.chloride_percent
+                ? "{name} holds chloride; calcium chloride is not permitted in {class}"
+                : "{name} does not state its chloride; calcium chloride is not permitted "
+                  "in {class}",
+            {word("name", material.name), word("class", exposure.name)}};
+        if (check.verdict == Verdict::fails) {
+            break;
+        }
+    }
+    return {std::move(check)};
 }
 
 } // namespace
@@ -113,7 +155,9 @@ Checks check_sulfate_cement(const CheckContext& context) {
         check.message.text += "; without pozzolan or slag the cement must show the low expansion "
                               "that the code's second option asks";
     }
-    return {std::move(check)};
+    Checks checks{std::move(check)};
+    std::ranges::move(check_calcium_chloride(context, *exposure), std::back_inserter(checks));
+    return checks;
 }
 
 } // namespace boardmark::core

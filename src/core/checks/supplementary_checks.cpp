@@ -87,12 +87,13 @@ Checks check_supplementary(const CheckContext& context) {
                     .measure = Measure::percent,
                     .requirement = caps.class_name,
                     .source = row.cap.source};
-        if (unknown) {
+        const Verdict verdict = at_most({row.percent, row.cap.percent, percent_precision});
+        if (unknown && verdict != Verdict::fails) {
             check.message = {"{name} is a blended cement: its mill certificate says what it "
                              "holds; add 'contains'",
                              {word("name", unknown->name)}};
         } else {
-            check.verdict = at_most({row.percent, row.cap.percent, percent_precision});
+            check.verdict = verdict;
             check.value = row.percent;
             check.limit = Limit{.low = std::nullopt, .high = row.cap.percent};
             check.message = {"{what}: {value} of cementitious material, at most {limit} in {class}",

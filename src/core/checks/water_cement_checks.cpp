@@ -66,13 +66,17 @@ Check strength_check(const CheckContext& context) {
     const Argument average =
         quantity("average", {selection.required_average_strength_mpa, Measure::strength});
     if (selection.strength_by_trial) {
-        check.message = {"w/cm is the exposure limit: prove the strength of {average} by trial",
-                         {average}};
+        check.message = {
+            "w/cm {value} was not selected by strength: prove the average of {average} by "
+            "trial",
+            {quantity("value", {w_cm, Measure::w_cm}), average}};
         return check;
     }
     if (!selection.w_cm_by_strength) {
-        check.message = {"no table or curve reaches {average}: prove the strength by trial",
-                         {average}};
+        check.message = {
+            "no table or curve here gives the ratio for {average} at {age}: prove the "
+            "strength by trial",
+            {average, quantity("age", {context.requirements.strength_age_d, Measure::age})}};
         return check;
     }
     const double limit = *selection.w_cm_by_strength;
