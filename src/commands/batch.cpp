@@ -3,7 +3,7 @@
 
 #include "batch_options.hpp"
 #include "command.hpp"
-#include "mix_session.hpp"
+#include "worked_mix.hpp"
 
 namespace boardmark::commands {
 namespace {
@@ -22,29 +22,29 @@ constexpr std::string_view examples[] = {
     "examples/quay-wall.yaml",
 };
 
-core::Batch batch_of(const MixSession& session, const core::BatchOrder& order,
+core::Batch batch_of(const WorkedMix& worked, const core::BatchOrder& order,
                      const Arguments& arguments) {
     try {
-        return core::batch(session.proportions, order, session.tables.water_density_kg_m3);
+        return core::batch(worked.proportions, order, worked.tables.water_density_kg_m3);
     } catch (const core::Unresolved& unresolved) {
-        throw no_mix_follows(unresolved, arguments, session.system);
+        throw no_mix_follows(unresolved, arguments, worked.system);
     }
 }
 
 ExitCode run(const Arguments& arguments) {
     const BatchOptions asked = read_batch_options(arguments);
-    const MixSession session = open_mix(arguments, input::Purpose::batch, asked.moisture_percent);
-    const core::Batch batch = batch_of(session, asked.order, arguments);
+    const WorkedMix worked = open_mix(arguments, input::Purpose::batch, asked.moisture_percent);
+    const core::Batch batch = batch_of(worked, asked.order, arguments);
     const auto checks =
-        core::assess(session.requirements, session.proportions, batch, session.tables);
-    const report::BatchResult result{.title = session.title,
-                                     .requirements = session.requirements,
+        core::assess(worked.requirements, worked.proportions, batch, worked.tables);
+    const report::BatchResult result{.title = worked.title,
+                                     .requirements = worked.requirements,
                                      .batch = batch,
                                      .net_volume_m3 = asked.net_volume_m3,
                                      .allowance_percent = asked.allowance_percent,
-                                     .proportions = session.proportions,
+                                     .proportions = worked.proportions,
                                      .checks = checks};
-    deliver(result, arguments, session);
+    deliver(result, arguments, worked);
     return verdict(checks);
 }
 

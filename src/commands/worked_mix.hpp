@@ -19,7 +19,7 @@
 namespace boardmark::commands {
 
 /// A mix that was read and proportioned, with the tables it was done with.
-struct MixSession {
+struct WorkedMix {
     std::string title;
     core::UnitSystem system; ///< of the file
     core::Requirements requirements;
@@ -31,7 +31,7 @@ struct MixSession {
 
 /// Reads the file of the arguments, proportions or accepts the mix and runs the checks. Warnings go
 /// to standard error. Throws Failure where the file is wrong or no mix follows from it.
-MixSession open_mix(const Arguments& arguments, input::Purpose purpose,
+WorkedMix open_mix(const Arguments& arguments, input::Purpose purpose,
                     const std::map<std::string, double>& moisture_percent = {});
 
 /// How text is to be written: units, explanation, colour.
@@ -39,19 +39,19 @@ report::TextStyle text_style(const Arguments& arguments, core::UnitSystem system
 
 /// Writes a result, already in its form, where the arguments say.
 void write_where_asked(const std::string& written, const Arguments& arguments,
-                       const MixSession& session);
+                       const WorkedMix& worked);
 
 /// Writes a result in the form and to the place that the arguments ask for.
 template <class Result>
-void deliver(const Result& result, const Arguments& arguments, const MixSession& session) {
-    const report::TextStyle style = text_style(arguments, session.system);
+void deliver(const Result& result, const Arguments& arguments, const WorkedMix& worked) {
+    const report::TextStyle style = text_style(arguments, worked.system);
     switch (arguments.format()) {
     case Format::text:
-        return write_where_asked(report::text(result, style), arguments, session);
+        return write_where_asked(report::text(result, style), arguments, worked);
     case Format::json:
-        return write_where_asked(report::json(result), arguments, session);
+        return write_where_asked(report::json(result), arguments, worked);
     case Format::csv:
-        return write_where_asked(report::csv(result, style.system), arguments, session);
+        return write_where_asked(report::csv(result, style.system), arguments, worked);
     }
 }
 

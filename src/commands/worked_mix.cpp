@@ -1,4 +1,4 @@
-#include "mix_session.hpp"
+#include "worked_mix.hpp"
 
 #include <boardmark/core/proportion.hpp>
 #include <boardmark/reference/tables.hpp>
@@ -89,7 +89,7 @@ Failure no_mix_follows(const core::Unresolved& unresolved, const Arguments& argu
                                                arguments.reporting().value_or(system_of_file))};
 }
 
-MixSession open_mix(const Arguments& arguments, input::Purpose purpose,
+WorkedMix open_mix(const Arguments& arguments, input::Purpose purpose,
                     const std::map<std::string, double>& moisture_percent) {
     if (arguments.has("verbose")) {
         start_log();
@@ -101,24 +101,24 @@ MixSession open_mix(const Arguments& arguments, input::Purpose purpose,
                                               .moisture_percent = moisture_percent});
     return std::visit(
         [&](const auto& either) {
-            MixSession session{.title = either.title,
+            WorkedMix worked{.title = either.title,
                                .system = either.system,
                                .requirements = either.requirements,
                                .tables = reference::tables(either.system),
                                .proportions = {},
                                .checks = {},
                                .files_read = files_read};
-            log("calculating '" + session.title + "'");
+            log("calculating '" + worked.title + "'");
             try {
-                session.proportions = core::proportions_of(mix, session.tables);
+                worked.proportions = core::proportions_of(mix, worked.tables);
             } catch (const core::Unresolved& unresolved) {
-                throw no_mix_follows(unresolved, arguments, session.system);
+                throw no_mix_follows(unresolved, arguments, worked.system);
             }
-            session.checks =
-                core::assess(session.requirements, session.proportions, session.tables);
-            log(fmt::format("{} steps, {} checks", session.proportions.worksheet.steps.size(),
-                            session.checks.size()));
-            return session;
+            worked.checks =
+                core::assess(worked.requirements, worked.proportions, worked.tables);
+            log(fmt::format("{} steps, {} checks", worked.proportions.worksheet.steps.size(),
+                            worked.checks.size()));
+            return worked;
         },
         mix);
 }
@@ -130,10 +130,10 @@ report::TextStyle text_style(const Arguments& arguments, core::UnitSystem system
 }
 
 void write_where_asked(const std::string& written, const Arguments& arguments,
-                       const MixSession& session) {
+                       const WorkedMix& worked) {
     const Destination destination{.path = arguments.value("out").value_or("-"),
                                   .overwrite = arguments.has("force"),
-                                  .inputs = session.files_read};
+                                  .inputs = worked.files_read};
     write_result(written, destination);
     log("written: " + destination.path);
 }

@@ -1,0 +1,87 @@
+#include "attempt.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+namespace boardmark::input {
+namespace {
+
+bool below(double number, const Range& range) {
+    return range.low_itself ? number < range.low : number <= range.low;
+}
+
+/// A number that is out of range by a factor that points to another unit.
+std::string rescaled(double amount, const Value& value, const std::string& unit_text) {
+    for (const double factor : {0.001, 0.01, 0.1, 100.0}) {
+        const double guess = amount * factor;
+        if (!below(guess, value.range) && guess <= value.range.high && amount != 0) {
+            return fmt::format("{:.6g}{}?", guess, unit_text);
+        }
+    }
+    return "";
+}
+
+const Range& range_of(const Value& value, const units::Unit* unit) {
+    const bool second = unit && value.dimensions[1] == unit->dimension;
+    return second ? value.second_range : value.range;
+}
+
+} // namespace
+
+std::nullopt_t Attempt::refuse(std::string what, std::string advice, std::size_t caret) const {
+    Underline where = node.underline();
+    where.caret = caret + (node.quoted ? 1 : 0);
+    diagnostics.push_back(node.source->diagnostic(
+        where, path + ": " + std::move(what),
+        advice.empty() && !example.empty() ? fmt::format("write for example '{}'", example)
+                                           : std::move(advice)));
+    return std::nullopt;
+}
+
+void Attempt::warn(std::string what, std::string advice) const {
+    refuse(std::move(what), std::move(advice));
+    diagnostics.back().severity = Severity::warning;
+}
+
+Parsed Attempt::start() const {
+    Parsed parsed;
+    parsed.node = &node;
+    parsed.text = node.scalar;
+    return parsed;
+}
+
+bool Attempt::in_range(double inside, const units::Unit* unit) const {
+    const Range& range = range_of(value, unit);
+    if (!below(inside, range) && inside <= range.high) {
+        return true;
+    }
+    const auto written = [&](double bound) {
+        const double amount = unit ? unit->from_inside(bound) : bound;
+        return fmt::format("{:.6g}{}", amount, unit ? " " + std::string{unit->spelling} : "");
+    };
+    constexpr double largest_bound_told = 1e6; // beyond it the bound only guards the arithmetic
+    const bool tells_high = inside > range.high || (unit ? unit->from_inside(range.high)
+                                                         : range.high) < largest_bound_told;
+    const std::string before = !range.low_itself ? "above " : tells_high ? "" : "at least ";
+    const std::string allowed =
+        before + written(range.low) + (tells_high ? " to " + written(range.high) : "");
+    std::string advice = unit ? "" : rescaled(inside, value, "");
+    refuse(fmt::format("{} is out of range ({})", node.scalar, allowed),
+           advice.empty() ? "check the figure and its unit" : std::move(advice));
+    return false;
+}
+
+std::optional<Parsed> Attempt::finish(Parsed parsed, double inside, const units::Unit* unit) const {
+    if (!in_range(inside, unit)) {
+        return std::nullopt;
+    }
+    if (inside > 0 && inside < value.suspicious_below) {
+        warn(fmt::format("{} is unusually small", node.scalar),
+             fmt::format("{:.6g} %, perhaps? a percentage is read, not a fraction", 100 * inside));
+    }
+    parsed.number = inside;
+    return parsed;
+}
+
+} // namespace boardmark::input

@@ -1,0 +1,159 @@
+#include "quantity_value.hpp"
+
+#include <boardmark/text/closest.hpp>
+#include <boardmark/text/letter_case.hpp>
+#include <boardmark/units/number.hpp>
+#include <boardmark/units/quantity.hpp>
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <vector>
+
+namespace boardmark::input {
+namespace {
+
+using units::Dimension;
+using units::Misreading;
+using units::Quantity;
+
+bool accepts(const Value& value, Dimension dimension) {
+    return std::ranges::count(value.dimensions, std::optional{dimension}) > 0;
+}
+
+/// A part of the value that is read as one quantity, and where it begins.
+struct Part {
+    std::string_view text;
+    std::size_t offset;
+};
+
+std::nullopt_t unknown_unit(const Attempt& attempt, Part part, const Misreading& wrong) {
+    std::string advice = wrong.advice;
+    if (advice.empty()) {
+        const std::string written = text::lower(part.text.substr(wrong.offset));
+        std::vector<std::string> spellings;
+        for (const units::Unit& unit : units::all_units()) {
+            if (accepts(attempt.value, unit.dimension)) {
+                spellings.push_back(text::lower(unit.spelling));
+            }
+        }
+        const std::vector<std::string_view> known(spellings.begin(), spellings.end());
+        if (const auto near = text::closest(written, known)) {
+            for (const units::Unit& unit : units::all_units()) {
+                if (text::equal_but_for_case(unit.spelling, *near)) {
+                    advice = fmt::format("did you mean '{}'?", unit.spelling);
+                }
+            }
+        }
+    }
+    return attempt.refuse(wrong.what, std::move(advice), part.offset + wrong.offset);
+}
+
+/// A number that lacks its percent sign; a fraction is taken for what it was meant to be.
+std::string percent_example(std::string_view written) {
+    const auto reading = units::read_number(written);
+    const auto* number = std::get_if<double>(&reading);
+    const bool fraction = number && *number > 0 && *number < 1;
+    return fraction ? fmt::format("{:.6g} %", 100 * *number) : std::string{written} + " %";
+}
+
+std::nullopt_t without_unit(const Attempt& attempt, Part part) {
+    // Where the example is a word (air: exposure), the number itself shows how it is written.
+    const bool example_is_a_word = std::ranges::count(attempt.value.words, attempt.example) > 0;
+    return attempt.refuse(
+        fmt::format("'{}' has no unit; {} is expected", part.text,
+                    describe_dimensions(attempt.value)),
+        example_is_a_word ? fmt::format("write for example '{}'", percent_example(part.text)) : "",
+        part.offset);
+}
+
+std::optional<Quantity> read_one_quantity(const Attempt& attempt, Part part) {
+    const auto reading = units::read_quantity(part.text);
+    if (const auto* wrong = std::get_if<Misreading>(&reading)) {
+        return wrong->what.ends_with("has no unit") ? without_unit(attempt, part)
+                                                    : unknown_unit(attempt, part, *wrong);
+    }
+    const Quantity quantity = std::get<Quantity>(reading);
+    if (!accepts(attempt.value, quantity.unit->dimension)) {
+        return attempt.refuse(fmt::format("'{}' is {}; {} is expected", part.text,
+                                          units::describe(quantity.unit->dimension),
+                                          describe_dimensions(attempt.value)),
+                              "", part.offset);
+    }
+    return quantity;
+}
+
+bool is_currency(std::string_view word) {
+    return word.size() == 3 &&
+           std::ranges::all_of(word, [](char letter) { return letter >= 'A' && letter <= 'Z'; });
+}
+
+} // namespace
+
+std::string describe_dimensions(const Value& value) {
+    std::string text{units::describe(*value.dimensions[0])};
+    if (value.dimensions[1]) {
+        text += fmt::format(" or {}", units::describe(*value.dimensions[1]));
+    }
+    return text;
+}
+
+std::optional<Parsed> read_quantity(const Attempt& attempt) {
+    const auto quantity = read_one_quantity(attempt, {attempt.node.scalar, 0});
+    if (!quantity) {
+        return std::nullopt;
+    }
+    Parsed parsed = attempt.start();
+    parsed.dimension = quantity->unit->dimension;
+    return attempt.finish(std::move(parsed), quantity->inside(), quantity->unit);
+}
+
+std::optional<Parsed> read_window(const Attempt& attempt) {
+    const std::string& written = attempt.node.scalar;
+    const std::size_t to = written.find(" to ");
+    if (to == std::string::npos) {
+        return attempt.refuse("two values are expected, the lowest and the highest", "");
+    }
+    constexpr std::size_t between = 4; // " to "
+    const std::string_view all = written;
+    const auto low = read_one_quantity(attempt, {all.substr(0, to), 0});
+    const auto high = read_one_quantity(attempt, {all.substr(to + between), to + between});
+    if (!low || !high || !attempt.in_range(low->inside(), low->unit) ||
+        !attempt.in_range(high->inside(), high->unit)) {
+        return std::nullopt;
+    }
+    if (low->inside() >= high->inside()) {
+        return attempt.refuse("the first value must be the lower one", "");
+    }
+    Parsed parsed = attempt.start();
+    parsed.number = low->inside();
+    parsed.high = high->inside();
+    return parsed;
+}
+
+std::optional<Parsed> read_price(const Attempt& attempt) {
+    const std::string_view written = attempt.node.scalar;
+    const auto amount = units::read_leading_number(written);
+    if (const auto* wrong = std::get_if<Misreading>(&amount)) {
+        return attempt.refuse(wrong->what, wrong->advice, wrong->offset);
+    }
+    const auto [number, length] = std::get<units::LeadingNumber>(amount);
+    const std::size_t currency = written.find_first_not_of(' ', length);
+    const std::size_t slash = written.find('/', length);
+    const units::Unit* unit =
+        slash == std::string_view::npos ? nullptr : units::find_unit(written.substr(slash + 1));
+    const bool by_mass_or_volume =
+        unit && (unit->dimension == Dimension::mass || unit->dimension == Dimension::volume);
+    if (slash != std::string_view::npos && !unit) {
+        const auto named = units::read_quantity("1 " + std::string{written.substr(slash + 1)});
+        if (const auto* wrong = std::get_if<Misreading>(&named); wrong && !wrong->advice.empty()) {
+            return attempt.refuse(wrong->what, wrong->advice, slash + 1);
+        }
+    }
+    if (!by_mass_or_volume || !is_currency(written.substr(currency, slash - currency))) {
+        return attempt.refuse(fmt::format("'{}' is not a price by mass or volume", written), "");
+    }
+    return attempt.finish(attempt.start(), number, nullptr);
+}
+
+} // namespace boardmark::input
