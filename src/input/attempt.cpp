@@ -12,11 +12,11 @@ bool below(double number, const Range& range) {
 }
 
 /// A number that is out of range by a factor that points to another unit.
-std::string rescaled(double amount, const Value& value, const std::string& unit_text) {
+std::string rescaled(double amount, const Range& range) {
     for (const double factor : {0.001, 0.01, 0.1, 100.0}) {
         const double guess = amount * factor;
-        if (!below(guess, value.range) && guess <= value.range.high && amount != 0) {
-            return fmt::format("{:.6g}{}?", guess, unit_text);
+        if (!below(guess, range) && guess <= range.high && amount != 0) {
+            return fmt::format("{:.6g}?", guess);
         }
     }
     return "";
@@ -66,7 +66,7 @@ bool Attempt::in_range(double inside, const units::Unit* unit) const {
     const std::string before = !range.low_itself ? "above " : tells_high ? "" : "at least ";
     const std::string allowed =
         before + written(range.low) + (tells_high ? " to " + written(range.high) : "");
-    std::string advice = unit ? "" : rescaled(inside, value, "");
+    std::string advice = unit ? "" : rescaled(inside, range);
     refuse(fmt::format("{} is out of range ({})", node.scalar, allowed),
            advice.empty() ? "check the figure and its unit" : std::move(advice));
     return false;
