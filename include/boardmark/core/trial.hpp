@@ -46,10 +46,10 @@ struct TimedSlump {
 /// Tests of the fresh concrete.
 struct FreshTests {
     DensityTest density;
-    std::vector<TimedSlump> slump;                 ///< increasing time, at least one
-    std::optional<double> slump_before_reducer_mm; ///< of the water alone
-    std::optional<double> air_percent;             ///< by meter
-    std::optional<double> temperature_c;           ///< of the concrete
+    std::vector<TimedSlump> slump;                      ///< increasing time, at least one
+    std::optional<double> slump_before_reducer_mm = {}; ///< of the water alone
+    std::optional<double> air_percent = {};             ///< by meter
+    std::optional<double> temperature_c = {};           ///< of the concrete
 
     /// The slump that counts: the last one, nearest to the time of placing.
     const TimedSlump& at_placing() const { return slump.back(); }
@@ -73,9 +73,9 @@ struct Trial {
     Charged water; ///< added at the mixer
     std::vector<BatchedMaterial> batched;
     FreshTests tests;
-    std::optional<double> target_slump_mm;
-    std::optional<double> target_air_percent;
-    std::optional<double> intended_volume_m3;
+    std::optional<double> target_slump_mm = {};
+    std::optional<double> target_air_percent = {};
+    std::optional<double> intended_volume_m3 = {};
     CoarseBasis coarse = CoarseBasis::as_selected;
 };
 
