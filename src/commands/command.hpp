@@ -17,6 +17,7 @@ struct Command {
     std::span<const Option> options;
     std::span<const std::string_view> examples;
     ExitCode (*run)(const Arguments& arguments);
+    std::size_t most_files = 1;
 };
 
 /// Every command, in the order of the help.
@@ -29,5 +30,6 @@ extern const Command proportion_command;
 extern const Command check_command;
 extern const Command batch_command;
 extern const Command yield_command;
+extern const Command compare_command;
 
 } // namespace boardmark::commands
