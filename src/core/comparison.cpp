@@ -15,6 +15,7 @@ void evaluate(ComparedMix& column, const Requirements& requirements, const Table
                                         proportions.selection.air_entrained, tables);
     column.temperature_rise_k = temperature_rise_k(proportions, tables);
     column.cost = cost_of(proportions);
+    column.reducer_cost_per_m3 = reducer_cost_per_m3(proportions);
     column.carbon = carbon_of(proportions);
     column.remarks = remarks_on(column, tables);
 }

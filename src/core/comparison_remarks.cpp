@@ -6,6 +6,18 @@
 namespace boardmark::core {
 namespace {
 
+/// Whether strength is bought that nothing asks for. Where an exposure limit holds the ratio down,
+/// the strength beyond need comes with durability.
+bool is_spare(const ExpectedStrength& expected, const Selection& selection, const Tables& tables) {
+    const double spare = 1 + tables.practice.spare_strength_percent.value / 100;
+    constexpr double w_cm_precision = 0.01;
+    const bool held_by_exposure =
+        selection.w_cm_by_exposure &&
+        !above(*selection.w_cm_by_exposure - selection.w_cm, w_cm_precision);
+    return above(expected.mpa, selection.required_average_strength_mpa * spare) &&
+           !held_by_exposure;
+}
+
 void remark_strength(const ComparedMix& column, const Tables& tables,
                      std::vector<Phrase>& remarks) {
     const Selection& selection = column.proportions->selection;
@@ -19,8 +31,7 @@ void remark_strength(const ComparedMix& column, const Tables& tables,
         return;
     }
     const Argument expected = quantity("expected", {column.strength->mpa, Measure::strength});
-    const double spare = 1 + tables.practice.spare_strength_percent.value / 100;
-    if (above(column.strength->mpa, needed_mpa * spare)) {
+    if (is_spare(*column.strength, selection, tables)) {
         remarks.push_back({"expected {expected}, needed {needed}: do not buy strength you don't "
                            "need",
                            {expected, needed}});

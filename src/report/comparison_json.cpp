@@ -46,6 +46,7 @@ Json json_of_column(const core::ComparedMix& column, const std::string& file) {
     object["expected_strength_mpa"] = column.strength ? Json(column.strength->mpa) : Json(nullptr);
     object["temperature_rise_k"] = number_or_null(column.temperature_rise_k);
     object["cost"] = column.cost ? json_of_cost(*column.cost) : Json(nullptr);
+    object["reducer_cost_per_m3"] = number_or_null(column.reducer_cost_per_m3);
     object["carbon_kg_m3"] = column.carbon ? Json(column.carbon->per_m3) : Json(nullptr);
     object["carbon_at_least"] = column.carbon && !column.carbon->is_whole();
     object["checks_failed"] = json_of_failures(column.checks);

@@ -110,6 +110,17 @@ void add_sums(std::vector<ComparisonRow>& rows, const ComparisonResult& result, 
     }
 }
 
+void add_reducer_cost(std::vector<ComparisonRow>& rows, const ComparisonResult& result,
+                      UnitSystem system, const std::string& unit) {
+    ComparisonRow row{.name = "of it the reducer", .unit = unit, .cells = {}};
+    for (const ComparedMix& column : result.columns) {
+        const auto& cost = column.reducer_cost_per_m3;
+        const auto amount = cost ? std::optional{per_unit(*cost, system)} : std::nullopt;
+        row.cells.push_back({amount, amount ? fixed(*amount, 2) : nothing});
+    }
+    rows.push_back(std::move(row));
+}
+
 void add_footprints(std::vector<ComparisonRow>& rows, const ComparisonResult& result,
                     UnitSystem system) {
     std::string currency;
@@ -128,6 +139,9 @@ void add_footprints(std::vector<ComparisonRow>& rows, const ComparisonResult& re
                  return column.cost && column.cost->currency == currency ? &column.cost->sum
                                                                          : nullptr;
              });
+    if (!currency.empty()) {
+        add_reducer_cost(rows, result, system, per_volume(currency, system));
+    }
     add_sums(rows, result, system,
              {.name = "embodied carbon",
               .unit = per_volume("kg", system),

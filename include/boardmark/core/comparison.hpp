@@ -29,6 +29,7 @@ struct ComparedMix {
     std::optional<ExpectedStrength> strength = {};
     std::optional<double> temperature_rise_k = {}; ///< of a thick section
     std::optional<Cost> cost = {};
+    std::optional<double> reducer_cost_per_m3 = {}; ///< part of the cost
     std::optional<PartialSum> carbon = {};
     std::vector<Phrase> remarks = {};
 };
