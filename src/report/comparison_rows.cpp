@@ -93,8 +93,7 @@ void add_sums(std::vector<ComparisonRow>& rows, const ComparisonResult& result, 
         const double amount = per_unit(sum->per_m3, system);
         row.cells.push_back({sum->is_whole() ? std::optional{amount} : std::nullopt,
                              sum_text(amount, *sum, decimals)});
-        // What both columns lack for the same materials does not change the difference.
-        const bool comparable = first && first->missing == sum->missing;
+        const bool comparable = first && first->is_whole() && sum->is_whole();
         const double step = amount - per_unit(first->per_m3, system);
         difference.cells.push_back(comparable ? ComparisonCell{step, signed_text(step, decimals)}
                                               : ComparisonCell{std::nullopt, "not known"});
