@@ -27,7 +27,7 @@ core::Batch batch_of(const WorkedMix& worked, const core::BatchOrder& order,
     try {
         return core::batch(worked.proportions, order, worked.tables.water_density_kg_m3);
     } catch (const core::Unresolved& unresolved) {
-        throw no_mix_follows(unresolved, arguments, worked.system);
+        throw no_mix_follows(unresolved, arguments, worked.origin.system);
     }
 }
 
@@ -35,8 +35,7 @@ ExitCode run(const Arguments& arguments) {
     const BatchOptions asked = read_batch_options(arguments);
     const WorkedMix worked = open_mix(arguments, input::Purpose::batch, asked.moisture_percent);
     const core::Batch batch = batch_of(worked, asked.order, arguments);
-    const auto checks =
-        core::assess(worked.requirements, worked.proportions, batch, worked.tables);
+    const auto checks = core::assess(worked.requirements, worked.proportions, batch, worked.tables);
     const report::BatchResult result{.title = worked.title,
                                      .requirements = worked.requirements,
                                      .batch = batch,
@@ -44,7 +43,7 @@ ExitCode run(const Arguments& arguments) {
                                      .allowance_percent = asked.allowance_percent,
                                      .proportions = worked.proportions,
                                      .checks = checks};
-    deliver(result, arguments, worked);
+    deliver(result, arguments, worked.origin);
     return verdict(checks);
 }
 

@@ -9,7 +9,7 @@ ExitCode run_mix_command(const std::string& name, input::Purpose purpose,
     const WorkedMix worked = open_mix(arguments, purpose);
     const report::MixResult result{name, worked.title, worked.requirements, worked.proportions,
                                    worked.checks};
-    deliver(result, arguments, worked);
+    deliver(result, arguments, worked.origin);
     return verdict(worked.checks);
 }
 

@@ -11,6 +11,9 @@ constexpr Value text() {
 constexpr Value flag() {
     return {.form = Form::flag};
 }
+constexpr Value date() {
+    return {.form = Form::date};
+}
 
 constexpr Value number(Range range) {
     return {.form = Form::number, .range = range};

@@ -22,6 +22,7 @@ enum class Form {
     quantity, ///< amount and unit of one of the dimensions listed
     window,   ///< two quantities: `6 in to 8 in`
     price,    ///< `165 USD/short ton`
+    date,     ///< `2026-03-02`
 };
 
 /// Values that physics and the trade allow, in the inside unit.

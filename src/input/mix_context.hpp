@@ -3,37 +3,16 @@
 #include <boardmark/core/material.hpp>
 #include <boardmark/input/read_mix.hpp>
 
-#include "document.hpp"
+#include "file_context.hpp"
 
 #include <map>
 #include <string>
 
 namespace boardmark::input {
 
-/// A file that is being turned into a mix: what was read, what it is read for, where faults go.
-struct MixContext {
-    const Node& root;
-    const Document& document;
+/// A file that is being turned into a mix, and what it is read for.
+struct MixContext : FileContext {
     const ReadOptions& options;
-    Diagnostics& diagnostics;
-
-    bool has(const Path& path) const { return document.has(path); }
-
-    /// Whether further keys stand under a path.
-    bool holds_keys(const Path& path) const {
-        const Reading* reading = document.find(path);
-        return reading && reading->node->kind == Node::Kind::mapping;
-    }
-
-    /// A fault of a value.
-    void refuse(const Node& node, std::string message, std::string advice) const;
-
-    /// A key that is not there, told at its parent's key.
-    void missing(const Path& parent, const std::string& key, const std::string& why,
-                 const std::string& advice) const;
-
-    /// The example line of a key, as advice to add it.
-    std::string add_example(const Path& path) const;
 };
 
 /// Materials by the user's names. A material whose kind is unknown is left out; its fault is told.

@@ -20,9 +20,7 @@ std::vector<core::Share> read_shares(const MixContext& context, const Materials&
     const Path path{"mixture", key};
     const Reading* reading = context.document.find(path);
     if (!reading) {
-        if (!context.has(path)) {
-            context.missing({"mixture"}, key, "", context.add_example(path));
-        }
+        context.demand(path, "");
         return {};
     }
     std::vector<core::Share> shares;
@@ -129,18 +127,12 @@ void demand_reducer_for_flow(const MixContext& context, const core::Mix& mix) {
 }
 
 void demand_coarse(const MixContext& context, const core::Material& stone, const core::Mix& mix) {
-    const Path path{"materials", stone.name};
-    const auto demand = [&](const std::string& key, const std::string& why) {
-        Path longer = path;
-        longer.push_back(key);
-        if (!context.has(longer)) {
-            context.missing(path, key, why, context.add_example(longer));
-        }
-    };
-    demand("nominal_max_size", "the water table is entered with it");
+    context.demand({"materials", stone.name, "nominal_max_size"},
+                   "the water table is entered with it");
     if (!mix.selections.fine_share_percent && !mix.blend_dry_rodded_density_kg_m3 &&
         !stone.aggregate.typical) {
-        demand("dry_rodded_density", "the aggregate test report has it");
+        context.demand({"materials", stone.name, "dry_rodded_density"},
+                       "the aggregate test report has it");
     }
     demand_aggregate_figures(context, stone);
 }

@@ -15,12 +15,6 @@ Path key(const std::string& name) {
     return {"proportions", name};
 }
 
-void demand_key(const MixContext& context, const std::string& name, const std::string& why) {
-    if (!context.has(key(name))) {
-        context.missing({"proportions"}, name, why, context.add_example(key(name)));
-    }
-}
-
 /// Names that are no material's but nearly a word of `proportions`; the words that they were meant
 /// to be.
 std::set<std::string> refuse_misspelt_words(const MixContext& context, const Materials& materials) {
@@ -136,10 +130,7 @@ double read_largest_size(const MixContext& context, const Materials& materials,
     for (const core::Material* stone : stones) {
         const Path path{"materials", stone->name, "nominal_max_size"};
         largest_mm = std::max(largest_mm, stone->aggregate.nominal_max_size_mm.value_or(0));
-        if (!context.has(path)) {
-            context.missing({"materials", stone->name}, "nominal_max_size",
-                            "the air limits are entered with it", context.add_example(path));
-        }
+        context.demand(path, "the air limits are entered with it");
     }
     if (stones.empty() && context.has({"materials"})) {
         context.missing({"materials"}, "coarse aggregate",
@@ -159,7 +150,7 @@ void read_proportions(const MixContext& context, const Materials& materials,
     const auto misspelt = refuse_misspelt_words(context, materials);
     const auto demand = [&](const std::string& name, const std::string& why) {
         if (!misspelt.contains(name)) {
-            demand_key(context, name, why);
+            context.demand(key(name), why);
         }
     };
     demand("volume", "amounts are of some volume");

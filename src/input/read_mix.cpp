@@ -1,12 +1,10 @@
 #include <boardmark/input/read_mix.hpp>
 #include <boardmark/text/closest.hpp>
 
-#include "gate.hpp"
+#include "files.hpp"
 #include "mix_context.hpp"
 
 #include <algorithm>
-#include <deque>
-#include <filesystem>
 
 namespace boardmark::input {
 namespace {
@@ -16,80 +14,8 @@ void refuse(const Node& node, std::string message, std::string advice, Diagnosti
         node.source->diagnostic(node.underline(), std::move(message), std::move(advice)));
 }
 
-bool demand_mapping(const Node& root, Diagnostics& diagnostics) {
-    if (root.kind == Node::Kind::mapping) {
-        return true;
-    }
-    refuse(root, "expected keys and values at top level, found " + std::string{describe(root.kind)},
-           "begin with 'boardmark: 1'", diagnostics);
-    return false;
-}
-
-/// The first line says which version of the format the file is in; each way to be wrong has its own
-/// words.
-void demand_version(const Node& root, Diagnostics& diagnostics) {
-    const Entry* entry = root.find("boardmark");
-    if (!entry) {
-        Node top;
-        top.source = root.source;
-        refuse(top, "the file has no 'boardmark'; it says which version of the format follows",
-               "begin with 'boardmark: 1'", diagnostics);
-        return;
-    }
-    const Node& version = entry->value;
-    if (version.kind != Node::Kind::scalar) {
-        return; // told with the other keys: it is not a value
-    }
-    if (version.quoted) {
-        refuse(version, "boardmark: the version is a bare number, not a text",
-               "write 'boardmark: 1'", diagnostics);
-    } else if (version.scalar == "1.0") {
-        refuse(version, "boardmark: the version is a whole number", "write 'boardmark: 1'",
-               diagnostics);
-    } else if (version.scalar != "1") {
-        refuse(version,
-               "boardmark: version '" + version.scalar +
-                   "' of the format is not known here; this program reads version 1",
-               "write 'boardmark: 1', or use a newer program", diagnostics);
-    }
-}
-
-/// A name that leaves the folder of the mix file.
-bool leaves_folder(const std::string& name) {
-    const std::filesystem::path path{name};
-    return name.empty() || path.is_absolute() || name.find('\\') != std::string::npos ||
-           std::ranges::count(path, std::filesystem::path{".."}) > 0;
-}
-
-/// How messages name a file that another file names: with the folder of that other file.
-std::string shown_beside(const std::string& file, const std::string& name) {
-    const std::size_t slash = file.rfind('/');
-    return slash == std::string::npos ? name : file.substr(0, slash + 1) + name;
-}
-
-/// The files of one reading; nodes point into them.
-class Files {
-public:
-    const SourceText& add(std::string name, std::string text) {
-        constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
-        if (text.starts_with(byte_order_mark)) {
-            text.erase(0, byte_order_mark.size());
-        }
-        return files_.emplace_back(std::move(name), std::move(text));
-    }
-
-    std::size_t order_of(const std::string& name) const {
-        const auto found = std::ranges::find(files_, name, &SourceText::file);
-        return static_cast<std::size_t>(found - files_.begin());
-    }
-
-private:
-    std::deque<SourceText> files_;
-};
-
 /// Judges everything in a file of materials but the materials, which are read with the mix.
 void judge_yard(const Node& yard, Diagnostics& diagnostics) {
-    demand_version(yard, diagnostics);
     Node rest = yard;
     std::erase_if(rest.entries, [](const Entry& entry) { return entry.key.scalar == "materials"; });
     const Document document{rest, yard_fields(), diagnostics};
@@ -116,21 +42,9 @@ void judge_yard(const Node& yard, Diagnostics& diagnostics) {
 /// The materials that a file of materials holds, or nothing where a fault has been told.
 std::optional<Node> read_yard(const Node& asked, const std::string& name, Files& files,
                               const ReadOptions& options, Diagnostics& diagnostics) {
-    if (leaves_folder(name)) {
-        refuse(asked, "materials: '" + name + "' lies outside the folder of this file",
-               "name a file beside this one", diagnostics);
-        return std::nullopt;
-    }
-    auto loaded = options.load(name);
-    if (const auto* failure = std::get_if<LoadFailure>(&loaded)) {
-        refuse(asked, "materials: '" + name + "' cannot be read: " + failure->reason,
-               "check the name; it is relative to this file", diagnostics);
-        return std::nullopt;
-    }
-    const SourceText& source = files.add(shown_beside(asked.source->file(), name),
-                                         std::move(std::get<std::string>(loaded)));
-    const auto yard = pass_gate(source, diagnostics);
-    if (!yard || !demand_mapping(*yard, diagnostics)) {
+    const SourceText* source = fetch(asked, "materials", name, options.load, files, diagnostics);
+    const auto yard = source ? read_tree(*source, diagnostics) : std::nullopt;
+    if (!yard) {
         return std::nullopt;
     }
     judge_yard(*yard, diagnostics);
@@ -237,9 +151,7 @@ Content content_of(const MixContext& context) {
 
 std::optional<core::AnyMix> build(const MixContext& context) {
     for (const char* key : {"title", "materials"}) {
-        if (!context.has({key})) {
-            context.missing({}, key, "", context.add_example({key}));
-        }
+        context.demand({key}, "");
     }
     const std::string title = context.document.text({"title"}).value_or("");
     const auto system = read_system(context);
@@ -279,23 +191,20 @@ MixReading read_mix(std::string text, std::string file, const ReadOptions& optio
     Diagnostics& diagnostics = reading.diagnostics;
     Files files;
     const SourceText& source = files.add(std::move(file), std::move(text));
-    auto root = pass_gate(source, diagnostics);
-    if (!root || !demand_mapping(*root, diagnostics)) {
+    auto root = read_tree(source, diagnostics);
+    if (!root) {
         return reading;
     }
-    demand_version(*root, diagnostics);
     const bool had_materials = root->find("materials") != nullptr;
     fetch_yard(*root, files, options, diagnostics);
     Document document{*root, mix_fields(), diagnostics};
     if (had_materials && !document.find({"materials"})) {
         document.mark_told({"materials"});
     }
-    const MixContext context{*root, document, options, diagnostics};
+    const MixContext context{{*root, document, mix_fields(), diagnostics}, options};
     auto mix = build(context);
 
-    std::ranges::stable_sort(diagnostics, {}, [&](const Diagnostic& diagnostic) {
-        return std::tuple{files.order_of(diagnostic.file), diagnostic.line, diagnostic.column};
-    });
+    files.sort(diagnostics);
     if (!has_errors(diagnostics)) {
         reading.mix = std::move(mix);
     }

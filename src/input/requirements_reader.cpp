@@ -12,12 +12,6 @@ Path key(const std::string& name) {
     return {"requirements", name};
 }
 
-void demand(const MixContext& context, const std::string& name) {
-    if (!context.has(key(name))) {
-        context.missing({"requirements"}, name, "", context.add_example(key(name)));
-    }
-}
-
 bool looks_like_strength_class(const std::string& text) {
     return text.size() > 1 && text[0] == 'C' && text.find('/') != std::string::npos;
 }
@@ -112,9 +106,7 @@ void read_records(const MixContext& context, core::Requirements& requirements) {
         return longer;
     };
     for (const char* name : {"tests", "standard_deviation"}) {
-        if (!context.has(inside(name))) {
-            context.missing(path, name, "", context.add_example(inside(name)));
-        }
+        context.demand(inside(name), "");
     }
     const auto tests = context.document.number(inside("tests"));
     const auto deviation = context.document.number(inside("standard_deviation"));
@@ -176,7 +168,7 @@ void read_average(const MixContext& context, core::Requirements& requirements) {
 }
 
 void read_slump(const MixContext& context, core::Requirements& requirements) {
-    demand(context, "slump");
+    context.demand(key("slump"), "");
     const auto slump = context.document.number(key("slump"));
     requirements.slump_mm = slump.value_or(0);
     requirements.slump_before_reducer_mm = context.document.number(key("slump_before_reducer"));
@@ -220,13 +212,11 @@ void read_air(const MixContext& context, core::Requirements& requirements) {
 
 core::Requirements read_requirements(const MixContext& context) {
     core::Requirements requirements{.strength_mpa = 0, .slump_mm = 0};
-    if (!context.has({"requirements"})) {
-        context.missing({}, "requirements", "", context.add_example({"requirements"}));
-    }
+    context.demand({"requirements"}, "");
     if (!context.holds_keys({"requirements"})) {
         return requirements;
     }
-    demand(context, "strength");
+    context.demand(key("strength"), "");
     explain_strength_class(context);
     requirements.strength_mpa = context.document.number(key("strength")).value_or(0);
     requirements.strength_age_d = context.document.number(key("strength_age")).value_or(28);

@@ -3,6 +3,7 @@
 #include <boardmark/text/closest.hpp>
 #include <boardmark/text/letter_case.hpp>
 #include <boardmark/text/utf8.hpp>
+#include <boardmark/units/date.hpp>
 #include <boardmark/units/number.hpp>
 
 #include "attempt.hpp"
@@ -98,6 +99,17 @@ std::optional<Parsed> read_count(const Attempt& attempt) {
     return number;
 }
 
+std::optional<Parsed> read_date(const Attempt& attempt) {
+    const auto days = units::read_date(attempt.node.scalar);
+    if (!days) {
+        return attempt.refuse(fmt::format("'{}' is not a date", attempt.node.scalar),
+                              "write year, month and day, as in '2026-03-02'");
+    }
+    Parsed parsed = attempt.start();
+    parsed.number = *days;
+    return parsed;
+}
+
 } // namespace
 
 std::string describe(const Value& value) {
@@ -118,6 +130,8 @@ std::string describe(const Value& value) {
         return "two values, 'A to B'";
     case Form::price:
         return "a price by mass or volume";
+    case Form::date:
+        return "a date, 'YEAR-MONTH-DAY'";
     case Form::quantity:
         break;
     }
@@ -161,6 +175,8 @@ std::optional<Parsed> read_value(const Node& node, const Value& value, const std
         return read_window(attempt);
     case Form::price:
         return read_price(attempt);
+    case Form::date:
+        return read_date(attempt);
     }
     return std::nullopt;
 }

@@ -15,11 +15,11 @@ namespace boardmark::input {
 /// A value that passed its form, its dimension and its range.
 struct Parsed {
     const Node* node = nullptr;
-    std::string text;                              ///< as written
-    bool is_word = false;                          ///< one of the words that may stand instead
-    bool flag = false;                             ///< Form::flag
-    double number = 0;                             ///< in the inside unit; a window's low end
-    double high = 0;                               ///< a window's high end
+    std::string text;     ///< as written
+    bool is_word = false; ///< one of the words that may stand instead
+    bool flag = false;    ///< Form::flag
+    double number = 0; ///< in the inside unit; a window's low end; days of a date since 1970-01-01
+    double high = 0;   ///< a window's high end
     std::optional<units::Dimension> dimension;     ///< of a quantity
     core::Kind kind = core::Kind::portland_cement; ///< Form::kind
 };

@@ -31,6 +31,11 @@ double constant(const EmbeddedTable& table, std::string_view name, core::UnitSys
     return cell(table, row(table, name), system == core::UnitSystem::us ? "us" : "si");
 }
 
+core::TypicalFigure figure(const EmbeddedTable& table, std::string_view name,
+                           core::UnitSystem system) {
+    return {constant(table, name, system), source_of(row(table, name).source)};
+}
+
 std::string note(const EmbeddedRow& row, std::string_view name) {
     const auto found = std::ranges::find(row.notes, name, &EmbeddedNote::name);
     return found == row.notes.end() ? "" : std::string{found->text};

@@ -24,6 +24,10 @@ double cell(const EmbeddedTable& table, const EmbeddedRow& row, std::string_view
 /// The cell of a one-row constant in a system of units ("us" or "si" column).
 double constant(const EmbeddedTable& table, std::string_view name, core::UnitSystem system);
 
+/// The same with the source of its row.
+core::TypicalFigure figure(const EmbeddedTable& table, std::string_view name,
+                           core::UnitSystem system);
+
 /// A text that stands beside a row; empty where there is none.
 std::string note(const EmbeddedRow& row, std::string_view name);
 

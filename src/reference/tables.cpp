@@ -3,6 +3,7 @@
 #include "code_tables.hpp"
 #include "lookup.hpp"
 #include "method_tables.hpp"
+#include "trial_tables.hpp"
 
 #include <algorithm>
 
@@ -10,10 +11,6 @@ namespace boardmark::reference {
 namespace {
 
 using core::UnitSystem;
-
-core::TypicalFigure figure(const EmbeddedTable& table, std::string_view name, UnitSystem system) {
-    return {constant(table, name, system), source_of(row(table, name).source)};
-}
 
 /// One figure for each kind of material that the table names.
 std::map<core::Kind, core::TypicalFigure> relative_densities() {
@@ -63,7 +60,8 @@ core::Tables tables(UnitSystem system) {
             .water_density_kg_m3 = constant(table("water-density"), "water", system),
             .method = method_tables(system),
             .code = code_tables(system),
-            .practice = practice_tables(system)};
+            .practice = practice_tables(system),
+            .trial = trial_tables(system)};
 }
 
 std::vector<ExplainedClass> exposure_classes() {

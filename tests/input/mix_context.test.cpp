@@ -28,7 +28,7 @@ struct Opened {
     Document document{tree.root, mix_fields(), of_reading};
     ReadOptions options = boardmark::test::read_options(Purpose::batch);
     Diagnostics faults;
-    MixContext context{tree.root, document, options, faults};
+    MixContext context{{tree.root, document, mix_fields(), faults}, options};
     Materials materials{
         {"stone", core::Material{.name = "stone", .kind = core::Kind::coarse_aggregate}}};
 

@@ -195,6 +195,54 @@ struct PracticeTables {
     TypicalFigure formula_slump_mm; ///< highest slump for which form-pressure formulas hold
 };
 
+/// How the next trial corrects what this one showed.
+struct TrialAdjustments {
+    double water_kg_m3_per_mm;        ///< of slump
+    double water_kg_m3_per_air_point; ///< more air, less water at the same slump
+    Source source;
+    TypicalFigure slump_reading_mm;  ///< the step to which slump is reported
+    TypicalFigure dose_step_percent; ///< of the dose, where no slump gain is known
+};
+
+/// How far what is weighed may be from what was to be weighed, percent.
+struct BatchingTolerances {
+    TypicalFigure binder_percent;
+    TypicalFigure aggregate_percent;
+    TypicalFigure water_percent;
+    TypicalFigure admixture_percent;
+};
+
+/// Tolerance of slumps up to a nominal one.
+struct SlumpTolerance {
+    double up_to_mm;
+    TypicalFigure within_mm;
+};
+
+/// Least temperature of concrete in sections below a least dimension.
+struct PlacingTemperature {
+    double below_mm;
+    TypicalFigure least_c;
+};
+
+/// Least measure of the density test up to a nominal maximum size.
+struct DensityMeasure {
+    double size_mm;
+    TypicalFigure least_m3;
+};
+
+/// What a trial batch is held against and corrected by.
+struct TrialTables {
+    TrialAdjustments adjustments;
+    BatchingTolerances batching;
+    std::vector<SlumpTolerance> slump;           ///< increasing
+    std::vector<PlacingTemperature> temperature; ///< increasing dimensions
+    TypicalFigure hottest_c;                     ///< of fresh concrete
+    std::vector<DensityMeasure> measures;        ///< increasing sizes
+    TypicalFigure measure_shortfall_percent;     ///< that a measure may hold less than nominal
+    TypicalFigure density_difference_kg_m3;      ///< within which two operators agree
+    TypicalFigure air_gap_percent;               ///< between gravimetric and metered air
+};
+
 /// Every published number that a calculation uses, in one system of units.
 struct Tables {
     UnitSystem system;
@@ -202,6 +250,7 @@ struct Tables {
     MethodTables method;
     CodeTables code;
     PracticeTables practice;
+    TrialTables trial;
 
     /// The class of that name. Asserts that the code has it: the reader refuses other names.
     const ExposureClass& exposure_class(const std::string& name) const;

@@ -2,12 +2,11 @@
 
 #include <boardmark/core/mix.hpp>
 #include <boardmark/input/diagnostic.hpp>
+#include <boardmark/input/loader.hpp>
 
-#include <functional>
 #include <map>
 #include <optional>
 #include <string>
-#include <variant>
 #include <vector>
 
 namespace boardmark::input {
@@ -21,14 +20,6 @@ struct Vocabulary {
     std::vector<std::string> exposure_classes;
     std::vector<double> fineness_sieves_mm;
 };
-
-/// Why another file could not be read.
-struct LoadFailure {
-    std::string reason;
-};
-
-/// Gets the text of a file that the mix file names, by its name in the mix file.
-using Loader = std::function<std::variant<std::string, LoadFailure>(const std::string& name)>;
 
 struct ReadOptions {
     Purpose purpose;

@@ -1,0 +1,76 @@
+#include "delivery.hpp"
+
+#include <boardmark/report/words.hpp>
+
+#include "input_file.hpp"
+#include "log.hpp"
+#include "output_file.hpp"
+
+#include <unistd.h>
+
+#include <cstdlib>
+#include <iostream>
+#include <string_view>
+
+namespace boardmark::commands {
+namespace {
+
+bool variable_is_set(const char* name) {
+    const char* value = std::getenv(name);
+    return value && *value != '\0';
+}
+
+bool wants_colour(const Arguments& arguments) {
+    switch (arguments.colour()) {
+    case Colour::always:
+        return true;
+    case Colour::never:
+        return false;
+    case Colour::automatic:
+        break;
+    }
+    const char* terminal = std::getenv("TERM");
+    const bool dumb = terminal && std::string_view{terminal} == "dumb";
+    const bool to_terminal =
+        arguments.value("out").value_or("-") == "-" && ::isatty(STDOUT_FILENO) == 1;
+    return to_terminal && !dumb && !variable_is_set("NO_COLOR");
+}
+
+} // namespace
+
+report::TextStyle text_style(const Arguments& arguments, core::UnitSystem system_of_file) {
+    return {.system = arguments.reporting().value_or(system_of_file),
+            .explain = arguments.has("explain"),
+            .colour = wants_colour(arguments)};
+}
+
+void write_where_asked(const std::string& written, const Arguments& arguments,
+                       const Origin& origin) {
+    const Destination destination{.path = arguments.value("out").value_or("-"),
+                                  .overwrite = arguments.has("force"),
+                                  .inputs = origin.files_read};
+    write_result(written, destination);
+    log("written: " + destination.path);
+}
+
+void demand_sound(bool has_result, const input::Diagnostics& diagnostics,
+                  const Arguments& arguments) {
+    if (!has_result) {
+        throw Failure{ExitCode::wrong_input, input::render(diagnostics)};
+    }
+    if (!arguments.has("quiet")) {
+        std::cerr << input::render(diagnostics);
+    }
+}
+
+ExitCode verdict(const std::vector<core::Check>& checks) {
+    return core::any_fails(checks) ? ExitCode::requirement_not_met : ExitCode::done;
+}
+
+Failure no_mix_follows(const core::Unresolved& unresolved, const Arguments& arguments,
+                       core::UnitSystem system_of_file) {
+    return {ExitCode::unresolved, report::text(unresolved, shown_name(arguments.file()),
+                                               arguments.reporting().value_or(system_of_file))};
+}
+
+} // namespace boardmark::commands

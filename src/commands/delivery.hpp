@@ -1,0 +1,56 @@
+#pragma once
+
+#include <boardmark/core/check.hpp>
+#include <boardmark/core/unresolved.hpp>
+#include <boardmark/input/diagnostic.hpp>
+#include <boardmark/report/mix_report.hpp>
+
+#include "arguments.hpp"
+#include "exit_code.hpp"
+#include "failure.hpp"
+
+#include <string>
+#include <vector>
+
+namespace boardmark::commands {
+
+/// Where a result came from.
+struct Origin {
+    core::UnitSystem system;             ///< of the file
+    std::vector<std::string> files_read; ///< no output may replace them
+};
+
+/// How text is to be written: units, explanation, colour.
+report::TextStyle text_style(const Arguments& arguments, core::UnitSystem system_of_file);
+
+/// Writes a result, already in its form, where the arguments say.
+void write_where_asked(const std::string& written, const Arguments& arguments,
+                       const Origin& origin);
+
+/// Writes a result in the form and to the place that the arguments ask for.
+template <class Result>
+void deliver(const Result& result, const Arguments& arguments, const Origin& origin) {
+    const report::TextStyle style = text_style(arguments, origin.system);
+    switch (arguments.format()) {
+    case Format::text:
+        return write_where_asked(report::text(result, style), arguments, origin);
+    case Format::json:
+        return write_where_asked(report::json(result), arguments, origin);
+    case Format::csv:
+        return write_where_asked(report::csv(result, style.system), arguments, origin);
+    }
+}
+
+/// What was found wrong in a file goes to standard error: errors end the command, warnings do not
+/// unless there is no result.
+void demand_sound(bool has_result, const input::Diagnostics& diagnostics,
+                  const Arguments& arguments);
+
+/// 1 where a requirement is not met, else 0.
+ExitCode verdict(const std::vector<core::Check>& checks);
+
+/// What is told where no mix follows from well-formed inputs.
+Failure no_mix_follows(const core::Unresolved& unresolved, const Arguments& arguments,
+                       core::UnitSystem system_of_file);
+
+} // namespace boardmark::commands

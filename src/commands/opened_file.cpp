@@ -1,0 +1,49 @@
+#include "opened_file.hpp"
+
+#include <boardmark/reference/tables.hpp>
+
+#include "failure.hpp"
+#include "input_file.hpp"
+#include "log.hpp"
+
+#include <fmt/format.h>
+
+namespace boardmark::commands {
+
+OpenedFile open_file(const Arguments& arguments) {
+    if (arguments.has("verbose")) {
+        start_log();
+    }
+    const std::string name = shown_name(arguments.file());
+    log("reading " + name);
+    auto bytes = read_bytes(arguments.file());
+    if (const auto* failure = std::get_if<ReadFailure>(&bytes)) {
+        throw wrong_command_line(fmt::format("{} cannot be read: {}", name, failure->reason));
+    }
+    return {name, std::get<std::string>(std::move(bytes))};
+}
+
+input::Loader loader_beside(const std::string& path, std::vector<std::string>& files_read) {
+    return [path,
+            &files_read](const std::string& name) -> std::variant<std::string, input::LoadFailure> {
+        files_read.push_back(beside(path, name));
+        auto bytes = read_bytes(files_read.back());
+        if (const auto* failure = std::get_if<ReadFailure>(&bytes)) {
+            return input::LoadFailure{failure->reason};
+        }
+        return std::get<std::string>(std::move(bytes));
+    };
+}
+
+input::Vocabulary vocabulary() {
+    input::Vocabulary words{.codes = reference::codes(),
+                            .exposure_classes = {},
+                            .fineness_sieves_mm =
+                                reference::tables(core::UnitSystem::si).method.fineness_sieves_mm};
+    for (const auto& exposure : reference::exposure_classes()) {
+        words.exposure_classes.push_back(exposure.name);
+    }
+    return words;
+}
+
+} // namespace boardmark::commands

@@ -1,0 +1,29 @@
+#pragma once
+
+#include <boardmark/input/loader.hpp>
+#include <boardmark/input/read_mix.hpp>
+
+#include "arguments.hpp"
+
+#include <string>
+#include <vector>
+
+namespace boardmark::commands {
+
+/// The file of the arguments, read.
+struct OpenedFile {
+    std::string name; ///< for messages
+    std::string text; ///< its bytes, any at all
+};
+
+/// Starts the log where it is asked for and reads the file. Throws Failure where it cannot be read.
+OpenedFile open_file(const Arguments& arguments);
+
+/// Gets files beside the file of the arguments and remembers their paths. `files_read` must outlive
+/// the loader.
+input::Loader loader_beside(const std::string& path, std::vector<std::string>& files_read);
+
+/// The words of the published tables.
+input::Vocabulary vocabulary();
+
+} // namespace boardmark::commands

@@ -1,0 +1,60 @@
+#include "file_context.hpp"
+
+#include <algorithm>
+
+namespace boardmark::input {
+namespace {
+
+/// Whether a path is one of a pattern: `*` stands for any name.
+bool matches(std::string_view pattern, const Path& path) {
+    for (std::size_t i = 0; i < path.size(); ++i) {
+        const std::size_t dot = pattern.find('.');
+        const std::string_view part = pattern.substr(0, dot);
+        const bool last = i + 1 == path.size();
+        if ((part != "*" && part != path[i]) || last != (dot == std::string_view::npos)) {
+            return false;
+        }
+        pattern.remove_prefix(last ? pattern.size() : dot + 1);
+    }
+    return true;
+}
+
+} // namespace
+
+void FileContext::refuse(const Node& node, std::string message, std::string advice) const {
+    diagnostics.push_back(
+        node.source->diagnostic(node.underline(), std::move(message), std::move(advice)));
+}
+
+void FileContext::missing(const Path& parent, const std::string& key, const std::string& why,
+                          const std::string& advice) const {
+    const Reading* reading = document.find(parent);
+    const bool parent_is_told =
+        !parent.empty() && (!reading || reading->node->kind != Node::Kind::mapping);
+    if (parent_is_told) {
+        return; // the parent's own fault says enough
+    }
+    const std::string what = (parent.empty() ? "the file" : dotted(parent)) + " has no '" + key +
+                             "'" + (why.empty() ? "" : "; " + why);
+    if (reading) {
+        refuse(*reading->key, what, advice);
+    } else {
+        Node top;
+        top.source = root.source;
+        refuse(top, what, advice);
+    }
+}
+
+void FileContext::demand(const Path& path, const std::string& why) const {
+    if (!has(path)) {
+        missing({path.begin(), path.end() - 1}, path.back(), why, add_example(path));
+    }
+}
+
+std::string FileContext::add_example(const Path& path) const {
+    const auto field = std::ranges::find_if(
+        fields, [&](const Field& candidate) { return matches(candidate.path, path); });
+    return "add for example '" + std::string{field->example} + "'";
+}
+
+} // namespace boardmark::input

@@ -1,0 +1,113 @@
+#include "files.hpp"
+
+#include "gate.hpp"
+
+#include <algorithm>
+#include <filesystem>
+
+namespace boardmark::input {
+namespace {
+
+void refuse(const Node& node, std::string message, std::string advice, Diagnostics& diagnostics) {
+    diagnostics.push_back(
+        node.source->diagnostic(node.underline(), std::move(message), std::move(advice)));
+}
+
+bool demand_mapping(const Node& root, Diagnostics& diagnostics) {
+    if (root.kind == Node::Kind::mapping) {
+        return true;
+    }
+    refuse(root, "expected keys and values at top level, found " + std::string{describe(root.kind)},
+           "begin with 'boardmark: 1'", diagnostics);
+    return false;
+}
+
+/// The first line says which version of the format the file is in; each way to be wrong has its own
+/// words.
+void demand_version(const Node& root, Diagnostics& diagnostics) {
+    const Entry* entry = root.find("boardmark");
+    if (!entry) {
+        Node top;
+        top.source = root.source;
+        refuse(top, "the file has no 'boardmark'; it says which version of the format follows",
+               "begin with 'boardmark: 1'", diagnostics);
+        return;
+    }
+    const Node& version = entry->value;
+    if (version.kind != Node::Kind::scalar) {
+        return; // told with the other keys: it is not a value
+    }
+    if (version.quoted) {
+        refuse(version, "boardmark: the version is a bare number, not a text",
+               "write 'boardmark: 1'", diagnostics);
+    } else if (version.scalar == "1.0") {
+        refuse(version, "boardmark: the version is a whole number", "write 'boardmark: 1'",
+               diagnostics);
+    } else if (version.scalar != "1") {
+        refuse(version,
+               "boardmark: version '" + version.scalar +
+                   "' of the format is not known here; this program reads version 1",
+               "write 'boardmark: 1', or use a newer program", diagnostics);
+    }
+}
+
+/// A name that leaves the folder of the file it stands in.
+bool leaves_folder(const std::string& name) {
+    const std::filesystem::path path{name};
+    return name.empty() || path.is_absolute() || name.find('\\') != std::string::npos ||
+           std::ranges::count(path, std::filesystem::path{".."}) > 0;
+}
+
+} // namespace
+
+const SourceText& Files::add(std::string name, std::string text) {
+    constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
+    if (text.starts_with(byte_order_mark)) {
+        text.erase(0, byte_order_mark.size());
+    }
+    return files_.emplace_back(std::move(name), std::move(text));
+}
+
+std::size_t Files::order_of(const std::string& name) const {
+    const auto found = std::ranges::find(files_, name, &SourceText::file);
+    return static_cast<std::size_t>(found - files_.begin());
+}
+
+void Files::sort(Diagnostics& diagnostics) const {
+    std::ranges::stable_sort(diagnostics, {}, [&](const Diagnostic& diagnostic) {
+        return std::tuple{order_of(diagnostic.file), diagnostic.line, diagnostic.column};
+    });
+}
+
+std::optional<Node> read_tree(const SourceText& source, Diagnostics& diagnostics) {
+    auto root = pass_gate(source, diagnostics);
+    if (!root || !demand_mapping(*root, diagnostics)) {
+        return std::nullopt;
+    }
+    demand_version(*root, diagnostics);
+    return root;
+}
+
+std::string shown_beside(const std::string& file, const std::string& name) {
+    const std::size_t slash = file.rfind('/');
+    return slash == std::string::npos ? name : file.substr(0, slash + 1) + name;
+}
+
+const SourceText* fetch(const Node& asked, const std::string& key, const std::string& name,
+                        const Loader& load, Files& files, Diagnostics& diagnostics) {
+    if (leaves_folder(name)) {
+        refuse(asked, key + ": '" + name + "' lies outside the folder of this file",
+               "name a file beside this one", diagnostics);
+        return nullptr;
+    }
+    auto loaded = load(name);
+    if (const auto* failure = std::get_if<LoadFailure>(&loaded)) {
+        refuse(asked, key + ": '" + name + "' cannot be read: " + failure->reason,
+               "check the name; it is relative to this file", diagnostics);
+        return nullptr;
+    }
+    return &files.add(shown_beside(asked.source->file(), name),
+                      std::move(std::get<std::string>(loaded)));
+}
+
+} // namespace boardmark::input
