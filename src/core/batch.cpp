@@ -3,6 +3,7 @@
 
 #include "batch_yield.hpp"
 #include "phrases.hpp"
+#include "tolerance.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -16,17 +17,21 @@ double rounded(double kg, const BatchOrder& order) {
 }
 
 const Sack* sack_of(const std::string& material, const BatchOrder& order) {
-    const auto found = std::ranges::find(order.whole_sacks, material, &Sack::material);
-    return found == order.whole_sacks.end() ? nullptr : &*found;
+    const auto found = std::ranges::find(order.sacks, material, &Sack::material);
+    return found == order.sacks.end() ? nullptr : &*found;
 }
 
+/// By the sack where whole ones are asked for or come out, else over the scale.
 BatchItem binder_item(const Ingredient& binder, const BatchOrder& order) {
     const double kg = binder.kg_m3 * order.volume_m3;
     BatchItem item{
         .name = binder.name, .role = binder.role, .kg = rounded(kg, order), .litres = std::nullopt};
     if (const Sack* sack = sack_of(binder.name, order)) {
-        item.sacks = std::max(std::round(kg / sack->kg), 1.0);
-        item.kg = *item.sacks * sack->kg;
+        const double whole = std::max(std::round(kg / sack->kg), 1.0);
+        if (order.whole_sacks || same(kg / sack->kg, whole)) {
+            item.kg = whole * sack->kg;
+        }
+        item.sacks = item.kg / sack->kg;
     }
     return item;
 }

@@ -59,7 +59,7 @@ std::vector<Phrase> cautions_of_mixer(const Charging& charging) {
          "charge is larger. An overfull mixer does not mix.",
          {volume_of("capacity", charging.size->capacity_m3)}}};
     if (charging.count > 1) {
-        cautions.push_back({"All {count} charges are alike, none is a small last one: unequal "
+        cautions.push_back({"The {count} charges are alike, none is a small last one: unequal "
                             "charges show as unequal colour. Coat the drum with mortar of this mix "
                             "before the first, or the first loses some to it.",
                             {quantity("count", {double(charging.count), Measure::count})}});
@@ -73,13 +73,14 @@ std::vector<Phrase> cautions_of_trucks(const Charging& charging) {
          "The supplier's limit holds where it is lower.",
          {volume_of("capacity", charging.size->capacity_m3)}}};
     if (charging.count > 1) {
-        cautions.push_back({"All {count} loads are alike, none is a small last one: a short load "
+        cautions.push_back({"The {count} loads are alike, none is a small last one: a short load "
                             "loses more of its mortar to the drum, and the colour differs.",
                             {quantity("count", {double(charging.count), Measure::count})}});
     }
     if (below(charging.each_m3, charging.size->capacity_m3)) {
         cautions.push_back(
-            {"Each load fills {percent} of the truck's: ask the supplier for the least load that "
+            {"Each load is {percent} of what the truck carries: ask the supplier for the least "
+             "load that "
              "still mixes and delivers evenly.",
              {quantity("percent",
                        {100 * charging.each_m3 / charging.size->capacity_m3, Measure::percent})}});

@@ -5,6 +5,7 @@
 #include "tolerance.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace boardmark::core {
 namespace {
@@ -36,7 +37,9 @@ double held_back_kg(double water_kg, const HoldBack& asked) {
              {quantity("held", {kg, Measure::mass}), quantity("water", {water_kg, Measure::mass})}},
             {{"hold back less; a tenth is usual", {}}}};
     }
-    return std::min(kg, water_kg);
+    const double weighed_kg =
+        asked.resolution_kg ? std::round(kg / *asked.resolution_kg) * *asked.resolution_kg : kg;
+    return std::min(weighed_kg, water_kg);
 }
 
 const Ingredient* high_range_reducer(const Proportions& proportions) {
@@ -50,7 +53,7 @@ const Ingredient* high_range_reducer(const Proportions& proportions) {
 
 std::vector<Phrase> advice_of(const SiteWater& water, const Proportions& proportions) {
     std::vector<Phrase> advice;
-    if (water.may_be_added_kg == 0) {
+    if (water.may_be_added.kg == 0) {
         advice.push_back({"No water may be added on site.", {}});
     } else {
         advice.push_back(
@@ -59,6 +62,11 @@ std::vector<Phrase> advice_of(const SiteWater& water, const Proportions& proport
              "mix's own lightens the face, unevenly from batch to batch, and lowers "
              "the strength.",
              {}});
+    }
+    if (water.may_be_added.kg > 0 && below(water.may_be_added.kg, water.held_back.kg)) {
+        advice.push_back({"Not all of the water held back may be added: these weights leave room "
+                          "for {may}.",
+                          {quantity("may", {water.may_be_added.kg, Measure::mass})}});
     }
     if (const Ingredient* reducer = high_range_reducer(proportions)) {
         advice.push_back({"The mix holds a high-range reducer: once {name} is in, adjust the flow "
@@ -70,7 +78,8 @@ std::vector<Phrase> advice_of(const SiteWater& water, const Proportions& proport
 
 } // namespace
 
-SiteWater site_water(const Proportions& proportions, const Batch& batch, const HoldBack& asked) {
+SiteWater site_water(const Proportions& proportions, const Batch& batch, const HoldBack& asked,
+                     const Tables& tables) {
     const double water_kg = batch.items.front().kg;
     const double held_kg = held_back_kg(water_kg, asked);
     const Governing limit = governing(proportions.selection);
@@ -78,14 +87,22 @@ SiteWater site_water(const Proportions& proportions, const Batch& batch, const H
     const double room_kg = limit.w_cm * batch.binder_kg - at_mixing_kg;
     // What conversion leaves of nothing is nothing.
     const double may_kg = room_kg > relative_rounding * batch.binder_kg ? room_kg : 0;
-    SiteWater result{.at_mixer_kg = water_kg - held_kg,
-                     .held_back_kg = held_kg,
+    const auto amount = [&](double kg) {
+        return WaterAmount{.kg = kg, .litres = 1000 * kg / tables.water_density_kg_m3};
+    };
+    SiteWater result{.at_mixer = amount(water_kg - held_kg),
+                     .held_back = amount(held_kg),
                      .w_cm_limit = limit.w_cm,
                      .limited_by = limit.limit,
-                     .may_be_added_kg = may_kg,
+                     .may_be_added = amount(may_kg),
                      .may_be_added_kg_m3 = may_kg / batch.yield_m3.value_or(batch.volume_m3),
                      .w_cm_then = (at_mixing_kg + may_kg) / batch.binder_kg,
+                     .slump_gain_mm = std::nullopt,
                      .advice = {}};
+    if (!high_range_reducer(proportions)) {
+        result.slump_gain_mm =
+            result.may_be_added_kg_m3 / tables.trial.adjustments.water_kg_m3_per_mm;
+    }
     result.advice = advice_of(result, proportions);
     return result;
 }

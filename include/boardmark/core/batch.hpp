@@ -18,7 +18,8 @@ struct Sack {
 struct BatchOrder {
     double volume_m3;                         ///< > 0, the allowance included
     std::optional<double> resolution_kg = {}; ///< of the scale
-    std::vector<Sack> whole_sacks = {};       ///< taken by the nearest whole sack, at least one
+    std::vector<Sack> sacks = {};             ///< what comes in sacks
+    bool whole_sacks = false;                 ///< take the nearest whole sack, at least one
 };
 
 /// One item to weigh or measure.
