@@ -68,7 +68,7 @@ AirContent as_placed(double percent, bool entrained, const Requirements& require
                      Worksheet& worksheet) {
     if (!entrained) {
         caution_loss_ignored(requirements, worksheet);
-        return {{percent, percent}, entrained};
+        return {percent, percent, entrained};
     }
     const double in_batch_percent = percent + requirements.air_loss_percent;
     if (requirements.air_loss_percent > 0) {
@@ -80,7 +80,7 @@ AirContent as_placed(double percent, bool entrained, const Requirements& require
         step.quantity = "air_in_batch";
         worksheet.steps.push_back(std::move(step));
     }
-    return {{in_batch_percent, percent}, entrained};
+    return {in_batch_percent, percent, entrained};
 }
 
 /// Air that was given for the batch: what is left of it at placing.
@@ -98,7 +98,7 @@ AirContent as_batched(double percent, bool entrained, const Requirements& requir
         step.quantity = "air_at_placing";
         worksheet.steps.push_back(std::move(step));
     }
-    return {{percent, placed_percent}, entrained};
+    return {percent, placed_percent, entrained};
 }
 
 bool is_entrained_or_throw(AirAtSize air, const Tables& tables) {

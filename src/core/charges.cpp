@@ -123,6 +123,7 @@ Batch sum_of(const Batch& each, int count) {
     Batch sum = each;
     sum.volume_m3 *= count;
     sum.free_water_kg *= count;
+    sum.binder_kg *= count;
     sum.liquid_kg *= count;
     sum.mass_kg *= count;
     times(sum.yield_m3);
