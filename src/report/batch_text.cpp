@@ -58,13 +58,17 @@ std::string moisture_text(const core::BatchItem& item, UnitSystem system) {
            shown({std::abs(free_kg), Measure::mass}, system) + " of water";
 }
 
+std::string water_note(const BatchResult& result, UnitSystem system) {
+    const double held_back_kg = result.site_water ? result.site_water->held_back.kg : 0;
+    return held_back_kg > 0
+               ? "of it " + shown({held_back_kg, Measure::mass}, system) + " held back for the site"
+               : "added at the mixer";
+}
+
 std::string note(const core::BatchItem& item, const BatchResult& result, UnitSystem system) {
     switch (item.role) {
     case core::Role::water:
-        return result.site_water
-                   ? "of it " + shown({result.site_water->held_back.kg, Measure::mass}, system) +
-                         " held back for the site"
-                   : "added at the mixer";
+        return water_note(result, system);
     case core::Role::binder:
         return item.sacks ? sacks_text(*item.sacks) : "";
     case core::Role::coarse:
