@@ -88,6 +88,27 @@ double bulk_volume(const Mix& mix, const Selection& selection, const Tables& tab
                              mix.selections, tables, worksheet);
 }
 
+/// Oven-dry coarse aggregate, given as an amount or by its bulk volume.
+double coarse_dry_kg_m3(const Mix& mix, const Tables& tables, Selection& selection,
+                        Worksheet& worksheet) {
+    if (mix.selections.coarse_dry_kg_m3) {
+        return *mix.selections.coarse_dry_kg_m3;
+    }
+    selection.coarse_volume = bulk_volume(mix, selection, tables, worksheet);
+    const double density_kg_m3 = *dry_rodded_density_kg_m3(mix, tables, worksheet);
+    const double dry_kg_m3 = *selection.coarse_volume * density_kg_m3;
+    worksheet.steps.push_back(
+        {.quantity = "coarse_aggregate_oven_dry",
+         .value = dry_kg_m3,
+         .measure = Measure::concentration,
+         .provenance = Provenance::computed,
+         .reason = {"bulk volume {volume} of the concrete's volume times {density}; saturated "
+                    "surface-dry it is heavier by the absorption",
+                    {quantity("volume", {*selection.coarse_volume, Measure::bulk_volume}),
+                     quantity("density", {density_kg_m3, Measure::bulk_density})}}});
+    return dry_kg_m3;
+}
+
 /// Coarse and fine aggregate in what the paste and the air leave of 1 m3.
 std::vector<Ingredient> aggregates_of(const Mix& mix, const std::vector<Ingredient>& others,
                                       const Tables& tables, Selection& selection,
@@ -100,19 +121,8 @@ std::vector<Ingredient> aggregates_of(const Mix& mix, const std::vector<Ingredie
         append(aggregates, blend_of_volume(mix.fine, room_m3 * share, tables));
         return aggregates;
     }
-    selection.coarse_volume = bulk_volume(mix, selection, tables, worksheet);
-    const double density_kg_m3 = *dry_rodded_density_kg_m3(mix, tables, worksheet);
-    const double dry_kg_m3 = *selection.coarse_volume * density_kg_m3;
+    const double dry_kg_m3 = coarse_dry_kg_m3(mix, tables, selection, worksheet);
     auto aggregates = blend_of_dry_mass(mix.coarse, dry_kg_m3, tables);
-    worksheet.steps.push_back(
-        {.quantity = "coarse_aggregate_oven_dry",
-         .value = dry_kg_m3,
-         .measure = Measure::concentration,
-         .provenance = Provenance::computed,
-         .reason = {"bulk volume {volume} of the concrete's volume times {density}; saturated "
-                    "surface-dry it is heavier by the absorption",
-                    {quantity("volume", {*selection.coarse_volume, Measure::bulk_volume}),
-                     quantity("density", {density_kg_m3, Measure::bulk_density})}}});
     std::vector<Ingredient> all_but_fine = others;
     append(all_but_fine, aggregates);
     const double room_m3 = room_for_fine_aggregate_m3(all_but_fine);

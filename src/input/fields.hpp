@@ -80,6 +80,9 @@ std::span<const Field> mix_fields();
 /// Every key of a file of materials that mix files refer to.
 std::span<const Field> yard_fields();
 
+/// Every key of a trial file.
+std::span<const Field> trial_fields();
+
 /// Names that a material may not have: `proportions` uses them itself.
 std::span<const std::string_view> reserved_names();
 

@@ -149,24 +149,35 @@ struct MaterialReader {
             material.admixture.standard_minimum_reduction = true;
             return;
         }
-        auto& points = material.admixture.water_reduction;
+        demand_rising(*curve, "a higher dose saves less water");
         for (const Pair& pair : curve->pairs) {
-            points.push_back({dose_of(pair.key), pair.value.number});
-            if (points.size() == 1) {
-                continue;
+            material.admixture.water_reduction.push_back({dose_of(pair.key), pair.value.number});
+        }
+    }
+
+    void read_slump_gain() {
+        if (const Reading* curve = reading("slump_gain")) {
+            demand_rising(*curve, "a higher dose gains less slump");
+            for (const Pair& pair : curve->pairs) {
+                material.admixture.slump_gain.push_back({dose_of(pair.key), pair.value.number});
             }
-            const auto& before = points[points.size() - 2];
-            if (before.dose.basis != points.back().dose.basis) {
-                context.refuse(*pair.key.node,
-                               place("water_reduction") + ": the doses are in two kinds of unit",
+        }
+    }
+
+    /// Doses of one basis that increase, and an effect that never falls.
+    void demand_rising(const Reading& curve, const std::string& falling) const {
+        const std::string where = place(std::string{curve.key->scalar});
+        for (std::size_t i = 1; i < curve.pairs.size(); ++i) {
+            const Pair& before = curve.pairs[i - 1];
+            const Pair& pair = curve.pairs[i];
+            if (before.key.dimension != pair.key.dimension) {
+                context.refuse(*pair.key.node, where + ": the doses are in two kinds of unit",
                                "write all by volume or all in percent of the binder");
-            } else if (before.dose.amount >= points.back().dose.amount) {
-                context.refuse(*pair.key.node,
-                               place("water_reduction") + ": the doses do not increase",
+            } else if (before.key.number >= pair.key.number) {
+                context.refuse(*pair.key.node, where + ": the doses do not increase",
                                "write them from the lowest to the highest");
-            } else if (before.percent > points.back().percent) {
-                context.refuse(*pair.value.node,
-                               place("water_reduction") + ": a higher dose saves less water",
+            } else if (before.value.number > pair.value.number) {
+                context.refuse(*pair.value.node, where + ": " + falling,
                                "check the product data sheet");
             }
         }
@@ -175,6 +186,10 @@ struct MaterialReader {
     void read_admixture() {
         material.admixture.solids_percent = number("solids");
         read_water_reduction();
+        read_slump_gain();
+        if (const Parsed* maximum = context.document.value(path("maximum_dose"))) {
+            material.admixture.maximum_dose = dose_of(*maximum);
+        }
     }
 };
 

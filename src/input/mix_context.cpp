@@ -49,6 +49,9 @@ void demand_batch_figures(const MixContext& context, const core::Material& aggre
                        dotted(path) + " has usual figures only: an estimate must not be batched",
                        "enter the figures of the aggregate test report and delete 'typical'");
     }
+    if (context.options.purpose == Purpose::trial) {
+        return;
+    }
     Path moisture = path;
     moisture.push_back("moisture");
     if (!aggregate.aggregate.moisture_percent && !context.has(moisture)) {

@@ -40,7 +40,12 @@ const core::Material* find_material(const MixContext& context, const Materials& 
 /// Demands the figures of an aggregate that every calculation by volume needs.
 void demand_aggregate_figures(const MixContext& context, const core::Material& aggregate);
 
-/// Demands what `batch` needs of an aggregate.
+/// Whether the mix is weighed: its aggregates need moistures.
+constexpr bool is_batched(Purpose purpose) {
+    return purpose == Purpose::batch || purpose == Purpose::trial;
+}
+
+/// Demands what a batch needs of an aggregate. The moistures of a trial may stand in its own file.
 void demand_batch_figures(const MixContext& context, const core::Material& aggregate);
 
 } // namespace boardmark::input

@@ -169,7 +169,7 @@ void read_mixture(const MixContext& context, const Materials& materials, core::M
     for (const core::Share& share : mix.fine) {
         demand_fine(context, share.material, mix);
     }
-    if (context.options.purpose == Purpose::batch) {
+    if (is_batched(context.options.purpose)) {
         for (const auto* shares : {&mix.coarse, &mix.fine}) {
             for (const core::Share& share : *shares) {
                 demand_batch_figures(context, share.material);

@@ -200,7 +200,7 @@ void read_proportions(const MixContext& context, const Materials& materials,
     }
     mix.nominal_max_size_mm = read_largest_size(context, materials, mix);
     refuse_doses_above_maximum(context, mix, binder_kg_m3);
-    if (context.options.purpose == Purpose::batch) {
+    if (is_batched(context.options.purpose)) {
         demand_aggregates(context, mix);
         for (const core::SubmittedAmount& amount : mix.amounts) {
             const Role role = role_of(amount.material.kind);

@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <vector>
 
 namespace boardmark::input {
@@ -88,6 +89,18 @@ bool is_currency(std::string_view word) {
            std::ranges::all_of(word, [](char letter) { return letter >= 'A' && letter <= 'Z'; });
 }
 
+/// The step of the last digit of a number as it is written: 0.1 for 43.4, 1 for a fraction or a
+/// whole number.
+double last_digit(std::string_view written) {
+    const std::size_t point = written.find('.');
+    if (point == std::string_view::npos) {
+        return 1;
+    }
+    const std::size_t end = written.find_first_not_of("0123456789", point + 1);
+    const std::size_t decimals = std::min(end, written.size()) - point - 1;
+    return std::pow(10.0, -static_cast<double>(decimals));
+}
+
 } // namespace
 
 std::string describe_dimensions(const Value& value) {
@@ -105,6 +118,7 @@ std::optional<Parsed> read_quantity(const Attempt& attempt) {
     }
     Parsed parsed = attempt.start();
     parsed.dimension = quantity->unit->dimension;
+    parsed.step = last_digit(attempt.node.scalar) * quantity->unit->factor;
     return attempt.finish(std::move(parsed), quantity->inside(), quantity->unit);
 }
 

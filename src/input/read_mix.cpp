@@ -157,7 +157,9 @@ std::optional<core::AnyMix> build(const MixContext& context) {
     const auto system = read_system(context);
     const core::Requirements requirements = read_requirements(context);
     const Materials materials = read_materials(context);
-    demand_known_moistures(context, materials);
+    if (context.options.purpose != Purpose::trial) { // the trial's reader holds its own names
+        demand_known_moistures(context, materials);
+    }
 
     switch (content_of(context)) {
     case Content::mixture: {

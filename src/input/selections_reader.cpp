@@ -27,7 +27,8 @@ core::Selections read_selections(const MixContext& context) {
                                 .air_percent = number("air"),
                                 .coarse_volume = number("coarse_volume"),
                                 .coarse_adjustment_percent = number("coarse_adjustment"),
-                                .fine_share_percent = number("fine_share")};
+                                .fine_share_percent = number("fine_share"),
+                                .coarse_dry_kg_m3 = std::nullopt};
     const Reading* binder = context.document.find({"selections", "binder"});
     if (w_cm && binder && context.has({"selections", "water"})) {
         context.refuse(*binder->key,

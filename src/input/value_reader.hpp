@@ -19,6 +19,7 @@ struct Parsed {
     bool is_word = false; ///< one of the words that may stand instead
     bool flag = false;    ///< Form::flag
     double number = 0; ///< in the inside unit; a window's low end; days of a date since 1970-01-01
+    double step = 0;   ///< of a quantity: its last digit as written, in the inside unit
     double high = 0;   ///< a window's high end
     std::optional<units::Dimension> dimension;     ///< of a quantity
     core::Kind kind = core::Kind::portland_cement; ///< Form::kind

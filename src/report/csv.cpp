@@ -1,6 +1,7 @@
 #include <boardmark/report/batch_report.hpp>
 #include <boardmark/report/mix_report.hpp>
-#include <boardmark/units/unit.hpp>
+
+#include "csv_parts.hpp"
 
 #include <fmt/format.h>
 
@@ -11,34 +12,6 @@ namespace boardmark::report {
 namespace {
 
 using core::UnitSystem;
-
-/// A text cell: what a spreadsheet would run as a formula is made plain text; quoted by RFC 4180.
-std::string cell(std::string text) {
-    constexpr std::string_view starts_a_formula = "=+-@\t\r";
-    if (!text.empty() && starts_a_formula.find(text.front()) != std::string_view::npos) {
-        text.insert(0, 1, '\'');
-    }
-    if (text.find_first_of(",\"\r\n") == std::string::npos) {
-        return text;
-    }
-    std::string quoted = "\"";
-    for (const char character : text) {
-        quoted += character == '"' ? "\"\"" : std::string{character};
-    }
-    return quoted + "\"";
-}
-
-std::string cell(std::optional<double> value) {
-    return value ? fmt::format("{}", *value) : "";
-}
-
-std::string row(const std::vector<std::string>& cells) {
-    return fmt::format("{}\r\n", fmt::join(cells, ","));
-}
-
-std::string cell_in(std::optional<double> inside, std::string_view unit) {
-    return inside ? cell(units::unit(unit).from_inside(*inside)) : "";
-}
 
 /// What a reader of the rows alone must know, on every row.
 std::string remark(const core::Proportions& proportions, const std::vector<core::Check>& checks) {
@@ -56,16 +29,17 @@ std::string remark(const core::Proportions& proportions, const std::vector<core:
 std::string csv(const MixResult& result, UnitSystem system) {
     const bool us = system == UnitSystem::us;
     const std::string_view mass = us ? "lb/yd3" : "kg/m3";
-    std::string text = row({"name", "role", fmt::format("mass SSD ({})", mass),
-                            fmt::format("mass oven-dry ({})", mass), "absolute volume (% of 1)",
-                            "dosed by trial", "remark"});
-    const std::string told = cell(remark(result.proportions, result.checks));
+    std::string text = csv_row({"name", "role", fmt::format("mass SSD ({})", mass),
+                                fmt::format("mass oven-dry ({})", mass), "absolute volume (% of 1)",
+                                "dosed by trial", "remark"});
+    const std::string told = csv_cell(remark(result.proportions, result.checks));
     for (const core::Ingredient& ingredient : result.proportions.ingredients) {
         const auto percent =
             ingredient.volume_m3 ? std::optional{100 * *ingredient.volume_m3} : std::nullopt;
-        text += row({cell(ingredient.name), std::string{core::name_of(ingredient.role)},
-                     cell_in(ingredient.kg_m3, mass), cell_in(ingredient.dry_kg_m3, mass),
-                     cell(percent), ingredient.by_trial ? "yes" : "no", told});
+        text +=
+            csv_row({csv_cell(ingredient.name), std::string{core::name_of(ingredient.role)},
+                     csv_cell_in(ingredient.kg_m3, mass), csv_cell_in(ingredient.dry_kg_m3, mass),
+                     csv_cell(percent), ingredient.by_trial ? "yes" : "no", told});
     }
     return text;
 }
@@ -75,17 +49,17 @@ std::string csv(const BatchResult& result, UnitSystem system) {
     const std::string_view mass = us ? "lb" : "kg";
     const std::string_view volume = us ? "fl oz" : "L";
     const int charges = result.charging.count;
-    std::string text = row({"name", "role", fmt::format("weigh ({})", mass),
-                            fmt::format("or measure ({})", volume), "dosed by trial", "remark",
-                            "charges", fmt::format("weigh for each charge ({})", mass)});
-    const std::string told = cell(remark(result.proportions, result.checks));
+    std::string text = csv_row({"name", "role", fmt::format("weigh ({})", mass),
+                                fmt::format("or measure ({})", volume), "dosed by trial", "remark",
+                                "charges", fmt::format("weigh for each charge ({})", mass)});
+    const std::string told = csv_cell(remark(result.proportions, result.checks));
     const auto add = [&](const std::string& name, const core::BatchItem& item, double each_kg,
                          std::optional<double> each_litres) {
         const auto m3 = each_litres ? std::optional{charges * *each_litres / 1000} : std::nullopt;
-        text += row({cell(name), std::string{core::name_of(item.role)},
-                     cell_in(charges * each_kg, mass), cell_in(m3, volume),
-                     item.by_trial ? "yes" : "no", told, std::to_string(charges),
-                     cell_in(each_kg, mass)});
+        text += csv_row({csv_cell(name), std::string{core::name_of(item.role)},
+                         csv_cell_in(charges * each_kg, mass), csv_cell_in(m3, volume),
+                         item.by_trial ? "yes" : "no", told, std::to_string(charges),
+                         csv_cell_in(each_kg, mass)});
     };
     for (const core::BatchItem& item : result.each.items) {
         if (item.role == core::Role::water && result.site_water) {

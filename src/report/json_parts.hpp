@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/check.hpp>
+#include <boardmark/core/proportions.hpp>
 #include <boardmark/core/step.hpp>
 
 #include <nlohmann/json.hpp>
@@ -20,6 +21,9 @@ Json number_or_null(std::optional<double> value);
 Json json_of(const std::vector<core::Check>& checks);
 Json json_of(const std::vector<core::Step>& steps);
 Json json_of(const std::vector<core::Phrase>& phrases);
+Json json_of(const core::Selection& selection);
+Json json_of(const std::vector<core::Ingredient>& ingredients);
+Json json_of(const core::Totals& totals);
 
 /// The text of an object, with a line end.
 std::string written(const Json& json);

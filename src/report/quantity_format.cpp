@@ -122,6 +122,8 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
                    : in_style({"ft3", 0.01, 2}, {"m3", 0.001, 3});
     case Measure::mass:
         return mass(value, us ? "lb" : "kg");
+    case Measure::temperature:
+        return in_style({"degF", 1, 0}, {"degC", 0.5, 1});
     }
     return "";
 }
@@ -161,6 +163,8 @@ std::string si_unit(Measure measure) {
         return "d";
     case Measure::mass:
         return "kg";
+    case Measure::temperature:
+        return "degC";
     }
     return "";
 }

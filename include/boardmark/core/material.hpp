@@ -55,11 +55,19 @@ struct WaterReductionPoint {
     double percent; ///< 0–100, of the mixing water
 };
 
+/// A dose and the slump that it adds at equal water.
+struct SlumpGainPoint {
+    Dose dose;
+    double mm; ///< ≥ 0
+};
+
 /// What the product data sheet says of an admixture.
 struct AdmixtureFigures {
     std::optional<double> solids_percent;             ///< by mass of the product
     std::vector<WaterReductionPoint> water_reduction; ///< increasing doses of one basis
     bool standard_minimum_reduction = false;          ///< the least that its standard demands
+    std::vector<SlumpGainPoint> slump_gain;           ///< increasing doses of one basis
+    std::optional<Dose> maximum_dose;
 };
 
 /// One material as its papers describe it. Figures that the papers must supply are optional here;

@@ -23,6 +23,7 @@ struct Selections {
     std::optional<double> coarse_volume;             ///< dry-rodded, per volume of concrete
     std::optional<double> coarse_adjustment_percent; ///< of the table's coarse volume, -10 to +10
     std::optional<double> fine_share_percent;        ///< of the absolute SSD aggregate volume
+    std::optional<double> coarse_dry_kg_m3; ///< oven-dry amount, as a trial or a submittal has it
 };
 
 /// A mix to be proportioned.

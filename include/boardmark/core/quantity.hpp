@@ -20,9 +20,10 @@ enum class Measure {
     bulk_volume,     ///< dry-rodded volume of coarse aggregate per volume of concrete
     absolute_volume, ///< m3 per m3 of concrete
     count,
-    age,    ///< d
-    volume, ///< m3
-    mass,   ///< kg
+    age,         ///< d
+    volume,      ///< m3
+    mass,        ///< kg
+    temperature, ///< degC
 };
 
 /// A value in the unit that its measure states.

@@ -12,7 +12,12 @@
 namespace boardmark::input {
 
 /// What the mix is read for; it decides which figures must be there.
-enum class Purpose { check, proportion, batch };
+enum class Purpose {
+    check,
+    proportion,
+    batch,
+    trial, ///< batched already: the moistures may stand in the trial file
+};
 
 /// Words that the published tables know, so that the file's own can be held against them.
 struct Vocabulary {

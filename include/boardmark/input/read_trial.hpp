@@ -1,0 +1,39 @@
+#pragma once
+
+#include <boardmark/core/tables.hpp>
+#include <boardmark/core/trial.hpp>
+#include <boardmark/input/diagnostic.hpp>
+#include <boardmark/input/loader.hpp>
+#include <boardmark/input/read_mix.hpp>
+
+#include <functional>
+#include <optional>
+#include <string>
+
+namespace boardmark::input {
+
+struct TrialOptions {
+    Vocabulary vocabulary;
+    Loader load; ///< gets the mix file, and what that names
+    std::function<core::Tables(core::UnitSystem)> tables;
+};
+
+/// A trial that was read, and the words about it that no calculation needs.
+struct TrialRecord {
+    core::Trial trial;
+    std::string mix_file;         ///< as the trial file names it
+    std::string name;             ///< may be empty
+    std::optional<int> date = {}; ///< days since 1970-01-01
+};
+
+/// A trial, complete and in SI, or the reasons why there is none. Warnings may stand beside it.
+struct TrialReading {
+    std::optional<TrialRecord> record;
+    Diagnostics diagnostics;
+};
+
+/// Reads a trial file and the mix file that it names. Every error of both is found in one run;
+/// nothing is thrown for a wrong text.
+TrialReading read_trial(std::string text, std::string file, const TrialOptions& options);
+
+} // namespace boardmark::input

@@ -1,0 +1,194 @@
+#include <boardmark/core/proportion.hpp>
+
+#include "../phrases.hpp"
+#include "../tolerance.hpp"
+#include "compare.hpp"
+#include "trial_checks.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <iterator>
+
+namespace boardmark::core {
+namespace {
+
+Verdict within(double value, const Limit& limit) {
+    return above(value, *limit.high) || below(value, *limit.low) ? Verdict::fails : Verdict::holds;
+}
+
+const SlumpTolerance& slump_tolerance(double target_mm, const Tables& tables) {
+    const auto& rows = tables.trial.slump;
+    const auto found = std::ranges::find_if(
+        rows, [&](const SlumpTolerance& row) { return !above(target_mm, row.up_to_mm); });
+    return found == rows.end() ? rows.back() : *found;
+}
+
+/// The slump nearest to placing against the permitted window, else against its tolerance.
+Check slump_check(const Trial& trial, const Yield& yield, const Tables& tables) {
+    const SlumpTolerance& tolerance = slump_tolerance(yield.target.slump_mm, tables);
+    const Requirements& requirements = requirements_of(trial.mix);
+    const bool window = requirements.slump_window && !trial.target_slump_mm;
+    const Limit limit =
+        window ? Limit{requirements.slump_window->low_mm, requirements.slump_window->high_mm}
+               : Limit{std::max(yield.target.slump_mm - tolerance.within_mm.value, 0.0),
+                       yield.target.slump_mm + tolerance.within_mm.value};
+    std::string text = "slump {value}, {low} to {high}";
+    text += window ? " is permitted at placing" : " for a nominal {target}";
+    if (yield.slump.minutes > 0) {
+        text += "; measured {minutes} min after mixing, the last and nearest to placing";
+    }
+    return {.id = "slump.tolerance",
+            .verdict = within(yield.slump.mm, limit),
+            .value = yield.slump.mm,
+            .limit = limit,
+            .measure = Measure::slump,
+            .requirement = window ? "requirements.slump_window" : "target slump",
+            .source = window ? Source{} : tolerance.within_mm.source,
+            .message = {std::move(text),
+                        {quantity("value", {yield.slump.mm, Measure::slump}),
+                         quantity("low", {*limit.low, Measure::slump}),
+                         quantity("high", {*limit.high, Measure::slump}),
+                         quantity("target", {yield.target.slump_mm, Measure::slump}),
+                         quantity("minutes", {yield.slump.minutes, Measure::count})}}};
+}
+
+Check air_check(const Yield& yield, const Tables& tables) {
+    const double tolerance = tables.code.air.tolerance_percent;
+    const double target = yield.target.air_percent;
+    Check check{.id = "air.tolerance",
+                .verdict = Verdict::not_checked,
+                .measure = Measure::percent,
+                .requirement = "target air",
+                .source = {"ASTM C94, ACI 318", Confidence::read},
+                .message = {"air was not measured by meter; the gravimetric air {gravimetric} is "
+                            "used meanwhile",
+                            {quantity("gravimetric", {yield.air_percent, Measure::percent})}}};
+    if (!yield.measured_air_percent) {
+        return check;
+    }
+    const double measured = *yield.measured_air_percent;
+    const Limit limit{std::max(target - tolerance, 0.0), target + tolerance};
+    check.verdict = worse(at_least({measured, *limit.low, percent_precision}),
+                          at_most({measured, *limit.high, percent_precision}));
+    check.value = measured;
+    check.limit = limit;
+    check.message = {"air {value} by meter, {low} to {high}: target {target}, within {tolerance} "
+                     "points",
+                     {quantity("value", {measured, Measure::percent}),
+                      quantity("low", {*limit.low, Measure::percent}),
+                      quantity("high", {*limit.high, Measure::percent}),
+                      quantity("target", {target, Measure::percent}),
+                      quantity("tolerance", {tolerance, Measure::ratio})}};
+    return check;
+}
+
+/// What a gap between the two airs points to.
+std::string meaning_of_gap(double gap_points) {
+    return gap_points > 0
+               ? "more than the meter shows: the concrete is lighter than its papers say. Look for "
+                 "water that was not counted, a moisture or a relative density taken too high, an "
+                 "overfilled scale reading, a meter that leaks"
+               : "less than the meter shows: the concrete is heavier than its papers say. Look for "
+                 "a moisture or a relative density taken too low, a measure filled above its rim, "
+                 "an aggregate correction that was not taken off the meter";
+}
+
+std::vector<Check> gap_check(const Yield& yield, const Tables& tables) {
+    if (!yield.measured_air_percent || !yield.gravimetric_air_percent) {
+        return {};
+    }
+    const double gap = *yield.gravimetric_air_percent - *yield.measured_air_percent;
+    const TypicalFigure& most = tables.trial.air_gap_percent;
+    const bool agree = !above(std::abs(gap), most.value);
+    return {{.id = "air.gap",
+             .verdict = agree ? Verdict::holds : Verdict::watch,
+             .value = gap,
+             .limit = Limit{-most.value, most.value},
+             .measure = Measure::percent,
+             .requirement = "gravimetric air against the meter",
+             .source = most.source,
+             .message = {
+                 "gravimetric air {gravimetric}, meter {measured}: " +
+                     (agree ? std::string{"they agree within {most} points"} : meaning_of_gap(gap)),
+                 {quantity("gravimetric", {*yield.gravimetric_air_percent, Measure::percent}),
+                  quantity("measured", {*yield.measured_air_percent, Measure::percent}),
+                  quantity("most", {most.value, Measure::ratio})}}}};
+}
+
+/// One density test cannot prove more than its own precision.
+Check yield_check(const Yield& yield, const Tables& tables) {
+    const TypicalFigure& precision = tables.trial.density_difference_kg_m3;
+    const double noise = precision.value / yield.density_kg_m3;
+    const Limit limit{1 - noise, 1 + noise};
+    const bool off = within(yield.relative_yield, limit) != Verdict::holds;
+    return {.id = "yield.relative",
+            .verdict = off ? Verdict::watch : Verdict::holds,
+            .value = yield.relative_yield,
+            .limit = limit,
+            .measure = Measure::ratio,
+            .requirement = "intended volume",
+            .source = precision.source,
+            .message = {std::string{"relative yield {value}, {low} to {high} is what one density "
+                                    "test can tell: two operators may differ by {precision}"} +
+                            (off ? ". Weigh three samples before the sheet is blamed" : ""),
+                        {quantity("value", {yield.relative_yield, Measure::ratio}),
+                         quantity("low", {*limit.low, Measure::ratio}),
+                         quantity("high", {*limit.high, Measure::ratio}),
+                         quantity("precision", {precision.value, Measure::fresh_density})}}};
+}
+
+/// The least temperature for the section; without a thickness that of the thinnest.
+const PlacingTemperature& least_temperature(const Requirements& requirements,
+                                            const Tables& tables) {
+    const auto& rows = tables.trial.temperature;
+    const double thickness_mm = requirements.section.thickness_mm.value_or(0);
+    const auto found = std::ranges::find_if(
+        rows, [&](const PlacingTemperature& row) { return thickness_mm < row.below_mm; });
+    return found == rows.end() ? rows.back() : *found;
+}
+
+Check temperature_check(const Trial& trial, const Tables& tables) {
+    const PlacingTemperature& cold = least_temperature(requirements_of(trial.mix), tables);
+    const TypicalFigure& hottest = tables.trial.hottest_c;
+    Check check{.id = "temperature",
+                .verdict = Verdict::not_checked,
+                .measure = Measure::temperature,
+                .requirement = "fresh concrete",
+                .source = hottest.source,
+                .message = {"the temperature of the concrete was not measured", {}}};
+    if (!trial.tests.temperature_c) {
+        return check;
+    }
+    const double value = *trial.tests.temperature_c;
+    const std::vector<Argument> figures{quantity("value", {value, Measure::temperature}),
+                                        quantity("low", {cold.least_c.value, Measure::temperature}),
+                                        quantity("high", {hottest.value, Measure::temperature})};
+    check.value = value;
+    check.limit = Limit{cold.least_c.value, hottest.value};
+    if (above(value, hottest.value)) {
+        check.verdict = Verdict::fails;
+        check.message = {"concrete at {value}, at most {high}", figures};
+    } else if (below(value, cold.least_c.value)) {
+        check.verdict = Verdict::watch;
+        check.source = cold.least_c.source;
+        check.message = {"concrete at {value}; in cold weather a section like this is placed and "
+                         "kept at {low} or above",
+                         figures};
+    } else {
+        check.verdict = Verdict::holds;
+        check.message = {"concrete at {value}, {low} to {high}", figures};
+    }
+    return check;
+}
+
+} // namespace
+
+std::vector<Check> check_fresh_tests(const Trial& trial, const Yield& yield, const Tables& tables) {
+    std::vector<Check> checks{slump_check(trial, yield, tables), air_check(yield, tables)};
+    std::ranges::move(gap_check(yield, tables), std::back_inserter(checks));
+    checks.push_back(temperature_check(trial, tables));
+    checks.push_back(yield_check(yield, tables));
+    return checks;
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,16 @@
+#pragma once
+
+#include <boardmark/core/yield.hpp>
+
+#include <vector>
+
+namespace boardmark::core {
+
+/// Slump, air, temperature and yield of a trial against its targets and their tolerances.
+std::vector<Check> check_fresh_tests(const Trial& trial, const Yield& yield, const Tables& tables);
+
+/// What was weighed against what the mix asks to weigh for the intended volume.
+std::vector<Check> check_batching(const Trial& trial, const Yield& yield,
+                                  const Proportions& designed, const Tables& tables);
+
+} // namespace boardmark::core

@@ -1,0 +1,91 @@
+#include "next_mix.hpp"
+
+#include <algorithm>
+
+namespace boardmark::core {
+namespace {
+
+/// The materials of one role as shares by SSD mass.
+std::vector<Share> shares_of(const Proportions& proportions, Role role) {
+    std::vector<Share> shares;
+    double sum_kg_m3 = 0;
+    for (const Ingredient* ingredient : of_role(proportions, role)) {
+        sum_kg_m3 += ingredient->kg_m3;
+    }
+    for (const Ingredient* ingredient : of_role(proportions, role)) {
+        shares.push_back({*ingredient->material, 100 * ingredient->kg_m3 / sum_kg_m3});
+    }
+    return shares;
+}
+
+double dry_kg_m3(const Proportions& proportions, Role role) {
+    double sum_kg_m3 = 0;
+    for (const Ingredient* ingredient : of_role(proportions, role)) {
+        sum_kg_m3 += *ingredient->dry_kg_m3;
+    }
+    return sum_kg_m3;
+}
+
+/// A submitted mix as one that can be proportioned again: its blends, its coarse amount.
+Mix proportionable(const SubmittedMix& submitted, const Proportions& designed) {
+    Mix mix{.title = submitted.title,
+            .system = submitted.system,
+            .requirements = submitted.requirements,
+            .binder = shares_of(designed, Role::binder),
+            .coarse = shares_of(designed, Role::coarse),
+            .fine = shares_of(designed, Role::fine)};
+    for (const Ingredient* admixture : of_role(designed, Role::admixture)) {
+        mix.admixtures.push_back({*admixture->material, std::nullopt});
+    }
+    mix.selections.coarse_dry_kg_m3 = dry_kg_m3(designed, Role::coarse);
+    return mix;
+}
+
+Mix mix_to_adjust(const AnyMix& mix, const Proportions& designed) {
+    const auto* submitted = std::get_if<SubmittedMix>(&mix);
+    return submitted ? proportionable(*submitted, designed) : std::get<Mix>(mix);
+}
+
+/// The aggregates with the moisture that they had in the trial.
+void take_moistures(std::vector<Share>& shares, const Trial& trial) {
+    for (Share& share : shares) {
+        const auto batched = std::ranges::find(
+            trial.batched, share.material.name,
+            [](const BatchedMaterial& one) -> const std::string& { return one.material.name; });
+        share.material.aggregate.moisture_percent = batched->material.aggregate.moisture_percent;
+    }
+}
+
+} // namespace
+
+void set_dose(Mix& mix, const std::string& admixture, double percent) {
+    const auto dosage =
+        std::ranges::find(mix.admixtures, admixture, [](const Dosage& one) -> const std::string& {
+            return one.material.name;
+        });
+    dosage->dose = percent > 0 ? std::optional{Dose{percent, DoseBasis::percent}} : std::nullopt;
+}
+
+Mix mix_of(const Trial& trial, const Yield& yield, const Proportions& designed) {
+    Mix mix = mix_to_adjust(trial.mix, designed);
+    mix.requirements.slump_mm = yield.target.slump_mm;
+    Selections& selections = mix.selections;
+    selections.w_cm = designed.selection.w_cm;
+    selections.w_cm_by_exposure = false;
+    selections.binder_kg_m3 = std::nullopt;
+    selections.air_percent = yield.target.air_percent;
+    if (trial.coarse == CoarseBasis::as_trial) {
+        selections.coarse_volume = std::nullopt;
+        selections.coarse_adjustment_percent = std::nullopt;
+        selections.fine_share_percent = std::nullopt;
+        selections.coarse_dry_kg_m3 = dry_kg_m3(yield.found, Role::coarse);
+    }
+    take_moistures(mix.coarse, trial);
+    take_moistures(mix.fine, trial);
+    for (const Ingredient* admixture : of_role(yield.found, Role::admixture)) {
+        set_dose(mix, admixture->name, 100 * admixture->kg_m3 / yield.found.totals.binder_kg_m3);
+    }
+    return mix;
+}
+
+} // namespace boardmark::core

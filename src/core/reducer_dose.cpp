@@ -1,0 +1,137 @@
+#include "reducer_dose.hpp"
+
+#include "material_figures.hpp"
+#include "phrases.hpp"
+#include "tolerance.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace boardmark::core {
+namespace {
+
+/// A point of the slump gain with its dose in percent; the first stands at no dose.
+struct GainPoint {
+    double percent;
+    double mm;
+};
+
+std::vector<GainPoint> gain_points(const Material& reducer, double density_kg_m3) {
+    std::vector<GainPoint> points{{0, 0}};
+    for (const SlumpGainPoint& point : reducer.admixture.slump_gain) {
+        points.push_back({dose_percent(point.dose, density_kg_m3), point.mm});
+    }
+    return points;
+}
+
+double between(GainPoint from, GainPoint to, double fraction) {
+    return from.percent + fraction * (to.percent - from.percent);
+}
+
+/// Slump gain at a dose, linear between the points. Nothing beyond the last one.
+std::optional<double> gain_mm(const std::vector<GainPoint>& points, double percent) {
+    for (std::size_t i = 1; i < points.size(); ++i) {
+        const auto& [low, low_mm] = points[i - 1];
+        const auto& [high, high_mm] = points[i];
+        if (!above(percent, high)) {
+            return low_mm + (percent - low) / (high - low) * (high_mm - low_mm);
+        }
+    }
+    return std::nullopt;
+}
+
+/// The least dose with that gain. Nothing where the curve ends below it.
+std::optional<double> dose_of_gain(const std::vector<GainPoint>& points, double mm) {
+    if (mm <= 0) {
+        return 0;
+    }
+    for (std::size_t i = 1; i < points.size(); ++i) {
+        const double low_mm = points[i - 1].mm;
+        const double high_mm = points[i].mm;
+        if (!above(mm, high_mm)) {
+            return between(points[i - 1], points[i], (mm - low_mm) / (high_mm - low_mm));
+        }
+    }
+    return std::nullopt;
+}
+
+double highest_percent(const Material& reducer, double density_kg_m3) {
+    const auto& maximum = reducer.admixture.maximum_dose;
+    return maximum ? dose_percent(*maximum, density_kg_m3)
+                   : std::numeric_limits<double>::infinity();
+}
+
+std::vector<Argument> slumps(const FoundDose& found, const Yield& yield) {
+    return {word("name", found.reducer.name),
+            quantity("measured", {yield.slump.mm, Measure::slump}),
+            quantity("target", {yield.target.slump_mm, Measure::slump})};
+}
+
+const Phrase watch_segregation{
+    "Raise the dose in small steps and watch for segregation: paste or water that parts from the "
+    "stone at the rim of the slump ends the trial.",
+    {}};
+const Phrase water_stays{
+    "Correct the flow with the reducer, not with water: water added to a flowing mix costs "
+    "strength and durability.",
+    {}};
+
+NextDose unchanged(const FoundDose& found, const Yield& yield) {
+    return {found.percent,
+            {"{name}: the slump {measured} is the target {target} as slump is read; the dose "
+             "stays",
+             slumps(found, yield)},
+            water_stays};
+}
+
+/// One small step, because nothing is known of the gain.
+NextDose small_step(const FoundDose& found, const Yield& yield, const Tables& tables,
+                    std::string why) {
+    const double step_percent = tables.trial.adjustments.dose_step_percent.value;
+    const bool more = found.wanted_mm > 0;
+    Phrase reason{"{name}: " + std::move(why) +
+                      "; slump {measured}, target {target}: one small "
+                      "step of {step} of the dose, " +
+                      (more ? "up" : "down"),
+                  slumps(found, yield)};
+    reason.arguments.push_back(quantity("step", {step_percent, Measure::percent}));
+    return {found.percent * (1 + (more ? 1 : -1) * step_percent / 100), std::move(reason),
+            more ? watch_segregation : water_stays};
+}
+
+NextDose by_gain(const FoundDose& found, const Yield& yield, const Tables& tables,
+                 const std::vector<GainPoint>& points) {
+    const auto now_mm = gain_mm(points, found.percent);
+    if (!now_mm) {
+        return small_step(found, yield, tables, "dosed above the last point of its slump gain");
+    }
+    const auto percent = dose_of_gain(points, *now_mm + found.wanted_mm);
+    Phrase reason{"{name}: by its slump gain, from slump {measured} to {target}",
+                  slumps(found, yield)};
+    if (!percent) {
+        reason.text += "; its data end before that, the last point is used";
+    }
+    const double next = percent.value_or(points.back().percent);
+    return {next, std::move(reason), next > found.percent ? watch_segregation : water_stays};
+}
+
+} // namespace
+
+NextDose next_dose(FoundDose found, const Yield& yield, const Tables& tables) {
+    const double half_a_reading = tables.trial.adjustments.slump_reading_mm.value / 2;
+    const double density_kg_m3 = product_density(found.reducer, tables).value;
+    const auto points = gain_points(found.reducer, density_kg_m3);
+    const bool gain_is_known = points.size() > 1;
+    NextDose next = std::abs(found.wanted_mm) < half_a_reading ? unchanged(found, yield)
+                    : gain_is_known ? by_gain(found, yield, tables, points)
+                                    : small_step(found, yield, tables, "no slump gain is stated");
+    const double highest = highest_percent(found.reducer, density_kg_m3);
+    if (above(next.percent, highest)) {
+        next.percent = highest;
+        next.reason.text += "; held at 'maximum_dose'";
+    }
+    return next;
+}
+
+} // namespace boardmark::core

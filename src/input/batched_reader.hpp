@@ -1,0 +1,34 @@
+#pragma once
+
+#include <boardmark/core/trial.hpp>
+
+#include "file_context.hpp"
+
+#include <string>
+#include <vector>
+
+namespace boardmark::input {
+
+/// Reads what went into the mixer of a trial, against the materials of its mix.
+class BatchedReader {
+public:
+    BatchedReader(const FileContext& context, const core::AnyMix& mix, std::string mix_file);
+
+    /// Puts water and materials into the trial. Where one is missing or wrong its fault is told.
+    void read(core::Trial& trial) const;
+
+    double largest_size_mm() const;
+
+private:
+    std::optional<core::BatchedMaterial> read_material(const core::Material& material) const;
+    void refuse_strangers() const;
+    void refuse_strange_moistures() const;
+    void demand_moisture(const core::Material& aggregate) const;
+    void demand_one_system() const;
+
+    const FileContext& context_;
+    std::string mix_file_;
+    std::vector<core::Material> materials_; ///< of the mix
+};
+
+} // namespace boardmark::input

@@ -1,0 +1,36 @@
+#include "csv_parts.hpp"
+
+#include <boardmark/units/unit.hpp>
+
+#include <fmt/format.h>
+
+namespace boardmark::report {
+
+std::string csv_cell(std::string text) {
+    constexpr std::string_view starts_a_formula = "=+-@\t\r";
+    if (!text.empty() && starts_a_formula.find(text.front()) != std::string_view::npos) {
+        text.insert(0, 1, '\'');
+    }
+    if (text.find_first_of(",\"\r\n") == std::string::npos) {
+        return text;
+    }
+    std::string quoted = "\"";
+    for (const char character : text) {
+        quoted += character == '"' ? "\"\"" : std::string{character};
+    }
+    return quoted + "\"";
+}
+
+std::string csv_cell(std::optional<double> value) {
+    return value ? fmt::format("{}", *value) : "";
+}
+
+std::string csv_row(const std::vector<std::string>& cells) {
+    return fmt::format("{}\r\n", fmt::join(cells, ","));
+}
+
+std::string csv_cell_in(std::optional<double> inside, std::string_view unit) {
+    return inside ? csv_cell(units::unit(unit).from_inside(*inside)) : "";
+}
+
+} // namespace boardmark::report
