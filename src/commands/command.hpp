@@ -16,6 +16,7 @@ struct Command {
     std::span<const Option> options;
     std::span<const std::string_view> examples;
     ExitCode (*run)(const Arguments& arguments);
+    std::string_view notes = {}; ///< what the options alone do not say; may be empty
 };
 
 /// Every command, in the order of the help.

@@ -20,21 +20,28 @@ core::AnyMix read(const Arguments& arguments, const input::ReadOptions& options)
 
 } // namespace
 
+ReadMix read_mix_file(const Arguments& arguments, const MixDemand& demand) {
+    std::vector<std::string> files_read{arguments.file()};
+    core::AnyMix mix = read(arguments, {.purpose = demand.purpose,
+                                        .vocabulary = vocabulary(),
+                                        .load = loader_beside(arguments.file(), files_read),
+                                        .moisture_percent = demand.moisture_percent,
+                                        .to_be_selected = demand.to_be_selected});
+    const auto system = std::visit([](const auto& either) { return either.system; }, mix);
+    return {std::move(mix), {system, std::move(files_read)}};
+}
+
 WorkedMix open_mix(const Arguments& arguments, input::Purpose purpose,
                    const std::map<std::string, double>& moisture_percent) {
-    std::vector<std::string> files_read{arguments.file()};
-    const core::AnyMix mix = read(arguments, {.purpose = purpose,
-                                              .vocabulary = vocabulary(),
-                                              .load = loader_beside(arguments.file(), files_read),
-                                              .moisture_percent = moisture_percent});
+    const auto [mix, origin] = read_mix_file(arguments, {purpose, moisture_percent});
     return std::visit(
-        [&](const auto& either) {
+        [&, &mix = mix, &origin = origin](const auto& either) {
             WorkedMix worked{.title = either.title,
                              .requirements = either.requirements,
                              .tables = reference::tables(either.system),
                              .proportions = {},
                              .checks = {},
-                             .origin = {either.system, files_read}};
+                             .origin = origin};
             log("calculating '" + worked.title + "'");
             try {
                 worked.proportions = core::proportions_of(mix, worked.tables);

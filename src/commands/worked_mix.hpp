@@ -24,6 +24,23 @@ struct WorkedMix {
     Origin origin;
 };
 
+/// A mix that was read, and where from.
+struct ReadMix {
+    core::AnyMix mix;
+    Origin origin;
+};
+
+/// What a mix file is read for.
+struct MixDemand {
+    input::Purpose purpose;
+    std::map<std::string, double> moisture_percent = {};
+    bool to_be_selected = false; ///< submitted amounts are refused
+};
+
+/// Reads the file of the arguments. Warnings go to standard error. Throws Failure where the file is
+/// wrong.
+ReadMix read_mix_file(const Arguments& arguments, const MixDemand& demand);
+
 /// Reads the file of the arguments, proportions or accepts the mix and runs the checks. Warnings go
 /// to standard error. Throws Failure where the file is wrong or no mix follows from it.
 WorkedMix open_mix(const Arguments& arguments, input::Purpose purpose,

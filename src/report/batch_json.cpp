@@ -1,32 +1,11 @@
 #include <boardmark/report/batch_report.hpp>
 
-#include "json_parts.hpp"
+#include "batch_parts.hpp"
+#include "names.hpp"
 #include "site_water_text.hpp"
 
 namespace boardmark::report {
 namespace {
-
-Json json_of(const core::BatchItem& item) {
-    Json row{{"name", item.name},
-             {"role", core::name_of(item.role)},
-             {"kg", item.kg},
-             {"litres", number_or_null(item.litres)}};
-    if (item.by_trial) {
-        row["by_trial"] = true;
-    }
-    if (item.sacks) {
-        row["sacks"] = *item.sacks;
-    }
-    return row;
-}
-
-Json json_of(const std::vector<core::BatchItem>& items) {
-    Json rows = Json::array();
-    for (const core::BatchItem& item : items) {
-        rows.push_back(json_of(item));
-    }
-    return rows;
-}
 
 Json json_of(const core::SiteWater& water) {
     return {{"at_mixer_kg", water.at_mixer.kg},
@@ -42,16 +21,8 @@ Json json_of(const core::SiteWater& water) {
 
 Json json_of(const SackResult& sacks) {
     const core::SackStudy& study = sacks.study;
-    Json rounded{{"volume_m3", study.rounded.volume_m3},
-                 {"w_cm", study.rounded.w_cm},
-                 {"relative_yield", number_or_null(study.rounded.relative_yield())},
-                 {"ingredients", json_of(study.rounded.items)},
-                 {"checks_failed", Json::array()}};
-    for (const core::Check& check : sacks.rounded_checks) {
-        if (check.verdict == core::Verdict::fails) {
-            rounded["checks_failed"].push_back(check.id);
-        }
-    }
+    Json rounded = report::json_of(study.rounded);
+    rounded["checks_failed"] = failed_ids(sacks.rounded_checks);
     return {{"material", study.main.material},
             {"sack_kg", study.main.kg},
             {"exact_sacks", study.exact_sacks},
@@ -59,32 +30,14 @@ Json json_of(const SackResult& sacks) {
             {"volume_below_m3", number_or_null(study.volume_below_m3)}};
 }
 
-/// One charge, or load, of an order that is divided.
-Json json_of_charge(const BatchResult& result) {
-    const core::Batch& each = result.each;
-    Json charge{{"volume_m3", each.volume_m3},
-                {"ingredients", json_of(each.items)},
-                {"free_water_kg", each.free_water_kg},
-                {"w_cm", each.w_cm},
-                {"mass_kg", each.mass_kg},
-                {"yield_m3", number_or_null(each.yield_m3)}};
-    return charge;
-}
-
 } // namespace
 
 std::string json(const BatchResult& result) {
     Json object = json_heading("batch", result.title);
-    object["volume_m3"] = result.batch.volume_m3;
+    object.update(json_of(result.batch));
     object["ordered_m3"] = result.ordered_m3;
-    object["ingredients"] = json_of(result.batch.items);
-    object["free_water_kg"] = result.batch.free_water_kg;
-    object["w_cm"] = result.batch.w_cm;
-    object["mass_kg"] = result.batch.mass_kg;
-    object["yield_m3"] = number_or_null(result.batch.yield_m3);
-    object["relative_yield"] = number_or_null(result.batch.relative_yield());
     object["charges"] = result.charging.count;
-    object["per_charge"] = json_of_charge(result);
+    object["per_charge"] = json_of(result.each);
     object["sacks"] = result.sacks ? json_of(*result.sacks) : Json(nullptr);
     object["site_water"] = result.site_water ? json_of(*result.site_water) : Json(nullptr);
     object["checks"] = json_of(result.checks);

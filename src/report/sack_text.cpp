@@ -5,7 +5,8 @@
 #include "quantity_format.hpp"
 #include "wrap.hpp"
 
-#include <algorithm>
+#include <fmt/format.h>
+
 #include <cmath>
 
 namespace boardmark::report {
@@ -14,13 +15,8 @@ namespace {
 using core::Measure;
 
 std::string not_met(const std::vector<core::Check>& checks) {
-    std::string ids;
-    for (const core::Check& check : checks) {
-        if (check.verdict == core::Verdict::fails) {
-            ids += (ids.empty() ? "FAILS " : ", ") + check.id;
-        }
-    }
-    return ids;
+    const auto ids = failed_ids(checks);
+    return ids.empty() ? "" : fmt::format("FAILS {}", fmt::join(ids, ", "));
 }
 
 /// "cement 1 sack, slag 0.33 sacks"
