@@ -18,6 +18,7 @@ struct Command {
     std::span<const std::string_view> examples;
     ExitCode (*run)(const Arguments& arguments);
     std::size_t most_files = 1;
+    std::string_view notes = {}; ///< what the options alone do not say; may be empty
 };
 
 /// Every command, in the order of the help.
