@@ -209,6 +209,7 @@ struct TrialAdjustments {
 /// How far what is weighed may be from what was to be weighed, percent.
 struct BatchingTolerances {
     TypicalFigure binder_percent;
+    TypicalFigure small_batch_over_percent; ///< binder of a small batch, over only
     TypicalFigure aggregate_percent;
     TypicalFigure water_percent;
     TypicalFigure admixture_percent;
@@ -242,7 +243,9 @@ struct TrialTables {
     std::vector<DensityMeasure> measures;        ///< increasing sizes
     TypicalFigure measure_shortfall_percent;     ///< that a measure may hold less than nominal
     TypicalFigure density_difference_kg_m3;      ///< within which two operators agree
-    TypicalFigure air_gap_percent;               ///< between gravimetric and metered air
+    TypicalFigure air_gap_watch_percent;         ///< between gravimetric and metered air
+    TypicalFigure air_gap_most_percent;          ///< beyond which a figure of the trial is wrong
+    TypicalFigure yield_off_most_percent;        ///< likewise, of the relative yield
 };
 
 /// Slag cement's heat up to a share of the cementitious material.
