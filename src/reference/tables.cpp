@@ -53,6 +53,13 @@ core::PracticeTables practice_tables(UnitSystem system) {
         .formula_slump_mm = figure(practice, "formula_slump", system)};
 }
 
+core::ControlChartRules control_chart_rules(UnitSystem system) {
+    const EmbeddedTable& printed = table("control-chart");
+    return {.limit_in_deviations = figure(printed, "limit_in_deviations", system),
+            .run_length = figure(printed, "run_length", system),
+            .firm_count = figure(printed, "firm_count", system)};
+}
+
 } // namespace
 
 core::Tables tables(UnitSystem system) {
@@ -61,7 +68,8 @@ core::Tables tables(UnitSystem system) {
             .method = method_tables(system),
             .code = code_tables(system),
             .practice = practice_tables(system),
-            .trial = trial_tables(system)};
+            .trial = trial_tables(system),
+            .control_chart = control_chart_rules(system)};
 }
 
 std::vector<ExplainedClass> exposure_classes() {
