@@ -51,7 +51,7 @@ std::string sentence(std::string_view summary) {
 
 std::string help_of(const Command& command) {
     std::string text = fmt::format("Usage: {}\n\n{}\n", command.usage, sentence(command.summary));
-    text += "MIX is a mix file, or '-' for standard input.\n\nOptions:\n";
+    text += fmt::format("{}, or '-' for standard input.\n\nOptions:\n", command.reads);
     text += text_of(command.options);
     text += "\nExamples:\n";
     for (const std::string_view example : command.examples) {
@@ -71,13 +71,17 @@ std::string help_on_exposure() {
 }
 
 std::string help_on_keys() {
-    std::string text =
-        "Keys of the mix file, with an example of each; * is a name of your own.\n\n";
-    for (const auto& key : input::key_table()) {
-        text += fmt::format(
-            "  {}\n      {}{}\n      {}\n", key.path, key.meaning,
-            key.default_text.empty() ? "" : fmt::format(" (default {})", key.default_text),
-            key.example);
+    std::string text;
+    for (const auto& file : input::key_tables()) {
+        text +=
+            fmt::format("{}Keys of the {}, with an example of each; * is a name of your own.\n\n",
+                        text.empty() ? "" : "\n", file.name);
+        for (const auto& key : file.keys) {
+            text += fmt::format(
+                "  {}\n      {}{}\n      {}\n", key.path, key.meaning,
+                key.default_text.empty() ? "" : fmt::format(" (default {})", key.default_text),
+                key.example);
+        }
     }
     return text;
 }
@@ -86,15 +90,16 @@ std::string help_on_keys() {
 
 std::string short_help() {
     return "boardmark proportions concrete for architectural walls.\n\n"
-           "Usage: boardmark COMMAND [OPTIONS] MIX\n"
+           "Usage: boardmark COMMAND [OPTIONS] FILE\n"
            "Example: boardmark proportion examples/quay-wall.yaml\n"
            "'boardmark help' lists the commands.\n";
 }
 
 std::string general_help() {
-    std::string text = "boardmark proportions concrete for architectural walls: a mix file in,\n"
-                       "batch weights, yield and limit checks out.\n\n"
-                       "Usage: boardmark COMMAND [OPTIONS] MIX\n\nCommands:\n";
+    std::string text =
+        "boardmark proportions concrete for architectural walls: mix and trial files in,\n"
+        "batch weights, yield and limit checks out.\n\n"
+        "Usage: boardmark COMMAND [OPTIONS] FILE\n\nCommands:\n";
     for (const Command& command : all_commands()) {
         text += fmt::format("  {:<12}{}\n", command.name, command.summary);
     }

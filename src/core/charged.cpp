@@ -3,12 +3,16 @@
 #include "material_figures.hpp"
 
 namespace boardmark::core {
+namespace {
 
+/// Mass of a batched material as weighed.
 double charged_kg(const BatchedMaterial& batched, const Tables& tables) {
     return batched.amount.kg
                ? batched.amount.kg->value
                : batched.amount.m3->value * product_density(batched.material, tables).value;
 }
+
+} // namespace
 
 double charged_water_kg(const Charged& water, const Tables& tables) {
     return water.kg ? water.kg->value : water.m3->value * tables.water_density_kg_m3;
@@ -36,12 +40,12 @@ double charged_binder_kg(const Trial& trial) {
     return sum_kg;
 }
 
-double batch_mass_kg(const Trial& trial, const Tables& tables) {
-    double sum_kg = charged_water_kg(trial.water, tables);
+std::map<std::string, double> weighed_kg(const Trial& trial, const Tables& tables) {
+    std::map<std::string, double> masses_kg{{"water", charged_water_kg(trial.water, tables)}};
     for (const BatchedMaterial& batched : trial.batched) {
-        sum_kg += charged_kg(batched, tables);
+        masses_kg[batched.material.name] = charged_kg(batched, tables);
     }
-    return sum_kg;
+    return masses_kg;
 }
 
 } // namespace boardmark::core

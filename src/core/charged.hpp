@@ -3,6 +3,9 @@
 #include <boardmark/core/tables.hpp>
 #include <boardmark/core/trial.hpp>
 
+#include <map>
+#include <string>
+
 namespace boardmark::core {
 
 /// A batched material at saturated surface-dry, and the water it brought besides.
@@ -14,15 +17,12 @@ struct SaturatedAmount {
 /// What went into the mixer, as it counts. Aggregates must state moisture and absorption.
 SaturatedAmount saturated(const BatchedMaterial& batched, const Tables& tables);
 
-/// Mass of a batched material as weighed.
-double charged_kg(const BatchedMaterial& batched, const Tables& tables);
-
 double charged_water_kg(const Charged& water, const Tables& tables);
 
 /// Cementitious material of the batch.
 double charged_binder_kg(const Trial& trial);
 
-/// Everything that went into the mixer.
-double batch_mass_kg(const Trial& trial, const Tables& tables);
+/// What went into the mixer, by the names of the materials and "water".
+std::map<std::string, double> weighed_kg(const Trial& trial, const Tables& tables);
 
 } // namespace boardmark::core

@@ -76,13 +76,17 @@ std::optional<SlumpGap> gap_before_reducer(const Trial& trial, const Proportions
 }
 
 Step water_under_reducer(const std::optional<SlumpGap>& before, const Yield& yield,
-                         const Tables& tables) {
+                         const Proportions& designed, const Tables& tables) {
     const double found = yield.found.totals.water_kg_m3;
+    const double most = designed.totals.water_kg_m3;
     if (!before) {
-        return adjusted("water", {found, Measure::concentration},
-                        {"the water that the trial held: with a high-range reducer the water "
-                         "stays, its dose is the lever",
-                         {}});
+        const bool too_much = above(found, most);
+        return adjusted("water", {too_much ? most : found, Measure::concentration},
+                        {too_much ? "the mix file's water: the trial held more, {found}; with a "
+                                    "high-range reducer the dose is the lever"
+                                  : "the water that the trial held: with a high-range reducer the "
+                                    "water stays, its dose is the lever",
+                         {concentration("found", found)}});
     }
     const double for_slump = water_for(*before, tables);
     return adjusted("water", {found + for_slump, Measure::concentration},
@@ -95,13 +99,13 @@ Step water_under_reducer(const std::optional<SlumpGap>& before, const Yield& yie
 }
 
 /// Words for an amount of air-entraining admixture that no rule can give.
-std::optional<Phrase> advice_on_air(const Yield& yield) {
+std::optional<Phrase> advice_on_air(const Yield& yield, const Tables& tables) {
     const double difference = yield.air_percent - yield.target.air_percent;
     const bool agent = std::ranges::any_of(yield.found.ingredients, [](const Ingredient& part) {
         return part.material && part.material->kind == Kind::air_entraining_admixture;
     });
-    constexpr double reading_percent = 0.1;
-    if (!agent || std::abs(difference) < reading_percent) {
+    const double worth_a_change = tables.code.air.tolerance_percent / 2;
+    if (!agent || !above(std::abs(difference), worth_a_change)) {
         return std::nullopt;
     }
     return Phrase{"Air {air} against {target}: " + std::string{difference > 0 ? "lower" : "raise"} +
@@ -111,13 +115,59 @@ std::optional<Phrase> advice_on_air(const Yield& yield) {
                    quantity("target", {yield.target.air_percent, Measure::percent})}};
 }
 
-/// Steps of the method that only repeat what the adjustment fixed are left out.
-void append_method_steps(std::vector<Step>& steps, const Worksheet& worksheet) {
-    for (const Step& step : worksheet.steps) {
-        if (step.provenance != Provenance::given) {
-            steps.push_back(step);
-        }
+/// How the other amounts follow from the corrected ones.
+void record_what_follows(const Trial& trial, const Mix& mix, NextTrial& next) {
+    const Selection& selection = next.proportions.selection;
+    next.adjustments.push_back(
+        adjusted("binder", {selection.binder_kg_m3, Measure::concentration},
+                 {selection.w_cm_governed_by == Governor::minimum_binder
+                      ? "the stated minimum"
+                      : "water {water} over the mix file's w/cm {w_cm}",
+                  {concentration("water", selection.water_kg_m3),
+                   quantity("w_cm", {*mix.selections.w_cm, Measure::w_cm})}}));
+    double coarse_kg_m3 = 0;
+    for (const Ingredient* coarse : of_role(next.proportions, Role::coarse)) {
+        coarse_kg_m3 += coarse->kg_m3;
     }
+    next.adjustments.push_back(adjusted("coarse_aggregate", {coarse_kg_m3, Measure::concentration},
+                                        {trial.coarse == CoarseBasis::as_trial
+                                             ? "saturated surface-dry, the amount that this "
+                                               "trial held per volume"
+                                             : "saturated surface-dry, as the mix file selects it",
+                                         {}}));
+    double fine_kg_m3 = 0;
+    for (const Ingredient* fine : of_role(next.proportions, Role::fine)) {
+        fine_kg_m3 += fine->kg_m3;
+    }
+    next.adjustments.push_back(
+        adjusted("fine_aggregate", {fine_kg_m3, Measure::concentration},
+                 {"saturated surface-dry, in what is left of the volume at the target air {air}",
+                  {quantity("air", {selection.air_percent, Measure::percent})}}));
+}
+
+/// A dose in percent of mass as volume of the product.
+double ml_100kg(double percent, double density_kg_m3) {
+    constexpr double ml_in_m3 = 1e6;
+    return percent / density_kg_m3 * ml_in_m3; // percent of 100 kg is kg
+}
+
+/// The dose of the reducer for the slump that the corrected water leaves open; the mix takes it on.
+void adjust_dose(const Ingredient& reducer, const Yield& yield, const Tables& tables, Mix& mix,
+                 NextTrial& next) {
+    const double more_water_kg_m3 =
+        *next.adjustments.front().value - yield.found.totals.water_kg_m3;
+    const FoundDose found{.reducer = *reducer.material,
+                          .percent = 100 * reducer.kg_m3 / yield.found.totals.binder_kg_m3,
+                          .by_water_mm =
+                              more_water_kg_m3 / tables.trial.adjustments.water_kg_m3_per_mm};
+    const NextDose dose = next_dose(found, yield, tables);
+    set_dose(mix, reducer.name, dose.percent);
+    const double density_kg_m3 = product_density(*reducer.material, tables).value;
+    next.dose = {reducer.name, ml_100kg(found.percent, density_kg_m3),
+                 ml_100kg(dose.percent, density_kg_m3)};
+    next.adjustments.push_back(
+        adjusted("dose", {next.dose->next_ml_100kg, Measure::dose}, dose.reason));
+    next.advice.push_back(dose.advice);
 }
 
 } // namespace
@@ -125,34 +175,24 @@ void append_method_steps(std::vector<Step>& steps, const Worksheet& worksheet) {
 NextTrial next_trial(const Trial& trial, const Yield& yield, const Proportions& designed,
                      const Tables& tables) {
     NextTrial next{};
-    std::vector<Step> steps;
     Mix mix = mix_of(trial, yield, designed);
-    const Ingredient* reducer = high_range_reducer(yield.found);
-    if (reducer) {
+    if (const Ingredient* reducer = high_range_reducer(yield.found)) {
         next.lever = Lever::dose;
-        const auto before = gap_before_reducer(trial, designed);
-        steps.push_back(water_under_reducer(before, yield, tables));
-        const FoundDose found{*reducer->material,
-                              100 * reducer->kg_m3 / yield.found.totals.binder_kg_m3,
-                              yield.target.slump_mm - yield.slump.mm - (before ? before->mm() : 0)};
-        const NextDose dose = next_dose(found, yield, tables);
-        set_dose(mix, reducer->name, dose.percent);
-        steps.push_back(adjusted("dose", {dose.percent, Measure::percent}, dose.reason));
-        next.dose = {reducer->name, found.percent, dose.percent};
-        next.advice.push_back(dose.advice);
+        next.adjustments.push_back(
+            water_under_reducer(gap_before_reducer(trial, designed), yield, designed, tables));
+        adjust_dose(*reducer, yield, tables, mix, next);
     } else {
         next.lever = Lever::water;
-        steps.push_back(water_by_slump_and_air(yield, tables));
+        next.adjustments.push_back(water_by_slump_and_air(yield, tables));
     }
-    if (auto advice = advice_on_air(yield)) {
+    if (auto advice = advice_on_air(yield, tables)) {
         next.advice.push_back(std::move(*advice));
     }
-    mix.selections.water_kg_m3 = *steps.front().value;
+    mix.selections.water_kg_m3 = *next.adjustments.front().value;
     next.proportions = proportion(mix, tables);
-    append_method_steps(steps, next.proportions.worksheet);
-    next.proportions.worksheet.steps = std::move(steps);
-    next.batch = batch(next.proportions, {yield.intended_volume_m3, std::nullopt},
-                       tables.water_density_kg_m3);
+    record_what_follows(trial, mix, next);
+    next.batch =
+        batch(next.proportions, {yield.intended_volume_m3, {}}, tables.water_density_kg_m3);
     next.checks = assess(mix.requirements, next.proportions, tables);
     return next;
 }

@@ -62,10 +62,22 @@ double highest_percent(const Material& reducer, double density_kg_m3) {
                    : std::numeric_limits<double>::infinity();
 }
 
+/// More slump that the dose is to bring; negative: less.
+double wanted_mm(const FoundDose& found, const Yield& yield) {
+    return yield.target.slump_mm - yield.slump.mm - found.by_water_mm;
+}
+
 std::vector<Argument> slumps(const FoundDose& found, const Yield& yield) {
     return {word("name", found.reducer.name),
             quantity("measured", {yield.slump.mm, Measure::slump}),
             quantity("target", {yield.target.slump_mm, Measure::slump})};
+}
+
+/// Words for the slump that the corrected water changes, where it does.
+std::string by_water(const FoundDose& found) {
+    return same(found.by_water_mm, 0) ? ""
+           : found.by_water_mm > 0    ? ", the water corrected loosens it"
+                                      : ", the water corrected stiffens it";
 }
 
 const Phrase watch_segregation{
@@ -79,8 +91,8 @@ const Phrase water_stays{
 
 NextDose unchanged(const FoundDose& found, const Yield& yield) {
     return {found.percent,
-            {"{name}: the slump {measured} is the target {target} as slump is read; the dose "
-             "stays",
+            {"{name}: slump {measured}, target {target}" + by_water(found) +
+                 ": as slump is read the dose stays",
              slumps(found, yield)},
             water_stays};
 }
@@ -89,9 +101,10 @@ NextDose unchanged(const FoundDose& found, const Yield& yield) {
 NextDose small_step(const FoundDose& found, const Yield& yield, const Tables& tables,
                     std::string why) {
     const double step_percent = tables.trial.adjustments.dose_step_percent.value;
-    const bool more = found.wanted_mm > 0;
-    Phrase reason{"{name}: " + std::move(why) +
-                      "; slump {measured}, target {target}: one small "
+    const bool more = wanted_mm(found, yield) > 0;
+    Phrase reason{"{name}: " + std::move(why) + "; slump {measured}, target {target}" +
+                      by_water(found) +
+                      ": one small "
                       "step of {step} of the dose, " +
                       (more ? "up" : "down"),
                   slumps(found, yield)};
@@ -106,8 +119,8 @@ NextDose by_gain(const FoundDose& found, const Yield& yield, const Tables& table
     if (!now_mm) {
         return small_step(found, yield, tables, "dosed above the last point of its slump gain");
     }
-    const auto percent = dose_of_gain(points, *now_mm + found.wanted_mm);
-    Phrase reason{"{name}: by its slump gain, from slump {measured} to {target}",
+    const auto percent = dose_of_gain(points, *now_mm + wanted_mm(found, yield));
+    Phrase reason{"{name}: by its slump gain, from slump {measured} to {target}" + by_water(found),
                   slumps(found, yield)};
     if (!percent) {
         reason.text += "; its data end before that, the last point is used";
@@ -123,7 +136,7 @@ NextDose next_dose(FoundDose found, const Yield& yield, const Tables& tables) {
     const double density_kg_m3 = product_density(found.reducer, tables).value;
     const auto points = gain_points(found.reducer, density_kg_m3);
     const bool gain_is_known = points.size() > 1;
-    NextDose next = std::abs(found.wanted_mm) < half_a_reading ? unchanged(found, yield)
+    NextDose next = std::abs(wanted_mm(found, yield)) < half_a_reading ? unchanged(found, yield)
                     : gain_is_known ? by_gain(found, yield, tables, points)
                                     : small_step(found, yield, tables, "no slump gain is stated");
     const double highest = highest_percent(found.reducer, density_kg_m3);

@@ -17,7 +17,7 @@ struct NextDose {
 struct FoundDose {
     const Material& reducer;
     double percent;   ///< of the cementitious material
-    double wanted_mm; ///< more slump that the dose is to bring; negative: less
+    double by_water_mm; ///< slump that the corrected water brings; negative: takes
 };
 
 /// Corrects a dose for the slump of a trial: by the reducer's own slump gain where it is known,

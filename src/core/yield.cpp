@@ -157,7 +157,10 @@ void record_paste(const Yield& yield, Worksheet& worksheet) {
 Yield yield_of(const Trial& trial, const Proportions& designed, const Tables& tables) {
     Yield yield{};
     Worksheet& worksheet = yield.worksheet;
-    yield.batch_mass_kg = batch_mass_kg(trial, tables);
+    yield.weighed_kg = weighed_kg(trial, tables);
+    for (const auto& [name, kg] : yield.weighed_kg) {
+        yield.batch_mass_kg += kg;
+    }
     yield.density_kg_m3 = density_of(trial.tests.density);
     yield.volume_m3 = yield.batch_mass_kg / yield.density_kg_m3;
     record_density(trial, yield.density_kg_m3, worksheet);

@@ -3,13 +3,20 @@
 #include "fields.hpp"
 
 namespace boardmark::input {
+namespace {
 
-std::vector<DescribedKey> key_table() {
-    std::vector<DescribedKey> keys;
-    for (const Field& field : mix_fields()) {
-        keys.push_back({field.path, field.meaning, field.default_text, field.example});
+DescribedFile described(std::string_view name, std::span<const Field> fields) {
+    DescribedFile file{name, {}};
+    for (const Field& field : fields) {
+        file.keys.push_back({field.path, field.meaning, field.default_text, field.example});
     }
-    return keys;
+    return file;
+}
+
+} // namespace
+
+std::vector<DescribedFile> key_tables() {
+    return {described("mix file", mix_fields()), described("trial file", trial_fields())};
 }
 
 } // namespace boardmark::input

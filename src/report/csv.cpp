@@ -9,22 +9,7 @@
 #include <vector>
 
 namespace boardmark::report {
-namespace {
-
 using core::UnitSystem;
-
-/// What a reader of the rows alone must know, on every row.
-std::string remark(const core::Proportions& proportions, const std::vector<core::Check>& checks) {
-    std::string text = proportions.estimate ? "estimate, must not be batched" : "";
-    for (const core::Check& check : checks) {
-        if (check.verdict == core::Verdict::fails) {
-            text += (text.empty() ? "" : "; ") + std::string{"not met: "} + check.id;
-        }
-    }
-    return text;
-}
-
-} // namespace
 
 std::string csv(const MixResult& result, UnitSystem system) {
     const bool us = system == UnitSystem::us;

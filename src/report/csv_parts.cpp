@@ -33,4 +33,14 @@ std::string csv_cell_in(std::optional<double> inside, std::string_view unit) {
     return inside ? csv_cell(units::unit(unit).from_inside(*inside)) : "";
 }
 
+std::string remark(const core::Proportions& proportions, const std::vector<core::Check>& checks) {
+    std::string text = proportions.estimate ? "estimate, must not be batched" : "";
+    for (const core::Check& check : checks) {
+        if (check.verdict == core::Verdict::fails) {
+            text += (text.empty() ? "" : "; ") + std::string{"not met: "} + check.id;
+        }
+    }
+    return text;
+}
+
 } // namespace boardmark::report

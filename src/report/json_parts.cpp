@@ -44,6 +44,17 @@ Json json_of_inputs(const core::Phrase& reason) {
     return inputs;
 }
 
+Json json_of(const core::BatchItem& item) {
+    Json row{{"name", item.name},
+             {"role", core::name_of(item.role)},
+             {"kg", item.kg},
+             {"litres", number_or_null(item.litres)}};
+    if (item.by_trial) {
+        row["by_trial"] = true;
+    }
+    return row;
+}
+
 } // namespace
 
 Json json_heading(const std::string& command, const std::string& title) {
@@ -135,6 +146,14 @@ Json json_of(const core::Totals& totals) {
             {"w_cm", totals.w_cm},
             {"paste_percent", number_or_null(totals.paste_percent)},
             {"mortar_percent", number_or_null(totals.mortar_percent)}};
+}
+
+Json json_of(const std::vector<core::BatchItem>& items) {
+    Json list = Json::array();
+    for (const core::BatchItem& item : items) {
+        list.push_back(json_of(item));
+    }
+    return list;
 }
 
 std::string written(const Json& json) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/batch.hpp>
 #include <boardmark/core/check.hpp>
 #include <boardmark/core/proportions.hpp>
 #include <boardmark/core/step.hpp>
@@ -24,6 +25,7 @@ Json json_of(const std::vector<core::Phrase>& phrases);
 Json json_of(const core::Selection& selection);
 Json json_of(const std::vector<core::Ingredient>& ingredients);
 Json json_of(const core::Totals& totals);
+Json json_of(const std::vector<core::BatchItem>& items);
 
 /// The text of an object, with a line end.
 std::string written(const Json& json);

@@ -93,25 +93,6 @@ std::string text_of_requirements(const core::Requirements& requirements, UnitSys
     return grid.text();
 }
 
-std::string text_of_steps(const std::vector<core::Step>& steps, UnitSystem system) {
-    Grid grid{{Align::left, Align::right, Align::left}};
-    for (const core::Step& step : steps) {
-        std::string why = words(step.reason, system);
-        if (!step.source.citation.empty()) {
-            why += " [" + step.source.citation + "]";
-        }
-        std::vector<std::string> marks;
-        for (const core::Mark mark : step.marks) {
-            marks.push_back(name_of(mark));
-        }
-        if (!marks.empty()) {
-            why += fmt::format(" ({})", fmt::join(marks, ", "));
-        }
-        grid.add({quantity_name(step, system), shown_value(step, system), why});
-    }
-    return grid.text();
-}
-
 /// What is measured by volume on site: water in gallons or litres, admixtures in fluid ounces or
 /// litres.
 std::string site_measure(const core::Ingredient& ingredient, UnitSystem system) {

@@ -73,6 +73,12 @@ std::string mass(double kg, std::string_view unit) {
     return fixed(amount, decimals) + " " + std::string{unit};
 }
 
+std::string dose(double ml_per_100_kg, std::string_view unit) {
+    const double inside = units::unit("mL/100 kg").to_inside(ml_per_100_kg);
+    const double amount = units::unit(unit).from_inside(inside);
+    return fixed(amount, amount < 100 ? 1 : 0) + " " + std::string{unit};
+}
+
 } // namespace
 
 std::string fixed(double value, int decimals) {
@@ -122,6 +128,8 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
         return mass(value, us ? "lb" : "kg");
     case Measure::temperature:
         return in_style({"degF", 1, 0}, {"degC", 0.5, 1});
+    case Measure::dose:
+        return dose(value, us ? "fl oz/cwt" : "mL/100 kg");
     }
     return "";
 }
@@ -157,6 +165,8 @@ std::string si_unit(Measure measure) {
         return "kg";
     case Measure::temperature:
         return "degC";
+    case Measure::dose:
+        return "mL/100 kg";
     }
     return "";
 }

@@ -76,7 +76,8 @@ std::string section(const std::string& name) {
     return "\n" + name + "\n";
 }
 
-std::string verdict_line(const std::vector<core::Check>& checks, const TextStyle& style) {
+std::string verdict_line(const std::vector<core::Check>& checks, const TextStyle& style,
+                         bool listed) {
     const std::size_t failing = count(checks, core::Verdict::fails);
     const std::size_t open = count(checks, core::Verdict::not_checked);
     const std::size_t watched = count(checks, core::Verdict::watch);
@@ -89,7 +90,7 @@ std::string verdict_line(const std::vector<core::Check>& checks, const TextStyle
         line += fmt::format(" To watch: {}.", ids_of(checks, core::Verdict::watch));
     }
     if (open > 0) {
-        line += fmt::format(" {} could not be checked; see below.", open);
+        line += fmt::format(" {} could not be checked{}.", open, listed ? "; see below" : "");
     }
     const auto verdict = failing > 0 ? core::Verdict::fails : core::Verdict::holds;
     std::string result;
@@ -178,6 +179,21 @@ std::string quantity_name(const core::Step& step, core::UnitSystem system) {
 
 std::string shown_value(const core::Step& step, core::UnitSystem system) {
     return step.value ? shown({*step.value, step.measure}, system) : "-";
+}
+
+std::string text_of_steps(const std::vector<core::Step>& steps, core::UnitSystem system) {
+    Grid grid{{Align::left, Align::right, Align::left}};
+    for (const core::Step& step : steps) {
+        std::string why = words(step.reason, system);
+        if (!step.source.citation.empty()) {
+            why += " [" + step.source.citation + "]";
+        }
+        if (!step.marks.empty()) {
+            why += " (" + marks_text(step.marks) + ")";
+        }
+        grid.add({quantity_name(step, system), shown_value(step, system), why});
+    }
+    return grid.text();
 }
 
 std::string text_of_reasons(const std::vector<core::Step>& steps, const TextStyle& style) {

@@ -12,11 +12,16 @@ namespace boardmark::report {
 /// The name of a section, set off from what stands above.
 std::string section(const std::string& name);
 
-/// One sentence that says whether the mix may be used as far as the checks could tell.
-std::string verdict_line(const std::vector<core::Check>& checks, const TextStyle& style);
+/// One sentence that says whether the mix may be used as far as the checks could tell. `listed`:
+/// whether the checks follow further down.
+std::string verdict_line(const std::vector<core::Check>& checks, const TextStyle& style,
+                         bool listed = true);
 
 std::string text_of_checks(const std::vector<core::Check>& checks, const TextStyle& style);
 std::string text_of_cautions(const std::vector<core::Phrase>& cautions, const TextStyle& style);
+
+/// Every step in a line or two: its value and why.
+std::string text_of_steps(const std::vector<core::Step>& steps, core::UnitSystem system);
 
 /// Every step with its reason, its source and how well that is known, its inputs.
 std::string text_of_reasons(const std::vector<core::Step>& steps, const TextStyle& style);

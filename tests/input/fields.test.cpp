@@ -28,8 +28,12 @@ std::string last_name(std::string_view path) {
     return std::string{path.substr(path.rfind('.') + 1)};
 }
 
-const Field* field_of(std::string_view path) {
-    const auto fields = mix_fields();
+/// The fields of each kind of file in turn.
+std::span<const Field> any_file() {
+    return GENERATE(mix_fields(), trial_fields());
+}
+
+const Field* field_of(std::span<const Field> fields, std::string_view path) {
     const auto found = std::ranges::find(fields, path, &Field::path);
     return found == fields.end() ? nullptr : &*found;
 }
@@ -47,20 +51,22 @@ std::string nested(std::string_view path, const std::string& example) {
 } // namespace
 
 TEST_CASE("every path is in the table once and below a section") {
+    const auto fields = any_file();
     std::set<std::string_view> paths;
-    for (const Field& field : mix_fields()) {
+    for (const Field& field : fields) {
         INFO(field.path);
         CHECK(paths.insert(field.path).second);
         const std::string parent = parent_of(field.path);
         if (!parent.empty()) {
-            REQUIRE(field_of(parent) != nullptr);
-            CHECK(field_of(parent)->shape == Shape::section);
+            REQUIRE(field_of(fields, parent) != nullptr);
+            CHECK(field_of(fields, parent)->shape == Shape::section);
         }
     }
 }
 
 TEST_CASE("every example is read by its own key without a fault") {
-    for (const Field& field : mix_fields()) {
+    const auto fields = any_file();
+    for (const Field& field : fields) {
         const bool shortened = field.example.find("...") != std::string_view::npos;
         if (shortened) {
             continue; // shows the form only
@@ -69,13 +75,14 @@ TEST_CASE("every example is read by its own key without a fault") {
         INFO(text);
         const Tree tree = tree_of(text);
         Diagnostics faults;
-        const Document document{tree.root, mix_fields(), faults};
+        const Document document{tree.root, fields, faults};
         CHECK(render(faults) == "");
     }
 }
 
 TEST_CASE("every example begins with its key") {
-    for (const Field& field : mix_fields()) {
+    const auto fields = any_file();
+    for (const Field& field : fields) {
         INFO(field.path);
         const std::string name = last_name(field.path);
         CHECK((name == "*" || field.example.starts_with(name + ": ")));
@@ -84,8 +91,9 @@ TEST_CASE("every example begins with its key") {
 }
 
 TEST_CASE("every default can be written as a value of its key") {
+    const auto fields = any_file();
     int defaults = 0;
-    for (const Field& field : mix_fields()) {
+    for (const Field& field : fields) {
         if (field.default_text.empty()) {
             continue;
         }
@@ -102,7 +110,8 @@ TEST_CASE("every default can be written as a value of its key") {
 }
 
 TEST_CASE("every key says what it means and its range is one") {
-    for (const Field& field : mix_fields()) {
+    const auto fields = any_file();
+    for (const Field& field : fields) {
         INFO(field.path);
         CHECK_FALSE(field.meaning.empty());
         for (const Value& value : {field.value, field.key}) {
@@ -113,7 +122,8 @@ TEST_CASE("every key says what it means and its range is one") {
 }
 
 TEST_CASE("a quantity names its dimension and a word its words") {
-    for (const Field& field : mix_fields()) {
+    const auto fields = any_file();
+    for (const Field& field : fields) {
         INFO(field.path);
         const Form form = field.value.form;
         const bool of_quantity = form == Form::quantity || form == Form::window;

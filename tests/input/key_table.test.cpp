@@ -9,8 +9,11 @@
 using namespace boardmark::input;
 
 TEST_CASE("the key table describes every key in the order of the format") {
-    const auto keys = key_table();
-    const auto fields = mix_fields();
+    const auto files = key_tables();
+    const auto [at, fields] =
+        GENERATE(Catch::Generators::table<std::size_t, std::span<const Field>>(
+            {{0, mix_fields()}, {1, trial_fields()}}));
+    const auto& keys = files.at(at).keys;
     REQUIRE(keys.size() == fields.size());
     for (std::size_t i = 0; i < keys.size(); ++i) {
         CHECK(keys[i].path == fields[i].path);
@@ -21,7 +24,7 @@ TEST_CASE("the key table describes every key in the order of the format") {
 }
 
 TEST_CASE("a described key") {
-    const auto keys = key_table();
+    const auto keys = key_tables().front().keys;
     const auto air = std::ranges::find(keys, "requirements.air", &DescribedKey::path);
     REQUIRE(air != keys.end());
     CHECK(air->default_text == "exposure");

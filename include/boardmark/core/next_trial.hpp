@@ -13,17 +13,18 @@ namespace boardmark::core {
 /// What brings the next trial to its slump.
 enum class Lever { water, dose };
 
-/// A reducer's dose in the trial and in the next one, percent of the cementitious material.
+/// A reducer's dose in the trial and in the next one, per 100 kg of cementitious material.
 struct DoseChange {
     std::string reducer;
-    double found_percent;
-    double next_percent;
+    double found_ml_100kg;
+    double next_ml_100kg;
 };
 
 /// The adjusted mix for the next trial.
 struct NextTrial {
     Lever lever;
     Proportions proportions;
+    std::vector<Step> adjustments;  ///< what was corrected, and why
     std::optional<DoseChange> dose; ///< where the dose is the lever
     Batch batch;                    ///< of the intended volume, at the moistures of this trial
     std::vector<Check> checks;

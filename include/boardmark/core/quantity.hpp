@@ -24,6 +24,7 @@ enum class Measure {
     volume,      ///< m3
     mass,        ///< kg
     temperature, ///< degC
+    dose,        ///< mL of product per 100 kg of cementitious material
 };
 
 /// A value in the unit that its measure states.

@@ -5,13 +5,16 @@
 #include <boardmark/core/tables.hpp>
 #include <boardmark/core/trial.hpp>
 
+#include <map>
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace boardmark::core {
 
 /// What a trial batch really was.
 struct Yield {
+    std::map<std::string, double> weighed_kg; ///< by material, and "water": what was weighed
     double batch_mass_kg;
     double density_kg_m3;
     double volume_m3;

@@ -5,7 +5,7 @@
 
 namespace boardmark::input {
 
-/// A key of the mix file, described for a reader.
+/// A key of a file, described for a reader.
 struct DescribedKey {
     std::string_view path; ///< "materials.*.absorption"; `*` is a name of the user's
     std::string_view meaning;
@@ -13,7 +13,13 @@ struct DescribedKey {
     std::string_view example;      ///< as it is written
 };
 
-/// Every key of the mix file, in the order of the format.
-std::vector<DescribedKey> key_table();
+/// The keys of one kind of file, in the order of the format.
+struct DescribedFile {
+    std::string_view name; ///< "mix file"
+    std::vector<DescribedKey> keys;
+};
+
+/// Every kind of file that is read, the mix file first.
+std::vector<DescribedFile> key_tables();
 
 } // namespace boardmark::input

@@ -1,6 +1,5 @@
 #include <boardmark/core/batch.hpp>
 
-#include "../charged.hpp"
 #include "../phrases.hpp"
 #include "../tolerance.hpp"
 #include "trial_checks.hpp"
@@ -77,12 +76,7 @@ std::vector<Check> check_batching(const Trial& trial, const Yield& yield,
         if (item.by_trial) {
             continue;
         }
-        const auto batched = std::ranges::find(
-            trial.batched, item.name,
-            [](const BatchedMaterial& one) -> const std::string& { return one.material.name; });
-        const double weighed_kg = item.role == Role::water ? charged_water_kg(trial.water, tables)
-                                                           : charged_kg(*batched, tables);
-        checks.push_back(batching_check(item, weighed_kg, tables));
+        checks.push_back(batching_check(item, yield.weighed_kg.at(item.name), tables));
     }
     return checks;
 }

@@ -1,0 +1,91 @@
+#include <boardmark/core/next_trial.hpp>
+#include <boardmark/core/proportion.hpp>
+#include <boardmark/core/yield.hpp>
+#include <boardmark/input/read_trial.hpp>
+#include <boardmark/reference/tables.hpp>
+#include <boardmark/report/yield_report.hpp>
+
+#include "command.hpp"
+#include "delivery.hpp"
+#include "opened_file.hpp"
+
+#include <variant>
+
+namespace boardmark::commands {
+namespace {
+
+constexpr std::string_view examples[] = {
+    "boardmark yield examples/quay-wall-trial.yaml",
+    "boardmark yield --reporting si --explain examples/quay-wall-trial.yaml",
+};
+
+input::TrialRecord read(const Arguments& arguments, std::vector<std::string>& files_read) {
+    OpenedFile file = open_file(arguments);
+    auto reading = input::read_trial(std::move(file.text), file.name,
+                                     {.vocabulary = vocabulary(),
+                                      .load = loader_beside(arguments.file(), files_read),
+                                      .tables = reference::tables});
+    demand_sound(reading.record.has_value(), reading.diagnostics, arguments);
+    return std::move(*reading.record);
+}
+
+/// The next trial, or why there is none: what this trial was stands without it.
+std::variant<core::NextTrial, core::Unresolved> next_of(const core::Trial& trial,
+                                                        const core::Yield& yield,
+                                                        const core::Proportions& designed,
+                                                        const core::Tables& tables) {
+    try {
+        return core::next_trial(trial, yield, designed, tables);
+    } catch (const core::Unresolved& unresolved) {
+        return unresolved;
+    }
+}
+
+ExitCode run(const Arguments& arguments) {
+    std::vector<std::string> files_read{arguments.file()};
+    const input::TrialRecord record = read(arguments, files_read);
+    const core::Trial& trial = record.trial;
+    const core::UnitSystem system =
+        std::visit([](const auto& mix) { return mix.system; }, trial.mix);
+    const core::Tables tables = reference::tables(system);
+    try {
+        const core::Proportions designed = core::proportions_of(trial.mix, tables);
+        const core::Yield yield = core::yield_of(trial, designed, tables);
+        const auto checks = core::assess(trial, yield, designed, tables);
+        const auto next = next_of(trial, yield, designed, tables);
+        const auto* found = std::get_if<core::NextTrial>(&next);
+        const auto* not_found = std::get_if<core::Unresolved>(&next);
+        const std::optional<core::NextTrial> next_trial =
+            found ? std::optional{*found} : std::nullopt;
+        const std::optional<core::Unresolved> no_next =
+            not_found ? std::optional{*not_found} : std::nullopt;
+        const report::YieldResult result{
+            .title = std::visit([](const auto& mix) { return mix.title; }, trial.mix),
+            .mix_file = record.mix_file,
+            .name = record.name,
+            .date = record.date,
+            .trial = trial,
+            .designed = designed,
+            .yield = yield,
+            .checks = checks,
+            .next = next_trial,
+            .no_next = no_next};
+        deliver(result, arguments, {system, files_read});
+        return verdict(checks);
+    } catch (const core::Unresolved& unresolved) {
+        throw no_mix_follows(unresolved, arguments, system);
+    }
+}
+
+} // namespace
+
+const Command yield_command{
+    .name = "yield",
+    .summary = "what a trial batch really was: yield, air, w/cm, and the batch sheet of the next",
+    .usage = "boardmark yield [OPTIONS] TRIAL",
+    .reads = "TRIAL is a trial file",
+    .options = {},
+    .examples = examples,
+    .run = run};
+
+} // namespace boardmark::commands

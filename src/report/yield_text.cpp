@@ -1,0 +1,191 @@
+#include <boardmark/report/words.hpp>
+#include <boardmark/report/yield_report.hpp>
+#include <boardmark/text/utf8.hpp>
+#include <boardmark/units/date.hpp>
+#include <boardmark/units/unit.hpp>
+
+#include "batch_sheet.hpp"
+#include "grid.hpp"
+#include "names.hpp"
+#include "quantity_format.hpp"
+#include "text_parts.hpp"
+#include "wrap.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+namespace boardmark::report {
+namespace {
+
+using core::Measure;
+using core::UnitSystem;
+
+std::string heading(const YieldResult& result, const TextStyle& style) {
+    std::string trial = "Trial";
+    if (!result.name.empty()) {
+        trial += " " + result.name;
+    }
+    if (result.date) {
+        trial += " of " + units::written_date(*result.date);
+    }
+    return wrapped(text::printable(result.title), {}) +
+           wrapped(text::printable(trial + ", mix " + result.mix_file), {}) + "\n" +
+           verdict_line(result.checks, style);
+}
+
+std::string air_found(const core::Yield& yield, UnitSystem system) {
+    std::string text;
+    if (yield.measured_air_percent) {
+        text = shown({*yield.measured_air_percent, Measure::percent}, system) + " by meter";
+    }
+    if (yield.gravimetric_air_percent) {
+        text += text.empty() ? "" : ", ";
+        text += shown({*yield.gravimetric_air_percent, Measure::percent}, system) +
+                " gravimetric (air-free density " +
+                shown({*yield.air_free_density_kg_m3, Measure::fresh_density}, system) + ")";
+    }
+    return text + "; target " + shown({yield.target.air_percent, Measure::percent}, system);
+}
+
+std::string slump_found(const core::Trial& trial, const core::Yield& yield, UnitSystem system) {
+    std::string text;
+    for (const core::TimedSlump& slump : trial.tests.slump) {
+        text += text.empty() ? "" : ", ";
+        text += shown({slump.mm, Measure::slump}, system);
+        if (trial.tests.slump.size() > 1) {
+            text += fmt::format(" at {:.0f} min", slump.minutes);
+        }
+    }
+    if (const auto& before = trial.tests.slump_before_reducer_mm) {
+        text += ", " + shown({*before, Measure::slump}, system) + " before the reducer";
+    }
+    return text + "; target " + shown({yield.target.slump_mm, Measure::slump}, system);
+}
+
+std::string relative_yield_text(double relative_yield) {
+    const std::string text = fixed(relative_yield, 3);
+    return text == "1.000"      ? text
+           : relative_yield < 1 ? text + ": less concrete than intended, richer in everything"
+                                : text + ": more concrete than intended, leaner in everything";
+}
+
+std::string text_of_findings(const YieldResult& result, UnitSystem system) {
+    const core::Yield& yield = result.yield;
+    const auto in_units = [&](double value, Measure measure, int finer = 0) {
+        return shown({value, measure}, system, finer);
+    };
+    Grid grid{{Align::left, Align::left}};
+    grid.add({"mass of batch", in_units(yield.batch_mass_kg, Measure::mass)});
+    grid.add({"density", in_units(yield.density_kg_m3, Measure::fresh_density)});
+    constexpr int one_digit_more = 1;
+    grid.add({"yield", in_units(yield.volume_m3, Measure::volume, one_digit_more) + ", intended " +
+                           in_units(yield.intended_volume_m3, Measure::volume, one_digit_more) +
+                           fmt::format("; within {:.2g} % by the digits written down",
+                                       100 * yield.volume_uncertainty_m3 / yield.volume_m3)});
+    grid.add({"relative yield", relative_yield_text(yield.relative_yield)});
+    grid.add({"air", air_found(yield, system)});
+    grid.add({"slump", slump_found(result.trial, yield, system)});
+    if (result.trial.tests.temperature_c) {
+        grid.add(
+            {"temperature", in_units(*result.trial.tests.temperature_c, Measure::temperature)});
+    }
+    const core::Totals& found = yield.found.totals;
+    grid.add({"mixing water", in_units(found.water_kg_m3, Measure::concentration) +
+                                  ", free water and the admixtures' liquid counted"});
+    const std::string binder = "cementitious material";
+    grid.add({system == UnitSystem::us ? in_us_trade_words(binder) : binder,
+              in_units(found.binder_kg_m3, Measure::concentration)});
+    grid.add({"w/cm", in_units(found.w_cm, Measure::w_cm) + "; the mix file's " +
+                          in_units(result.designed.totals.w_cm, Measure::w_cm)});
+    return grid.text();
+}
+
+/// Admixtures are measured by volume, everything else is weighed.
+std::string amount_text(double kg, std::optional<double> m3, UnitSystem system) {
+    if (!m3) {
+        return shown({kg, Measure::mass}, system);
+    }
+    return system == UnitSystem::us ? fixed(units::unit("fl oz").from_inside(*m3), 2) + " fl oz"
+                                    : fixed(units::unit("mL").from_inside(*m3), 0) + " mL";
+}
+
+std::string change_text(const SheetRow& row, UnitSystem system) {
+    const double by_mass = row.next_kg - row.weighed_kg;
+    const auto by_volume = row.next_m3 && row.weighed_m3
+                               ? std::optional{std::abs(*row.next_m3 - *row.weighed_m3)}
+                               : std::nullopt;
+    std::string amount = amount_text(std::abs(by_mass), by_volume, system);
+    const bool nothing = amount.find_first_of("123456789") == std::string::npos;
+    return nothing ? "as before" : (by_mass > 0 ? "+" : "-") + amount;
+}
+
+std::string text_of_sheet(const YieldResult& result, UnitSystem system) {
+    Grid grid{{Align::left, Align::right, Align::right, Align::right, Align::right, Align::right}};
+    const bool us = system == UnitSystem::us;
+    const std::string per = us ? "per yd3" : "per m3";
+    grid.add({"", "found " + per, "next " + per, "weighed", "weigh next", "change"});
+    for (const SheetRow& row : batch_sheet(result)) {
+        const auto concentration = [&](double kg_m3) {
+            const double amount = us ? units::unit("lb/yd3").from_inside(kg_m3) : kg_m3;
+            const int decimals = row.role == core::Role::admixture ? 2 : 0;
+            return fixed(amount, decimals) + (us ? " lb" : " kg");
+        };
+        grid.add({column_name(row.name), concentration(row.found_kg_m3),
+                  concentration(row.next_kg_m3),
+                  amount_text(row.weighed_kg, row.weighed_m3, system),
+                  amount_text(row.next_kg, row.next_m3, system), change_text(row, system)});
+    }
+    return grid.text() +
+           wrapped("Weights for " + shown({result.next->batch.volume_m3, Measure::volume}, system) +
+                       " with the aggregates as wet as in this trial; per volume the water is all "
+                       "mixing water and the aggregates are saturated surface-dry.",
+                   {"  ", "  "});
+}
+
+std::string lever_text(const core::NextTrial& next) {
+    return next.lever == core::Lever::water
+               ? "The lever is the water; cementitious material follows it at the w/cm of the mix."
+               : "The lever is the dose of " + text::printable(next.dose->reducer) +
+                     "; the water stays.";
+}
+
+std::string text_of_next(const YieldResult& result, const TextStyle& style) {
+    if (result.no_next) {
+        std::string text =
+            section("NEXT TRIAL") +
+            wrapped("None follows: " + words(result.no_next->what, style.system), {"  ", "  "});
+        for (const core::Phrase& way : result.no_next->ways_out) {
+            text += wrapped(words(way, style.system), {"  - ", "    "});
+        }
+        return text;
+    }
+    const core::NextTrial& next = *result.next;
+    std::string text = section("NEXT TRIAL") + wrapped(lever_text(next), {"  ", "  "});
+    text += text_of_sheet(result, style.system);
+    text += section("WHY") + text_of_steps(next.adjustments, style.system);
+    text += section("AT THE MIXER") + text_of_cautions(next.advice, style);
+    text += section("CHECKS of the next trial") + verdict_line(next.checks, style, false);
+    return text;
+}
+
+} // namespace
+
+std::string text(const YieldResult& result, const TextStyle& style) {
+    std::string page = heading(result, style);
+    page += section("FOUND") + text_of_findings(result, style.system);
+    page += text_of_next(result, style);
+    page += section("CHECKS of this trial") + text_of_checks(result.checks, style);
+    page += section("CAUTIONS") + text_of_cautions(result.yield.found.worksheet.cautions, style);
+    if (style.explain) {
+        page += section("REASONS") + text_of_reasons(result.yield.worksheet.steps, style);
+        if (result.next) {
+            page += section("REASONS of the next trial") +
+                    text_of_reasons(result.next->proportions.worksheet.steps, style);
+        }
+        page += section("LIMITS, where they come from") + text_of_limits(result.checks);
+    }
+    return page;
+}
+
+} // namespace boardmark::report
