@@ -77,6 +77,9 @@ const std::array trial_columns{
            air_range),
     number({"gravimetric_air_percent", "gravimetric air", "%"}, &T::gravimetric_air_percent,
            Measure::percent, {-100, 100}),
+    number({"temperature_c", "temperature", "degC"}, &T::temperature_c, Measure::temperature,
+           {-30, 100}),
+    text("remark", &T::remark),
 };
 
 const std::array specimen_columns{
@@ -91,6 +94,7 @@ const std::array specimen_columns{
            Measure::strength, strength_range),
     number({"w_cm", "w/cm", ""}, &S::w_cm, Measure::w_cm, ratio_range),
     text("shape", &S::shape),
+    text("remark", &S::remark),
 };
 
 } // namespace

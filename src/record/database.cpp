@@ -2,9 +2,11 @@
 
 #include "schema.hpp"
 
+#include <SQLiteCpp/Backup.h>
 #include <sqlite3.h>
 
 #include <filesystem>
+#include <utility>
 
 namespace boardmark::record {
 namespace {
@@ -39,9 +41,8 @@ void demand_a_record(SQLite::Database& database) {
     const int own = number_of(database, "PRAGMA application_id");
     const int strange =
         number_of(database, "SELECT count(*) FROM sqlite_schema WHERE type IN ('trigger', 'view')");
-    const int tables =
-        number_of(database, "SELECT count(*) FROM sqlite_schema WHERE type = 'table'"
-                            " AND name IN ('files', 'trials', 'specimens')");
+    const int tables = number_of(database, "SELECT count(*) FROM sqlite_schema WHERE type = 'table'"
+                                           " AND name IN ('files', 'trials', 'specimens')");
     if (own != application_id || form_of(database) < 1 || strange > 0) {
         throw Failure{Fault::not_a_record, "it is a database, but not a record"};
     }
@@ -68,6 +69,16 @@ void migrate(SQLite::Database& database) {
     }
     database.exec("PRAGMA application_id = " + std::to_string(application_id));
     database.exec("PRAGMA user_version = " + std::to_string(newest_form()));
+}
+
+/// The same contents in the newest form, in memory: a reading changes no file.
+SQLite::Database up_to_date_copy(SQLite::Database& original) {
+    SQLite::Database copy{":memory:", SQLite::OPEN_READWRITE};
+    SQLite::Backup{copy, original}.executeStep();
+    SQLite::Transaction transaction{copy};
+    migrate(copy);
+    transaction.commit();
+    return copy;
 }
 
 void demand_regular_file(const std::string& path, Fault fault) {
@@ -103,7 +114,7 @@ SQLite::Database open_to_read(const std::string& path) {
         throw Failure{Fault::not_a_record, "it is empty; nothing was ever saved in it"};
     }
     demand_a_record(database);
-    return database;
+    return form_of(database) < newest_form() ? up_to_date_copy(database) : std::move(database);
 }
 
 SQLite::Database open_to_write(const std::string& path) {

@@ -46,7 +46,14 @@ CREATE TABLE specimens (
 ) STRICT;
 )sql";
 
-constexpr std::array all{form_1};
+// The temperature of the concrete and remarks.
+constexpr std::string_view form_2 = R"sql(
+ALTER TABLE trials ADD COLUMN temperature_c REAL;
+ALTER TABLE trials ADD COLUMN remark TEXT NOT NULL DEFAULT '';
+ALTER TABLE specimens ADD COLUMN remark TEXT NOT NULL DEFAULT '';
+)sql";
+
+constexpr std::array all{form_1, form_2};
 
 } // namespace
 

@@ -58,7 +58,9 @@ inline core::RecordedTrial trial(const std::string& batch, const std::string& da
             .target_slump_mm = 101.6,
             .air_percent = 6.4,
             .target_air_percent = 6,
-            .gravimetric_air_percent = 6.1};
+            .gravimetric_air_percent = 6.1,
+            .temperature_c = 20,
+            .remark = "pumped"};
 }
 
 inline core::RecordedSpecimen specimen(const std::string& name, const std::string& batch) {
@@ -70,7 +72,8 @@ inline core::RecordedSpecimen specimen(const std::string& name, const std::strin
             .strength_mpa = 41.3,
             .specified_strength_mpa = 34.4737864657,
             .w_cm = {},
-            .shape = "cylinder"};
+            .shape = "cylinder",
+            .remark = ""};
 }
 
 inline record::Addition addition_of(std::vector<core::RecordedTrial> trials,

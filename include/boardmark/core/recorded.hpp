@@ -27,6 +27,8 @@ struct RecordedTrial {
     std::optional<double> air_percent = {}; ///< by meter
     std::optional<double> target_air_percent = {};
     std::optional<double> gravimetric_air_percent = {};
+    std::optional<double> temperature_c = {}; ///< of the fresh concrete
+    std::string remark = {};
 };
 
 /// A strength specimen as a record keeps it.
@@ -40,6 +42,7 @@ struct RecordedSpecimen {
     std::optional<double> specified_strength_mpa = {};
     std::optional<double> w_cm = {};
     std::string shape = {}; ///< "cylinder", "cube"; may be empty
+    std::string remark = {};
 };
 
 /// One value of a row, by the kind of its column.
