@@ -13,13 +13,13 @@ std::string word_of(core::UnitSystem system) {
     return system == core::UnitSystem::us ? "us" : "si";
 }
 
-std::vector<File> all_files(SQLite::Database& database) {
+std::vector<core::RecordedFile> all_files(SQLite::Database& database) {
     SQLite::Statement select{database,
                              "SELECT name, kind, reporting,"
                              " (SELECT count(*) FROM trials WHERE trials.file = files.id),"
                              " (SELECT count(*) FROM specimens WHERE specimens.file = files.id)"
                              " FROM files ORDER BY id"};
-    std::vector<File> files;
+    std::vector<core::RecordedFile> files;
     while (select.executeStep()) {
         files.push_back({.name = select.getColumn(0).getString(),
                          .kind = select.getColumn(1).getString(),

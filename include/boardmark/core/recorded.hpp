@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/mix.hpp>
 #include <boardmark/core/quantity.hpp>
 
 #include <cstddef>
@@ -43,6 +44,15 @@ struct RecordedSpecimen {
     std::optional<double> w_cm = {};
     std::string shape = {}; ///< "cylinder", "cube"; may be empty
     std::string remark = {};
+};
+
+/// A file that recorded rows came from.
+struct RecordedFile {
+    std::string name;
+    std::string kind; ///< "trial", "strength results", "csv"
+    UnitSystem reporting;
+    std::size_t trials = 0;    ///< how many rows came from it
+    std::size_t specimens = 0; ///< how many rows came from it
 };
 
 /// One value of a row, by the kind of its column.

@@ -1,6 +1,5 @@
 #pragma once
 
-#include <boardmark/core/mix.hpp>
 #include <boardmark/core/recorded.hpp>
 
 #include <cstddef>
@@ -26,18 +25,9 @@ struct Failure {
     std::string reason;
 };
 
-/// A file that rows came from.
-struct File {
-    std::string name;
-    std::string kind; ///< "trial", "strength results", "csv"
-    core::UnitSystem reporting;
-    std::size_t trials = 0;    ///< how many rows came from it
-    std::size_t specimens = 0; ///< how many rows came from it
-};
-
 /// All that a record holds. Rows in the order of their dates, then as they were saved.
 struct Contents {
-    std::vector<File> files; ///< as they were saved
+    std::vector<core::RecordedFile> files; ///< as they were saved
     std::vector<core::RecordedTrial> trials;
     std::vector<core::RecordedSpecimen> specimens;
 };
