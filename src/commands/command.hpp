@@ -13,7 +13,7 @@ struct Command {
     std::string_view name;
     std::string_view summary;
     std::string_view usage;
-    std::string_view reads; ///< "MIX is a mix file"
+    std::string_view reads; ///< "MIX is a mix file, or '-' for standard input"
     std::span<const Option> options;
     std::span<const std::string_view> examples;
     ExitCode (*run)(const Arguments& arguments);
@@ -29,5 +29,6 @@ extern const Command proportion_command;
 extern const Command check_command;
 extern const Command batch_command;
 extern const Command yield_command;
+extern const Command record_command;
 
 } // namespace boardmark::commands

@@ -51,7 +51,7 @@ std::string sentence(std::string_view summary) {
 
 std::string help_of(const Command& command) {
     std::string text = fmt::format("Usage: {}\n\n{}\n", command.usage, sentence(command.summary));
-    text += fmt::format("{}, or '-' for standard input.\n\nOptions:\n", command.reads);
+    text += fmt::format("{}.\n\nOptions:\n", command.reads);
     text += text_of(command.options);
     text += "\nExamples:\n";
     for (const std::string_view example : command.examples) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <variant>
 
@@ -12,7 +13,8 @@ struct ReadFailure {
 
 /// The bytes of a file, or of standard input for `-`. Reading stops one byte above the size that
 /// the reader accepts, so that an endless input ends.
-std::variant<std::string, ReadFailure> read_bytes(const std::string& path);
+std::variant<std::string, ReadFailure> read_bytes(const std::string& path,
+                                                  std::size_t largest_accepted = 1024 * 1024);
 
 /// The name of an input in messages.
 std::string shown_name(const std::string& path);

@@ -1,5 +1,7 @@
 #include "csv_reader.hpp"
 
+#include <boardmark/input/read_rows.hpp>
+
 #include "encoding.hpp"
 #include "tree_builder.hpp"
 

@@ -9,9 +9,6 @@
 
 namespace boardmark::input {
 
-/// The most bytes that a CSV file may have.
-constexpr std::size_t largest_csv_file = 8 * 1024 * 1024;
-
 /// Reads a CSV file (RFC 4180, UTF-8) row by row. A row stands on one line; blank lines are passed
 /// over. Every cell is a scalar with its place; blanks around it belong to it.
 class CsvReader {

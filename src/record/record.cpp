@@ -21,8 +21,8 @@ std::vector<core::RecordedFile> all_files(SQLite::Database& database) {
                              " FROM files ORDER BY id"};
     std::vector<core::RecordedFile> files;
     while (select.executeStep()) {
-        files.push_back({.name = select.getColumn(0).getString(),
-                         .kind = select.getColumn(1).getString(),
+        files.push_back({.name = text_of(select.getColumn(0), "file"),
+                         .kind = text_of(select.getColumn(1), "kind"),
                          .reporting = select.getColumn(2).getString() == "us"
                                           ? core::UnitSystem::us
                                           : core::UnitSystem::si,

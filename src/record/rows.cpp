@@ -38,18 +38,21 @@ bool sound(const std::string& text) {
            text.find_first_of("\r\n") == std::string::npos;
 }
 
+[[noreturn]] void refuse(std::string_view what) {
+    throw Failure{Fault::damaged, "it holds a value of '" + std::string{what} +
+                                      "' that cannot be; go back to a copy"};
+}
+
 template <class Row>
 RecordedValue value_of(const SQLite::Column& cell, const RecordColumn<Row>& column) {
     RecordedValue value;
     if (column.kind == ColumnKind::number) {
         value = cell.isNull() ? std::nullopt : std::optional{cell.getDouble()};
     } else {
-        value = cell.getString();
+        value = text_of(cell, column.name);
     }
-    const auto* text = std::get_if<std::string>(&value);
-    if (!core::fits(column, value) || (text && !sound(*text))) {
-        throw Failure{Fault::damaged, "it holds a " + std::string{column.name} +
-                                          " that cannot be; go back to a copy"};
+    if (!core::fits(column, value)) {
+        refuse(column.name);
     }
     return value;
 }
@@ -77,6 +80,14 @@ void bind(SQLite::Statement& statement, int index, const RecordedValue& value) {
 
 } // namespace
 
+std::string text_of(const SQLite::Column& cell, std::string_view what) {
+    std::string text = cell.getString();
+    if (!sound(text)) {
+        refuse(what);
+    }
+    return text;
+}
+
 template <class Row>
 std::vector<Row> all_rows(SQLite::Database& database) {
     SQLite::Statement select{database, "SELECT " + column_list<Row>() + " FROM " + table_of<Row>() +
@@ -100,7 +111,7 @@ std::optional<Found<Row>> find_row(SQLite::Database& database, const std::string
         return std::nullopt;
     }
     return Found<Row>{row_of<Row>(select),
-                      select.getColumn(static_cast<int>(columns.size())).getString()};
+                      text_of(select.getColumn(static_cast<int>(columns.size())), "file")};
 }
 
 template <class Row>

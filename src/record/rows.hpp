@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace boardmark::record {
@@ -17,6 +18,9 @@ struct Found {
     Row row;
     std::string file;
 };
+
+/// A text of the database. Throws Failure where it is none that this program writes.
+std::string text_of(const SQLite::Column& cell, std::string_view what);
 
 /// Every row, in the order of dates, then as they were saved. Throws Failure where a value is none
 /// that this program writes.

@@ -74,25 +74,25 @@ TEST_CASE("wrong files are refused by name and left alone") {
                   make_record(path);
                   run(path, "UPDATE trials SET slump_mm = 10000");
               },
-              Fault::damaged, "a slump that cannot be", false},
+              Fault::damaged, "'slump' that cannot be", false},
         Wrong{"endless air",
               [](const std::string& path) {
                   make_record(path);
                   run(path, "UPDATE trials SET air_percent = 9e999");
               },
-              Fault::damaged, "a air that cannot be", false},
+              Fault::damaged, "'air' that cannot be", false},
         Wrong{"a name that is not UTF-8",
               [](const std::string& path) {
                   make_record(path);
                   run(path, "UPDATE trials SET batch = CAST(x'ff41' AS TEXT)");
               },
-              Fault::damaged, "a batch that cannot be", false},
+              Fault::damaged, "'batch' that cannot be", false},
         Wrong{"a name that steers a terminal",
               [](const std::string& path) {
                   make_record(path);
                   run(path, "UPDATE trials SET batch = CAST(x'1b5b324a' AS TEXT)");
               },
-              Fault::damaged, "a batch that cannot be", false},
+              Fault::damaged, "'batch' that cannot be", false},
         Wrong{"a date that is none",
               [](const std::string& path) {
                   make_record(path);

@@ -4,10 +4,14 @@
 #include <boardmark/core/recorded.hpp>
 #include <boardmark/input/diagnostic.hpp>
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
 namespace boardmark::input {
+
+/// The most bytes that a CSV file may have.
+constexpr std::size_t largest_csv_file = 8 * 1024 * 1024;
 
 /// Rows of a record from a CSV file: trials, or specimens.
 struct RowsReading {
