@@ -4,8 +4,8 @@
 #include <boardmark/text/utf8.hpp>
 
 #include "delivery.hpp"
-#include "failure.hpp"
-#include "input_file.hpp"
+#include "opened_file.hpp"
+#include "record_adding.hpp"
 #include "record_file.hpp"
 
 #include <fmt/format.h>
@@ -70,15 +70,10 @@ report::SavedRows saved(const Arguments& arguments, const record::Addition& addi
 } // namespace
 
 report::SavedRows import_rows(const Arguments& arguments) {
-    const std::string path = *arguments.value("import");
-    auto bytes = read_bytes(path, input::largest_csv_file);
-    if (const auto* failure = std::get_if<ReadFailure>(&bytes)) {
-        throw wrong_command_line(
-            fmt::format("{} cannot be read: {}", shown_name(path), failure->reason));
-    }
-    auto rows = input::read_rows(std::get<std::string>(std::move(bytes)), shown_name(path));
+    OpenedFile file = open_file(*arguments.value("import"), input::largest_csv_file);
+    auto rows = input::read_rows(std::move(file.text), file.name);
     demand_sound(rows.sound, rows.diagnostics, arguments, nothing_saved);
-    const record::Addition addition{.file = text::printable(shown_name(path)),
+    const record::Addition addition{.file = text::printable(file.name),
                                     .kind = "csv",
                                     .reporting = arguments.reporting().value_or(rows.system),
                                     .trials = std::move(rows.trials),
@@ -86,8 +81,9 @@ report::SavedRows import_rows(const Arguments& arguments) {
     return saved(arguments, addition, rows.places);
 }
 
-report::SavedRows add_file(const Arguments&) {
-    throw wrong_command_line("--add is not there yet");
+report::SavedRows add_file(const Arguments& arguments) {
+    const FiledRows filed = read_filed_rows(arguments);
+    return saved(arguments, filed.addition, filed.places);
 }
 
 } // namespace boardmark::commands
