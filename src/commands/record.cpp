@@ -22,8 +22,8 @@ constexpr std::string_view charts[] = {"slump", "air",      "density",    "w_cm"
 constexpr Option options[] = {
     {"add", "FILE", "save what a trial file says; the record is made where there is none"},
     {"import", "FILE", "save rows of a CSV file such as --export writes, all or none"},
-    {"list", "trials|specimens|files", "what the record holds", lists},
-    {"export", "trials|specimens", "the rows as CSV, in SI unless --reporting us", exports},
+    {"list", "WHAT", "trials, specimens or files that the record holds", lists},
+    {"export", "WHAT", "trials or specimens as CSV, in SI unless --reporting us", exports},
     {"chart", "QUANTITY", "control chart: slump, air, density, w_cm, yield, strength, temperature",
      charts},
     {"mix", "NAME", "chart the values of that mix"},

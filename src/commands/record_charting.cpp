@@ -74,6 +74,17 @@ void keep_one_mix(ChartedValues& values, const Arguments& arguments) {
                   [&](const core::ChartPoint& point) { return point.mix != values.mix; });
 }
 
+/// Cylinders and cubes of one concrete do not show one strength.
+void demand_one_shape(const ChartedValues& values) {
+    const auto shapes = core::shapes_of(values.points);
+    if (shapes.size() > 1) {
+        throw wrong_command_line(
+            fmt::format("the specimens are of {} shapes, whose strengths are not one and the same",
+                        shapes.size()),
+            "keep a record for each of " + told(shapes));
+    }
+}
+
 } // namespace
 
 ChartedValues charted_values(const record::Contents& contents, const Arguments& arguments) {
@@ -88,6 +99,7 @@ ChartedValues charted_values(const record::Contents& contents, const Arguments& 
         throw nothing_to_chart(values, contents, arguments);
     }
     keep_one_mix(values, arguments);
+    demand_one_shape(values);
     return values;
 }
 

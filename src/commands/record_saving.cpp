@@ -2,6 +2,7 @@
 
 #include <boardmark/input/read_rows.hpp>
 #include <boardmark/text/utf8.hpp>
+#include <boardmark/units/unit.hpp>
 
 #include "delivery.hpp"
 #include "opened_file.hpp"
@@ -11,47 +12,73 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <span>
 
 namespace boardmark::commands {
 namespace {
 
 constexpr std::string_view nothing_saved = "nothing was saved";
 
-/// A value in the words of a message.
+/// A value in the words of a message, in a system's unit, digits enough to tell values apart.
 template <class Row>
-std::string told(const core::RecordColumn<Row>& column, const core::RecordedValue& value) {
+std::string told(const core::RecordColumn<Row>& column, const core::RecordedValue& value,
+                 core::UnitSystem system) {
     if (const auto* text = std::get_if<std::string>(&value)) {
         return text->empty() ? "none" : fmt::format("'{}'", *text);
     }
     const auto number = std::get<std::optional<double>>(value);
-    return number ? fmt::format("{}{}{}", *number, column.unit.empty() ? "" : " ", column.unit)
-                  : "none";
+    const std::string_view unit = column.unit(system);
+    return !number        ? "none"
+           : unit.empty() ? fmt::format("{:.10g}", *number)
+                          : fmt::format("{:.10g} {}", units::unit(unit).from_inside(*number), unit);
 }
 
+/// "slump 3 in there, 4 in here"
 template <class Row>
-std::string told(const record::Conflict& conflict, const Row& row) {
+std::string told(const record::Conflict& conflict, core::UnitSystem system) {
     const auto columns = core::record_columns<Row>();
     const auto column = std::ranges::find(columns, conflict.column, &core::RecordColumn<Row>::key);
-    return fmt::format("'{}' is in the record with another {}: {} there, {} here",
-                       std::get<std::string>(columns.front().of(row)), column->name,
-                       told(*column, conflict.recorded), told(*column, conflict.given));
+    return fmt::format("{} {} there, {} here", column->name,
+                       told(*column, conflict.recorded, system),
+                       told(*column, conflict.given, system));
 }
 
-/// What keeps an addition from being saved, each at the place of its row.
-input::Diagnostics diagnostics_of(const std::vector<record::Conflict>& conflicts,
+/// The conflicts of one row as one message.
+template <class Row>
+std::string told(std::span<const record::Conflict> conflicts, const Row& row,
+                 core::UnitSystem system) {
+    constexpr std::size_t most_told = 2;
+    const auto name = std::get<std::string>(core::record_columns<Row>().front().of(row));
+    std::string text = fmt::format("'{}' is in the record with ", name);
+    for (std::size_t i = 0; i < std::min(conflicts.size(), most_told); ++i) {
+        text += (i == 0 ? "" : "; ") + told<Row>(conflicts[i], system);
+    }
+    return conflicts.size() <= most_told
+               ? text
+               : text + fmt::format("; {} more differ", conflicts.size() - most_told);
+}
+
+/// What keeps an addition from being saved: for each row that conflicts one message at its place.
+input::Diagnostics diagnostics_of(std::span<const record::Conflict> conflicts,
                                   const record::Addition& addition,
                                   const std::vector<input::Diagnostic>& places) {
     input::Diagnostics diagnostics;
-    for (const record::Conflict& conflict : conflicts) {
-        const std::size_t place = conflict.row + (conflict.in_trials ? 0 : addition.trials.size());
-        input::Diagnostic diagnostic = places[place];
-        diagnostic.message = conflict.in_trials ? told(conflict, addition.trials[conflict.row])
-                                                : told(conflict, addition.specimens[conflict.row]);
+    while (!conflicts.empty()) {
+        const record::Conflict& first = conflicts.front();
+        const auto of_row = std::ranges::find_if(conflicts, [&](const record::Conflict& other) {
+            return other.row != first.row || other.in_trials != first.in_trials;
+        });
+        const auto count = static_cast<std::size_t>(of_row - conflicts.begin());
+        const auto same_row = conflicts.first(count);
+        input::Diagnostic diagnostic =
+            places[first.row + (first.in_trials ? 0 : addition.trials.size())];
+        diagnostic.message =
+            first.in_trials ? told(same_row, addition.trials[first.row], addition.reporting)
+                            : told(same_row, addition.specimens[first.row], addition.reporting);
         diagnostic.advice =
-            fmt::format("it came from {}; give this one another name, or export the record, "
-                        "correct the row and import it anew",
-                        conflict.recorded_from);
+            fmt::format("recorded from {}; another row needs another name", first.recorded_from);
         diagnostics.push_back(std::move(diagnostic));
+        conflicts = conflicts.subspan(count);
     }
     return diagnostics;
 }

@@ -4,19 +4,21 @@
 #include <array>
 #include <cassert>
 #include <map>
+#include <utility>
 
 namespace boardmark::core {
 namespace {
 
 constexpr std::array charted_names{
-    ChartedName{Charted::slump, "slump", "slump", Measure::slump},
-    ChartedName{Charted::air, "air", "air by meter", Measure::percent},
-    ChartedName{Charted::density, "density", "fresh density", Measure::fresh_density},
+    ChartedName{Charted::slump, "slump", "slump", Measure::slump, "mm", "in"},
+    ChartedName{Charted::air, "air", "air by meter", Measure::percent, "%"},
+    ChartedName{Charted::density, "density", "fresh density", Measure::fresh_density, "kg/m3",
+                "lb/ft3"},
     ChartedName{Charted::w_cm, "w_cm", "w/cm", Measure::w_cm},
     ChartedName{Charted::yield, "yield", "relative yield", Measure::ratio},
-    ChartedName{Charted::strength, "strength", "strength", Measure::strength},
+    ChartedName{Charted::strength, "strength", "strength", Measure::strength, "MPa", "psi"},
     ChartedName{Charted::temperature, "temperature", "temperature of the fresh concrete",
-                Measure::temperature},
+                Measure::temperature, "degC", "degF"},
 };
 
 /// A value and what it was to be.
@@ -59,6 +61,18 @@ std::string mix_of(const RecordedSpecimen& specimen, const std::vector<RecordedT
     return trial == trials.end() ? "" : trial->mix;
 }
 
+/// A text of the values, each once, in their order.
+std::vector<std::string> different(const std::vector<ChartPoint>& points,
+                                   std::string ChartPoint::*text) {
+    std::vector<std::string> found;
+    for (const ChartPoint& point : points) {
+        if (std::ranges::count(found, point.*text) == 0) {
+            found.push_back(point.*text);
+        }
+    }
+    return found;
+}
+
 } // namespace
 
 std::span<const ChartedName> all_charted() {
@@ -83,17 +97,19 @@ std::vector<ChartPoint> trial_points(const std::vector<RecordedTrial>& trials, C
 std::vector<ChartPoint> strength_points(const std::vector<RecordedSpecimen>& specimens,
                                         const std::vector<RecordedTrial>& trials, double age_d) {
     std::vector<ChartPoint> points;
-    std::map<std::string, std::size_t> point_of_batch;
+    std::map<std::pair<std::string, std::string>, std::size_t> point_of;
     std::vector<double> counts;
     for (const RecordedSpecimen& specimen : specimens) {
         if (!same_age(*specimen.age_d, age_d)) {
             continue;
         }
-        const auto [found, is_new] = point_of_batch.emplace(specimen.batch, points.size());
+        const auto [found, is_new] =
+            point_of.emplace(std::pair{specimen.batch, specimen.shape}, points.size());
         if (is_new) {
             points.push_back({.date = specimen.date,
                               .batch = specimen.batch,
                               .mix = mix_of(specimen, trials),
+                              .shape = specimen.shape,
                               .value = 0,
                               .target = specimen.specified_strength_mpa});
             counts.push_back(0);
@@ -118,13 +134,11 @@ std::vector<double> ages_of(const std::vector<RecordedSpecimen>& specimens) {
 }
 
 std::vector<std::string> mixes_of(const std::vector<ChartPoint>& points) {
-    std::vector<std::string> mixes;
-    for (const ChartPoint& point : points) {
-        if (std::ranges::count(mixes, point.mix) == 0) {
-            mixes.push_back(point.mix);
-        }
-    }
-    return mixes;
+    return different(points, &ChartPoint::mix);
+}
+
+std::vector<std::string> shapes_of(const std::vector<ChartPoint>& points) {
+    return different(points, &ChartPoint::shape);
 }
 
 std::optional<double> common_target(const std::vector<ChartPoint>& points) {

@@ -22,8 +22,8 @@ std::string trimmed(std::string_view text) {
 
 template <class Row>
 std::string heading_text(const RecordColumn<Row>& column) {
-    return column.unit.empty() ? std::string{column.name}
-                               : fmt::format("{} ({})", column.name, column.unit);
+    return column.si_unit.empty() ? std::string{column.name}
+                                  : fmt::format("{} ({})", column.name, column.si_unit);
 }
 
 /// A header that is being read.
@@ -91,7 +91,7 @@ private:
     std::optional<FileColumn<Row>> with_unit(const Node& cell, const Heading& heading,
                                              const RecordColumn<Row>& column) {
         const std::string advice = fmt::format("write '{}'", heading_text(column));
-        if (column.unit.empty()) {
+        if (column.si_unit.empty()) {
             if (!heading.unit.empty()) {
                 return refuse(cell, fmt::format("'{}' has no unit", column.name), advice);
             }
@@ -104,7 +104,7 @@ private:
         if (!unit) {
             return refuse(cell, fmt::format("'{}' is not a unit known here", heading.unit), advice);
         }
-        const auto dimension = units::unit(column.unit).dimension;
+        const auto dimension = units::unit(column.si_unit).dimension;
         if (unit->dimension != dimension) {
             return refuse(cell,
                           fmt::format("'{}' is {}; {} is expected", heading.unit,

@@ -1,5 +1,6 @@
 #include <boardmark/report/record_report.hpp>
 #include <boardmark/text/utf8.hpp>
+#include <boardmark/units/unit.hpp>
 
 #include "grid.hpp"
 #include "names.hpp"
@@ -98,14 +99,23 @@ std::string heading(const ChartResult& result, const TextStyle& style) {
            (first == last ? " on " + first : ", " + first + " to " + last) + "\n\n";
 }
 
+/// A calculated value. That of a length is no reading: it gets decimals, not a fraction of an inch.
+std::string calculated(double value, const ChartResult& result, const TextStyle& style) {
+    if (result.charted.measure != core::Measure::slump) {
+        return shown({value, result.charted.measure}, style.system);
+    }
+    const std::string_view unit = result.charted.unit(style.system);
+    return fixed(units::unit(unit).from_inside(value),
+                 style.system == core::UnitSystem::us ? 2 : 0) +
+           " " + std::string{unit};
+}
+
 std::string limits_text(const ChartResult& result, const TextStyle& style) {
-    const auto value = [&](double number) {
-        return shown({number, result.charted.measure}, style.system);
-    };
     if (!result.chart.low) {
         return "none yet: they need two values";
     }
-    return value(*result.chart.low) + " to " + value(*result.chart.high) +
+    return calculated(*result.chart.low, result, style) + " to " +
+           calculated(*result.chart.high, result, style) +
            fmt::format(", {:g} standard deviations from the mean",
                        result.rules.limit_in_deviations.value);
 }
@@ -122,7 +132,7 @@ std::string target_text(const ChartResult& result, const TextStyle& style) {
 std::string facts(const ChartResult& result, const TextStyle& style) {
     const bool strength = result.charted.charted == core::Charted::strength;
     Grid grid{{Align::left, Align::left}};
-    grid.add({"mean", shown({result.chart.mean, result.charted.measure}, style.system)});
+    grid.add({"mean", calculated(result.chart.mean, result, style)});
     grid.add({"control limits", limits_text(result, style)});
     grid.add({strength ? "specified" : "target", target_text(result, style)});
     return grid.text();

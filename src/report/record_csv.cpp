@@ -2,7 +2,6 @@
 #include <boardmark/units/unit.hpp>
 
 #include "csv_parts.hpp"
-#include "quantity_format.hpp"
 #include "record_parts.hpp"
 
 #include <fmt/format.h>
@@ -11,19 +10,6 @@ namespace boardmark::report {
 namespace {
 
 using core::UnitSystem;
-
-/// The unit in which a column's SI unit is written in a system.
-std::string_view unit_in(std::string_view si, UnitSystem system) {
-    if (system == UnitSystem::si) {
-        return si;
-    }
-    return si == "mm"      ? "in"
-           : si == "kg/m3" ? "lb/ft3"
-           : si == "m3"    ? "ft3"
-           : si == "MPa"   ? "psi"
-           : si == "degC"  ? "degF"
-                           : si;
-}
 
 std::string in_unit(std::string_view name, std::string_view unit) {
     return unit.empty() ? std::string{name} : fmt::format("{} ({})", name, unit);
@@ -46,13 +32,13 @@ template <class Row>
 std::string rows_as_csv(const std::vector<Row>& rows, UnitSystem system) {
     std::vector<std::string> header;
     for (const auto& column : core::record_columns<Row>()) {
-        header.push_back(in_unit(column.name, unit_in(column.unit, system)));
+        header.push_back(in_unit(column.name, column.unit(system)));
     }
     std::string text = csv_row(header);
     for (const Row& row : rows) {
         std::vector<std::string> cells;
         for (const auto& column : core::record_columns<Row>()) {
-            cells.push_back(cell_of(column.of(row), unit_in(column.unit, system)));
+            cells.push_back(cell_of(column.of(row), column.unit(system)));
         }
         text += csv_row(cells);
     }
@@ -94,8 +80,7 @@ std::string csv(const SavedRows& saved, UnitSystem) {
 }
 
 std::string csv(const ChartResult& result, UnitSystem system) {
-    const std::string si = si_unit(result.charted.measure);
-    const std::string_view unit = si == "1" ? "" : unit_in(si, system);
+    const std::string_view unit = result.charted.unit(system);
     const auto cell = [&](std::optional<double> value) { return cell_of(value, unit); };
     std::string text = csv_row({"date", "batch", in_unit(result.charted.heading, unit),
                                 in_unit("mean", unit), in_unit("low limit", unit),

@@ -20,17 +20,24 @@ struct ChartedName {
     std::string_view name;
     std::string_view heading;
     Measure measure;
+    std::string_view si_unit = ""; ///< of the values; empty for plain numbers
+    std::string_view us_unit = si_unit;
+
+    std::string_view unit(UnitSystem system) const {
+        return system == UnitSystem::us ? us_unit : si_unit;
+    }
 };
 
 /// Every quantity that can be charted.
 std::span<const ChartedName> all_charted();
 
 /// A value of the chart: of one trial, or of one strength test, which is the mean of the specimens
-/// of a batch at one age.
+/// of one shape of a batch at one age.
 struct ChartPoint {
     std::string date;
     std::string batch;
-    std::string mix; ///< may be empty
+    std::string mix;        ///< may be empty
+    std::string shape = ""; ///< of a strength's specimens
     double value;
     std::optional<double> target = {}; ///< what was to be reached, or the specified strength
 };
@@ -48,6 +55,9 @@ std::vector<double> ages_of(const std::vector<RecordedSpecimen>& specimens);
 
 /// The mixes of values, each once, in the order of the values.
 std::vector<std::string> mixes_of(const std::vector<ChartPoint>& points);
+
+/// The shapes of the specimens behind values, each once.
+std::vector<std::string> shapes_of(const std::vector<ChartPoint>& points);
 
 /// The target that all values share, if they do.
 std::optional<double> common_target(const std::vector<ChartPoint>& points);

@@ -64,9 +64,10 @@ enum class ColumnKind { text, date, number };
 /// A column of recorded rows: from this one table come the database's statements, CSV and JSON.
 template <class Row>
 struct RecordColumn {
-    std::string_view key;  ///< with its unit, as JSON and the database name it: "slump_mm"
-    std::string_view name; ///< without it: "slump"
-    std::string_view unit; ///< SI; empty for texts and plain numbers
+    std::string_view key;     ///< with its unit, as JSON and the database name it: "slump_mm"
+    std::string_view name;    ///< without it: "slump"
+    std::string_view si_unit; ///< of the values; empty for texts and plain numbers
+    std::string_view us_unit; ///< in which the others read them
     ColumnKind kind;
     bool required = false;
     std::variant<std::string Row::*, std::optional<double> Row::*> member;
@@ -79,6 +80,10 @@ struct RecordColumn {
             return row.*(*text);
         }
         return row.*std::get<std::optional<double> Row::*>(member);
+    }
+
+    std::string_view unit(UnitSystem system) const {
+        return system == UnitSystem::us ? us_unit : si_unit;
     }
 
     /// The value must be of the column's kind.
