@@ -49,7 +49,7 @@ std::string told(std::span<const record::Conflict> conflicts, const Row& row,
                  core::UnitSystem system) {
     constexpr std::size_t most_told = 2;
     const auto name = std::get<std::string>(core::record_columns<Row>().front().of(row));
-    std::string text = fmt::format("'{}' is in the record with ", name);
+    std::string text = fmt::format("'{}' is in the record otherwise: ", name);
     for (std::size_t i = 0; i < std::min(conflicts.size(), most_told); ++i) {
         text += (i == 0 ? "" : "; ") + told<Row>(conflicts[i], system);
     }

@@ -20,12 +20,19 @@ std::string guarded(const std::string& text) {
     return csv_cell(text.starts_with('\'') ? "'" + text : text);
 }
 
-std::string cell_of(const core::RecordedValue& value, std::string_view unit) {
+/// A number in SI to the last bit; in other units to where its change of units is exact.
+std::string number_cell(std::optional<double> value, std::string_view unit, UnitSystem system) {
+    if (!value || unit.empty() || system == UnitSystem::si) {
+        return csv_cell(value);
+    }
+    return fmt::format("{:.12g}", units::unit(unit).from_inside(*value));
+}
+
+std::string cell_of(const core::RecordedValue& value, std::string_view unit, UnitSystem system) {
     if (const auto* text = std::get_if<std::string>(&value)) {
         return guarded(*text);
     }
-    const auto number = std::get<std::optional<double>>(value);
-    return unit.empty() ? csv_cell(number) : csv_cell_in(number, unit);
+    return number_cell(std::get<std::optional<double>>(value), unit, system);
 }
 
 template <class Row>
@@ -38,7 +45,7 @@ std::string rows_as_csv(const std::vector<Row>& rows, UnitSystem system) {
     for (const Row& row : rows) {
         std::vector<std::string> cells;
         for (const auto& column : core::record_columns<Row>()) {
-            cells.push_back(cell_of(column.of(row), column.unit(system)));
+            cells.push_back(cell_of(column.of(row), column.unit(system), system));
         }
         text += csv_row(cells);
     }
@@ -81,7 +88,7 @@ std::string csv(const SavedRows& saved, UnitSystem) {
 
 std::string csv(const ChartResult& result, UnitSystem system) {
     const std::string_view unit = result.charted.unit(system);
-    const auto cell = [&](std::optional<double> value) { return cell_of(value, unit); };
+    const auto cell = [&](std::optional<double> value) { return number_cell(value, unit, system); };
     std::string text = csv_row({"date", "batch", in_unit(result.charted.heading, unit),
                                 in_unit("mean", unit), in_unit("low limit", unit),
                                 in_unit("high limit", unit), in_unit("target", unit), "signal"});
