@@ -53,6 +53,21 @@ core::PracticeTables practice_tables(UnitSystem system) {
         .formula_slump_mm = figure(practice, "formula_slump", system)};
 }
 
+core::HeatTables heat_tables(UnitSystem system) {
+    const EmbeddedTable& printed = table("heat-factor");
+    const EmbeddedTable& slag = table("heat-factor-slag");
+    core::HeatTables heat{.rise_k_of_100_kg_m3 = figure(table("practice"), "heat_rise", system),
+                          .factor = {},
+                          .slag = {}};
+    for (const EmbeddedRow& line : printed.rows) {
+        heat.factor[std::string{line.name}] = cell(printed, line, "factor");
+    }
+    for (const EmbeddedRow& line : slag.rows) {
+        heat.slag.push_back({line.from_us, cell(slag, line, "factor")});
+    }
+    return heat;
+}
+
 core::ControlChartRules control_chart_rules(UnitSystem system) {
     const EmbeddedTable& printed = table("control-chart");
     return {.limit_in_deviations = figure(printed, "limit_in_deviations", system),
@@ -69,6 +84,7 @@ core::Tables tables(UnitSystem system) {
             .code = code_tables(system),
             .practice = practice_tables(system),
             .trial = trial_tables(system),
+            .heat = heat_tables(system),
             .control_chart = control_chart_rules(system)};
 }
 

@@ -243,6 +243,19 @@ struct TrialTables {
     TypicalFigure air_gap_percent;               ///< between gravimetric and metered air
 };
 
+/// Slag cement's heat up to a share of the cementitious material.
+struct SlagHeat {
+    double up_to_percent;
+    double factor;
+};
+
+/// Heat of hydration as a part of portland cement's.
+struct HeatTables {
+    TypicalFigure rise_k_of_100_kg_m3;    ///< of portland cement, in a thick section
+    std::map<std::string, double> factor; ///< by kind, fly ash with its class: "fly ash F"
+    std::vector<SlagHeat> slag;           ///< increasing shares
+};
+
 /// When a control chart speaks.
 struct ControlChartRules {
     TypicalFigure limit_in_deviations; ///< from the mean to a control limit
@@ -258,6 +271,7 @@ struct Tables {
     CodeTables code;
     PracticeTables practice;
     TrialTables trial;
+    HeatTables heat;
     ControlChartRules control_chart;
 
     /// The class of that name. Asserts that the code has it: the reader refuses other names.
