@@ -52,7 +52,7 @@ ExitCode run(const Arguments& arguments) {
 const Command batch_command{.name = "batch",
                             .summary = "batch weights for a volume at today's moistures",
                             .usage = "boardmark batch [OPTIONS] --volume Q MIX",
-                            .reads = "MIX is a mix file, or '-' for standard input",
+                            .reads = "MIX is a mix file",
                             .options = options,
                             .examples = examples,
                             .run = run};

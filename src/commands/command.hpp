@@ -13,10 +13,12 @@ struct Command {
     std::string_view name;
     std::string_view summary;
     std::string_view usage;
-    std::string_view reads; ///< "MIX is a mix file, or '-' for standard input"
+    std::string_view reads; ///< "MIX is a mix file"
     std::span<const Option> options;
     std::span<const std::string_view> examples;
     ExitCode (*run)(const Arguments& arguments);
+    bool takes_standard_input = true; ///< whether '-' may stand for the file
+    std::size_t most_files = 1;
 };
 
 /// Every command, in the order of the help.
@@ -29,6 +31,7 @@ extern const Command proportion_command;
 extern const Command check_command;
 extern const Command batch_command;
 extern const Command yield_command;
+extern const Command compare_command;
 extern const Command record_command;
 
 } // namespace boardmark::commands

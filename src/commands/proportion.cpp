@@ -19,7 +19,7 @@ const Command proportion_command{
     .name = "proportion",
     .summary = "select the proportions of 1 yd3 or 1 m3, step by step, and check them",
     .usage = "boardmark proportion [OPTIONS] MIX",
-    .reads = "MIX is a mix file, or '-' for standard input",
+    .reads = "MIX is a mix file",
     .options = {},
     .examples = examples,
     .run = run};

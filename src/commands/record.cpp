@@ -149,6 +149,7 @@ const Command record_command{
     .reads = "RECORD is the record's file, such as quay.record; without options: what it holds",
     .options = options,
     .examples = examples,
-    .run = run};
+    .run = run,
+    .takes_standard_input = false};
 
 } // namespace boardmark::commands

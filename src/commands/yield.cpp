@@ -83,7 +83,7 @@ const Command yield_command{
     .name = "yield",
     .summary = "what a trial batch really was: yield, air, w/cm, and the batch sheet of the next",
     .usage = "boardmark yield [OPTIONS] TRIAL",
-    .reads = "TRIAL is a trial file, or '-' for standard input",
+    .reads = "TRIAL is a trial file",
     .options = {},
     .examples = examples,
     .run = run};

@@ -45,6 +45,20 @@ std::optional<Cost> cost_of(const Proportions& proportions) {
     return currencies.size() == 1 ? std::optional{Cost{*currencies.begin(), sum}} : std::nullopt;
 }
 
+std::optional<double> reducer_cost_per_m3(const Proportions& proportions) {
+    double sum = 0;
+    for (const Ingredient* ingredient : materials_of(proportions)) {
+        if (ingredient->material->kind != Kind::high_range_water_reducer) {
+            continue;
+        }
+        if (!ingredient->material->price) {
+            return std::nullopt;
+        }
+        sum += cost_per_m3(*ingredient, *ingredient->material->price);
+    }
+    return sum;
+}
+
 std::optional<PartialSum> carbon_of(const Proportions& proportions) {
     PartialSum sum;
     bool any = false;

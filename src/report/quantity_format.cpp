@@ -128,6 +128,8 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
         return mass(value, us ? "lb" : "kg");
     case Measure::temperature:
         return in_style({"degF", 1, 0}, {"degC", 0.5, 1});
+    case Measure::temperature_difference:
+        return us ? fixed(1.8 * value, 0) + " degF" : fixed(value, 0) + " K";
     case Measure::dose:
         return dose(value, us ? "fl oz/cwt" : "mL/100 kg");
     }
@@ -165,6 +167,8 @@ std::string si_unit(Measure measure) {
         return "kg";
     case Measure::temperature:
         return "degC";
+    case Measure::temperature_difference:
+        return "K";
     case Measure::dose:
         return "mL/100 kg";
     }

@@ -27,6 +27,9 @@ struct Cost {
 /// price counts as free.
 std::optional<Cost> cost_of(const Proportions& proportions);
 
+/// What the high-range water reducers of 1 m3 cost. Nothing where one states no price.
+std::optional<double> reducer_cost_per_m3(const Proportions& proportions);
+
 /// Greenhouse gas of the materials, kg of CO2 equivalent. Nothing where no material states it.
 std::optional<PartialSum> carbon_of(const Proportions& proportions);
 
