@@ -86,6 +86,9 @@ core::Yield yield_of(const core::Trial& trial, const std::string& file, core::Un
 
 FiledRows read_filed_rows(const Arguments& arguments) {
     const std::string path = *arguments.value("add");
+    if (path.ends_with(".csv")) {
+        throw wrong_command_line("--add reads a trial file", "'--import' reads CSV");
+    }
     OpenedFile file = open_file(path, largest_yaml_file);
     std::vector<std::string> files_read;
     auto reading = input::read_trial(std::move(file.text), file.name,

@@ -39,8 +39,9 @@ bool is_empty(SQLite::Database& database) {
 /// Throws where a database that is not empty is no sound record of this program.
 void demand_a_record(SQLite::Database& database) {
     const int own = number_of(database, "PRAGMA application_id");
-    const int strange =
-        number_of(database, "SELECT count(*) FROM sqlite_schema WHERE type IN ('trigger', 'view')");
+    const int strange = number_of(database, "SELECT count(*) FROM sqlite_schema"
+                                            " WHERE type IN ('trigger', 'view')"
+                                            " OR sql LIKE 'CREATE VIRTUAL%'");
     const int tables = number_of(database, "SELECT count(*) FROM sqlite_schema WHERE type = 'table'"
                                            " AND name IN ('files', 'trials', 'specimens')");
     if (own != application_id || form_of(database) < 1 || strange > 0) {

@@ -5,6 +5,8 @@
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
+#include <random>
+
 using namespace boardmark;
 using namespace boardmark::test;
 using record::Fault;
@@ -61,6 +63,12 @@ TEST_CASE("wrong files are refused by name and left alone") {
                   make_record(path);
                   run(path, "CREATE TRIGGER t AFTER INSERT ON trials BEGIN"
                             " DELETE FROM trials; END");
+              },
+              Fault::not_a_record, "not a record"},
+        Wrong{"a virtual table in it",
+              [](const std::string& path) {
+                  make_record(path);
+                  run(path, "CREATE VIRTUAL TABLE words USING fts5(word)");
               },
               Fault::not_a_record, "not a record"},
         Wrong{"a table missing",
@@ -177,6 +185,32 @@ TEST_CASE("cut off anywhere, a record is refused or whole, never half read") {
             CHECK((failure.fault == Fault::damaged || failure.fault == Fault::not_a_record));
         }
     }
+}
+
+TEST_CASE("whatever bytes are changed, a record is read or refused") {
+    const Place place;
+    const std::string path = place.file("quay.record");
+    record::add(path, addition_of({trial("T-1", "2026-03-02"), trial("T-2", "2026-03-03")},
+                                  {specimen("A-1", "T-1")}));
+    const std::string sound = bytes_of(path);
+    std::mt19937 random{1911};
+    std::size_t refused = 0;
+    for (int attempt = 0; attempt < 600; ++attempt) {
+        std::string bytes = sound;
+        for (int change = 0; change < 1 + attempt % 6; ++change) {
+            // Half of the changes where the header and the pages' own headers are.
+            const std::size_t page = 4096 * (random() % (sound.size() / 4096));
+            const std::size_t at = random() % 2 ? random() % sound.size() : page + random() % 110;
+            bytes[at] = static_cast<char>(random());
+        }
+        write(path, bytes);
+        try {
+            record::read(path);
+        } catch (const record::Failure&) {
+            ++refused;
+        }
+    }
+    CHECK(refused > 50);
 }
 
 TEST_CASE("while another program writes, an addition waits, then says so") {
