@@ -136,7 +136,8 @@ std::string render(const Diagnostics& diagnostics, std::string_view consequence)
         }
     }
     if (errors > 0) {
-        text += counted(errors, "error") + " in " + joined(files) + "; " + std::string{consequence} + "\n";
+        text += counted(errors, "error") + " in " + joined(files) + "; " +
+                std::string{consequence} + "\n";
     }
     return text;
 }
