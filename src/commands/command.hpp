@@ -19,6 +19,7 @@ struct Command {
     ExitCode (*run)(const Arguments& arguments);
     bool takes_standard_input = true; ///< whether '-' may stand for the file
     std::size_t most_files = 1;
+    std::string_view notes = {}; ///< what the options alone do not say; may be empty
 };
 
 /// Every command, in the order of the help.

@@ -26,10 +26,6 @@ constexpr std::string_view examples[] = {
 
 constexpr std::size_t most_mixes = 12;
 
-core::UnitSystem system_of(const core::AnyMix& mix) {
-    return std::visit([](const auto& either) { return either.system; }, mix);
-}
-
 /// The mix of a study: one that holds the reducer whose worth is asked.
 const core::Mix& mix_of_study(const core::AnyMix& mix, const std::string& file) {
     const auto* selected = std::get_if<core::Mix>(&mix);
@@ -47,7 +43,7 @@ const core::Mix& mix_of_study(const core::AnyMix& mix, const std::string& file) 
 }
 
 ExitCode run_study(const Arguments& arguments) {
-    const ReadMix read = read_mix_file(arguments, input::Purpose::check);
+    const ReadMix read = read_mix_file(arguments, {input::Purpose::check});
     const core::Mix& mix = mix_of_study(read.mix, arguments.file());
     const core::Tables tables = reference::tables(mix.system);
     try {
@@ -62,7 +58,7 @@ ExitCode run_study(const Arguments& arguments) {
             .checks = checks,
             .is_study = true,
             .only_different = arguments.has("only-different")};
-        deliver(result, arguments, {mix.system, read.files_read});
+        deliver(result, arguments, read.origin);
         return verdict(checks);
     } catch (const core::Unresolved& unresolved) {
         throw no_mix_follows(unresolved, arguments, mix.system);
@@ -90,11 +86,11 @@ ExitCode run_files(const Arguments& arguments) {
     Origin origin{core::UnitSystem::us, {}};
     bool any_fails = false;
     for (std::size_t i = 0; i < files.size(); ++i) {
-        const ReadMix read = read_mix_file(arguments.for_file(files[i]), input::Purpose::check);
-        const core::UnitSystem system = system_of(read.mix);
+        const ReadMix read = read_mix_file(arguments.for_file(files[i]), {input::Purpose::check});
+        const core::UnitSystem system = read.origin.system;
         origin.system = i == 0 ? system : origin.system;
-        origin.files_read.insert(origin.files_read.end(), read.files_read.begin(),
-                                 read.files_read.end());
+        origin.files_read.insert(origin.files_read.end(), read.origin.files_read.begin(),
+                                 read.origin.files_read.end());
         columns.push_back(core::compared(labels[i], read.mix, reference::tables(system)));
         any_fails = any_fails || core::any_fails(columns.back().checks);
     }

@@ -54,6 +54,9 @@ std::string help_of(const Command& command) {
     text += fmt::format("{}{}.\n\nOptions:\n", command.reads,
                         command.takes_standard_input ? ", or '-' for standard input" : "");
     text += text_of(command.options);
+    if (!command.notes.empty()) {
+        text += fmt::format("\n{}\n", command.notes);
+    }
     text += "\nExamples:\n";
     for (const std::string_view example : command.examples) {
         text += fmt::format("  {}\n", example);

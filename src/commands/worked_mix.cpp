@@ -4,15 +4,13 @@
 #include <boardmark/reference/tables.hpp>
 
 #include "log.hpp"
-#include "read_mix_file.hpp"
 
 #include <fmt/format.h>
 
 namespace boardmark::commands {
 
-WorkedMix open_mix(const Arguments& arguments, input::Purpose purpose,
-                   const std::map<std::string, double>& moisture_percent) {
-    const ReadMix read = read_mix_file(arguments, purpose, moisture_percent);
+WorkedMix open_mix(const Arguments& arguments, const MixDemand& demand) {
+    const ReadMix read = read_mix_file(arguments, demand);
     return std::visit(
         [&](const auto& either) {
             WorkedMix worked{.title = either.title,
@@ -20,7 +18,7 @@ WorkedMix open_mix(const Arguments& arguments, input::Purpose purpose,
                              .tables = reference::tables(either.system),
                              .proportions = {},
                              .checks = {},
-                             .origin = {either.system, read.files_read}};
+                             .origin = read.origin};
             log("calculating '" + worked.title + "'");
             try {
                 worked.proportions = core::proportions_of(read.mix, worked.tables);

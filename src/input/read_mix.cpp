@@ -137,7 +137,7 @@ Content content_of(const MixContext& context) {
         }
         return Content::neither;
     }
-    if (context.options.purpose == Purpose::proportion) {
+    if (context.options.purpose == Purpose::proportion || context.options.to_be_selected) {
         context.refuse(*proportions->key,
                        "'proportions' are submitted amounts; there is nothing to proportion",
                        "use 'boardmark check'");

@@ -123,7 +123,9 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
     case Measure::age:
         return age(value);
     case Measure::volume:
-        return in_style({"ft3", 0.01, 2}, {"m3", 0.001, 3});
+        return us && value >= units::unit("yd3").factor
+                   ? stepped(value, {"yd3", 0.01, 2}, finer)
+                   : in_style({"ft3", 0.01, 2}, {"m3", 0.001, 3});
     case Measure::mass:
         return mass(value, us ? "lb" : "kg");
     case Measure::temperature:
@@ -134,6 +136,12 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
         return dose(value, us ? "fl oz/cwt" : "mL/100 kg");
     }
     return "";
+}
+
+std::string water_measure(double litres, UnitSystem system) {
+    return system == UnitSystem::us
+               ? fixed(units::unit("gal").from_inside(litres / 1000), 2) + " gal"
+               : fixed(litres, 2) + " L";
 }
 
 std::string si_unit(Measure measure) {
