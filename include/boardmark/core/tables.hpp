@@ -261,6 +261,13 @@ struct HeatTables {
     std::vector<SlagHeat> slag;           ///< increasing shares
 };
 
+/// When a control chart speaks.
+struct ControlChartRules {
+    TypicalFigure limit_in_deviations; ///< from the mean to a control limit
+    TypicalFigure run_length;          ///< values in a row on one side of the mean
+    TypicalFigure firm_count;          ///< values from which the limits are firm
+};
+
 /// Every published number that a calculation uses, in one system of units.
 struct Tables {
     UnitSystem system;
@@ -270,6 +277,7 @@ struct Tables {
     PracticeTables practice;
     TrialTables trial;
     HeatTables heat;
+    ControlChartRules control_chart;
 
     /// The class of that name. Asserts that the code has it: the reader refuses other names.
     const ExposureClass& exposure_class(const std::string& name) const;
