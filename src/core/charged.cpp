@@ -2,6 +2,8 @@
 
 #include "material_figures.hpp"
 
+#include <algorithm>
+
 namespace boardmark::core {
 namespace {
 
@@ -13,6 +15,13 @@ double charged_kg(const BatchedMaterial& batched, const Tables& tables) {
 }
 
 } // namespace
+
+const BatchedMaterial* find_batched(const Trial& trial, const std::string& name) {
+    const auto found = std::ranges::find(
+        trial.batched, name,
+        [](const BatchedMaterial& batched) -> const std::string& { return batched.material.name; });
+    return found == trial.batched.end() ? nullptr : &*found;
+}
 
 double charged_water_kg(const Charged& water, const Tables& tables) {
     return water.kg ? water.kg->value : water.m3->value * tables.water_density_kg_m3;

@@ -17,6 +17,9 @@ struct SaturatedAmount {
 /// What went into the mixer, as it counts. Aggregates must state moisture and absorption.
 SaturatedAmount saturated(const BatchedMaterial& batched, const Tables& tables);
 
+/// The batched material of that name, or nullptr.
+const BatchedMaterial* find_batched(const Trial& trial, const std::string& name);
+
 double charged_water_kg(const Charged& water, const Tables& tables);
 
 /// Cementitious material of the batch.

@@ -1,5 +1,7 @@
 #include "next_mix.hpp"
 
+#include "charged.hpp"
+
 #include <algorithm>
 
 namespace boardmark::core {
@@ -73,10 +75,8 @@ double ratio_of_file(const AnyMix& mix, const Selection& selection) {
 /// The aggregates with the moisture that they had in the trial.
 void take_moistures(std::vector<Share>& shares, const Trial& trial) {
     for (Share& share : shares) {
-        const auto batched = std::ranges::find(
-            trial.batched, share.material.name,
-            [](const BatchedMaterial& one) -> const std::string& { return one.material.name; });
-        share.material.aggregate.moisture_percent = batched->material.aggregate.moisture_percent;
+        share.material.aggregate.moisture_percent =
+            find_batched(trial, share.material.name)->material.aggregate.moisture_percent;
     }
 }
 

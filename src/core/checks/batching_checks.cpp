@@ -1,12 +1,11 @@
 #include <boardmark/core/batch.hpp>
 #include <boardmark/core/unresolved.hpp>
 
+#include "../charged.hpp"
 #include "../material_figures.hpp"
 #include "../phrases.hpp"
 #include "../tolerance.hpp"
 #include "trial_checks.hpp"
-
-#include <algorithm>
 
 namespace boardmark::core {
 namespace {
@@ -115,20 +114,15 @@ double relative_step(const Charged& amount) {
 
 WeighedItem weighed_item(const std::string& name, const Trial& trial, const Yield& yield) {
     const double kg = yield.weighed_kg.at(name);
-    const auto batched = std::ranges::find(
-        trial.batched, name,
-        [](const BatchedMaterial& one) -> const std::string& { return one.material.name; });
-    const Charged& amount = batched == trial.batched.end() ? trial.water : batched->amount;
-    return {kg, kg * relative_step(amount) / 2};
+    const BatchedMaterial* batched = find_batched(trial, name);
+    return {kg, kg * relative_step(batched ? batched->amount : trial.water) / 2};
 }
 
 /// The mix as designed, its aggregates at the moistures of the trial.
 Proportions at_moistures(Proportions designed, const Trial& trial) {
     for (Ingredient& ingredient : designed.ingredients) {
-        const auto batched = std::ranges::find(
-            trial.batched, ingredient.name,
-            [](const BatchedMaterial& one) -> const std::string& { return one.material.name; });
-        if (batched != trial.batched.end() && ingredient.material) {
+        const BatchedMaterial* batched = find_batched(trial, ingredient.name);
+        if (batched && ingredient.material) {
             ingredient.material->aggregate.moisture_percent =
                 batched->material.aggregate.moisture_percent;
         }
