@@ -3,6 +3,7 @@
 #include "code_tables.hpp"
 #include "lookup.hpp"
 #include "method_tables.hpp"
+#include "strength_tables.hpp"
 #include "trial_tables.hpp"
 
 #include <algorithm>
@@ -61,7 +62,8 @@ core::Tables tables(UnitSystem system) {
             .method = method_tables(system),
             .code = code_tables(system),
             .practice = practice_tables(system),
-            .trial = trial_tables(system)};
+            .trial = trial_tables(system),
+            .strength = strength_tables(system)};
 }
 
 std::vector<ExplainedClass> exposure_classes() {
