@@ -89,7 +89,7 @@ std::span<const Option> common_options() {
 }
 
 Arguments::Arguments(const std::string& command, std::span<const Option> own_options,
-                     const std::vector<std::string>& words) {
+                     std::size_t most_files, const std::vector<std::string>& words) {
     constexpr std::size_t most_words = 100; // the library's parsing takes the square of their count
     if (words.size() > most_words) {
         throw wrong_command_line(
@@ -125,10 +125,12 @@ Arguments::Arguments(const std::string& command, std::span<const Option> own_opt
     if (parsed.count(file_argument)) {
         files_ = parsed[file_argument].as<std::vector<std::string>>();
     }
-    if (files_.size() != 1) {
+    if (files_.empty() || files_.size() > most_files) {
+        const std::string named = files_.empty() ? "none" : std::to_string(files_.size());
         throw wrong_command_line(
-            fmt::format("'{}' reads one file; {} are named", command,
-                        files_.empty() ? "none" : std::to_string(files_.size())),
+            most_files == 1
+                ? fmt::format("'{}' reads one file; {} are named", command, named)
+                : fmt::format("'{}' reads 1 to {} files; {} are named", command, most_files, named),
             help);
     }
     for (const Option* option : options) {
@@ -144,6 +146,12 @@ Arguments::Arguments(const std::string& command, std::span<const Option> own_opt
 std::optional<std::string> Arguments::value(std::string_view option) const {
     const auto found = values_.find(option);
     return found == values_.end() ? std::nullopt : std::optional{found->second};
+}
+
+Arguments Arguments::for_file(const std::string& file) const {
+    Arguments one = *this;
+    one.files_ = {file};
+    return one;
 }
 
 Format Arguments::format() const {

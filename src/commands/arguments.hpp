@@ -31,10 +31,14 @@ public:
     /// Parses strictly: no abbreviations, no unknown options, `--` ends the options.
     /// Throws Failure where the command line is wrong.
     Arguments(const std::string& command, std::span<const Option> own_options,
-              const std::vector<std::string>& words);
+              std::size_t most_files, const std::vector<std::string>& words);
 
-    /// The one file that the command reads.
+    /// The file that the command reads, the first where it reads several.
     const std::string& file() const { return files_.front(); }
+    const std::vector<std::string>& files() const { return files_; }
+
+    /// The same arguments for one of its files.
+    Arguments for_file(const std::string& file) const;
 
     std::optional<std::string> value(std::string_view option) const;
     bool has(std::string_view option) const { return value(option).has_value(); }

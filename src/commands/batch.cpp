@@ -1,7 +1,7 @@
-#include <boardmark/core/batch.hpp>
 #include <boardmark/report/batch_report.hpp>
 
 #include "batch_options.hpp"
+#include "batch_work.hpp"
 #include "command.hpp"
 #include "worked_mix.hpp"
 
@@ -14,37 +14,47 @@ constexpr Option options[] = {
     {"allowance", "P", "percent more than that, such as 10%"},
     {"moisture", "NAME=P,...", "today's moistures, in the file's basis: sand=5.2%,stone=1.4%"},
     {"resolution", "M", "weigh to whole steps of the scale, such as 0.1lb"},
+    {"mixer", "Q", "equal charges for a mixer of this rated capacity, such as 6ft3"},
+    {"truck", "Q", "equal loads for trucks that carry this much, such as 9yd3"},
+    {"sacks", "M|NAME=M,...", "up to whole sacks of the main cement, such as 94lb"},
+    {"hold-back", "P|M|Q", "water kept back for the site: 10%, 2lb or 2gal; 0% to ask only"},
 };
 
 constexpr std::string_view examples[] = {
     "boardmark batch --panel '24 in x 24 in x 8 in' --allowance 15% examples/quay-wall.yaml",
     "boardmark batch --volume 1.5ft3 --moisture sand=5.2% --resolution 0.1lb "
     "examples/quay-wall.yaml",
+    "boardmark batch --volume 1yd3 --mixer 9ft3 --sacks 94lb examples/quay-wall.yaml",
+    "boardmark batch --volume 14yd3 --truck 9yd3 --hold-back 10% examples/quay-wall.yaml",
 };
 
-core::Batch batch_of(const WorkedMix& worked, const core::BatchOrder& order,
-                     const Arguments& arguments) {
+BatchWork work_or_fail(const WorkedMix& mix, const BatchOptions& asked,
+                       const Arguments& arguments) {
     try {
-        return core::batch(worked.proportions, order, worked.tables.water_density_kg_m3);
+        return work(mix, asked);
     } catch (const core::Unresolved& unresolved) {
-        throw no_mix_follows(unresolved, arguments, worked.origin.system);
+        throw no_mix_follows(unresolved, arguments, mix.origin.system);
     }
 }
 
 ExitCode run(const Arguments& arguments) {
     const BatchOptions asked = read_batch_options(arguments);
-    const WorkedMix worked = open_mix(arguments, input::Purpose::batch, asked.moisture_percent);
-    const core::Batch batch = batch_of(worked, asked.order, arguments);
-    const auto checks = core::assess(worked.requirements, worked.proportions, batch, worked.tables);
-    const report::BatchResult result{.title = worked.title,
-                                     .requirements = worked.requirements,
-                                     .batch = batch,
+    const WorkedMix mix = open_mix(arguments, {input::Purpose::batch, asked.moisture_percent});
+    const BatchWork worked = work_or_fail(mix, asked, arguments);
+    const report::BatchResult result{.title = mix.title,
+                                     .requirements = mix.requirements,
+                                     .batch = worked.whole,
+                                     .each = worked.each,
+                                     .charging = worked.charging,
                                      .net_volume_m3 = asked.net_volume_m3,
                                      .allowance_percent = asked.allowance_percent,
-                                     .proportions = worked.proportions,
-                                     .checks = checks};
-    deliver(result, arguments, worked.origin);
-    return verdict(checks);
+                                     .ordered_m3 = asked.volume_m3,
+                                     .sacks = worked.sacks,
+                                     .site_water = worked.site_water,
+                                     .proportions = mix.proportions,
+                                     .checks = worked.checks};
+    deliver(result, arguments, mix.origin);
+    return verdict(worked.checks);
 }
 
 } // namespace

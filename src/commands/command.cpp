@@ -6,8 +6,8 @@
 namespace boardmark::commands {
 
 std::span<const Command> all_commands() {
-    static const std::array commands{proportion_command, check_command, batch_command,
-                                     yield_command};
+    static const std::array commands{proportion_command, check_command, compare_command,
+                                     batch_command, yield_command};
     return commands;
 }
 

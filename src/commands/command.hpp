@@ -17,6 +17,8 @@ struct Command {
     std::span<const Option> options;
     std::span<const std::string_view> examples;
     ExitCode (*run)(const Arguments& arguments);
+    std::size_t most_files = 1;
+    std::string_view notes = {}; ///< what the options alone do not say; may be empty
 };
 
 /// Every command, in the order of the help.
@@ -29,5 +31,6 @@ extern const Command proportion_command;
 extern const Command check_command;
 extern const Command batch_command;
 extern const Command yield_command;
+extern const Command compare_command;
 
 } // namespace boardmark::commands

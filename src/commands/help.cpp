@@ -53,6 +53,9 @@ std::string help_of(const Command& command) {
     std::string text = fmt::format("Usage: {}\n\n{}\n", command.usage, sentence(command.summary));
     text += fmt::format("{}, or '-' for standard input.\n\nOptions:\n", command.reads);
     text += text_of(command.options);
+    if (!command.notes.empty()) {
+        text += fmt::format("\n{}\n", command.notes);
+    }
     text += "\nExamples:\n";
     for (const std::string_view example : command.examples) {
         text += fmt::format("  {}\n", example);

@@ -6,7 +6,7 @@ namespace boardmark::commands {
 
 ExitCode run_mix_command(const std::string& name, input::Purpose purpose,
                          const Arguments& arguments) {
-    const WorkedMix worked = open_mix(arguments, purpose);
+    const WorkedMix worked = open_mix(arguments, {purpose});
     const report::MixResult result{name, worked.title, worked.requirements, worked.proportions,
                                    worked.checks};
     deliver(result, arguments, worked.origin);

@@ -1,15 +1,40 @@
 #include "command.hpp"
+#include "failure.hpp"
 #include "mix_command.hpp"
+#include "proportion_set.hpp"
+
+#include <fmt/format.h>
 
 namespace boardmark::commands {
 namespace {
 
+constexpr Option options[] = {
+    {"w-cm", "A,B,...", "a trial set: 2 to 9 ratios side by side, such as 0.36,0.40,0.45"},
+    {"volume", "Q", "with --w-cm: batch weights of each for this much, such as 1.5ft3"},
+    {"moisture", "NAME=P,...", "with --volume: today's moistures, sand=5.2%,stone=1.4%"},
+    {"resolution", "M", "with --volume: weigh to whole steps of the scale, such as 0.1lb"},
+};
+
 constexpr std::string_view examples[] = {
     "boardmark proportion examples/quay-wall.yaml",
     "boardmark proportion --reporting si --explain examples/courtyard-wall.yaml",
+    "boardmark proportion --w-cm 0.36,0.40,0.45 --volume 1.5ft3 examples/quay-wall.yaml",
 };
 
+void refuse_without_set(const Arguments& arguments) {
+    for (const char* option : {"volume", "moisture", "resolution"}) {
+        if (arguments.has(option)) {
+            throw wrong_command_line(fmt::format("--{} goes with --w-cm, a trial set", option),
+                                     "'boardmark batch' batches one mix");
+        }
+    }
+}
+
 ExitCode run(const Arguments& arguments) {
+    if (arguments.has("w-cm")) {
+        return run_trial_set(arguments);
+    }
+    refuse_without_set(arguments);
     return run_mix_command("proportion", input::Purpose::proportion, arguments);
 }
 
@@ -20,8 +45,11 @@ const Command proportion_command{
     .summary = "select the proportions of 1 yd3 or 1 m3, step by step, and check them",
     .usage = "boardmark proportion [OPTIONS] MIX",
     .reads = "MIX is a mix file",
-    .options = {},
+    .options = options,
     .examples = examples,
-    .run = run};
+    .run = run,
+    .notes =
+        "A trial set is made whole even where a ratio breaks a limit: the strength line needs it.\n"
+        "The exit code is then 1, and 3 where for one of the ratios no mix follows."};
 
 } // namespace boardmark::commands

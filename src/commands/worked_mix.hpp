@@ -4,10 +4,8 @@
 #include <boardmark/core/mix.hpp>
 #include <boardmark/core/proportions.hpp>
 #include <boardmark/core/tables.hpp>
-#include <boardmark/input/read_mix.hpp>
 
-#include "arguments.hpp"
-#include "delivery.hpp"
+#include "read_mix_file.hpp"
 
 #include <map>
 #include <string>
@@ -26,7 +24,6 @@ struct WorkedMix {
 
 /// Reads the file of the arguments, proportions or accepts the mix and runs the checks. Warnings go
 /// to standard error. Throws Failure where the file is wrong or no mix follows from it.
-WorkedMix open_mix(const Arguments& arguments, input::Purpose purpose,
-                   const std::map<std::string, double>& moisture_percent = {});
+WorkedMix open_mix(const Arguments& arguments, const MixDemand& demand);
 
 } // namespace boardmark::commands

@@ -108,6 +108,8 @@ Proportions accept(const SubmittedMix& mix, const Tables& tables) {
         .slump_before_reducer_mm = mix.requirements.slump_before_reducer_mm,
         .nominal_max_size_mm = mix.nominal_max_size_mm,
         .air_percent = mix.air_percent,
+        .air_at_placing_percent =
+            at_placing_percent(mix.air_percent, entrained.value_or(true), mix.requirements),
         .w_cm = proportions.totals.w_cm,
         .w_cm_by_strength = strength_ratio(mix, average_mpa, entrained, tables, worksheet),
         .w_cm_by_exposure = exposure ? std::optional{exposure->w_cm} : std::nullopt,

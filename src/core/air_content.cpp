@@ -6,6 +6,8 @@
 #include "phrases.hpp"
 #include "tolerance.hpp"
 
+#include <algorithm>
+
 namespace boardmark::core {
 namespace {
 
@@ -48,6 +50,57 @@ TableValue value_or_throw(const SizeRow& row, double size_mm) {
     return *value;
 }
 
+Argument percent_of(std::string name, double percent) {
+    return quantity(std::move(name), {percent, Measure::percent});
+}
+
+/// Entrapped air is there whatever the haul: a loss that is stated beside it changes nothing.
+void caution_loss_ignored(const Requirements& requirements, Worksheet& worksheet) {
+    if (requirements.air_loss_percent > 0) {
+        worksheet.cautions.push_back(
+            {"No air is entrained here: the air loss of {loss} is not counted.",
+             {percent_of("loss", requirements.air_loss_percent)}});
+    }
+}
+
+/// Air that was selected for placing: the batch gets so much more that it is still there.
+AirContent as_placed(double percent, bool entrained, const Requirements& requirements,
+                     Worksheet& worksheet) {
+    if (!entrained) {
+        caution_loss_ignored(requirements, worksheet);
+        return {percent, percent, entrained};
+    }
+    const double in_batch_percent = percent + requirements.air_loss_percent;
+    if (requirements.air_loss_percent > 0) {
+        Step step = air_step(
+            in_batch_percent, Provenance::computed,
+            {"{placing} at placing and {loss} lost before, by haul, pump and "
+             "reducer as the file states: the batch holds both",
+             {percent_of("placing", percent), percent_of("loss", requirements.air_loss_percent)}});
+        step.quantity = "air_in_batch";
+        worksheet.steps.push_back(std::move(step));
+    }
+    return {in_batch_percent, percent, entrained};
+}
+
+/// Air that was given for the batch: what is left of it at placing.
+AirContent as_batched(double percent, bool entrained, const Requirements& requirements,
+                      Worksheet& worksheet) {
+    if (!entrained) {
+        caution_loss_ignored(requirements, worksheet);
+    }
+    const double placed_percent = at_placing_percent(percent, entrained, requirements);
+    if (entrained && requirements.air_loss_percent > 0) {
+        Step step = air_step(
+            placed_percent, Provenance::computed,
+            {"{batch} in the batch less {loss} lost before placing",
+             {percent_of("batch", percent), percent_of("loss", requirements.air_loss_percent)}});
+        step.quantity = "air_at_placing";
+        worksheet.steps.push_back(std::move(step));
+    }
+    return {percent, placed_percent, entrained};
+}
+
 bool is_entrained_or_throw(AirAtSize air, const Tables& tables) {
     value_or_throw(tables.method.entrapped_air_percent, air.size_mm);
     return *is_entrained(air, tables);
@@ -82,6 +135,12 @@ std::optional<bool> is_entrained(AirAtSize air, const Tables& tables) {
     return !below(air.percent, least);
 }
 
+double at_placing_percent(double in_batch_percent, bool entrained,
+                          const Requirements& requirements) {
+    const double lost_percent = entrained ? requirements.air_loss_percent : 0;
+    return std::max(in_batch_percent - lost_percent, 0.0);
+}
+
 AirContent select_air(const Mix& mix, double size_mm, const Tables& tables, Worksheet& worksheet) {
     const Requirements& requirements = mix.requirements;
     const ExposureClass* freezing = freezing_class(requirements, tables);
@@ -92,12 +151,14 @@ AirContent select_air(const Mix& mix, double size_mm, const Tables& tables, Work
     if (mix.selections.air_percent) {
         const double percent = *mix.selections.air_percent;
         worksheet.steps.push_back(given_air(percent, "given under 'selections'"));
-        return {percent, demanded || is_entrained_or_throw({percent, size_mm}, tables)};
+        return as_batched(percent, demanded || is_entrained_or_throw({percent, size_mm}, tables),
+                          requirements, worksheet);
     }
     if (requirements.air.basis == AirBasis::stated) {
         const double percent = requirements.air.percent;
         worksheet.steps.push_back(given_air(percent, "required air, stated"));
-        return {percent, is_entrained_or_throw({percent, size_mm}, tables)};
+        return as_placed(percent, is_entrained_or_throw({percent, size_mm}, tables), requirements,
+                         worksheet);
     }
     if (demanded) {
         const TableValue value = value_or_throw(*demanded, size_mm);
@@ -105,7 +166,7 @@ AirContent select_air(const Mix& mix, double size_mm, const Tables& tables, Work
                                             {"exposure class {class}, nominal maximum size {size}",
                                              {word("class", freezing->name), size}},
                                             demanded->source));
-        return {value.value, true};
+        return as_placed(value.value, true, requirements, worksheet);
     }
     const SizeRow& entrapped = tables.method.entrapped_air_percent;
     const TableValue value = value_or_throw(entrapped, size_mm);
@@ -113,7 +174,7 @@ AirContent select_air(const Mix& mix, double size_mm, const Tables& tables, Work
         table_air(value, Provenance::table,
                   {"entrapped air at nominal maximum size {size}; none is entrained", {size}},
                   entrapped.source));
-    return {value.value, false};
+    return as_placed(value.value, false, requirements, worksheet);
 }
 
 } // namespace boardmark::core

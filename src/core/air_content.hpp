@@ -24,9 +24,14 @@ struct AirAtSize {
 /// where the table of entrapped air does not reach the size.
 std::optional<bool> is_entrained(AirAtSize air, const Tables& tables);
 
-/// The air that fills the volume, and which columns of the method's tables apply.
+/// What is left at placing of the air of a batch. Only entrained air is counted as lost.
+double at_placing_percent(double in_batch_percent, bool entrained,
+                          const Requirements& requirements);
+
+/// The air, and which columns of the method's tables apply.
 struct AirContent {
-    double percent;
+    double in_batch_percent; ///< it fills the volume
+    double at_placing_percent;
     bool entrained;
 };
 AirContent select_air(const Mix& mix, double size_mm, const Tables& tables, Worksheet& worksheet);

@@ -1,7 +1,9 @@
 #include <boardmark/core/batch.hpp>
 #include <boardmark/core/unresolved.hpp>
 
+#include "batch_yield.hpp"
 #include "phrases.hpp"
+#include "tolerance.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -12,6 +14,26 @@ namespace {
 /// The nearest graduation of the scale.
 double rounded(double kg, const BatchOrder& order) {
     return order.resolution_kg ? std::round(kg / *order.resolution_kg) * *order.resolution_kg : kg;
+}
+
+const Sack* sack_of(const std::string& material, const BatchOrder& order) {
+    const auto found = std::ranges::find(order.sacks, material, &Sack::material);
+    return found == order.sacks.end() ? nullptr : &*found;
+}
+
+/// By the sack where whole ones are asked for or come out, else over the scale.
+BatchItem binder_item(const Ingredient& binder, const BatchOrder& order) {
+    const double kg = binder.kg_m3 * order.volume_m3;
+    BatchItem item{
+        .name = binder.name, .role = binder.role, .kg = rounded(kg, order), .litres = std::nullopt};
+    if (const Sack* sack = sack_of(binder.name, order)) {
+        const double whole = std::max(std::round(kg / sack->kg), 1.0);
+        if (order.whole_sacks || same(kg / sack->kg, whole)) {
+            item.kg = whole * sack->kg;
+        }
+        item.sacks = item.kg / sack->kg;
+    }
+    return item;
 }
 
 BatchItem aggregate_item(const Ingredient& aggregate, const BatchOrder& order) {
@@ -57,9 +79,7 @@ double free_water_as_weighed_kg(const BatchItem& item, const Ingredient& aggrega
 /// An item that the scale cannot show would be left out in silence.
 void demand_readable(const std::vector<BatchItem>& items, const Proportions& proportions) {
     for (const BatchItem& item : items) {
-        const auto ingredient =
-            std::ranges::find(proportions.ingredients, item.name, &Ingredient::name);
-        if (item.kg == 0 && ingredient->kg_m3 > 0) {
+        if (item.kg == 0 && ingredient_named(proportions, item.name).kg_m3 > 0) {
             throw Unresolved{
                 {"{name} rounds to nothing at this scale's resolution", {word("name", item.name)}},
                 {{"weigh on a finer scale ('--resolution')", {}}, {"mix a larger batch", {}}}};
@@ -96,26 +116,17 @@ void caution_order_of_batching(const Proportions& proportions, std::vector<Phras
 } // namespace
 
 Batch batch(const Proportions& proportions, const BatchOrder& order, double water_density_kg_m3) {
-    Batch batch{.volume_m3 = order.volume_m3,
-                .items = {},
-                .free_water_kg = 0,
-                .w_cm = 0,
-                .mass_kg = 0,
-                .cautions = {}};
+    Batch batch{
+        .volume_m3 = order.volume_m3, .items = {}, .free_water_kg = 0, .w_cm = 0, .mass_kg = 0};
     double exact_free_water_kg = 0;
-    double liquid_kg = 0;
-    double binder_kg = 0;
     for (const Ingredient& ingredient : proportions.ingredients) {
         switch (ingredient.role) {
         case Role::water:
         case Role::air:
             break;
         case Role::binder:
-            batch.items.push_back({.name = ingredient.name,
-                                   .role = ingredient.role,
-                                   .kg = rounded(ingredient.kg_m3 * order.volume_m3, order),
-                                   .litres = std::nullopt});
-            binder_kg += batch.items.back().kg;
+            batch.items.push_back(binder_item(ingredient, order));
+            batch.binder_kg += batch.items.back().kg;
             break;
         case Role::coarse:
         case Role::fine:
@@ -127,12 +138,12 @@ Batch batch(const Proportions& proportions, const BatchOrder& order, double wate
             break;
         case Role::admixture:
             batch.items.push_back(admixture_item(ingredient, order));
-            liquid_kg += ingredient.liquid_kg_m3 * order.volume_m3;
+            batch.liquid_kg += ingredient.liquid_kg_m3 * order.volume_m3;
             break;
         }
     }
     demand_readable(batch.items, proportions);
-    const double room_kg = proportions.totals.water_kg_m3 * order.volume_m3 - liquid_kg;
+    const double room_kg = proportions.totals.water_kg_m3 * order.volume_m3 - batch.liquid_kg;
     if (exact_free_water_kg > room_kg) {
         too_wet(exact_free_water_kg, room_kg);
     }
@@ -144,7 +155,8 @@ Batch batch(const Proportions& proportions, const BatchOrder& order, double wate
     for (const BatchItem& item : batch.items) {
         batch.mass_kg += item.kg;
     }
-    batch.w_cm = (water_kg + batch.free_water_kg + liquid_kg) / binder_kg;
+    batch.w_cm = (water_kg + batch.free_water_kg + batch.liquid_kg) / batch.binder_kg;
+    batch.yield_m3 = yield_m3(batch, proportions);
     caution_order_of_batching(proportions, batch.cautions);
     return batch;
 }

@@ -154,7 +154,8 @@ Proportions proportion(const Mix& mix, const Tables& tables) {
                  .slump_mm = mix.requirements.slump_mm,
                  .slump_before_reducer_mm = mix.requirements.slump_before_reducer_mm,
                  .nominal_max_size_mm = size_mm,
-                 .air_percent = air.percent,
+                 .air_percent = air.in_batch_percent,
+                 .air_at_placing_percent = air.at_placing_percent,
                  .w_cm = paste.w_cm(),
                  .w_cm_by_strength = paste.w_cm_by_strength,
                  .w_cm_by_exposure = paste.w_cm_by_exposure,
@@ -174,12 +175,12 @@ Proportions proportion(const Mix& mix, const Tables& tables) {
     append(others, binder_of(mix, paste.binder_kg_m3, tables));
     std::vector<Ingredient> around = others;
     append(around, admixtures);
-    around.push_back(air_ingredient(air.percent));
+    around.push_back(air_ingredient(air.in_batch_percent));
 
     proportions.ingredients = std::move(others);
     append(proportions.ingredients, aggregates_of(mix, around, tables, selection, worksheet));
     append(proportions.ingredients, admixtures);
-    proportions.ingredients.push_back(air_ingredient(air.percent));
+    proportions.ingredients.push_back(air_ingredient(air.in_batch_percent));
     proportions.totals = total(proportions.ingredients);
 
     cross_check_by_mass(proportions, tables, worksheet);

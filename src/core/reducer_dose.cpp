@@ -2,6 +2,7 @@
 
 #include "material_figures.hpp"
 #include "phrases.hpp"
+#include "slump_gain.hpp"
 #include "tolerance.hpp"
 
 #include <algorithm>
@@ -10,51 +11,6 @@
 
 namespace boardmark::core {
 namespace {
-
-/// A point of the slump gain with its dose in percent; the first stands at no dose.
-struct GainPoint {
-    double percent;
-    double mm;
-};
-
-std::vector<GainPoint> gain_points(const Material& reducer, double density_kg_m3) {
-    std::vector<GainPoint> points{{0, 0}};
-    for (const SlumpGainPoint& point : reducer.admixture.slump_gain) {
-        points.push_back({dose_percent(point.dose, density_kg_m3), point.mm});
-    }
-    return points;
-}
-
-double between(GainPoint from, GainPoint to, double fraction) {
-    return from.percent + fraction * (to.percent - from.percent);
-}
-
-/// Slump gain at a dose, linear between the points. Nothing beyond the last one.
-std::optional<double> gain_mm(const std::vector<GainPoint>& points, double percent) {
-    for (std::size_t i = 1; i < points.size(); ++i) {
-        const auto& [low, low_mm] = points[i - 1];
-        const auto& [high, high_mm] = points[i];
-        if (!above(percent, high)) {
-            return low_mm + (percent - low) / (high - low) * (high_mm - low_mm);
-        }
-    }
-    return std::nullopt;
-}
-
-/// The least dose with that gain. Nothing where the curve ends below it.
-std::optional<double> dose_of_gain(const std::vector<GainPoint>& points, double mm) {
-    if (mm <= 0) {
-        return 0;
-    }
-    for (std::size_t i = 1; i < points.size(); ++i) {
-        const double low_mm = points[i - 1].mm;
-        const double high_mm = points[i].mm;
-        if (!above(mm, high_mm)) {
-            return between(points[i - 1], points[i], (mm - low_mm) / (high_mm - low_mm));
-        }
-    }
-    return std::nullopt;
-}
 
 double highest_percent(const Material& reducer, double density_kg_m3) {
     const auto& maximum = reducer.admixture.maximum_dose;
@@ -114,18 +70,18 @@ NextDose small_step(const FoundDose& found, const Yield& yield, const Tables& ta
 }
 
 NextDose by_gain(const FoundDose& found, const Yield& yield, const Tables& tables,
-                 const std::vector<GainPoint>& points) {
-    const auto now_mm = gain_mm(points, found.percent);
+                 const SlumpGain& gain) {
+    const auto now_mm = gain.gain_mm(found.percent);
     if (!now_mm) {
         return small_step(found, yield, tables, "dosed above the last point of its slump gain");
     }
-    const auto percent = dose_of_gain(points, *now_mm + wanted_mm(found, yield));
+    const auto percent = gain.dose_percent_for(*now_mm + wanted_mm(found, yield));
     Phrase reason{"{name}: by its slump gain, from slump {measured} to {target}" + by_water(found),
                   slumps(found, yield)};
     if (!percent) {
         reason.text += "; its data end before that, the last point is used";
     }
-    const double next = percent.value_or(points.back().percent);
+    const double next = percent.value_or(gain.last_percent());
     return {next, std::move(reason), next > found.percent ? watch_segregation : water_stays};
 }
 
@@ -134,11 +90,10 @@ NextDose by_gain(const FoundDose& found, const Yield& yield, const Tables& table
 NextDose next_dose(FoundDose found, const Yield& yield, const Tables& tables) {
     const double half_a_reading = tables.trial.adjustments.slump_reading_mm.value / 2;
     const double density_kg_m3 = product_density(found.reducer, tables).value;
-    const auto points = gain_points(found.reducer, density_kg_m3);
-    const bool gain_is_known = points.size() > 1;
+    const SlumpGain gain{found.reducer, tables};
     NextDose next = std::abs(wanted_mm(found, yield)) < half_a_reading ? unchanged(found, yield)
-                    : gain_is_known ? by_gain(found, yield, tables, points)
-                                    : small_step(found, yield, tables, "no slump gain is stated");
+                    : gain.is_known() ? by_gain(found, yield, tables, gain)
+                                      : small_step(found, yield, tables, "no slump gain is stated");
     const double highest = highest_percent(found.reducer, density_kg_m3);
     if (above(next.percent, highest)) {
         next.percent = highest;

@@ -16,7 +16,7 @@ struct NextDose {
 /// A reducer as it was dosed in a trial.
 struct FoundDose {
     const Material& reducer;
-    double percent;   ///< of the cementitious material
+    double percent;     ///< of the cementitious material
     double by_water_mm; ///< slump that the corrected water brings; negative: takes
 };
 

@@ -4,6 +4,7 @@
 
 #include "interpolation.hpp"
 #include "phrases.hpp"
+#include "strength_column.hpp"
 #include "tolerance.hpp"
 
 #include <algorithm>
@@ -12,8 +13,6 @@
 
 namespace boardmark::core {
 namespace {
-
-constexpr double table_age_d = 28;
 
 const Phrase own_curve{"a strength curve of your own trials, at the age of the strength, that "
                        "reaches this average ('requirements.strength_curve')",
@@ -98,30 +97,11 @@ double by_curve(const std::vector<CurvePoint>& curve, double average_mpa, Worksh
     return w_cm;
 }
 
-/// A strength and its ratio in one column of the table.
-struct ColumnPoint {
-    double strength_mpa;
-    double w_cm;
-    bool continues;
-    const Source* source;
-};
-
-std::vector<ColumnPoint> column(const std::vector<StrengthRow>& rows, bool air_entrained) {
-    std::vector<ColumnPoint> points;
-    for (const StrengthRow& row : rows) {
-        const auto& w_cm = air_entrained ? row.w_cm_air_entrained : row.w_cm_plain;
-        if (w_cm) {
-            points.push_back({row.strength_mpa, *w_cm, row.continues, &row.source});
-        }
-    }
-    return points;
-}
-
 std::string_view column_name(bool air_entrained) {
     return air_entrained ? "air-entrained" : "non-air-entrained";
 }
 
-[[noreturn]] void table_too_weak(const std::vector<ColumnPoint>& points, StrengthDemand demand) {
+[[noreturn]] void table_too_weak(const std::vector<StrengthPoint>& points, StrengthDemand demand) {
     throw Unresolved{
         {"the table of w/c by strength ({source}) reaches {strongest} for {column} concrete; the "
          "required average strength is {average}",
@@ -133,10 +113,10 @@ std::string_view column_name(bool air_entrained) {
 }
 
 double by_table(StrengthDemand demand, double age_d, const Tables& tables, Worksheet& worksheet) {
-    const auto points = column(tables.method.strength, demand.air_entrained);
+    const auto points = strength_column(tables.method.strength, demand.air_entrained);
     std::vector<double> strengths_mpa;
     std::vector<double> ratios;
-    for (const ColumnPoint& point : points) {
+    for (const StrengthPoint& point : points) {
         strengths_mpa.push_back(point.strength_mpa);
         ratios.push_back(point.w_cm);
     }
@@ -145,7 +125,7 @@ double by_table(StrengthDemand demand, double age_d, const Tables& tables, Works
     if (!position) {
         table_too_weak(points, demand);
     }
-    const ColumnPoint& upper = points[position->upper];
+    const StrengthPoint& upper = points[position->upper];
     Marks marks;
     if (position->between()) {
         marks.push_back(Mark::interpolated);
@@ -157,7 +137,7 @@ double by_table(StrengthDemand demand, double age_d, const Tables& tables, Works
     if (weaker) {
         text += "; below the table's lowest strength its lowest row is used";
     }
-    if (age_d > table_age_d) {
+    if (age_d > strength_table_age_d) {
         text += "; the 28-day table used for {age} is conservative";
     }
     const double w_cm = interpolate(ratios, *position);
@@ -182,7 +162,7 @@ double w_cm_by_strength(const Requirements& requirements, StrengthDemand demand,
     if (!requirements.strength_curve.empty()) {
         return by_curve(requirements.strength_curve, demand.average_mpa, worksheet);
     }
-    if (below(requirements.strength_age_d, table_age_d)) {
+    if (below(requirements.strength_age_d, strength_table_age_d)) {
         throw Unresolved{{"the strength is specified at {age}; the method's table holds for 28 d "
                           "and later",
                           {quantity("age", {requirements.strength_age_d, Measure::age})}},

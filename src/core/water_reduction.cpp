@@ -96,7 +96,29 @@ Reduction by_curve(const Dosage& dosage, const Tables& tables) {
     dose_above_curve(reducer);
 }
 
+Reduction reduction_of(const Dosage& dosage, const Tables& tables) {
+    return dosage.material.admixture.standard_minimum_reduction
+               ? by_standard(dosage.material, tables)
+               : by_curve(dosage, tables);
+}
+
 } // namespace
+
+double reduction_percent(const Dosage& dosage, const Tables& tables) {
+    const Argument name = word("name", dosage.material.name);
+    if (!dosage.dose) {
+        throw Unresolved{{"{name} is dosed as needed: what it saves depends on the dose", {name}},
+                         {{"state the dose under 'mixture.admixtures'", {}}}};
+    }
+    const AdmixtureFigures& figures = dosage.material.admixture;
+    if (figures.water_reduction.empty() && !figures.standard_minimum_reduction) {
+        throw Unresolved{{"{name} states no 'water_reduction'", {name}},
+                         {{"add the supplier's water reduction by dose, or 'water_reduction: "
+                           "standard minimum'",
+                           {}}}};
+    }
+    return reduction_of(dosage, tables).percent;
+}
 
 double water_reduction_percent(const Mix& mix, const Tables& tables, Worksheet& worksheet) {
     double remaining = 1;
@@ -107,9 +129,7 @@ double water_reduction_percent(const Mix& mix, const Tables& tables, Worksheet& 
         if (!reduces_water(reducer.kind) || !dosage.dose || works_for_flow) {
             continue;
         }
-        Reduction reduction = reducer.admixture.standard_minimum_reduction
-                                  ? by_standard(reducer, tables)
-                                  : by_curve(dosage, tables);
+        Reduction reduction = reduction_of(dosage, tables);
         remaining *= 1 - reduction.percent / 100;
         worksheet.steps.push_back({.quantity = "water_reduction",
                                    .value = reduction.percent,

@@ -83,6 +83,21 @@ std::optional<double> air_free_volume_m3(const Trial& trial, double volume_m3,
     return accept(as_found(trial, volume_m3, 0, tables), tables).totals.volume_m3;
 }
 
+/// Aggregates may take up more water than the batch brings: then nothing of it is concrete.
+void demand_water(const Trial& trial, const Tables& tables) {
+    double water_kg = charged_water_kg(trial.water, tables);
+    for (const BatchedMaterial& batched : trial.batched) {
+        water_kg += saturated(batched, tables).free_water_kg;
+    }
+    if (water_kg <= 0) {
+        throw Unresolved{{"no water is left to mix with: the aggregates take up all that was "
+                          "weighed",
+                          {}},
+                         {{"check the moistures and the absorptions", {}},
+                          {"enter all water that went into the mixer", {}}}};
+    }
+}
+
 double known_air_percent(const Yield& yield) {
     if (yield.measured_air_percent) {
         return *yield.measured_air_percent;
@@ -155,6 +170,7 @@ void record_paste(const Yield& yield, Worksheet& worksheet) {
 } // namespace
 
 Yield yield_of(const Trial& trial, const Proportions& designed, const Tables& tables) {
+    demand_water(trial, tables);
     Yield yield{};
     Worksheet& worksheet = yield.worksheet;
     yield.weighed_kg = weighed_kg(trial, tables);

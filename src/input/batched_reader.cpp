@@ -56,7 +56,9 @@ BatchedReader::BatchedReader(const FileContext& context, const core::AnyMix& mix
                              std::string mix_file)
     : context_(context)
     , mix_file_(std::move(mix_file))
-    , materials_(materials_of(mix)) {}
+    , materials_(materials_of(mix))
+    , meant_(refuse_strangers())
+    , moistures_are_told_(refuse_strange_moistures()) {}
 
 double BatchedReader::largest_size_mm() const {
     double largest_mm = 0;
@@ -66,27 +68,34 @@ double BatchedReader::largest_size_mm() const {
     return largest_mm;
 }
 
-void BatchedReader::refuse_strangers() const {
+/// Names that stand for nothing in the mix; returns what they were meant to be.
+std::set<std::string> BatchedReader::refuse_strangers() const {
     std::vector<std::string_view> known{water_name};
     for (const core::Material& material : materials_) {
         known.push_back(material.name);
     }
+    std::set<std::string> meant;
     for (const std::string& name : context_.document.names({"trial", "batched"})) {
         if (std::ranges::count(known, std::string_view{name}) > 0) {
             continue;
         }
         const auto near = text::closest(name, known);
+        if (near) {
+            meant.insert(std::string{*near});
+        }
         context_.refuse(*context_.document.find(batched(name))->key,
                         "trial.batched: '" + name + "' is no material of the mix in " + mix_file_,
                         near ? "did you mean '" + std::string{*near} + "'?"
                              : "the names are those of the mix file, and 'water'");
     }
+    return meant;
 }
 
-void BatchedReader::refuse_strange_moistures() const {
+/// Moistures of what is no aggregate of the mix; returns whether any fault of them has been told.
+bool BatchedReader::refuse_strange_moistures() const {
     const Reading* table = context_.document.find({"trial", "moisture"});
     if (!table) {
-        return;
+        return false;
     }
     std::vector<std::string_view> known;
     for (const core::Material& material : materials_) {
@@ -94,10 +103,12 @@ void BatchedReader::refuse_strange_moistures() const {
             known.push_back(material.name);
         }
     }
+    bool told = !table->sound;
     for (const Pair& pair : table->pairs) {
         if (std::ranges::count(known, std::string_view{pair.key.text}) > 0) {
             continue;
         }
+        told = true;
         const auto near = text::closest(pair.key.text, known);
         context_.refuse(*pair.key.node,
                         "trial.moisture: '" + pair.key.text + "' is no aggregate of the mix in " +
@@ -105,13 +116,12 @@ void BatchedReader::refuse_strange_moistures() const {
                         near ? "did you mean '" + std::string{*near} + "'?"
                              : "the names are those of the mix file");
     }
+    return told;
 }
 
 void BatchedReader::demand_moisture(const core::Material& aggregate) const {
     const Reading* here = context_.document.find(batched(aggregate.name));
-    const Reading* moistures = context_.document.find({"trial", "moisture"});
-    const bool told = moistures && !moistures->sound;
-    if (!aggregate.aggregate.moisture_percent && here && !told) {
+    if (!aggregate.aggregate.moisture_percent && here && !moistures_are_told_) {
         context_.refuse(
             *here->key,
             aggregate.name + " has no moisture, neither under 'trial.moisture' nor in " +
@@ -120,15 +130,19 @@ void BatchedReader::demand_moisture(const core::Material& aggregate) const {
     }
 }
 
+void BatchedReader::demand_amount(const std::string& name, const std::string& why,
+                                  const std::string& advice) const {
+    if (!context_.has(batched(name)) && !meant_.contains(name)) {
+        context_.missing({"trial", "batched"}, name, why, advice);
+    }
+}
+
 std::optional<core::BatchedMaterial>
 BatchedReader::read_material(const core::Material& material) const {
     const Path path = batched(material.name);
-    if (!context_.has(path)) {
-        context_.missing({"trial", "batched"}, material.name, "every material of the mix is listed",
-                         "add what was weighed, '" + material.name +
-                             ": 0 lb' where it was left out on purpose");
-        return std::nullopt;
-    }
+    demand_amount(material.name, "every material of the mix is listed",
+                  "add what was weighed, '" + material.name +
+                      ": 0 lb' where it was left out on purpose");
     const Parsed* amount = context_.document.value(path);
     if (!amount) {
         return std::nullopt;
@@ -161,13 +175,9 @@ void BatchedReader::read(core::Trial& trial) const {
     if (!context_.holds_keys({"trial", "batched"})) {
         return;
     }
-    refuse_strangers();
-    refuse_strange_moistures();
     demand_one_system();
-    if (!context_.has(batched(water_name))) {
-        context_.missing({"trial", "batched"}, water_name, "it is the water added at the mixer",
-                         "add for example 'water: 8.92 lb'");
-    }
+    demand_amount(water_name, "it is the water added at the mixer",
+                  "add for example 'water: 8.92 lb'");
     if (const Parsed* water = context_.document.value(batched(water_name))) {
         trial.water = charged(*water);
     }

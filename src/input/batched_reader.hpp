@@ -4,6 +4,7 @@
 
 #include "file_context.hpp"
 
+#include <set>
 #include <string>
 #include <vector>
 
@@ -21,14 +22,18 @@ public:
 
 private:
     std::optional<core::BatchedMaterial> read_material(const core::Material& material) const;
-    void refuse_strangers() const;
-    void refuse_strange_moistures() const;
+    void demand_amount(const std::string& name, const std::string& why,
+                       const std::string& advice) const;
+    std::set<std::string> refuse_strangers() const;
+    bool refuse_strange_moistures() const;
     void demand_moisture(const core::Material& aggregate) const;
     void demand_one_system() const;
 
     const FileContext& context_;
     std::string mix_file_;
     std::vector<core::Material> materials_; ///< of the mix
+    std::set<std::string> meant_;           ///< names that a misspelt one was meant to be
+    bool moistures_are_told_;               ///< whether a fault of the moistures has been told
 };
 
 } // namespace boardmark::input

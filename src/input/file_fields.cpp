@@ -114,6 +114,12 @@ constexpr Field fields[] = {
      .example = "air: exposure",
      .default_text = "exposure",
      .meaning = "air asked for: by the exposure class, none, or a percentage"},
+    {.path = "requirements.air_loss",
+     .value = percentage({.low = 0, .high = 5}, 0.1),
+     .example = "air_loss: 1 %",
+     .default_text = "0 %",
+     .meaning = "points of air lost between mixer and placing, by haul, pump, reducer; the batch "
+                "gets them on top"},
     {.path = "requirements.section",
      .shape = Shape::section,
      .example = "section: {thickness: 10 in, clear_bar_spacing: 5 in, clear_cover: 2 in}",

@@ -51,6 +51,20 @@ void demand_version(const Node& root, Diagnostics& diagnostics) {
     }
 }
 
+/// A key that only one kind of file has, and what reads that kind.
+struct TellingKey {
+    std::string_view key;
+    FileKind kind;
+    std::string_view name;
+    std::string_view commands;
+};
+constexpr std::string_view mix_commands = "use 'boardmark proportion', 'check' or 'batch'";
+constexpr TellingKey telling_keys[] = {
+    {"trial", FileKind::trial, "a trial file", "use 'boardmark yield'"},
+    {"mixture", FileKind::mix, "a mix file", mix_commands},
+    {"proportions", FileKind::mix, "a mix file", mix_commands},
+};
+
 /// A name that leaves the folder of the file it stands in.
 bool leaves_folder(const std::string& name) {
     const std::filesystem::path path{name};
@@ -86,6 +100,19 @@ std::optional<Node> read_tree(const SourceText& source, Diagnostics& diagnostics
     }
     demand_version(*root, diagnostics);
     return root;
+}
+
+bool refuse_other_kind(const Node& root, FileKind expected, Diagnostics& diagnostics) {
+    const auto found = std::ranges::find_if(
+        telling_keys, [&](const TellingKey& telling) { return root.find(telling.key); });
+    if (found == std::end(telling_keys) || found->kind == expected) {
+        return false;
+    }
+    refuse(root.find(found->key)->key,
+           "this is " + std::string{found->name} + "; '" + std::string{found->key} +
+               "' has no place in another kind of file",
+           std::string{found->commands}, diagnostics);
+    return true;
 }
 
 std::string shown_beside(const std::string& file, const std::string& name) {

@@ -30,6 +30,13 @@ private:
 /// text cannot be read at all.
 std::optional<Node> read_tree(const SourceText& source, Diagnostics& diagnostics);
 
+/// What a file holds, as its keys say.
+enum class FileKind { mix, trial };
+
+/// Whether the keys of a file are those of another kind than expected; then one diagnostic says
+/// which command reads it.
+bool refuse_other_kind(const Node& root, FileKind expected, Diagnostics& diagnostics);
+
 /// The file that a value names, loaded. Nothing where it may not be named or cannot be read; then a
 /// diagnostic at the value tells why. `key` is the value's key in the words of the message.
 const SourceText* fetch(const Node& asked, const std::string& key, const std::string& name,

@@ -59,6 +59,16 @@ struct MaterialReader {
         }
     }
 
+    void read_price() {
+        if (const Parsed* price = context.document.value(path("price"))) {
+            material.price = core::Price{.currency = price->currency,
+                                         .amount = price->number,
+                                         .basis = price->dimension == units::Dimension::mass
+                                                      ? core::PriceBasis::mass
+                                                      : core::PriceBasis::volume};
+        }
+    }
+
     void read_binder() {
         material.binder.c3a_percent = number("c3a");
         const Reading* contains = reading("contains");
@@ -210,6 +220,8 @@ std::optional<Material> read_material(const MixContext& context, const std::stri
     reader.material.standard = context.document.text(reader.path("standard")).value_or("");
     reader.material.relative_density = reader.number("relative_density");
     reader.material.chloride_percent = reader.number("chloride");
+    reader.material.carbon_kg_kg = reader.number("carbon");
+    reader.read_price();
     reader.refuse_keys_of_other_kinds();
     switch (role_of(kind->kind)) {
     case Role::binder:

@@ -167,7 +167,13 @@ std::optional<Parsed> read_price(const Attempt& attempt) {
     if (!by_mass_or_volume || !is_currency(written.substr(currency, slash - currency))) {
         return attempt.refuse(fmt::format("'{}' is not a price by mass or volume", written), "");
     }
-    return attempt.finish(attempt.start(), number, nullptr);
+    auto price = attempt.finish(attempt.start(), number, nullptr);
+    if (price) {
+        price->currency = written.substr(currency, slash - currency);
+        price->dimension = unit->dimension;
+        price->number /= unit->factor;
+    }
+    return price;
 }
 
 } // namespace boardmark::input

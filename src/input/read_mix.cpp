@@ -137,7 +137,7 @@ Content content_of(const MixContext& context) {
         }
         return Content::neither;
     }
-    if (context.options.purpose == Purpose::proportion) {
+    if (context.options.purpose == Purpose::proportion || context.options.to_be_selected) {
         context.refuse(*proportions->key,
                        "'proportions' are submitted amounts; there is nothing to proportion",
                        "use 'boardmark check'");
@@ -194,7 +194,7 @@ MixReading read_mix(std::string text, std::string file, const ReadOptions& optio
     Files files;
     const SourceText& source = files.add(std::move(file), std::move(text));
     auto root = read_tree(source, diagnostics);
-    if (!root) {
+    if (!root || refuse_other_kind(*root, FileKind::mix, diagnostics)) {
         return reading;
     }
     const bool had_materials = root->find("materials") != nullptr;

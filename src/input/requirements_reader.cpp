@@ -189,6 +189,7 @@ void read_slump(const MixContext& context, core::Requirements& requirements) {
 }
 
 void read_air(const MixContext& context, core::Requirements& requirements) {
+    requirements.air_loss_percent = context.document.number(key("air_loss")).value_or(0);
     const Parsed* air = context.document.value(key("air"));
     if (!air) {
         return;
@@ -198,6 +199,12 @@ void read_air(const MixContext& context, core::Requirements& requirements) {
             air->text == "none" ? core::AirBasis::none : core::AirBasis::exposure;
     } else {
         requirements.air = {core::AirBasis::stated, air->number};
+    }
+    if (requirements.air.basis == core::AirBasis::none && requirements.air_loss_percent > 0) {
+        context.refuse(*context.document.value(key("air_loss"))->node,
+                       "requirements.air_loss stands with 'air: none': no entrained air, none to "
+                       "lose",
+                       "take out one of the two");
     }
 }
 

@@ -90,7 +90,7 @@ TrialReading read_trial(std::string text, std::string file, const TrialOptions& 
     Files files;
     const SourceText& source = files.add(std::move(file), std::move(text));
     const auto root = read_tree(source, diagnostics);
-    if (!root) {
+    if (!root || refuse_other_kind(*root, FileKind::trial, diagnostics)) {
         return reading;
     }
     const Document document{*root, trial_fields(), diagnostics};

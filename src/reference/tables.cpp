@@ -51,7 +51,24 @@ core::PracticeTables practice_tables(UnitSystem system) {
         .lowest_sand_share_percent = figure(practice, "lowest_sand_share", system),
         .highest_sand_share_percent = figure(practice, "highest_sand_share", system),
         .drinking_water_chloride_percent = figure(practice, "drinking_water_chloride", system),
+        .slump_measures_to_mm = figure(practice, "slump_measures_to", system),
+        .spare_strength_percent = figure(practice, "spare_strength", system),
         .formula_slump_mm = figure(practice, "formula_slump", system)};
+}
+
+core::HeatTables heat_tables(UnitSystem system) {
+    const EmbeddedTable& printed = table("heat-factor");
+    const EmbeddedTable& slag = table("heat-factor-slag");
+    core::HeatTables heat{.rise_k_of_100_kg_m3 = figure(table("practice"), "heat_rise", system),
+                          .factor = {},
+                          .slag = {}};
+    for (const EmbeddedRow& line : printed.rows) {
+        heat.factor[std::string{line.name}] = cell(printed, line, "factor");
+    }
+    for (const EmbeddedRow& line : slag.rows) {
+        heat.slag.push_back({line.from_us, cell(slag, line, "factor")});
+    }
+    return heat;
 }
 
 } // namespace
@@ -63,7 +80,8 @@ core::Tables tables(UnitSystem system) {
             .code = code_tables(system),
             .practice = practice_tables(system),
             .trial = trial_tables(system),
-            .strength = strength_tables(system)};
+            .strength = strength_tables(system),
+            .heat = heat_tables(system)};
 }
 
 std::vector<ExplainedClass> exposure_classes() {

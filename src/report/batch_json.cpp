@@ -1,16 +1,45 @@
 #include <boardmark/report/batch_report.hpp>
 
-#include "json_parts.hpp"
+#include "batch_parts.hpp"
+#include "names.hpp"
+#include "site_water_text.hpp"
 
 namespace boardmark::report {
+namespace {
+
+Json json_of(const core::SiteWater& water) {
+    return {{"at_mixer_kg", water.at_mixer.kg},
+            {"held_back_kg", water.held_back.kg},
+            {"may_be_added_kg", water.may_be_added.kg},
+            {"may_be_added_kg_m3", water.may_be_added_kg_m3},
+            {"w_cm_then", water.w_cm_then},
+            {"w_cm_limit", water.w_cm_limit},
+            {"limited_by", name_of(water.limited_by)},
+            {"slump_gain_mm", number_or_null(water.slump_gain_mm)},
+            {"advice", report::json_of(water.advice)}};
+}
+
+Json json_of(const SackResult& sacks) {
+    const core::SackStudy& study = sacks.study;
+    Json rounded = report::json_of(study.rounded);
+    rounded["checks_failed"] = failed_ids(sacks.rounded_checks);
+    return {{"material", study.main.material},
+            {"sack_kg", study.main.kg},
+            {"exact_sacks", study.exact_sacks},
+            {"rounded_as_ordered", std::move(rounded)},
+            {"volume_below_m3", number_or_null(study.volume_below_m3)}};
+}
+
+} // namespace
 
 std::string json(const BatchResult& result) {
     Json object = json_heading("batch", result.title);
-    object["volume_m3"] = result.batch.volume_m3;
-    object["ingredients"] = json_of(result.batch.items);
-    object["free_water_kg"] = result.batch.free_water_kg;
-    object["w_cm"] = result.batch.w_cm;
-    object["mass_kg"] = result.batch.mass_kg;
+    object.update(json_of(result.batch));
+    object["ordered_m3"] = result.ordered_m3;
+    object["charges"] = result.charging.count;
+    object["per_charge"] = json_of(result.each);
+    object["sacks"] = result.sacks ? json_of(*result.sacks) : Json(nullptr);
+    object["site_water"] = result.site_water ? json_of(*result.site_water) : Json(nullptr);
     object["checks"] = json_of(result.checks);
     object["steps"] = json_of(result.proportions.worksheet.steps);
     object["cautions"] = json_of(result.batch.cautions);

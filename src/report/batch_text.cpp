@@ -5,6 +5,8 @@
 #include "grid.hpp"
 #include "names.hpp"
 #include "quantity_format.hpp"
+#include "sack_text.hpp"
+#include "site_water_text.hpp"
 #include "text_parts.hpp"
 #include "wrap.hpp"
 
@@ -19,15 +21,33 @@ namespace {
 using core::Measure;
 using core::UnitSystem;
 
+/// What one of the equal parts of an order is called.
+std::string charges_name(const core::Charging& charging) {
+    return charging.size && charging.size->vessel == core::Vessel::truck ? "loads" : "charges";
+}
+
 std::string heading(const BatchResult& result, const TextStyle& style) {
     const auto volume = [&](double m3) { return shown({m3, Measure::volume}, style.system); };
-    std::string text = wrapped(text::printable(result.title), {});
-    text += "Batch ticket for " + volume(result.batch.volume_m3);
-    if (result.allowance_percent > 0) {
-        text += " (" + volume(result.net_volume_m3) + " and " + fixed(result.allowance_percent, 1) +
-                " % more)";
+    const int count = result.charging.count;
+    std::string ticket = "Batch ticket for " + volume(result.batch.volume_m3);
+    std::string ordered;
+    if (result.sacks) {
+        ordered = "whole sacks for " + volume(result.ordered_m3);
     }
-    return text + ", at today's moistures\n\n" + verdict_line(result.checks, style);
+    if (result.allowance_percent > 0) {
+        ordered += (ordered.empty() ? "" : ": ") + volume(result.net_volume_m3) + " and " +
+                   fixed(result.allowance_percent, 1) + " % more";
+    }
+    if (!ordered.empty()) {
+        ticket += " (" + ordered + ")";
+    }
+    if (count > 1) {
+        ticket += fmt::format(", in {} equal {} of {}", count, charges_name(result.charging),
+                              volume(result.each.volume_m3));
+    }
+    return wrapped(text::printable(result.title), {}) +
+           wrapped(ticket + ", at today's moistures", {}) + "\n" +
+           verdict_line(result.checks, style);
 }
 
 std::string moisture_text(const core::BatchItem& item, UnitSystem system) {
@@ -38,10 +58,19 @@ std::string moisture_text(const core::BatchItem& item, UnitSystem system) {
            shown({std::abs(free_kg), Measure::mass}, system) + " of water";
 }
 
-std::string note(const core::BatchItem& item, UnitSystem system) {
+std::string water_note(const BatchResult& result, UnitSystem system) {
+    const double held_back_kg = result.site_water ? result.site_water->held_back.kg : 0;
+    return held_back_kg > 0
+               ? "of it " + shown({held_back_kg, Measure::mass}, system) + " held back for the site"
+               : "added at the mixer";
+}
+
+std::string note(const core::BatchItem& item, const BatchResult& result, UnitSystem system) {
     switch (item.role) {
     case core::Role::water:
-        return "added at the mixer";
+        return water_note(result, system);
+    case core::Role::binder:
+        return item.sacks ? sacks_text(*item.sacks) : "";
     case core::Role::coarse:
     case core::Role::fine:
         return moisture_text(item, system);
@@ -56,50 +85,95 @@ std::string measured(const core::BatchItem& item, UnitSystem system) {
     if (!item.litres || item.by_trial) {
         return "";
     }
-    const double m3 = *item.litres / 1000;
-    const auto in_unit = [&](std::string_view unit, int decimals) {
-        return fixed(units::unit(unit).from_inside(m3), decimals) + " " + std::string{unit};
-    };
-    if (system == UnitSystem::us) {
-        return item.role == core::Role::water ? in_unit("gal", 2) : in_unit("fl oz", 2);
+    if (item.role == core::Role::water) {
+        return water_measure(*item.litres, system);
     }
-    return item.role == core::Role::water ? in_unit("L", 2) : in_unit("mL", 0);
+    const double m3 = *item.litres / 1000;
+    const std::string_view unit = system == UnitSystem::us ? "fl oz" : "mL";
+    return fixed(units::unit(unit).from_inside(m3), system == UnitSystem::us ? 2 : 0) + " " +
+           std::string{unit};
+}
+
+std::string weighed(const core::BatchItem& item, UnitSystem system) {
+    return item.by_trial ? "" : shown({item.kg, Measure::mass}, system);
+}
+
+/// The items to weigh; where there are several charges, those of one charge and the whole beside.
+std::string text_of_items(const BatchResult& result, UnitSystem system) {
+    const bool several = result.charging.count > 1;
+    Grid grid = several ? Grid{{Align::left, Align::right, Align::right, Align::right, Align::left}}
+                        : Grid{{Align::left, Align::right, Align::right, Align::left}};
+    const auto add = [&](std::vector<std::string> cells, std::string in_all, std::string note) {
+        if (several) {
+            cells.push_back(std::move(in_all));
+        }
+        cells.push_back(std::move(note));
+        grid.add(std::move(cells));
+    };
+    add({"", "weigh", "or measure"}, fmt::format("all {}", result.charging.count), "");
+    for (std::size_t i = 0; i < result.each.items.size(); ++i) {
+        const core::BatchItem& item = result.each.items[i];
+        add({column_name(item.name), weighed(item, system), measured(item, system)},
+            weighed(result.batch.items[i], system), note(item, result, system));
+    }
+    add({"total", shown({result.each.mass_kg, Measure::mass}, system), ""},
+        shown({result.batch.mass_kg, Measure::mass}, system), "");
+    return grid.text();
+}
+
+/// What the rounded weights fill, where that is not what was asked for.
+void add_yield(const core::Batch& batch, UnitSystem system, Grid& facts) {
+    const auto relative = batch.relative_yield();
+    constexpr double as_good_as_one = 1e-6;
+    if (relative && std::abs(*relative - 1) > as_good_as_one) {
+        facts.add({"yield", shown({*batch.yield_m3, Measure::volume}, system) +
+                                " by these weights, " + fixed(100 * *relative, 2) +
+                                " % of what the ticket is for"});
+    }
+}
+
+std::string text_of_facts(const BatchResult& result, UnitSystem system) {
+    const core::Batch& batch = result.each;
+    Grid facts{{Align::left, Align::left}};
+    const bool any_by_trial = std::ranges::any_of(batch.items, &core::BatchItem::by_trial);
+    facts.add({"w/cm", shown({batch.w_cm, Measure::w_cm}, system) +
+                           ", of these weights, all free water and the admixtures' liquid counted" +
+                           (any_by_trial ? " but for what is dosed by trial" : "")});
+    add_yield(batch, system, facts);
+    const std::string free_water = shown({std::abs(batch.free_water_kg), Measure::mass}, system);
+    facts.add({"aggregates",
+               batch.free_water_kg >= 0
+                   ? "carry " + free_water + " of free water, already taken out of the water above"
+                   : "take up " + free_water + " of water, already added above"});
+    facts.add({"slump", slump_text(result.requirements, system)});
+    facts.add({"air", shown({result.proportions.selection.air_percent, Measure::percent}, system) +
+                          " in this batch; asked " + air_text(result.requirements, system)});
+    return facts.text();
+}
+
+/// The name of a section, with what it counts where there are several charges.
+std::string charge_section(const std::string& name, const BatchResult& result) {
+    return section(result.charging.count > 1
+                       ? fmt::format("{}, each of {} {}", name, result.charging.count,
+                                     charges_name(result.charging))
+                       : name);
 }
 
 } // namespace
 
 std::string text(const BatchResult& result, const TextStyle& style) {
-    const core::Batch& batch = result.batch;
-    Grid items{{Align::left, Align::right, Align::right, Align::left}};
-    items.add({"", "weigh", "or measure", ""});
-    for (const core::BatchItem& item : batch.items) {
-        items.add({column_name(item.name),
-                   item.by_trial ? "" : shown({item.kg, Measure::mass}, style.system),
-                   measured(item, style.system), note(item, style.system)});
-    }
-    items.add({"total", shown({batch.mass_kg, Measure::mass}, style.system), "", ""});
-
-    Grid facts{{Align::left, Align::left}};
-    const bool any_by_trial = std::ranges::any_of(batch.items, &core::BatchItem::by_trial);
-    facts.add({"w/cm", shown({batch.w_cm, Measure::w_cm}, style.system) +
-                           ", of these weights, all free water and the admixtures' liquid counted" +
-                           (any_by_trial ? " but for what is dosed by trial" : "")});
-    const std::string free_water =
-        shown({std::abs(batch.free_water_kg), Measure::mass}, style.system);
-    facts.add({"aggregates",
-               batch.free_water_kg >= 0
-                   ? "carry " + free_water + " of free water, already taken out of the water above"
-                   : "take up " + free_water + " of water, already added above"});
-    facts.add({"slump", slump_text(result.requirements, style.system)});
-    facts.add(
-        {"air", shown({result.proportions.selection.air_percent, Measure::percent}, style.system) +
-                    " in this batch; asked " + air_text(result.requirements, style.system)});
-
     std::string page = heading(result, style);
-    page += section("WEIGH") + items.text();
-    page += section("THIS BATCH") + facts.text();
-    if (!batch.cautions.empty()) {
-        page += section("AT THE MIXER") + text_of_cautions(batch.cautions, style);
+    page += charge_section("WEIGH", result) + text_of_items(result, style.system);
+    page += charge_section("THIS BATCH", result) + text_of_facts(result, style.system);
+    if (result.sacks) {
+        page += charge_section("WHOLE SACKS", result) + text_of_sacks(result, style);
+    }
+    if (result.site_water) {
+        page +=
+            charge_section("WATER ON SITE", result) + text_of_site_water(*result.site_water, style);
+    }
+    if (!result.each.cautions.empty()) {
+        page += section("AT THE MIXER") + text_of_cautions(result.each.cautions, style);
     }
     page += section("CHECKS") + text_of_checks(result.checks, style);
     page += section("CAUTIONS") + text_of_cautions(result.proportions.worksheet.cautions, style);

@@ -33,15 +33,27 @@ std::string csv(const BatchResult& result, UnitSystem system) {
     const bool us = system == UnitSystem::us;
     const std::string_view mass = us ? "lb" : "kg";
     const std::string_view volume = us ? "fl oz" : "L";
-    std::string text =
-        csv_row({"name", "role", fmt::format("weigh ({})", mass),
-                 fmt::format("or measure ({})", volume), "dosed by trial", "remark"});
+    const int charges = result.charging.count;
+    std::string text = csv_row({"name", "role", fmt::format("weigh ({})", mass),
+                                fmt::format("or measure ({})", volume), "dosed by trial", "remark",
+                                "charges", fmt::format("weigh for each charge ({})", mass)});
     const std::string told = csv_cell(remark(result.proportions, result.checks));
-    for (const core::BatchItem& item : result.batch.items) {
-        const auto m3 = item.litres ? std::optional{*item.litres / 1000} : std::nullopt;
-        text += csv_row({csv_cell(item.name), std::string{core::name_of(item.role)},
-                         csv_cell_in(item.kg, mass), csv_cell_in(m3, volume),
-                         item.by_trial ? "yes" : "no", told});
+    const auto add = [&](const std::string& name, const core::BatchItem& item, double each_kg,
+                         std::optional<double> each_litres) {
+        const auto m3 = each_litres ? std::optional{charges * *each_litres / 1000} : std::nullopt;
+        text += csv_row({csv_cell(name), std::string{core::name_of(item.role)},
+                         csv_cell_in(charges * each_kg, mass), csv_cell_in(m3, volume),
+                         item.by_trial ? "yes" : "no", told, std::to_string(charges),
+                         csv_cell_in(each_kg, mass)});
+    };
+    for (const core::BatchItem& item : result.each.items) {
+        if (item.role == core::Role::water && result.site_water) {
+            const core::SiteWater& water = *result.site_water;
+            add(item.name, item, water.at_mixer.kg, water.at_mixer.litres);
+            add(item.name + " held back", item, water.held_back.kg, water.held_back.litres);
+        } else {
+            add(item.name, item, item.kg, item.litres);
+        }
     }
     return text;
 }

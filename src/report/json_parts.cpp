@@ -52,6 +52,9 @@ Json json_of(const core::BatchItem& item) {
     if (item.by_trial) {
         row["by_trial"] = true;
     }
+    if (item.sacks) {
+        row["sacks"] = *item.sacks;
+    }
     return row;
 }
 
@@ -110,6 +113,7 @@ Json json_of(const core::Selection& selection) {
             {"slump_mm", selection.slump_mm},
             {"nominal_max_size_mm", selection.nominal_max_size_mm},
             {"air_percent", selection.air_percent},
+            {"air_at_placing_percent", selection.air_at_placing_percent},
             {"w_cm", selection.w_cm},
             {"w_cm_by_strength", number_or_null(selection.w_cm_by_strength)},
             {"w_cm_by_exposure", number_or_null(selection.w_cm_by_exposure)},

@@ -82,6 +82,16 @@ core::Marks marks_of(const core::Check& check) {
     return core::with_confidence({}, check.source);
 }
 
+std::vector<std::string> failed_ids(const std::vector<core::Check>& checks) {
+    std::vector<std::string> ids;
+    for (const core::Check& check : checks) {
+        if (check.verdict == core::Verdict::fails) {
+            ids.push_back(check.id);
+        }
+    }
+    return ids;
+}
+
 std::string column_name(const std::string& name) {
     const std::string harmless = text::printable(name);
     if (text::display_width(harmless) <= widest_name) {

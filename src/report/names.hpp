@@ -19,6 +19,9 @@ std::string name_of(core::Governor governor);
 /// The marks of a check: a figure of its limit that was not read again.
 core::Marks marks_of(const core::Check& check);
 
+/// The ids of the requirements that are not met.
+std::vector<std::string> failed_ids(const std::vector<core::Check>& checks);
+
 /// A material's name for a column of a text report: harmless on a terminal and not too wide.
 std::string column_name(const std::string& name);
 

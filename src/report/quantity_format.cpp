@@ -123,15 +123,25 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
     case Measure::age:
         return age(value);
     case Measure::volume:
-        return in_style({"ft3", 0.01, 2}, {"m3", 0.001, 3});
+        return us && value >= units::unit("yd3").factor
+                   ? stepped(value, {"yd3", 0.01, 2}, finer)
+                   : in_style({"ft3", 0.01, 2}, {"m3", 0.001, 3});
     case Measure::mass:
         return mass(value, us ? "lb" : "kg");
     case Measure::temperature:
         return in_style({"degF", 1, 0}, {"degC", 0.5, 1});
+    case Measure::temperature_difference:
+        return us ? fixed(1.8 * value, 0) + " degF" : fixed(value, 0) + " K";
     case Measure::dose:
         return dose(value, us ? "fl oz/cwt" : "mL/100 kg");
     }
     return "";
+}
+
+std::string water_measure(double litres, UnitSystem system) {
+    return system == UnitSystem::us
+               ? fixed(units::unit("gal").from_inside(litres / 1000), 2) + " gal"
+               : fixed(litres, 2) + " L";
 }
 
 std::string si_unit(Measure measure) {
@@ -165,6 +175,8 @@ std::string si_unit(Measure measure) {
         return "kg";
     case Measure::temperature:
         return "degC";
+    case Measure::temperature_difference:
+        return "K";
     case Measure::dose:
         return "mL/100 kg";
     }

@@ -11,6 +11,9 @@ namespace boardmark::report {
 /// `finer` asks for that many digits more than the trade writes.
 std::string shown(core::Quantity quantity, core::UnitSystem system, int finer = 0);
 
+/// Water as it is measured out: "2.19 gal", "8.29 L".
+std::string water_measure(double litres, core::UnitSystem system);
+
 /// The SI unit of a measure, as JSON names it: "kg/m3", "MPa", "1" for plain numbers.
 std::string si_unit(core::Measure measure);
 

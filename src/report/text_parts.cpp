@@ -70,6 +70,19 @@ std::string confidence_text(core::Confidence confidence) {
     return "";
 }
 
+std::string air_asked(const core::Requirements& requirements, core::UnitSystem system) {
+    switch (requirements.air.basis) {
+    case core::AirBasis::exposure:
+        return requirements.exposure.empty() ? "by exposure class, none is stated"
+                                             : "by exposure class";
+    case core::AirBasis::none:
+        return "none entrained";
+    case core::AirBasis::stated:
+        return shown({requirements.air.percent, core::Measure::percent}, system);
+    }
+    return "";
+}
+
 } // namespace
 
 std::string section(const std::string& name) {
@@ -138,16 +151,12 @@ std::string text_of_cautions(const std::vector<core::Phrase>& cautions, const Te
 }
 
 std::string air_text(const core::Requirements& requirements, core::UnitSystem system) {
-    switch (requirements.air.basis) {
-    case core::AirBasis::exposure:
-        return requirements.exposure.empty() ? "by exposure class, none is stated"
-                                             : "by exposure class";
-    case core::AirBasis::none:
-        return "none entrained";
-    case core::AirBasis::stated:
-        return shown({requirements.air.percent, core::Measure::percent}, system);
-    }
-    return "";
+    const std::string asked = air_asked(requirements, system);
+    return requirements.air_loss_percent > 0
+               ? asked + " at placing; " +
+                     shown({requirements.air_loss_percent, core::Measure::percent}, system) +
+                     " is lost between mixer and placing"
+               : asked;
 }
 
 std::string slump_text(const core::Requirements& requirements, core::UnitSystem system) {

@@ -115,8 +115,10 @@ std::string change_text(const SheetRow& row, UnitSystem system) {
     const auto by_volume = row.next_m3 && row.weighed_m3
                                ? std::optional{std::abs(*row.next_m3 - *row.weighed_m3)}
                                : std::nullopt;
+    constexpr double worth_telling = 0.001; // of the amount: less is the scale's noise
     std::string amount = amount_text(std::abs(by_mass), by_volume, system);
-    const bool nothing = amount.find_first_of("123456789") == std::string::npos;
+    const bool nothing = amount.find_first_of("123456789") == std::string::npos ||
+                         std::abs(by_mass) < worth_telling * row.weighed_kg;
     return nothing ? "as before" : (by_mass > 0 ? "+" : "-") + amount;
 }
 
@@ -147,7 +149,7 @@ std::string lever_text(const core::NextTrial& next) {
     return next.lever == core::Lever::water
                ? "The lever is the water; cementitious material follows it at the w/cm of the mix."
                : "The lever is the dose of " + text::printable(next.dose->reducer) +
-                     "; the water stays.";
+                     ", not the water.";
 }
 
 std::string text_of_next(const YieldResult& result, const TextStyle& style) {

@@ -49,6 +49,7 @@ TEST_CASE("what holds where a requirement is left out") {
     CHECK_FALSE(requirements.slump_before_reducer_mm);
     CHECK_FALSE(requirements.slump_window);
     CHECK(requirements.air.basis == AirBasis::exposure);
+    CHECK(requirements.air_loss_percent == 0);
     CHECK_FALSE(requirements.section.thickness_mm);
     CHECK_FALSE(requirements.section.clear_bar_spacing_mm);
     CHECK_FALSE(requirements.section.clear_cover_mm);
@@ -80,6 +81,7 @@ TEST_CASE("every optional number arrives in SI in its own field") {
         {"slump_window: 3 in to 5 in",
          [](const Requirements& r) { return r.slump_window->high_mm; }, 5 * inch},
         {"air: 5.5 %", [](const Requirements& r) { return r.air.percent; }, 5.5},
+        {"air_loss: 1.5 %", [](const Requirements& r) { return r.air_loss_percent; }, 1.5},
         {"section: {thickness: 10 in}",
          [](const Requirements& r) { return *r.section.thickness_mm; }, 10 * inch},
         {"section: {clear_bar_spacing: 5 in}",

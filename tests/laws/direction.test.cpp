@@ -25,6 +25,26 @@ core::Mix without_selections() {
 
 } // namespace
 
+TEST_CASE("more air lost on the way fills the batch with air and takes the place of sand") {
+    holds([] {
+        core::Mix mix = without_selections();
+        mix.requirements.exposure = {one_of<std::string>({"F1", "F2", "F3"}, "class")};
+        mix.requirements.air = {};
+        const auto [low, high] = two_of(0, 5, "air lost");
+        mix.requirements.air_loss_percent = low;
+        const core::Proportions near = solved(mix);
+        mix.requirements.air_loss_percent = high;
+        const core::Proportions far = solved(mix);
+        demand_same(far.selection.air_percent - near.selection.air_percent, high - low, 1e-9,
+                    "air in the batch");
+        demand_same(far.selection.air_at_placing_percent, near.selection.air_at_placing_percent,
+                    1e-12, "air at placing");
+        demand_at_most(kg_m3_of(far, core::Role::fine), kg_m3_of(near, core::Role::fine), "sand");
+        demand_same(far.selection.water_kg_m3, near.selection.water_kg_m3, 1e-12, "water");
+        demand_same(far.selection.binder_kg_m3, near.selection.binder_kg_m3, 1e-12, "binder");
+    });
+}
+
 TEST_CASE("a higher ratio never needs more binder") {
     holds([] {
         core::Mix mix = without_selections();

@@ -45,16 +45,16 @@ TEST_CASE("entrapped air in percent") {
     INFO(size_in << " in, " << size_mm << " mm");
     for (const auto& air :
          {entrapped_air(UnitSystem::us, size_in), entrapped_air(UnitSystem::si, size_mm)}) {
-        CHECK_THAT(air.percent, WithinAbs(percent, exact));
+        CHECK_THAT(air.in_batch_percent, WithinAbs(percent, exact));
         CHECK_FALSE(air.entrained);
     }
 }
 
 TEST_CASE("entrapped air between and beyond the printed sizes") {
     // Cells of ACI 211.1-91 Table 6.3.3; the straight line is common practice, no source
-    CHECK_THAT(entrapped_air(UnitSystem::us, 0.625).percent, WithinAbs(2.25, exact));
-    CHECK_THAT(entrapped_air(UnitSystem::si, 20).percent, WithinAbs(2, exact));
-    CHECK_THAT(entrapped_air(UnitSystem::si, 40).percent, WithinAbs(1, exact));
+    CHECK_THAT(entrapped_air(UnitSystem::us, 0.625).in_batch_percent, WithinAbs(2.25, exact));
+    CHECK_THAT(entrapped_air(UnitSystem::si, 20).in_batch_percent, WithinAbs(2, exact));
+    CHECK_THAT(entrapped_air(UnitSystem::si, 40).in_batch_percent, WithinAbs(1, exact));
     CHECK_THROWS_AS(entrapped_air(UnitSystem::us, 0.25), core::Unresolved);
     CHECK_THROWS_AS(entrapped_air(UnitSystem::si, 165), core::Unresolved);
 }

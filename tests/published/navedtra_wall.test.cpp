@@ -2,6 +2,9 @@
 // "Example Using Absolute Volume Method", pp. 17-6 and 17-7, with its moisture correction (p. 17-9)
 // and the quantities of the job (NAVEDTRA 14071 p. 17-10). All read. US Navy, public domain.
 
+#include <boardmark/core/charges.hpp>
+#include <boardmark/core/sacks.hpp>
+
 #include "as_printed.hpp"
 
 #include <catch2/catch.hpp>
@@ -142,4 +145,20 @@ TEST_CASE("NAVEDTRA 14071 quantities for the whole job") {
     CHECK_THAT(weighed(batch, "stone", "short ton"), WithinAbs(60.8, 0.05));
     CHECK_THAT(weighed(batch, "sand", "lb"), WithinAbs(80790.7, 0.05));
     CHECK_THAT(weighed(batch, "sand", "short ton"), WithinAbs(40.4, 0.05));
+}
+
+TEST_CASE("NAVEDTRA 14070 and 14071 sacks of the retaining wall") {
+    // p. 17-6: 610 lb, 6.49 sacks of 94 lb to the cubic yard; p. 17-10: 455 sacks for 70.07 yd3
+    const Solved mix = solve(recap("0 %", "0 %"), input::Purpose::batch);
+    const core::Sack sack{"cement", inside(94, "lb")};
+    core::BatchOrder order{.volume_m3 = inside(1, "yd3")};
+    order.sacks = {sack};
+    const core::SackStudy study =
+        core::study_sacks(mix.proportions, order, mix.tables.water_density_kg_m3);
+    CHECK_THAT(study.exact_sacks, WithinAbs(6.49, 0.005));
+    order.volume_m3 =
+        core::charges_of_whole_sacks(inside(70.07, "yd3"), std::nullopt, mix.proportions, sack)
+            .each_m3;
+    const core::Batch batch = core::batch(mix.proportions, order, mix.tables.water_density_kg_m3);
+    CHECK_THAT(item(batch, "cement").sacks.value(), WithinAbs(455, exact));
 }

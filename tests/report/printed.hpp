@@ -162,8 +162,13 @@ private:
         return write(report::BatchResult{.title = title(),
                                          .requirements = core::requirements_of(mix_),
                                          .batch = batch,
+                                         .each = batch,
+                                         .charging = {.each_m3 = volume_m3},
                                          .net_volume_m3 = volume_m3,
                                          .allowance_percent = 0,
+                                         .ordered_m3 = volume_m3,
+                                         .sacks = std::nullopt,
+                                         .site_water = std::nullopt,
                                          .proportions = proportions_,
                                          .checks = checks_});
     }

@@ -67,7 +67,9 @@ TEST_CASE("each measure as its trade writes it") {
         Row{730.5, Measure::age, "24 months", "24 months"},
         // volumes: 1 ft3 = 0.028316846592 m3
         Row{0.056633693184, Measure::volume, "2.00 ft3", "0.057 m3"},
-        Row{0.764554857984, Measure::volume, "27.00 ft3", "0.765 m3"},
+        Row{0.76, Measure::volume, "26.84 ft3", "0.760 m3"},          // 26.839
+        Row{0.764554857984, Measure::volume, "1.00 yd3", "0.765 m3"}, // from 27 ft3 on
+        Row{2, Measure::volume, "2.62 yd3", "2.000 m3"},              // 2.6159
         // scales show more digits on small batches: 1 lb = 0.45359237 kg
         Row{5.397749203, Measure::mass, "11.90 lb", "5.40 kg"},
         Row{57.379434805, Measure::mass, "126.5 lb", "57.38 kg"},

@@ -46,7 +46,8 @@ std::vector<Check> assess(const Requirements& requirements, const Proportions& p
 
 struct Batch;
 
-/// The same for a batch as it will be weighed: with the ratio of its rounded weights.
+/// The same for a batch as it will be weighed: with the amounts and the ratio of its rounded
+/// weights.
 std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,
                           const Batch& batch, const Tables& tables);
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/kind.hpp>
+#include <boardmark/core/price.hpp>
 
 #include <optional>
 #include <string>
@@ -79,6 +80,8 @@ struct Material {
     std::optional<double> relative_density =
         {}; ///< to water; the basis is stated with the aggregate
     std::optional<double> chloride_percent = {}; ///< by mass of the material
+    std::optional<Price> price = {};
+    std::optional<double> carbon_kg_kg = {}; ///< CO2 equivalent by mass
     BinderFigures binder = {};
     AggregateFigures aggregate = {};
     AdmixtureFigures admixture = {};

@@ -21,7 +21,8 @@ struct Selection {
     double slump_mm;
     std::optional<double> slump_before_reducer_mm;
     double nominal_max_size_mm;
-    double air_percent;
+    double air_percent;            ///< in the batch: it fills the volume
+    double air_at_placing_percent; ///< what is left of it after haul, pump and reducer
     double w_cm;
     std::optional<double> w_cm_by_strength;
     std::optional<double> w_cm_by_exposure;

@@ -20,11 +20,12 @@ enum class Measure {
     bulk_volume,     ///< dry-rodded volume of coarse aggregate per volume of concrete
     absolute_volume, ///< m3 per m3 of concrete
     count,
-    age,         ///< d
-    volume,      ///< m3
-    mass,        ///< kg
-    temperature, ///< degC
-    dose,        ///< mL of product per 100 kg of cementitious material
+    age,                    ///< d
+    volume,                 ///< m3
+    mass,                   ///< kg
+    temperature,            ///< degC
+    temperature_difference, ///< K
+    dose,                   ///< mL of product per 100 kg of cementitious material
 };
 
 /// A value in the unit that its measure states.

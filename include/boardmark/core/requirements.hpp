@@ -64,7 +64,8 @@ struct Requirements {
     double slump_mm; ///< at placing
     std::optional<double> slump_before_reducer_mm = {};
     std::optional<SlumpWindow> slump_window = {};
-    RequiredAir air = {};
+    RequiredAir air = {};        ///< at placing
+    double air_loss_percent = 0; ///< points of air lost between mixer and placing, 0–5
     Section section = {};
     std::optional<double> minimum_binder_kg_m3 = {};
     bool board_marked = false;

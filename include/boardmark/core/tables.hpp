@@ -192,7 +192,9 @@ struct PracticeTables {
     TypicalFigure lowest_sand_share_percent;
     TypicalFigure highest_sand_share_percent;
     TypicalFigure drinking_water_chloride_percent; ///< by mass of the water
-    TypicalFigure formula_slump_mm; ///< highest slump for which form-pressure formulas hold
+    TypicalFigure slump_measures_to_mm;   ///< above it flow and segregation are tested instead
+    TypicalFigure spare_strength_percent; ///< above the required average, from which it is spare
+    TypicalFigure formula_slump_mm;       ///< highest slump for which form-pressure formulas hold
 };
 
 /// How the next trial corrects what this one showed.
@@ -307,6 +309,19 @@ struct StrengthTables {
     TypicalFigure least_pairs;        ///< of batches, for a projection from an early age
 };
 
+/// Slag cement's heat up to a share of the cementitious material.
+struct SlagHeat {
+    double up_to_percent;
+    double factor;
+};
+
+/// Heat of hydration as a part of portland cement's.
+struct HeatTables {
+    TypicalFigure rise_k_of_100_kg_m3;    ///< of portland cement, in a thick section
+    std::map<std::string, double> factor; ///< by kind, fly ash with its class: "fly ash F"
+    std::vector<SlagHeat> slag;           ///< increasing shares
+};
+
 /// Every published number that a calculation uses, in one system of units.
 struct Tables {
     UnitSystem system;
@@ -316,6 +331,7 @@ struct Tables {
     PracticeTables practice;
     TrialTables trial;
     StrengthTables strength;
+    HeatTables heat;
 
     /// The class of that name. Asserts that the code has it: the reader refuses other names.
     const ExposureClass& exposure_class(const std::string& name) const;

@@ -31,6 +31,7 @@ struct ReadOptions {
     Vocabulary vocabulary;
     Loader load;
     std::map<std::string, double> moisture_percent = {}; ///< by material, in place of the file's
+    bool to_be_selected = false; ///< submitted amounts are refused, whatever the purpose
 };
 
 /// A mix, complete and in SI, or the reasons why there is none. Warnings may stand beside a mix.

@@ -1,21 +1,36 @@
 #pragma once
 
 #include <boardmark/core/batch.hpp>
+#include <boardmark/core/charges.hpp>
 #include <boardmark/core/check.hpp>
+#include <boardmark/core/sacks.hpp>
+#include <boardmark/core/site_water.hpp>
 #include <boardmark/report/mix_report.hpp>
 
+#include <optional>
 #include <string>
 #include <vector>
 
 namespace boardmark::report {
 
+/// What whole sacks do, and what the batch with rounded sacks would break.
+struct SackResult {
+    core::SackStudy study;
+    std::vector<core::Check> rounded_checks;
+};
+
 /// What `batch` found, ready to be written.
 struct BatchResult {
     std::string title;
     const core::Requirements& requirements;
-    const core::Batch& batch;
+    const core::Batch& batch; ///< all charges together
+    const core::Batch& each;  ///< one charge
+    core::Charging charging;
     double net_volume_m3; ///< without the allowance
     double allowance_percent;
+    double ordered_m3;                         ///< with it; whole sacks may make more
+    std::optional<SackResult> sacks;           ///< of one charge
+    std::optional<core::SiteWater> site_water; ///< of one charge
     const core::Proportions& proportions;
     const std::vector<core::Check>& checks;
 };

@@ -6,6 +6,7 @@
 #include "exposure_limits.hpp"
 
 #include <algorithm>
+#include <string_view>
 
 namespace boardmark::core {
 namespace {
@@ -19,18 +20,29 @@ Argument percent_of(std::string name, double percent) {
     return quantity(std::move(name), {percent, Measure::percent});
 }
 
+/// Says where the air at placing is not the air of the batch.
+void append_loss(const Selection& selection, Phrase& message) {
+    if (same(selection.air_percent, selection.air_at_placing_percent)) {
+        return;
+    }
+    constexpr std::string_view value = "{value}";
+    message.text.insert(message.text.find(value) + value.size(),
+                        " at placing ({batch} in the batch)");
+    message.arguments.push_back(percent_of("batch", selection.air_percent));
+}
+
 /// Air that the file itself asks for, or asks not to have.
 Checks stated_check(const CheckContext& context) {
     const RequiredAir& required = context.requirements.air;
     const Selection& selection = context.proportions.selection;
     Check check{.id = "air.exposure",
                 .verdict = Verdict::fails,
-                .value = selection.air_percent,
+                .value = selection.air_at_placing_percent,
                 .measure = Measure::percent,
                 .requirement = "requirements.air"};
     if (required.basis == AirBasis::none) {
         check.message = {"air {value} is entrained; the file asks for none",
-                         {percent_of("value", selection.air_percent)}};
+                         {percent_of("value", selection.air_at_placing_percent)}};
         return selection.air_entrained ? Checks{std::move(check)} : Checks{};
     }
     if (required.basis != AirBasis::stated) {
@@ -39,13 +51,15 @@ Checks stated_check(const CheckContext& context) {
     const double tolerance = context.tables.code.air.tolerance_percent;
     const Limit limit{.low = std::max(required.percent - tolerance, 0.0),
                       .high = required.percent + tolerance};
-    check.verdict = within(selection.air_percent, limit);
+    check.verdict = within(selection.air_at_placing_percent, limit);
     check.limit = limit;
     check.message = {"air {value}, {low} to {high}: the file asks {target}, delivered within "
                      "{tolerance} points",
-                     {percent_of("value", selection.air_percent), percent_of("low", *limit.low),
-                      percent_of("high", *limit.high), percent_of("target", required.percent),
+                     {percent_of("value", selection.air_at_placing_percent),
+                      percent_of("low", *limit.low), percent_of("high", *limit.high),
+                      percent_of("target", required.percent),
                       quantity("tolerance", {tolerance, Measure::ratio})}};
+    append_loss(selection, check.message);
     return {std::move(check)};
 }
 
@@ -57,7 +71,7 @@ Checks exposure_check(const CheckContext& context) {
     }
     const AirRules& rules = context.tables.code.air;
     const double size_mm = context.proportions.selection.nominal_max_size_mm;
-    const double percent = context.proportions.selection.air_percent;
+    const double percent = context.proportions.selection.air_at_placing_percent;
     Check check{.id = "air.exposure",
                 .verdict = Verdict::not_checked,
                 .measure = Measure::percent,
@@ -100,6 +114,7 @@ Checks exposure_check(const CheckContext& context) {
                       quantity("tolerance", {rules.tolerance_percent, Measure::ratio}),
                       quantity("strength", {rules.reduction_above_strength_mpa, Measure::strength}),
                       quantity("reduction", {rules.reduction_percent, Measure::ratio})}};
+    append_loss(context.proportions.selection, check.message);
     return {std::move(check)};
 }
 

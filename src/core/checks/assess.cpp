@@ -1,5 +1,6 @@
 #include <boardmark/core/batch.hpp>
 
+#include "../batch_yield.hpp"
 #include "checks.hpp"
 
 #include <algorithm>
@@ -22,9 +23,7 @@ std::vector<Check> assess(const Requirements& requirements, const Proportions& p
 
 std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,
                           const Batch& batch, const Tables& tables) {
-    Proportions as_weighed = proportions;
-    as_weighed.totals.w_cm = batch.w_cm;
-    return assess(requirements, as_weighed, tables);
+    return assess(requirements, as_weighed(proportions, batch), tables);
 }
 
 bool any_fails(const std::vector<Check>& checks) {

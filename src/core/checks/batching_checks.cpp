@@ -1,4 +1,5 @@
 #include <boardmark/core/batch.hpp>
+#include <boardmark/core/unresolved.hpp>
 
 #include "../phrases.hpp"
 #include "../tolerance.hpp"
@@ -69,8 +70,16 @@ Proportions at_moistures(Proportions designed, const Trial& trial) {
 
 std::vector<Check> check_batching(const Trial& trial, const Yield& yield,
                                   const Proportions& designed, const Tables& tables) {
-    const Batch asked = batch(at_moistures(designed, trial), {yield.intended_volume_m3, {}},
-                              tables.water_density_kg_m3);
+    Batch asked;
+    try {
+        asked = batch(at_moistures(designed, trial), {yield.intended_volume_m3, {}},
+                      tables.water_density_kg_m3);
+    } catch (const Unresolved& too_wet) { // what the trial was stands all the same
+        return {{.id = "batching",
+                 .verdict = Verdict::not_checked,
+                 .requirement = "batch of the mix file",
+                 .message = too_wet.what}};
+    }
     std::vector<Check> checks;
     for (const BatchItem& item : asked.items) {
         if (item.by_trial) {

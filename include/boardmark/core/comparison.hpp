@@ -1,0 +1,52 @@
+#pragma once
+
+#include <boardmark/core/check.hpp>
+#include <boardmark/core/expected_strength.hpp>
+#include <boardmark/core/footprint.hpp>
+#include <boardmark/core/mix.hpp>
+#include <boardmark/core/proportions.hpp>
+#include <boardmark/core/unresolved.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace boardmark::core {
+
+/// Slump of a mix that is compared.
+struct ComparedSlump {
+    std::optional<double> mm; ///< absent where slump no longer measures the flow
+    bool estimate = false;
+};
+
+/// One column of a comparison: a mix with what it is worth, or why there is none.
+struct ComparedMix {
+    std::string label;
+    std::optional<Unresolved> unresolved = {};
+    std::optional<Proportions> proportions = {};
+    std::vector<Check> checks = {};
+    ComparedSlump slump = {};
+    std::optional<ExpectedStrength> strength = {};
+    std::optional<double> temperature_rise_k = {}; ///< of a thick section
+    std::optional<Cost> cost = {};
+    std::optional<double> reducer_cost_per_m3 = {}; ///< part of the cost
+    std::optional<PartialSum> carbon = {};
+    std::vector<Phrase> remarks = {};
+};
+
+/// A mix of a file as a column, proportioned or accepted.
+ComparedMix compared(std::string label, const AnyMix& mix, const Tables& tables);
+
+/// What the high-range reducer of a mix buys: `without reducer`, `less water`, `less binder`, `more
+/// flow`. A column that cannot be made says why. Asserts that the mix holds such a reducer.
+///
+/// @throws Unresolved where the mix as written has no proportions
+std::vector<ComparedMix> reducer_study(const Mix& mix, const Tables& tables);
+
+/// What decides between the columns, in words: limits first, then cost and carbon.
+std::vector<Phrase> summary_of(const std::vector<ComparedMix>& columns);
+
+/// Whether a mix holds a high-range water reducer.
+bool holds_high_range_reducer(const Mix& mix);
+
+} // namespace boardmark::core

@@ -1,0 +1,25 @@
+#pragma once
+
+#include <boardmark/core/phrase.hpp>
+#include <boardmark/core/requirements.hpp>
+#include <boardmark/core/source.hpp>
+#include <boardmark/core/step.hpp>
+#include <boardmark/core/tables.hpp>
+
+#include <optional>
+
+namespace boardmark::core {
+
+/// The average strength that a ratio is expected to reach, an estimate until it is tested.
+struct ExpectedStrength {
+    double mpa;
+    Source source;
+    Marks marks;
+};
+
+/// By the own curve where there is one, else by the table of the method. Nothing where neither
+/// reaches the ratio: beyond their ends strength is not guessed.
+std::optional<ExpectedStrength> expected_strength(const Requirements& requirements, double w_cm,
+                                                  bool air_entrained, const Tables& tables);
+
+} // namespace boardmark::core

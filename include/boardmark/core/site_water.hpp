@@ -1,0 +1,51 @@
+#pragma once
+
+#include <boardmark/core/batch.hpp>
+#include <boardmark/core/proportions.hpp>
+#include <boardmark/core/tables.hpp>
+
+#include <optional>
+
+namespace boardmark::core {
+
+/// How much of a batch's water stays back for the site.
+struct HoldBack {
+    std::optional<double> percent;            ///< of the water to batch, 0–100
+    std::optional<double> kg;                 ///< instead of a share
+    std::optional<double> resolution_kg = {}; ///< of the scale
+};
+
+/// What keeps more water out.
+enum class WaterLimit {
+    exposure, ///< the lowest limit of the stated exposure classes
+    strength, ///< the ratio at which the average strength is expected
+    mix,      ///< neither is known: the ratio of the mix itself
+};
+
+struct WaterAmount {
+    double kg;
+    double litres;
+};
+
+/// The water of a batch, split between mixer and site.
+struct SiteWater {
+    WaterAmount at_mixer;
+    WaterAmount held_back;
+    double w_cm_limit;
+    WaterLimit limited_by;
+    WaterAmount may_be_added; ///< on site, the held-back water included; never negative
+    double may_be_added_kg_m3;
+    double w_cm_then;                    ///< when all of that has been added
+    std::optional<double> slump_gain_mm; ///< roughly, of all of that; absent with a high-range
+                                         ///< reducer, which is what adjusts the flow then
+    std::vector<Phrase> advice;
+};
+
+/// Splits the water of a batch and finds the most that may be added on site before the lowest limit
+/// of w/cm breaks.
+///
+/// @throws Unresolved where more is held back than the batch has.
+SiteWater site_water(const Proportions& proportions, const Batch& batch, const HoldBack& asked,
+                     const Tables& tables);
+
+} // namespace boardmark::core

@@ -1,0 +1,31 @@
+#pragma once
+
+#include <boardmark/core/batch.hpp>
+#include <boardmark/core/charges.hpp>
+#include <boardmark/core/check.hpp>
+#include <boardmark/core/site_water.hpp>
+#include <boardmark/report/batch_report.hpp>
+
+#include "batch_options.hpp"
+#include "worked_mix.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace boardmark::commands {
+
+/// All that `batch` computes.
+struct BatchWork {
+    core::Charging charging = {};
+    core::Batch each = {};                ///< one charge
+    core::Batch whole = {};               ///< all charges together
+    std::vector<core::Check> checks = {}; ///< of the weights
+    std::optional<report::SackResult> sacks = {};
+    std::optional<core::SiteWater> site_water = {};
+};
+
+/// Works out what the options ask of a mix. Throws Failure where an option does not fit the mix,
+/// core::Unresolved where no batch follows.
+BatchWork work(const WorkedMix& mix, const BatchOptions& asked);
+
+} // namespace boardmark::commands

@@ -1,0 +1,124 @@
+#include <boardmark/core/comparison.hpp>
+#include <boardmark/core/proportion.hpp>
+#include <boardmark/reference/tables.hpp>
+#include <boardmark/report/comparison_report.hpp>
+
+#include "command.hpp"
+#include "delivery.hpp"
+#include "opened_file.hpp"
+#include "read_mix_file.hpp"
+
+#include <fmt/format.h>
+
+#include <set>
+
+namespace boardmark::commands {
+namespace {
+
+constexpr Option options[] = {
+    {"only-different", "", "leave out rows that are equal in all columns"},
+};
+
+constexpr std::string_view examples[] = {
+    "boardmark compare examples/flowing-wall.yaml",
+    "boardmark compare --only-different examples/quay-wall.yaml examples/submitted-mix.yaml",
+};
+
+constexpr std::size_t most_mixes = 12;
+
+/// The mix of a study: one that holds the reducer whose worth is asked.
+const core::Mix& mix_of_study(const core::AnyMix& mix, const std::string& file) {
+    const auto* selected = std::get_if<core::Mix>(&mix);
+    if (!selected) {
+        throw wrong_command_line(
+            fmt::format("{} holds submitted amounts: there is nothing to compare them with", file),
+            "use 'boardmark check', or name a second mix");
+    }
+    if (!core::holds_high_range_reducer(*selected)) {
+        throw wrong_command_line(
+            fmt::format("{} holds no high-range water reducer, whose uses are compared", file),
+            "add one under 'mixture.admixtures', or name a second mix");
+    }
+    return *selected;
+}
+
+ExitCode run_study(const Arguments& arguments) {
+    const ReadMix read = read_mix_file(arguments, {input::Purpose::check});
+    const core::Mix& mix = mix_of_study(read.mix, arguments.file());
+    const core::Tables tables = reference::tables(mix.system);
+    try {
+        const core::Proportions written = core::proportion(mix, tables);
+        const auto checks = core::assess(mix.requirements, written, tables);
+        const auto columns = core::reducer_study(mix, tables);
+        const report::ComparisonResult result{
+            .title = mix.title,
+            .files = std::vector<std::string>(columns.size(), arguments.file()),
+            .columns = columns,
+            .summary = core::summary_of(columns),
+            .checks = checks,
+            .is_study = true,
+            .only_different = arguments.has("only-different")};
+        deliver(result, arguments, read.origin);
+        return verdict(checks);
+    } catch (const core::Unresolved& unresolved) {
+        throw no_mix_follows(unresolved, arguments, mix.system);
+    }
+}
+
+/// File names as labels, without what every one of them shares.
+std::vector<std::string> labels_of(const std::vector<std::string>& files) {
+    std::vector<std::string> labels;
+    for (const std::string& file : files) {
+        std::string label = file.substr(file.rfind('/') + 1);
+        if (label.ends_with(".yaml")) {
+            label.resize(label.size() - std::string_view{".yaml"}.size());
+        }
+        labels.push_back(std::move(label));
+    }
+    const std::set<std::string> different(labels.begin(), labels.end());
+    return different.size() == files.size() ? labels : files;
+}
+
+ExitCode run_files(const Arguments& arguments) {
+    const auto& files = arguments.files();
+    const auto labels = labels_of(files);
+    std::vector<core::ComparedMix> columns;
+    Origin origin{core::UnitSystem::us, {}};
+    bool any_fails = false;
+    for (std::size_t i = 0; i < files.size(); ++i) {
+        const ReadMix read = read_mix_file(arguments.for_file(files[i]), {input::Purpose::check});
+        const core::UnitSystem system = read.origin.system;
+        origin.system = i == 0 ? system : origin.system;
+        origin.files_read.insert(origin.files_read.end(), read.origin.files_read.begin(),
+                                 read.origin.files_read.end());
+        columns.push_back(core::compared(labels[i], read.mix, reference::tables(system)));
+        any_fails = any_fails || core::any_fails(columns.back().checks);
+    }
+    const report::ComparisonResult result{.title = "Mixes side by side",
+                                          .files = files,
+                                          .columns = columns,
+                                          .summary = core::summary_of(columns),
+                                          .checks = {},
+                                          .is_study = false,
+                                          .only_different = arguments.has("only-different")};
+    deliver(result, arguments, origin);
+    return any_fails ? ExitCode::requirement_not_met : ExitCode::done;
+}
+
+ExitCode run(const Arguments& arguments) {
+    return arguments.files().size() == 1 ? run_study(arguments) : run_files(arguments);
+}
+
+} // namespace
+
+const Command compare_command{
+    .name = "compare",
+    .summary = "mixes side by side; of one mix, what its high-range water reducer buys",
+    .usage = "boardmark compare [OPTIONS] MIX [MIX...]",
+    .reads = "MIX is a mix file",
+    .options = options,
+    .examples = examples,
+    .run = run,
+    .most_files = most_mixes};
+
+} // namespace boardmark::commands

@@ -1,0 +1,107 @@
+#include "proportion_set.hpp"
+
+#include <boardmark/core/trial_set.hpp>
+#include <boardmark/reference/tables.hpp>
+#include <boardmark/report/trial_set_report.hpp>
+#include <boardmark/report/words.hpp>
+
+#include "batch_options.hpp"
+#include "failure.hpp"
+#include "input_file.hpp"
+#include "option_values.hpp"
+#include "worked_mix.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace boardmark::commands {
+namespace {
+
+constexpr std::size_t fewest_ratios = 2;
+constexpr std::size_t most_ratios = 9;
+
+std::vector<double> read_ratios(const std::string& written) {
+    constexpr Bounds bounds{.least = 0.15, .most = 1.5}; // of 'selections.w_cm'
+    constexpr double told_apart = 0.005;
+    std::vector<double> ratios;
+    for (const std::string& part : split(written, ',')) {
+        ratios.push_back(read_number_option({"w-cm", part}, bounds));
+    }
+    if (ratios.size() < fewest_ratios || ratios.size() > most_ratios) {
+        throw wrong_command_line(fmt::format("--w-cm: {} ratio{}; a trial set has {} to {}",
+                                             ratios.size(), ratios.size() == 1 ? "" : "s",
+                                             fewest_ratios, most_ratios),
+                                 "three are usual: --w-cm 0.36,0.40,0.45");
+    }
+    std::ranges::sort(ratios);
+    const auto too_near = [](double left, double right) { return right - left < told_apart; };
+    const auto twin = std::ranges::adjacent_find(ratios, too_near);
+    if (twin != ratios.end()) {
+        throw wrong_command_line(
+            fmt::format("--w-cm: {:g} and {:g} are too near to tell apart", *twin, *(twin + 1)),
+            "take ratios further apart");
+    }
+    return ratios;
+}
+
+std::optional<core::BatchOrder> order_of(const Arguments& arguments) {
+    const auto volume = volume_m3(arguments);
+    for (const char* option : {"moisture", "resolution"}) {
+        if (!volume && arguments.has(option)) {
+            throw wrong_command_line(fmt::format("--{} goes with --volume", option),
+                                     "how much of each trial? add for example --volume 1.5ft3");
+        }
+    }
+    if (!volume) {
+        return std::nullopt;
+    }
+    return core::BatchOrder{.volume_m3 = *volume, .resolution_kg = resolution_kg(arguments)};
+}
+
+/// The mix, where a set can be made of it.
+const core::Mix& demand_free(const ReadMix& read, const std::string& file) {
+    const core::Mix& mix = std::get<core::Mix>(read.mix);
+    if (const auto fixed = core::fixed_for_a_set(mix.selections)) {
+        throw wrong_command_line(
+            fmt::format("--w-cm: {}: {}", file, report::words(*fixed, mix.system)),
+            "delete it from a copy of the file, or leave '--w-cm' out");
+    }
+    return mix;
+}
+
+ExitCode verdict(const core::TrialSet& set) {
+    ExitCode worst = ExitCode::done;
+    for (const core::TrialMix& mix : set.mixes) {
+        if (!mix.solved()) {
+            return ExitCode::unresolved;
+        }
+        if (core::any_fails(mix.solved()->checks)) {
+            worst = ExitCode::requirement_not_met;
+        }
+    }
+    return worst;
+}
+
+} // namespace
+
+ExitCode run_trial_set(const Arguments& arguments) {
+    const auto ratios = read_ratios(*arguments.value("w-cm"));
+    const auto order = order_of(arguments);
+    const ReadMix read = read_mix_file(
+        arguments, {.purpose = order ? input::Purpose::batch : input::Purpose::proportion,
+                    .moisture_percent = moistures(arguments),
+                    .to_be_selected = true});
+    const core::Mix& mix = demand_free(read, shown_name(arguments.file()));
+    const core::Tables tables = reference::tables(mix.system);
+    const core::TrialSet set = core::trial_set(mix, ratios, order, tables);
+    const report::TrialSetResult result{.title = mix.title,
+                                        .requirements = mix.requirements,
+                                        .set = set,
+                                        .batch_m3 =
+                                            order ? std::optional{order->volume_m3} : std::nullopt};
+    deliver(result, arguments, read.origin);
+    return verdict(set);
+}
+
+} // namespace boardmark::commands

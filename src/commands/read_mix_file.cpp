@@ -1,0 +1,22 @@
+#include "read_mix_file.hpp"
+
+#include "opened_file.hpp"
+
+namespace boardmark::commands {
+
+ReadMix read_mix_file(const Arguments& arguments, const MixDemand& demand) {
+    std::vector<std::string> files_read{arguments.file()};
+    OpenedFile file = open_file(arguments);
+    input::MixReading reading =
+        input::read_mix(std::move(file.text), file.name,
+                        {.purpose = demand.purpose,
+                         .vocabulary = vocabulary(),
+                         .load = loader_beside(arguments.file(), files_read),
+                         .moisture_percent = demand.moisture_percent,
+                         .to_be_selected = demand.to_be_selected});
+    demand_sound(reading.mix.has_value(), reading.diagnostics, arguments);
+    const auto system = std::visit([](const auto& mix) { return mix.system; }, *reading.mix);
+    return {std::move(*reading.mix), {system, std::move(files_read)}};
+}
+
+} // namespace boardmark::commands

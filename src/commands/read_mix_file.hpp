@@ -1,0 +1,31 @@
+#pragma once
+
+#include <boardmark/core/mix.hpp>
+#include <boardmark/input/read_mix.hpp>
+
+#include "arguments.hpp"
+#include "delivery.hpp"
+
+#include <map>
+#include <string>
+
+namespace boardmark::commands {
+
+/// A mix that was read, and where from.
+struct ReadMix {
+    core::AnyMix mix;
+    Origin origin;
+};
+
+/// What a mix file is read for.
+struct MixDemand {
+    input::Purpose purpose;
+    std::map<std::string, double> moisture_percent = {};
+    bool to_be_selected = false; ///< submitted amounts are refused
+};
+
+/// Reads the file of the arguments. Warnings go to standard error. Throws Failure where the file is
+/// wrong.
+ReadMix read_mix_file(const Arguments& arguments, const MixDemand& demand);
+
+} // namespace boardmark::commands

@@ -1,0 +1,76 @@
+#include "comparison_remarks.hpp"
+
+#include "phrases.hpp"
+#include "tolerance.hpp"
+
+namespace boardmark::core {
+namespace {
+
+/// Whether strength is bought that nothing asks for. Where an exposure limit holds the ratio down,
+/// the strength beyond need comes with durability.
+bool is_spare(const ExpectedStrength& expected, const Selection& selection, const Tables& tables) {
+    const double spare = 1 + tables.practice.spare_strength_percent.value / 100;
+    constexpr double w_cm_precision = 0.01;
+    const bool held_by_exposure =
+        selection.w_cm_by_exposure &&
+        !above(*selection.w_cm_by_exposure - selection.w_cm, w_cm_precision);
+    return above(expected.mpa, selection.required_average_strength_mpa * spare) &&
+           !held_by_exposure;
+}
+
+void remark_strength(const ComparedMix& column, const Tables& tables,
+                     std::vector<Phrase>& remarks) {
+    const Selection& selection = column.proportions->selection;
+    const double needed_mpa = selection.required_average_strength_mpa;
+    const Argument needed = quantity("needed", {needed_mpa, Measure::strength});
+    if (!column.strength) {
+        remarks.push_back(
+            {"no curve and no table reaches its w/cm {w_cm}: the strength is to be "
+             "proven by trial (needed {needed})",
+             {quantity("w_cm", {column.proportions->totals.w_cm, Measure::w_cm}), needed}});
+        return;
+    }
+    const Argument expected = quantity("expected", {column.strength->mpa, Measure::strength});
+    if (is_spare(*column.strength, selection, tables)) {
+        remarks.push_back({"expected {expected}, needed {needed}: do not buy strength you don't "
+                           "need",
+                           {expected, needed}});
+    } else if (below(column.strength->mpa, needed_mpa)) {
+        remarks.push_back(
+            {"expected {expected} falls short of the needed {needed}", {expected, needed}});
+    }
+}
+
+void remark_forms(const ComparedMix& column, const Tables& tables, std::vector<Phrase>& remarks) {
+    const double limit_mm = tables.practice.formula_slump_mm.value;
+    const Argument limit = quantity("limit", {limit_mm, Measure::slump});
+    if (!column.slump.mm) {
+        remarks.push_back({"flows beyond what slump measures: test flow and segregation; the forms "
+                           "carry the full liquid head",
+                           {}});
+    } else if (above(*column.slump.mm, limit_mm)) {
+        remarks.push_back({"above {limit} slump the pressure formulas end: the forms carry the "
+                           "full liquid head",
+                           {limit}});
+    }
+}
+
+void remark_binder(const ComparedMix& column, std::vector<Phrase>& remarks) {
+    if (column.proportions->selection.w_cm_governed_by == Governor::minimum_binder) {
+        remarks.push_back({"held at the minimum of cementitious material: no more of it can be "
+                           "saved",
+                           {}});
+    }
+}
+
+} // namespace
+
+std::vector<Phrase> remarks_on(const ComparedMix& column, const Tables& tables) {
+    std::vector<Phrase> remarks;
+    remark_strength(column, tables, remarks);
+    remark_forms(column, tables, remarks);
+    remark_binder(column, remarks);
+    return remarks;
+}
+
+} // namespace boardmark::core

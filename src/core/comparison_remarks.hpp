@@ -1,0 +1,14 @@
+#pragma once
+
+#include <boardmark/core/comparison.hpp>
+#include <boardmark/core/tables.hpp>
+
+#include <vector>
+
+namespace boardmark::core {
+
+/// What must be said of a column beside its figures: strength beyond need, the push on the forms,
+/// flow that slump does not measure, heat.
+std::vector<Phrase> remarks_on(const ComparedMix& column, const Tables& tables);
+
+} // namespace boardmark::core

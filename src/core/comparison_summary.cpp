@@ -1,0 +1,129 @@
+#include <boardmark/core/comparison.hpp>
+
+#include "phrases.hpp"
+#include "tolerance.hpp"
+
+#include <algorithm>
+
+namespace boardmark::core {
+namespace {
+
+using Columns = std::vector<const ComparedMix*>;
+
+std::string labels_of(const Columns& columns) {
+    std::string labels;
+    for (const ComparedMix* column : columns) {
+        labels += (labels.empty() ? "" : ", ") + column->label;
+    }
+    return labels;
+}
+
+Columns select(const std::vector<ComparedMix>& columns, bool (*wanted)(const ComparedMix&)) {
+    Columns selected;
+    for (const ComparedMix& column : columns) {
+        if (wanted(column)) {
+            selected.push_back(&column);
+        }
+    }
+    return selected;
+}
+
+bool is_made(const ComparedMix& column) {
+    return column.proportions.has_value();
+}
+
+bool breaks_a_limit(const ComparedMix& column) {
+    return is_made(column) && any_fails(column.checks);
+}
+
+bool falls_short(const ComparedMix& column) {
+    return column.strength &&
+           below(column.strength->mpa, column.proportions->selection.required_average_strength_mpa);
+}
+
+bool may_be_chosen(const ComparedMix& column) {
+    return is_made(column) && !any_fails(column.checks) && !falls_short(column);
+}
+
+/// The columns that share the least of a figure; none where a figure is missing or only "at least".
+template <class FigureOf>
+Columns least(const Columns& columns, FigureOf figure_of) {
+    Columns best;
+    std::optional<double> lowest;
+    for (const ComparedMix* column : columns) {
+        const std::optional<double> figure = figure_of(*column);
+        if (!figure) {
+            return {};
+        }
+        if (!lowest || below(*figure, *lowest)) {
+            best.clear();
+            lowest = figure;
+        }
+        if (same(*figure, *lowest)) {
+            best.push_back(column);
+        }
+    }
+    return best;
+}
+
+std::optional<double> whole_cost(const ComparedMix& column) {
+    return column.cost && column.cost->sum.is_whole() ? std::optional{column.cost->sum.per_m3}
+                                                      : std::nullopt;
+}
+
+std::optional<double> whole_carbon(const ComparedMix& column) {
+    return column.carbon && column.carbon->is_whole() ? std::optional{column.carbon->per_m3}
+                                                      : std::nullopt;
+}
+
+bool of_one_currency(const Columns& columns) {
+    return std::ranges::all_of(columns, [&](const ComparedMix* column) {
+        return column->cost && column->cost->currency == columns.front()->cost->currency;
+    });
+}
+
+void tell(std::vector<Phrase>& summary, const Columns& columns, std::string text) {
+    if (!columns.empty()) {
+        summary.push_back({std::move(text), {word("labels", labels_of(columns))}});
+    }
+}
+
+} // namespace
+
+std::vector<Phrase> summary_of(const std::vector<ComparedMix>& columns) {
+    std::vector<Phrase> summary;
+    tell(summary, select(columns, [](const ComparedMix& column) { return !is_made(column); }),
+         "Cannot be made as it stands: {labels}.");
+    tell(summary, select(columns, breaks_a_limit), "Out, because a limit is broken: {labels}.");
+    tell(summary,
+         select(columns,
+                [](const ComparedMix& column) {
+                    return is_made(column) && !any_fails(column.checks) && falls_short(column);
+                }),
+         "Expected to fall short of the required average strength: {labels}.");
+    const Columns left = select(columns, may_be_chosen);
+    tell(summary, left, "May be chosen as far as the checks could tell: {labels}.");
+    if (left.size() < 2) {
+        return summary;
+    }
+    const Columns cheapest = of_one_currency(left) ? least(left, whole_cost) : Columns{};
+    tell(summary, cheapest, "Cheapest of these: {labels}.");
+    if (cheapest.empty()) {
+        summary.push_back({"Which of these is cheapest is not known: prices are missing or in "
+                           "different currencies.",
+                           {}});
+    }
+    const Columns cleanest = least(left, whole_carbon);
+    tell(summary, cleanest, "Least embodied carbon of these: {labels}.");
+    if (cleanest.empty()) {
+        summary.push_back(
+            {"Which of these holds least carbon is not known: figures are missing.", {}});
+    }
+    summary.push_back(
+        {"The finish decides last: cast the mock-up panel with the mix that is chosen, "
+         "and keep w/cm, slump and materials the same from load to load.",
+         {}});
+    return summary;
+}
+
+} // namespace boardmark::core

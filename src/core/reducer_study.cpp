@@ -1,0 +1,219 @@
+#include <boardmark/core/comparison.hpp>
+#include <boardmark/core/proportion.hpp>
+
+#include "material_figures.hpp"
+#include "phrases.hpp"
+#include "slump_gain.hpp"
+#include "tolerance.hpp"
+#include "water_reduction.hpp"
+
+#include <algorithm>
+#include <cassert>
+
+namespace boardmark::core {
+namespace {
+
+bool is_high_range(const Dosage& dosage) {
+    return dosage.material.kind == Kind::high_range_water_reducer;
+}
+
+/// What the reducers of a mix do together at their doses.
+struct Effect {
+    double remaining_water; ///< part of the water that is still needed at equal slump
+    double percent() const { return 100 * (1 - remaining_water); }
+};
+
+/// Throws Unresolved where a dose or its effect is not known.
+Effect effect_of(const Mix& mix, const Tables& tables) {
+    Effect effect{1};
+    for (const Dosage& dosage : mix.admixtures) {
+        if (is_high_range(dosage)) {
+            effect.remaining_water *= 1 - reduction_percent(dosage, tables) / 100;
+        }
+    }
+    return effect;
+}
+
+/// The effect, or why it is not known.
+std::variant<Effect, Unresolved> known_effect(const Mix& mix, const Tables& tables) {
+    try {
+        return effect_of(mix, tables);
+    } catch (const Unresolved& unresolved) {
+        return unresolved;
+    }
+}
+
+/// Slump of the water alone, the starting point of all columns.
+double slump_of_water_mm(const Requirements& requirements) {
+    return requirements.slump_before_reducer_mm.value_or(requirements.slump_mm);
+}
+
+/// The mix without its reducer: the water of the table at the slump of the water alone, the same
+/// w/cm as written.
+Mix without_reducer(const Mix& mix, double w_cm, double remaining_water) {
+    Mix base = mix;
+    std::erase_if(base.admixtures, is_high_range);
+    base.requirements.slump_mm = slump_of_water_mm(mix.requirements);
+    base.requirements.slump_before_reducer_mm = std::nullopt;
+    base.selections.w_cm = w_cm;
+    base.selections.w_cm_by_exposure = false;
+    base.selections.binder_kg_m3 = std::nullopt;
+    if (mix.selections.water_kg_m3) { // it is the reduced water
+        base.selections.water_kg_m3 = *mix.selections.water_kg_m3 / remaining_water;
+    }
+    return base;
+}
+
+/// A column of the study: the mix with its reducer again, at a water and either a binder or a w/cm.
+struct Paste {
+    double water_kg_m3;
+    std::optional<double> binder_kg_m3;
+    std::optional<double> w_cm;
+};
+
+Mix with_reducer(const Mix& mix, const Paste& paste) {
+    Mix column = mix;
+    column.requirements.slump_mm = slump_of_water_mm(mix.requirements);
+    column.requirements.slump_before_reducer_mm = std::nullopt;
+    column.selections.water_kg_m3 = paste.water_kg_m3;
+    column.selections.binder_kg_m3 = paste.binder_kg_m3;
+    column.selections.w_cm = paste.w_cm;
+    column.selections.w_cm_by_exposure = false;
+    return column;
+}
+
+/// Slump that the reducers add: by their own data, else as the saved water would have done.
+struct Gain {
+    double mm;
+    bool estimate;
+};
+
+double saved_water_slump_mm(double water_kg_m3, const Effect& effect, const Tables& tables) {
+    const double saved_kg_m3 = water_kg_m3 * (1 - effect.remaining_water);
+    return saved_kg_m3 / tables.trial.adjustments.water_kg_m3_per_mm;
+}
+
+/// By the data of the only reducer that has some. Throws Unresolved beyond their last point.
+std::optional<Gain> stated_gain(const Mix& mix, const Tables& tables) {
+    double mm = 0;
+    for (const Dosage& dosage : mix.admixtures) {
+        if (!is_high_range(dosage)) {
+            continue;
+        }
+        const SlumpGain gain{dosage.material, tables};
+        if (!gain.is_known() || !dosage.dose) {
+            return std::nullopt;
+        }
+        const double density_kg_m3 = product_density(dosage.material, tables).value;
+        const auto added_mm = gain.gain_mm(dose_percent(*dosage.dose, density_kg_m3));
+        if (!added_mm) {
+            throw Unresolved{
+                {"the dose of {name} lies above the last point of its 'slump_gain'",
+                 {word("name", dosage.material.name)}},
+                {{"lower the dose, or add the supplier's slump gain at this dose", {}}}};
+        }
+        mm += *added_mm;
+    }
+    return Gain{mm, false};
+}
+
+ComparedMix not_made(std::string label, Unresolved why) {
+    ComparedMix column{.label = std::move(label)};
+    column.unresolved = std::move(why);
+    return column;
+}
+
+/// One study: what all columns share.
+struct Study {
+    const Mix& mix;
+    const Tables& tables;
+    const Proportions& base;
+    std::variant<Effect, Unresolved> effect;
+
+    double base_slump_mm() const { return slump_of_water_mm(mix.requirements); }
+
+    ComparedMix less_water() const {
+        return reduced("less water", [&](double water_kg_m3) {
+            return Paste{water_kg_m3, base.totals.binder_kg_m3, std::nullopt};
+        });
+    }
+
+    ComparedMix less_binder() const {
+        return reduced("less binder", [&](double water_kg_m3) {
+            return Paste{water_kg_m3, std::nullopt, base.selection.w_cm};
+        });
+    }
+
+    ComparedMix more_flow() const {
+        const std::string label = "more flow";
+        std::optional<Gain> gain;
+        try {
+            gain = stated_gain(mix, tables);
+        } catch (const Unresolved& unresolved) {
+            return not_made(label, unresolved);
+        }
+        if (!gain) {
+            if (const auto* unknown = std::get_if<Unresolved>(&effect)) {
+                return not_made(label, *unknown);
+            }
+            gain = Gain{
+                saved_water_slump_mm(base.totals.water_kg_m3, std::get<Effect>(effect), tables),
+                true};
+        }
+        Mix flowing =
+            with_reducer(mix, {base.totals.water_kg_m3, base.totals.binder_kg_m3, std::nullopt});
+        flowing.requirements.slump_mm += gain->mm;
+        ComparedMix column = compared(label, flowing, tables);
+        column.slump.estimate = gain->estimate;
+        return column;
+    }
+
+private:
+    template <class PasteOf>
+    ComparedMix reduced(std::string label, PasteOf paste_of) const {
+        if (const auto* unknown = std::get_if<Unresolved>(&effect)) {
+            return not_made(std::move(label), *unknown);
+        }
+        const double water_kg_m3 =
+            base.totals.water_kg_m3 * std::get<Effect>(effect).remaining_water;
+        return compared(std::move(label), with_reducer(mix, paste_of(water_kg_m3)), tables);
+    }
+};
+
+} // namespace
+
+bool holds_high_range_reducer(const Mix& mix) {
+    return std::ranges::any_of(mix.admixtures, is_high_range);
+}
+
+std::vector<ComparedMix> reducer_study(const Mix& mix, const Tables& tables) {
+    assert(holds_high_range_reducer(mix));
+    const Proportions written = proportion(mix, tables);
+    auto effect = known_effect(mix, tables);
+    const auto* known = std::get_if<Effect>(&effect);
+    std::vector<ComparedMix> columns;
+    if (mix.selections.water_kg_m3 && !known) {
+        // The water without the reducer follows from the one with it only by the reduction.
+        for (const char* label : {"without reducer", "less water", "less binder", "more flow"}) {
+            columns.push_back(not_made(label, std::get<Unresolved>(effect)));
+        }
+        return columns;
+    }
+    const double remaining = known ? known->remaining_water : 1;
+    columns.push_back(compared("without reducer",
+                               without_reducer(mix, written.selection.w_cm, remaining), tables));
+    if (columns.front().unresolved) {
+        for (const char* label : {"less water", "less binder", "more flow"}) {
+            columns.push_back(not_made(label, *columns.front().unresolved));
+        }
+        return columns;
+    }
+    const Proportions base = *columns.front().proportions;
+    const Study study{mix, tables, base, effect};
+    columns.push_back(study.less_water());
+    columns.push_back(study.less_binder());
+    columns.push_back(study.more_flow());
+    return columns;
+}
+
+} // namespace boardmark::core

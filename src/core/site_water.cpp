@@ -1,0 +1,110 @@
+#include <boardmark/core/site_water.hpp>
+#include <boardmark/core/unresolved.hpp>
+
+#include "phrases.hpp"
+#include "tolerance.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace boardmark::core {
+namespace {
+
+struct Governing {
+    double w_cm;
+    WaterLimit limit;
+};
+
+/// The lowest of the ratios that the checks of w/cm hold the mix against.
+Governing governing(const Selection& selection) {
+    const auto& by_exposure = selection.w_cm_by_exposure;
+    const auto& by_strength = selection.w_cm_by_strength;
+    if (by_exposure && (!by_strength || !above(*by_exposure, *by_strength))) {
+        // Without a proven ratio for the strength, none above the mix's own is known to reach it.
+        return by_strength || !below(selection.w_cm, *by_exposure)
+                   ? Governing{*by_exposure, WaterLimit::exposure}
+                   : Governing{selection.w_cm, WaterLimit::mix};
+    }
+    return by_strength ? Governing{*by_strength, WaterLimit::strength}
+                       : Governing{selection.w_cm, WaterLimit::mix};
+}
+
+double held_back_kg(double water_kg, const HoldBack& asked) {
+    const double kg = asked.kg ? *asked.kg : water_kg * *asked.percent / 100;
+    if (above(kg, water_kg)) {
+        throw Unresolved{
+            {"{held} of water is to be held back, but only {water} is to be batched",
+             {quantity("held", {kg, Measure::mass}), quantity("water", {water_kg, Measure::mass})}},
+            {{"hold back less; a tenth is usual", {}}}};
+    }
+    const double weighed_kg =
+        asked.resolution_kg ? std::round(kg / *asked.resolution_kg) * *asked.resolution_kg : kg;
+    return std::min(weighed_kg, water_kg);
+}
+
+const Ingredient* high_range_reducer(const Proportions& proportions) {
+    for (const Ingredient* admixture : of_role(proportions, Role::admixture)) {
+        if (admixture->material->kind == Kind::high_range_water_reducer) {
+            return admixture;
+        }
+    }
+    return nullptr;
+}
+
+std::vector<Phrase> advice_of(const SiteWater& water, const Proportions& proportions) {
+    std::vector<Phrase> advice;
+    if (water.may_be_added.kg == 0) {
+        advice.push_back({"No water may be added on site.", {}});
+    } else {
+        advice.push_back(
+            {"Add it only before discharge, only until the slump asked is reached, mix "
+             "again, measure again and write down how much went in. Water beyond the "
+             "mix's own lightens the face, unevenly from batch to batch, and lowers "
+             "the strength.",
+             {}});
+    }
+    if (water.may_be_added.kg > 0 && below(water.may_be_added.kg, water.held_back.kg)) {
+        advice.push_back({"Not all of the water held back may be added: these weights leave room "
+                          "for {may}.",
+                          {quantity("may", {water.may_be_added.kg, Measure::mass})}});
+    }
+    if (const Ingredient* reducer = high_range_reducer(proportions)) {
+        advice.push_back({"The mix holds a high-range reducer: once {name} is in, adjust the flow "
+                          "with {name}, not with water.",
+                          {word("name", reducer->name)}});
+    }
+    return advice;
+}
+
+} // namespace
+
+SiteWater site_water(const Proportions& proportions, const Batch& batch, const HoldBack& asked,
+                     const Tables& tables) {
+    const double water_kg = batch.items.front().kg;
+    const double held_kg = held_back_kg(water_kg, asked);
+    const Governing limit = governing(proportions.selection);
+    const double at_mixing_kg = batch.mixing_water_kg() - held_kg;
+    const double room_kg = limit.w_cm * batch.binder_kg - at_mixing_kg;
+    // What conversion leaves of nothing is nothing.
+    const double may_kg = room_kg > relative_rounding * batch.binder_kg ? room_kg : 0;
+    const auto amount = [&](double kg) {
+        return WaterAmount{.kg = kg, .litres = 1000 * kg / tables.water_density_kg_m3};
+    };
+    SiteWater result{.at_mixer = amount(water_kg - held_kg),
+                     .held_back = amount(held_kg),
+                     .w_cm_limit = limit.w_cm,
+                     .limited_by = limit.limit,
+                     .may_be_added = amount(may_kg),
+                     .may_be_added_kg_m3 = may_kg / batch.yield_m3.value_or(batch.volume_m3),
+                     .w_cm_then = (at_mixing_kg + may_kg) / batch.binder_kg,
+                     .slump_gain_mm = std::nullopt,
+                     .advice = {}};
+    if (!high_range_reducer(proportions)) {
+        result.slump_gain_mm =
+            result.may_be_added_kg_m3 / tables.trial.adjustments.water_kg_m3_per_mm;
+    }
+    result.advice = advice_of(result, proportions);
+    return result;
+}
+
+} // namespace boardmark::core

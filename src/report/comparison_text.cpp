@@ -1,0 +1,155 @@
+#include <boardmark/report/comparison_report.hpp>
+#include <boardmark/report/words.hpp>
+#include <boardmark/text/utf8.hpp>
+
+#include "comparison_rows.hpp"
+#include "grid.hpp"
+#include "quantity_format.hpp"
+#include "text_parts.hpp"
+#include "wrap.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace boardmark::report {
+namespace {
+
+constexpr std::size_t columns_of_a_block = 4;
+constexpr std::size_t widest_label = 16;
+
+/// A label that fits its column; its end is kept, where files of one project differ.
+std::string column_label(const std::string& label) {
+    const std::string harmless = text::printable(label);
+    const std::size_t width = text::display_width(harmless);
+    if (width <= widest_label) {
+        return harmless;
+    }
+    const std::size_t cut = text::beginning(harmless, width - widest_label + 2).size();
+    return ".." + harmless.substr(cut);
+}
+
+std::string heading(const ComparisonResult& result, const TextStyle& style) {
+    std::string text = wrapped(text::printable(result.title), {});
+    text += result.is_study ? "What the high-range water reducer buys"
+                            : fmt::format("{} mixes side by side", result.columns.size());
+    text += style.system == core::UnitSystem::us ? ", for 1 yd3\n" : ", for 1 m3\n";
+    return result.checks.empty()
+               ? text
+               : text + "\nThe mix as written: " + verdict_line(result.checks, style, false);
+}
+
+/// The best cell of a row carries the word where whole mixes compete.
+std::vector<std::string> cells_of(const ComparisonRow& row, bool marks_best) {
+    std::vector<std::string> cells;
+    for (const ComparisonCell& cell : row.cells) {
+        cells.push_back(cell.text);
+    }
+    if (marks_best) {
+        for (const std::size_t best : row.best()) {
+            cells[best] = "best " + cells[best];
+        }
+    }
+    return cells;
+}
+
+std::string block(const ComparisonResult& result, const std::vector<ComparisonRow>& rows,
+                  std::size_t first) {
+    const std::size_t end = std::min(first + columns_of_a_block, result.columns.size());
+    std::vector<Align> alignment(end - first + 1, Align::right);
+    alignment.front() = Align::left;
+    Grid grid{alignment};
+    std::vector<std::string> labels{""};
+    for (std::size_t i = first; i < end; ++i) {
+        labels.push_back(column_label(result.columns[i].label));
+    }
+    grid.add(labels);
+    for (const ComparisonRow& row : rows) {
+        const auto cells = cells_of(row, !result.is_study);
+        std::vector<std::string> line{row.unit.empty() ? row.name : row.name + ", " + row.unit};
+        line.insert(line.end(), cells.begin() + static_cast<std::ptrdiff_t>(first),
+                    cells.begin() + static_cast<std::ptrdiff_t>(end));
+        grid.add(line);
+    }
+    return grid.text();
+}
+
+std::string text_of_figures(const ComparisonResult& result, core::UnitSystem system) {
+    auto rows = comparison_rows(result, system);
+    if (result.only_different) {
+        std::erase_if(rows, [](const ComparisonRow& row) { return row.is_equal(); });
+        if (rows.empty()) {
+            return "  no figure differs\n";
+        }
+    }
+    std::string text;
+    for (std::size_t first = 0; first < result.columns.size(); first += columns_of_a_block) {
+        text += (first == 0 ? "" : "\n") + block(result, rows, first);
+    }
+    return text;
+}
+
+void add_remark(std::string& text, const std::string& label, const std::string& words) {
+    text += wrapped(text::printable(label) + ": " + words, {.first = "  - ", .other = "    "});
+}
+
+std::string missing_text(const core::PartialSum& sum) {
+    std::string names;
+    for (const std::string& name : sum.missing) {
+        names += (names.empty() ? "" : ", ") + text::printable(name);
+    }
+    return names;
+}
+
+/// What is missing in the sums of the first column that has some; the others share its materials.
+std::string text_of_missing(const core::ComparedMix& column) {
+    std::string text;
+    if (column.cost && !column.cost->sum.is_whole()) {
+        add_remark(text, column.label, "no price of " + missing_text(column.cost->sum));
+    }
+    if (column.carbon && !column.carbon->is_whole()) {
+        add_remark(text, column.label, "no carbon figure of " + missing_text(*column.carbon));
+    }
+    return text;
+}
+
+std::string text_of_remarks(const ComparisonResult& result, core::UnitSystem system) {
+    std::string text;
+    for (const core::ComparedMix& column : result.columns) {
+        if (column.unresolved) {
+            add_remark(text, column.label,
+                       "cannot be made: " + words(column.unresolved->what, system) + ". " +
+                           words(column.unresolved->ways_out.front(), system));
+        }
+        for (const core::Check& check : column.checks) {
+            if (check.verdict == core::Verdict::fails) {
+                add_remark(text, column.label,
+                           "FAILS " + check.id + ": " + words(check.message, system));
+            }
+        }
+        for (const core::Phrase& remark : column.remarks) {
+            add_remark(text, column.label, words(remark, system));
+        }
+        text += text_of_missing(column);
+    }
+    return text;
+}
+
+const std::string how_to_read =
+    "Strengths are estimates until they are tested. Heat is the rise in the middle of a thick "
+    "section; a thin wall stays below it. Drying shrinkage follows the water: the column with less "
+    "water shrinks less. Cost and carbon are of the materials alone, by the figures of the file.";
+
+} // namespace
+
+std::string text(const ComparisonResult& result, const TextStyle& style) {
+    std::string page = heading(result, style);
+    page += section("SIDE BY SIDE") + text_of_figures(result, style.system);
+    if (const std::string remarks = text_of_remarks(result, style.system); !remarks.empty()) {
+        page += section("TO KNOW") + remarks;
+    }
+    page += section("WHAT DECIDES") + text_of_cautions(result.summary, style);
+    return page + section("HOW TO READ IT") + wrapped(how_to_read, {"  ", "  "});
+}
+
+} // namespace boardmark::report

@@ -1,0 +1,15 @@
+#pragma once
+
+#include <boardmark/report/batch_report.hpp>
+
+#include <string>
+
+namespace boardmark::report {
+
+/// A count of sacks: "2 sacks", "0.58 sacks".
+std::string sacks_text(double count);
+
+/// What whole sacks do to the volume ordered, and what the ticket does instead.
+std::string text_of_sacks(const BatchResult& result, const TextStyle& style);
+
+} // namespace boardmark::report

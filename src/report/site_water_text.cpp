@@ -1,0 +1,74 @@
+#include "site_water_text.hpp"
+
+#include <boardmark/units/rounding.hpp>
+#include <boardmark/units/unit.hpp>
+
+#include "grid.hpp"
+#include "quantity_format.hpp"
+#include "text_parts.hpp"
+
+namespace boardmark::report {
+namespace {
+
+using core::Measure;
+
+std::string limit_text(const core::SiteWater& water, const TextStyle& style) {
+    const std::string ratio = shown({water.w_cm_limit, Measure::w_cm}, style.system);
+    switch (water.limited_by) {
+    case core::WaterLimit::exposure:
+        return ratio + ", the limit of the exposure classes";
+    case core::WaterLimit::strength:
+        return ratio + ", at which the average strength is expected";
+    case core::WaterLimit::mix:
+        return ratio + ", the mix's own: no higher one is known to reach the strength";
+    }
+    return ratio;
+}
+
+/// To half an inch or a centimetre: the rule knows no better.
+std::string rough_slump(double mm, core::UnitSystem system) {
+    const double step_mm = system == core::UnitSystem::us ? units::unit("in").to_inside(0.5) : 10;
+    return shown({units::nearest({.amount = mm, .step = step_mm}), Measure::slump}, system);
+}
+
+std::string consequence(const core::SiteWater& water, const TextStyle& style) {
+    std::string text = shown({water.may_be_added_kg_m3, Measure::concentration}, style.system) +
+                       ", the water held back included; w/cm is then " +
+                       shown({water.w_cm_then, Measure::w_cm}, style.system);
+    if (water.slump_gain_mm) {
+        text += ", the slump roughly " + rough_slump(*water.slump_gain_mm, style.system) +
+                " higher than without it";
+    }
+    return text;
+}
+
+} // namespace
+
+std::string name_of(core::WaterLimit limit) {
+    switch (limit) {
+    case core::WaterLimit::exposure:
+        return "exposure";
+    case core::WaterLimit::strength:
+        return "strength";
+    case core::WaterLimit::mix:
+        return "mix";
+    }
+    return "";
+}
+
+std::string text_of_site_water(const core::SiteWater& water, const TextStyle& style) {
+    Grid grid{{Align::left, Align::right, Align::right, Align::left}};
+    const auto add = [&](const char* name, const core::WaterAmount& amount,
+                         const std::string& note) {
+        grid.add({name, shown({amount.kg, Measure::mass}, style.system),
+                  water_measure(amount.litres, style.system), note});
+    };
+    add("at the mixer", water.at_mixer, "");
+    add("held back", water.held_back, "");
+    add("may be added", water.may_be_added,
+        water.may_be_added.kg > 0 ? consequence(water, style) : "");
+    return grid.text() + "  highest w/cm: " + limit_text(water, style) + "\n" +
+           text_of_cautions(water.advice, style);
+}
+
+} // namespace boardmark::report

@@ -1,0 +1,75 @@
+#pragma once
+
+// What tests of trial batches share: a mix text and a trial text in, the yield and the next trial
+// out.
+
+#include <boardmark/core/next_trial.hpp>
+#include <boardmark/core/yield.hpp>
+#include <boardmark/input/read_trial.hpp>
+
+#include "support.hpp"
+
+#include <algorithm>
+#include <stdexcept>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace boardmark::test {
+
+/// Reads a trial of a mix; the mix stands beside it as mix.yaml.
+inline input::TrialReading read_trial_of(const std::string& mix, const std::string& trial) {
+    const auto beside =
+        [&](const std::string& name) -> std::variant<std::string, input::LoadFailure> {
+        if (name == "mix.yaml") {
+            return mix;
+        }
+        return input::LoadFailure{"not in a test"};
+    };
+    return input::read_trial("boardmark: 1\nmix: mix.yaml\ntrial:\n" + trial, "trial.yaml",
+                             {.vocabulary = read_options(input::Purpose::trial).vocabulary,
+                              .load = beside,
+                              .tables = reference::tables});
+}
+
+/// A trial carried through to the next one.
+struct Tried {
+    core::Trial trial;
+    core::Tables tables;
+    core::Proportions designed;
+    core::Yield yield;
+    std::vector<core::Check> checks;
+
+    core::NextTrial next() const { return core::next_trial(trial, yield, designed, tables); }
+
+    const core::Check* check(const std::string& id) const {
+        const auto found = std::ranges::find(checks, id, &core::Check::id);
+        return found == checks.end() ? nullptr : &*found;
+    }
+};
+
+inline Tried tried(core::Trial trial) {
+    Tried result{
+        .trial = std::move(trial), .tables = {}, .designed = {}, .yield = {}, .checks = {}};
+    result.tables = reference::tables(system_of(result.trial.mix));
+    result.designed = core::proportions_of(result.trial.mix, result.tables);
+    result.yield = core::yield_of(result.trial, result.designed, result.tables);
+    result.checks = core::assess(result.trial, result.yield, result.designed, result.tables);
+    return result;
+}
+
+/// A trial text that must be sound.
+inline Tried tried(const std::string& mix, const std::string& trial) {
+    auto reading = read_trial_of(mix, trial);
+    if (!reading.record) {
+        throw std::runtime_error(input::render(reading.diagnostics));
+    }
+    return tried(std::move(reading.record->trial));
+}
+
+inline const core::Ingredient& ingredient(const core::Proportions& proportions,
+                                          const std::string& name) {
+    return *std::ranges::find(proportions.ingredients, name, &core::Ingredient::name);
+}
+
+} // namespace boardmark::test
