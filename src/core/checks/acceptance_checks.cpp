@@ -78,7 +78,7 @@ Check single_test_check(const StrengthRecord& record, const StrengthFindings& fi
             faults.push_back({judged.test.batch.name, judged.test.mean_mpa, judged.short_mpa});
         }
     }
-    check.message = told("single test: ", std::move(faults), limit_mpa);
+    check.message = told("", std::move(faults), limit_mpa);
     return check;
 }
 
