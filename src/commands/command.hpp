@@ -17,6 +17,7 @@ struct Command {
     std::span<const Option> options;
     std::span<const std::string_view> examples;
     ExitCode (*run)(const Arguments& arguments);
+    bool takes_standard_input = true; ///< whether '-' may stand for the file
     std::size_t most_files = 1;
     std::string_view notes = {}; ///< what the options alone do not say; may be empty
 };
@@ -33,5 +34,6 @@ extern const Command batch_command;
 extern const Command yield_command;
 extern const Command strength_command;
 extern const Command compare_command;
+extern const Command record_command;
 
 } // namespace boardmark::commands

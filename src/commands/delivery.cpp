@@ -54,9 +54,9 @@ void write_where_asked(const std::string& written, const Arguments& arguments,
 }
 
 void demand_sound(bool has_result, const input::Diagnostics& diagnostics,
-                  const Arguments& arguments) {
+                  const Arguments& arguments, std::string_view consequence) {
     if (!has_result) {
-        throw Failure{ExitCode::wrong_input, input::render(diagnostics)};
+        throw Failure{ExitCode::wrong_input, input::render(diagnostics, consequence)};
     }
     if (!arguments.has("quiet")) {
         std::cerr << input::render(diagnostics);

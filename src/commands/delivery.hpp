@@ -10,6 +10,7 @@
 #include "failure.hpp"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace boardmark::commands {
@@ -44,7 +45,8 @@ void deliver(const Result& result, const Arguments& arguments, const Origin& ori
 /// What was found wrong in a file goes to standard error: errors end the command, warnings do not
 /// unless there is no result.
 void demand_sound(bool has_result, const input::Diagnostics& diagnostics,
-                  const Arguments& arguments);
+                  const Arguments& arguments,
+                  std::string_view consequence = "nothing was calculated");
 
 /// 1 where a requirement is not met, else 0.
 ExitCode verdict(const std::vector<core::Check>& checks);

@@ -51,7 +51,8 @@ std::string sentence(std::string_view summary) {
 
 std::string help_of(const Command& command) {
     std::string text = fmt::format("Usage: {}\n\n{}\n", command.usage, sentence(command.summary));
-    text += fmt::format("{}, or '-' for standard input.\n\nOptions:\n", command.reads);
+    text += fmt::format("{}{}.\n\nOptions:\n", command.reads,
+                        command.takes_standard_input ? ", or '-' for standard input" : "");
     text += text_of(command.options);
     if (!command.notes.empty()) {
         text += fmt::format("\n{}\n", command.notes);

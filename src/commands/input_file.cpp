@@ -12,12 +12,10 @@
 namespace boardmark::commands {
 namespace {
 
-constexpr std::size_t one_above_the_cap = 1024 * 1024 + 1;
-
-std::variant<std::string, ReadFailure> read_all(int descriptor) {
+std::variant<std::string, ReadFailure> read_all(int descriptor, std::size_t largest_accepted) {
     std::string bytes;
     std::array<char, 16384> buffer{};
-    while (bytes.size() < one_above_the_cap) {
+    while (bytes.size() <= largest_accepted) {
         const ssize_t count = ::read(descriptor, buffer.data(), buffer.size());
         if (count < 0 && errno == EINTR) {
             continue;
@@ -35,9 +33,10 @@ std::variant<std::string, ReadFailure> read_all(int descriptor) {
 
 } // namespace
 
-std::variant<std::string, ReadFailure> read_bytes(const std::string& path) {
+std::variant<std::string, ReadFailure> read_bytes(const std::string& path,
+                                                  std::size_t largest_accepted) {
     if (path == "-") {
-        return read_all(STDIN_FILENO);
+        return read_all(STDIN_FILENO, largest_accepted);
     }
     const int descriptor = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
     if (descriptor < 0) {
@@ -48,7 +47,7 @@ std::variant<std::string, ReadFailure> read_bytes(const std::string& path) {
     if (::fstat(descriptor, &status) == 0 && S_ISDIR(status.st_mode)) {
         bytes = ReadFailure{"it is a directory"};
     } else {
-        bytes = read_all(descriptor);
+        bytes = read_all(descriptor, largest_accepted);
     }
     ::close(descriptor);
     return bytes;

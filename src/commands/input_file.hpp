@@ -1,9 +1,13 @@
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <variant>
 
 namespace boardmark::commands {
+
+/// The most bytes that a mix or trial file may have.
+constexpr std::size_t largest_yaml_file = 1024 * 1024;
 
 /// Why a file could not be read, in the system's words.
 struct ReadFailure {
@@ -12,7 +16,8 @@ struct ReadFailure {
 
 /// The bytes of a file, or of standard input for `-`. Reading stops one byte above the size that
 /// the reader accepts, so that an endless input ends.
-std::variant<std::string, ReadFailure> read_bytes(const std::string& path);
+std::variant<std::string, ReadFailure> read_bytes(const std::string& path,
+                                                  std::size_t largest_accepted = largest_yaml_file);
 
 /// The name of an input in messages.
 std::string shown_name(const std::string& path);

@@ -14,9 +14,13 @@ OpenedFile open_file(const Arguments& arguments) {
     if (arguments.has("verbose")) {
         start_log();
     }
-    const std::string name = shown_name(arguments.file());
+    return open_file(arguments.file(), largest_yaml_file);
+}
+
+OpenedFile open_file(const std::string& path, std::size_t largest_accepted) {
+    const std::string name = shown_name(path);
     log("reading " + name);
-    auto bytes = read_bytes(arguments.file());
+    auto bytes = read_bytes(path, largest_accepted);
     if (const auto* failure = std::get_if<ReadFailure>(&bytes)) {
         throw wrong_command_line(fmt::format("{} cannot be read: {}", name, failure->reason));
     }

@@ -5,6 +5,7 @@
 
 #include "arguments.hpp"
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -18,6 +19,9 @@ struct OpenedFile {
 
 /// Starts the log where it is asked for and reads the file. Throws Failure where it cannot be read.
 OpenedFile open_file(const Arguments& arguments);
+
+/// Another file, read; of one that is larger than accepted only a byte more.
+OpenedFile open_file(const std::string& path, std::size_t largest_accepted);
 
 /// Gets files beside the file of the arguments and remembers their paths. `files_read` must outlive
 /// the loader.

@@ -64,6 +64,11 @@ double dose_percent(const Dose& dose, double product_density_kg_m3) {
                                             : 100 * dose.amount * product_density_kg_m3;
 }
 
+double ml_100kg(double percent, double product_density_kg_m3) {
+    constexpr double ml_in_m3 = 1e6;
+    return percent / product_density_kg_m3 * ml_in_m3; // percent of 100 kg is kg
+}
+
 std::optional<Figure> absorption(const Material& aggregate, const Tables& tables) {
     if (aggregate.aggregate.absorption_percent) {
         return Figure{*aggregate.aggregate.absorption_percent};

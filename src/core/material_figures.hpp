@@ -29,6 +29,9 @@ double liquid_fraction(const Material& admixture);
 /// A dose as percent of the mass of cementitious material.
 double dose_percent(const Dose& dose, double product_density_kg_m3);
 
+/// A dose in percent of mass as mL of the product per 100 kg of cementitious material.
+double ml_100kg(double percent, double product_density_kg_m3);
+
 /// Absorption of an aggregate, percent of oven-dry mass. Nothing where none is stated and none is
 /// usual: the reader has seen to it that this happens in submitted mixes only.
 std::optional<Figure> absorption(const Material& aggregate, const Tables& tables);

@@ -26,6 +26,11 @@ double dry_kg_m3(const Proportions& proportions, Role role) {
     return sum_kg_m3;
 }
 
+/// Dose of an admixture in percent of the cementitious material.
+double found_percent(const Ingredient& admixture, const Proportions& proportions) {
+    return 100 * admixture.kg_m3 / proportions.totals.binder_kg_m3;
+}
+
 /// A submitted mix as one that can be proportioned again: its blends, its coarse amount.
 Mix proportionable(const SubmittedMix& submitted, const Proportions& designed) {
     Mix mix{.title = submitted.title,
@@ -36,6 +41,9 @@ Mix proportionable(const SubmittedMix& submitted, const Proportions& designed) {
             .fine = shares_of(designed, Role::fine)};
     for (const Ingredient* admixture : of_role(designed, Role::admixture)) {
         mix.admixtures.push_back({*admixture->material, std::nullopt});
+        if (!admixture->by_trial) {
+            set_dose(mix, admixture->name, found_percent(*admixture, designed));
+        }
     }
     mix.selections.coarse_dry_kg_m3 = dry_kg_m3(designed, Role::coarse);
     return mix;
@@ -44,6 +52,22 @@ Mix proportionable(const SubmittedMix& submitted, const Proportions& designed) {
 Mix mix_to_adjust(const AnyMix& mix, const Proportions& designed) {
     const auto* submitted = std::get_if<SubmittedMix>(&mix);
     return submitted ? proportionable(*submitted, designed) : std::get<Mix>(mix);
+}
+
+/// The ratio of the mix file: where its minimum of binder lowered it, the one before that.
+double ratio_of_file(const AnyMix& mix, const Selection& selection) {
+    const auto* selected = std::get_if<Mix>(&mix);
+    if (!selected || selection.w_cm_governed_by != Governor::minimum_binder) {
+        return selection.w_cm;
+    }
+    if (selected->selections.w_cm) {
+        return *selected->selections.w_cm;
+    }
+    if (selected->selections.w_cm_by_exposure || !selection.w_cm_by_strength) {
+        return *selection.w_cm_by_exposure;
+    }
+    return std::min(*selection.w_cm_by_strength,
+                    selection.w_cm_by_exposure.value_or(*selection.w_cm_by_strength));
 }
 
 /// The aggregates with the moisture that they had in the trial.
@@ -63,14 +87,14 @@ void set_dose(Mix& mix, const std::string& admixture, double percent) {
         std::ranges::find(mix.admixtures, admixture, [](const Dosage& one) -> const std::string& {
             return one.material.name;
         });
-    dosage->dose = percent > 0 ? std::optional{Dose{percent, DoseBasis::percent}} : std::nullopt;
+    dosage->dose = Dose{percent, DoseBasis::percent};
 }
 
 Mix mix_of(const Trial& trial, const Yield& yield, const Proportions& designed) {
     Mix mix = mix_to_adjust(trial.mix, designed);
     mix.requirements.slump_mm = yield.target.slump_mm;
     Selections& selections = mix.selections;
-    selections.w_cm = designed.selection.w_cm;
+    selections.w_cm = ratio_of_file(trial.mix, designed.selection);
     selections.w_cm_by_exposure = false;
     selections.binder_kg_m3 = std::nullopt;
     selections.air_percent = yield.target.air_percent;
@@ -83,7 +107,9 @@ Mix mix_of(const Trial& trial, const Yield& yield, const Proportions& designed) 
     take_moistures(mix.coarse, trial);
     take_moistures(mix.fine, trial);
     for (const Ingredient* admixture : of_role(yield.found, Role::admixture)) {
-        set_dose(mix, admixture->name, 100 * admixture->kg_m3 / yield.found.totals.binder_kg_m3);
+        if (admixture->kg_m3 > 0) { // what was left out keeps the dose of the mix file
+            set_dose(mix, admixture->name, found_percent(*admixture, yield.found));
+        }
     }
     return mix;
 }

@@ -98,18 +98,37 @@ void demand_water(const Trial& trial, const Tables& tables) {
     }
 }
 
+/// The air that counts. Gravimetric air stands in for a meter only where it can be air at all.
 double known_air_percent(const Yield& yield) {
     if (yield.measured_air_percent) {
         return *yield.measured_air_percent;
     }
-    if (yield.gravimetric_air_percent) {
-        return *yield.gravimetric_air_percent;
+    constexpr double reading_error = -0.5;
+    constexpr double most_percent = 20; // what a file may state
+    const auto& gravimetric = yield.gravimetric_air_percent;
+    if (gravimetric && *gravimetric >= reading_error && *gravimetric <= most_percent) {
+        return std::max(*gravimetric, 0.0);
     }
-    throw Unresolved{{"air was not measured, and it does not follow from the density: an aggregate "
-                      "states no relative density",
-                      {}},
-                     {{"measure the air of the trial and add 'trial.air'", {}},
-                      {"state the relative density of every aggregate", {}}}};
+    throw Unresolved{
+        {gravimetric ? "air was not measured, and by the density it would be {gravimetric}: a "
+                       "weight, a moisture, a relative density or the density test is wrong"
+                     : "air was not measured, and it does not follow from the density: an "
+                       "aggregate states no relative density",
+         {quantity("gravimetric", {gravimetric.value_or(0), Measure::percent})}},
+        {{"measure the air of the trial and add 'trial.air'", {}},
+         {"check the weights, the moistures, the relative densities and the density test", {}}}};
+}
+
+/// A ratio that no concrete has comes from a wrong weight.
+void demand_possible_ratio(double w_cm) {
+    constexpr double least = 0.1;
+    constexpr double most = 3;
+    if (w_cm < least || w_cm > most) {
+        throw Unresolved{{"w/cm would be {w_cm}, which no concrete has",
+                          {quantity("w_cm", {w_cm, Measure::w_cm})}},
+                         {{"check the weights of water and cementitious material", {}},
+                          {"check the moistures: the free water counts", {}}}};
+    }
 }
 
 void record_air(const Yield& yield, Worksheet& worksheet) {
@@ -211,6 +230,7 @@ Yield yield_of(const Trial& trial, const Proportions& designed, const Tables& ta
                     .air_percent =
                         trial.target_air_percent.value_or(designed.selection.air_percent)};
     yield.found = accept(as_found(trial, yield.volume_m3, yield.air_percent, tables), tables);
+    demand_possible_ratio(yield.found.totals.w_cm);
     record_paste(yield, worksheet);
     return yield;
 }

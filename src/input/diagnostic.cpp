@@ -117,7 +117,7 @@ bool has_errors(const Diagnostics& diagnostics) {
     });
 }
 
-std::string render(const Diagnostics& diagnostics) {
+std::string render(const Diagnostics& diagnostics, std::string_view consequence) {
     std::string text;
     for (std::size_t i = 0; i < std::min(diagnostics.size(), most_shown); ++i) {
         text += render(diagnostics[i]);
@@ -136,7 +136,8 @@ std::string render(const Diagnostics& diagnostics) {
         }
     }
     if (errors > 0) {
-        text += counted(errors, "error") + " in " + joined(files) + "; nothing was calculated\n";
+        text += counted(errors, "error") + " in " + joined(files) + "; " +
+                std::string{consequence} + "\n";
     }
     return text;
 }

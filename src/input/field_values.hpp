@@ -53,6 +53,7 @@ constexpr Value or_words(Value value, std::span<const std::string_view> words) {
 
 constexpr std::string_view as_needed[] = {"as needed"};
 
-constexpr Range slump_mm{.low = 0, .high = 305}; // the cone is 12 in high
+constexpr Range fresh_density_kg_m3{.low = 1500, .high = 3200}; // 94 to 200 lb/ft3
+constexpr Range slump_mm{.low = 0, .high = 305};                // the cone is 12 in high
 
 } // namespace boardmark::input

@@ -66,6 +66,12 @@ constexpr TellingKey telling_keys[] = {
     {"proportions", FileKind::mix, "a mix file", mix_commands},
 };
 
+const TellingKey* telling_key(const Node& root) {
+    const auto found = std::ranges::find_if(
+        telling_keys, [&](const TellingKey& telling) { return root.find(telling.key); });
+    return found == std::end(telling_keys) ? nullptr : &*found;
+}
+
 /// A name that leaves the folder of the file it stands in.
 bool leaves_folder(const std::string& name) {
     const std::filesystem::path path{name};
@@ -104,16 +110,27 @@ std::optional<Node> read_tree(const SourceText& source, Diagnostics& diagnostics
 }
 
 bool refuse_other_kind(const Node& root, FileKind expected, Diagnostics& diagnostics) {
-    const auto found = std::ranges::find_if(
-        telling_keys, [&](const TellingKey& telling) { return root.find(telling.key); });
-    if (found == std::end(telling_keys) || found->kind == expected) {
+    const TellingKey* telling = telling_key(root);
+    if (!telling || telling->kind == expected) {
         return false;
     }
-    refuse(root.find(found->key)->key,
-           "this is " + std::string{found->name} + "; '" + std::string{found->key} +
+    refuse(root.find(telling->key)->key,
+           "this is " + std::string{telling->name} + "; '" + std::string{telling->key} +
                "' has no place in another kind of file",
-           std::string{found->commands}, diagnostics);
+           std::string{telling->commands}, diagnostics);
     return true;
+}
+
+std::optional<std::string> other_kind(const SourceText& source, FileKind expected) {
+    Diagnostics of_no_interest;
+    const auto root = pass_gate(source, of_no_interest);
+    const TellingKey* telling = root ? telling_key(*root) : nullptr;
+    if (telling && telling->kind != expected) {
+        return std::string{telling->name};
+    }
+    const bool materials_only = root && !telling && root->find("materials") &&
+                                !root->find("requirements") && expected == FileKind::mix;
+    return materials_only ? std::optional<std::string>{"a file of materials"} : std::nullopt;
 }
 
 std::string shown_beside(const std::string& file, const std::string& name) {

@@ -37,6 +37,10 @@ enum class FileKind { mix, trial, results };
 /// which command reads it.
 bool refuse_other_kind(const Node& root, FileKind expected, Diagnostics& diagnostics);
 
+/// The kind of a file in words where it is not the one expected ("a trial file"); else nothing. A
+/// text that cannot be read is of no other kind.
+std::optional<std::string> other_kind(const SourceText& source, FileKind expected);
+
 /// The file that a value names, loaded. Nothing where it may not be named or cannot be read; then a
 /// diagnostic at the value tells why. `key` is the value's key in the words of the message.
 const SourceText* fetch(const Node& asked, const std::string& key, const std::string& name,

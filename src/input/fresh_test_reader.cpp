@@ -2,6 +2,7 @@
 
 #include <boardmark/units/unit.hpp>
 
+#include "field_values.hpp"
 #include "one_system.hpp"
 
 #include <fmt/format.h>
@@ -53,6 +54,7 @@ core::FilledMeasure FreshTestReader::read_measure() const {
                                    full->text, empty->text),
                        "the filled measure is the heavier one");
     }
+    demand_possible_density();
     OneSystem system{context, "trial.measure"};
     for (const Parsed* mass : {full, empty}) {
         if (mass) {
@@ -62,6 +64,23 @@ core::FilledMeasure FreshTestReader::read_measure() const {
     return {.full_kg = reading_of(full),
             .empty_kg = reading_of(empty),
             .volume_m3 = reading_of(context.document.value(measure("volume")))};
+}
+
+void FreshTestReader::demand_possible_density() const {
+    const Parsed* full = context.document.value(measure("full"));
+    const Parsed* empty = context.document.value(measure("empty"));
+    const Parsed* volume = context.document.value(measure("volume"));
+    if (!full || !empty || !volume || full->number <= empty->number) {
+        return;
+    }
+    const double density_kg_m3 = (full->number - empty->number) / volume->number;
+    if (density_kg_m3 < fresh_density_kg_m3.low || density_kg_m3 > fresh_density_kg_m3.high) {
+        context.refuse(*context.document.find({"trial", "measure"})->key,
+                       fmt::format("trial.measure: these give a density of {:.1f} lb/ft3 ({:.0f} "
+                                   "kg/m3), which no concrete of this kind has",
+                                   units::unit("lb/ft3").from_inside(density_kg_m3), density_kg_m3),
+                       "check all three figures and their units");
+    }
 }
 
 core::DensityTest FreshTestReader::read_density() const {

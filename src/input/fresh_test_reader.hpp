@@ -20,6 +20,7 @@ struct FreshTestReader {
 private:
     core::DensityTest read_density() const;
     core::FilledMeasure read_measure() const;
+    void demand_possible_density() const;
     std::vector<core::TimedSlump> read_slumps() const;
 };
 

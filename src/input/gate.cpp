@@ -1,7 +1,6 @@
 #include "gate.hpp"
 
-#include <boardmark/text/utf8.hpp>
-
+#include "encoding.hpp"
 #include "tree_builder.hpp"
 
 #include <yaml-cpp/exceptions.h>
@@ -11,25 +10,6 @@
 
 namespace boardmark::input {
 namespace {
-
-void refuse_bytes(const SourceText& source) {
-    const std::string& text = source.text();
-    if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) {
-        throw Refused{{}, "the file is UTF-16 or UTF-32, not UTF-8", "save it as UTF-8"};
-    }
-    if (text.find('\n') == std::string::npos && text.find('\r') != std::string::npos) {
-        throw Refused{{},
-                      "the lines end with a lone carriage return",
-                      "save the file with the line ends of Unix or Windows"};
-    }
-    if (const auto byte = text::first_invalid_byte(text)) {
-        throw Refused{
-            {source.spot_of(*byte)}, "the text is not UTF-8 here", "save the file as UTF-8"};
-    }
-    if (const auto byte = text::first_control_character(text)) {
-        throw Refused{{source.spot_of(*byte)}, "a control character stands here", "delete it"};
-    }
-}
 
 void refuse_tabs(const SourceText& source) {
     for (std::size_t number = 0; number < source.line_count(); ++number) {
@@ -160,7 +140,7 @@ std::optional<Node> pass_gate(const SourceText& source, Diagnostics& diagnostics
         if (source.text().size() > largest_file) {
             throw Refused{{}, "the file is larger than 1 MiB; a mix file has a few kilobytes"};
         }
-        refuse_bytes(source);
+        demand_text(source);
         refuse_tabs(source);
         return parsed(source);
     } catch (const Refused& refused) {

@@ -45,7 +45,7 @@ constexpr Field fields[] = {
      .example = "moisture: {stone: 2.0 %, sand: 6.0 %}",
      .meaning = "moistures of the day, where they differ from the mix file; its basis"},
     {.path = "trial.density",
-     .value = quantity(Dimension::mass_per_volume, {.low = 500, .high = 5000}),
+     .value = quantity(Dimension::mass_per_volume, fresh_density_kg_m3),
      .example = "density: 143.1 lb/ft3",
      .meaning = "density of the fresh concrete"},
     {.path = "trial.measure",

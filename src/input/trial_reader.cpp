@@ -35,6 +35,11 @@ std::optional<core::AnyMix> read_batched_mix(const FileContext& context, const s
     if (!source) {
         return std::nullopt;
     }
+    if (const auto kind = other_kind(*source, FileKind::mix)) {
+        context.refuse(asked, "mix: '" + name + "' is " + *kind,
+                       "name the mix file that was batched");
+        return std::nullopt;
+    }
     auto reading = read_mix(source->text(), source->file(),
                             {.purpose = Purpose::trial,
                              .vocabulary = options.vocabulary,

@@ -71,6 +71,13 @@ core::HeatTables heat_tables(UnitSystem system) {
     return heat;
 }
 
+core::ControlChartRules control_chart_rules(UnitSystem system) {
+    const EmbeddedTable& printed = table("control-chart");
+    return {.limit_in_deviations = figure(printed, "limit_in_deviations", system),
+            .run_length = figure(printed, "run_length", system),
+            .firm_count = figure(printed, "firm_count", system)};
+}
+
 } // namespace
 
 core::Tables tables(UnitSystem system) {
@@ -81,7 +88,8 @@ core::Tables tables(UnitSystem system) {
             .practice = practice_tables(system),
             .trial = trial_tables(system),
             .strength = strength_tables(system),
-            .heat = heat_tables(system)};
+            .heat = heat_tables(system),
+            .control_chart = control_chart_rules(system)};
 }
 
 std::vector<ExplainedClass> exposure_classes() {

@@ -31,6 +31,7 @@ core::BatchingTolerances batching() {
         return {cell(printed, line, "within"), source_of(line.source)};
     };
     return {.binder_percent = within("binder"),
+            .small_batch_over_percent = within("binder of a small batch"),
             .aggregate_percent = within("aggregate"),
             .water_percent = within("water"),
             .admixture_percent = within("admixture")};
@@ -64,7 +65,9 @@ core::TrialTables trial_tables(UnitSystem system) {
         .measures = graded_rows<core::DensityMeasure>("density-measure", "size", "volume", system),
         .measure_shortfall_percent = figure(practice, "measure_shortfall", system),
         .density_difference_kg_m3 = figure(practice, "density_difference", system),
-        .air_gap_percent = figure(practice, "air_gap_watch", system)};
+        .air_gap_watch_percent = figure(practice, "air_gap_watch", system),
+        .air_gap_most_percent = figure(practice, "air_gap_most", system),
+        .yield_off_most_percent = figure(practice, "yield_off_most", system)};
 }
 
 } // namespace boardmark::reference

@@ -13,11 +13,11 @@ struct SheetRow {
     std::string name;
     core::Role role;
     double weighed_kg;
-    double next_kg;
+    std::optional<double> next_kg;    ///< absent where there is no next trial
     std::optional<double> weighed_m3; ///< liquids only
     std::optional<double> next_m3;
     double found_kg_m3; ///< aggregates SSD, water all mixing water
-    double next_kg_m3;
+    std::optional<double> next_kg_m3;
 };
 
 /// The sheet of this trial beside that of the next one.

@@ -1,3 +1,4 @@
+#include <boardmark/report/words.hpp>
 #include <boardmark/report/yield_report.hpp>
 #include <boardmark/units/unit.hpp>
 
@@ -18,10 +19,12 @@ std::string csv(const YieldResult& result, core::UnitSystem system) {
                  fmt::format("next ({})", concentration), fmt::format("weighed ({})", mass),
                  fmt::format("weigh next ({})", mass), fmt::format("or measure next ({})", volume),
                  "remark"});
-    if (!result.next) {
-        return text;
+    std::string told = remark(result.yield.found, result.checks);
+    if (result.no_next) {
+        told += (told.empty() ? "" : "; ") + std::string{"no next trial: "} +
+                words(result.no_next->what, system);
     }
-    const std::string told = csv_cell(remark(result.yield.found, result.checks));
+    told = csv_cell(told);
     for (const SheetRow& row : batch_sheet(result)) {
         text +=
             csv_row({csv_cell(row.name), std::string{core::name_of(row.role)},

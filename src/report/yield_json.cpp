@@ -24,7 +24,8 @@ Json json_of_next(const core::NextTrial& next) {
                 {"checks", json_of(next.checks)},
                 {"adjustments", json_of(next.adjustments)},
                 {"steps", json_of(next.proportions.worksheet.steps)},
-                {"advice", json_of(next.advice)}};
+                {"advice", json_of(next.advice)},
+                {"cautions", json_of(next.batch.cautions)}};
     return object;
 }
 

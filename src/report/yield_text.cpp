@@ -21,6 +21,9 @@ namespace {
 using core::Measure;
 using core::UnitSystem;
 
+constexpr int one_digit_more = 1;
+constexpr const char* unchanged = "as before";
+
 std::string heading(const YieldResult& result, const TextStyle& style) {
     std::string trial = "Trial";
     if (!result.name.empty()) {
@@ -63,11 +66,19 @@ std::string slump_found(const core::Trial& trial, const core::Yield& yield, Unit
     return text + "; target " + shown({yield.target.slump_mm, Measure::slump}, system);
 }
 
-std::string relative_yield_text(double relative_yield) {
-    const std::string text = fixed(relative_yield, 3);
-    return text == "1.000"      ? text
-           : relative_yield < 1 ? text + ": less concrete than intended, richer in everything"
-                                : text + ": more concrete than intended, leaner in everything";
+/// What the relative yield says, as far as one density test can tell.
+std::string relative_yield_text(const YieldResult& result) {
+    const double relative = result.yield.relative_yield;
+    const auto check = std::ranges::find(result.checks, "yield.relative", &core::Check::id);
+    const std::string text = fixed(relative, 3);
+    constexpr double half = 0.5;
+    if (relative < half || relative > 1 / half) {
+        return text + ": is the intended volume right?";
+    }
+    return check->verdict == core::Verdict::holds
+               ? text + ": the intended volume, as far as one density test can tell"
+           : relative < 1 ? text + ": less concrete than intended"
+                          : text + ": more concrete than intended";
 }
 
 std::string text_of_findings(const YieldResult& result, UnitSystem system) {
@@ -78,12 +89,11 @@ std::string text_of_findings(const YieldResult& result, UnitSystem system) {
     Grid grid{{Align::left, Align::left}};
     grid.add({"mass of batch", in_units(yield.batch_mass_kg, Measure::mass)});
     grid.add({"density", in_units(yield.density_kg_m3, Measure::fresh_density)});
-    constexpr int one_digit_more = 1;
     grid.add({"yield", in_units(yield.volume_m3, Measure::volume, one_digit_more) + ", intended " +
                            in_units(yield.intended_volume_m3, Measure::volume, one_digit_more) +
-                           fmt::format("; within {:.2g} % by the digits written down",
+                           fmt::format("; the digits written down leave {:.2g} % open",
                                        100 * yield.volume_uncertainty_m3 / yield.volume_m3)});
-    grid.add({"relative yield", relative_yield_text(yield.relative_yield)});
+    grid.add({"relative yield", relative_yield_text(result)});
     grid.add({"air", air_found(yield, system)});
     grid.add({"slump", slump_found(result.trial, yield, system)});
     if (result.trial.tests.temperature_c) {
@@ -111,7 +121,7 @@ std::string amount_text(double kg, std::optional<double> m3, UnitSystem system) 
 }
 
 std::string change_text(const SheetRow& row, UnitSystem system) {
-    const double by_mass = row.next_kg - row.weighed_kg;
+    const double by_mass = *row.next_kg - row.weighed_kg;
     const auto by_volume = row.next_m3 && row.weighed_m3
                                ? std::optional{std::abs(*row.next_m3 - *row.weighed_m3)}
                                : std::nullopt;
@@ -119,37 +129,68 @@ std::string change_text(const SheetRow& row, UnitSystem system) {
     std::string amount = amount_text(std::abs(by_mass), by_volume, system);
     const bool nothing = amount.find_first_of("123456789") == std::string::npos ||
                          std::abs(by_mass) < worth_telling * row.weighed_kg;
-    return nothing ? "as before" : (by_mass > 0 ? "+" : "-") + amount;
+    return nothing ? unchanged : (by_mass > 0 ? "+" : "-") + amount;
 }
 
-std::string text_of_sheet(const YieldResult& result, UnitSystem system) {
+std::string text_of_sheet(const std::vector<SheetRow>& rows, double volume_m3, UnitSystem system) {
     Grid grid{{Align::left, Align::right, Align::right, Align::right, Align::right, Align::right}};
     const bool us = system == UnitSystem::us;
     const std::string per = us ? "per yd3" : "per m3";
     grid.add({"", "found " + per, "next " + per, "weighed", "weigh next", "change"});
-    for (const SheetRow& row : batch_sheet(result)) {
+    for (const SheetRow& row : rows) {
         const auto concentration = [&](double kg_m3) {
             const double amount = us ? units::unit("lb/yd3").from_inside(kg_m3) : kg_m3;
             const int decimals = row.role == core::Role::admixture ? 2 : 0;
             return fixed(amount, decimals) + (us ? " lb" : " kg");
         };
         grid.add({column_name(row.name), concentration(row.found_kg_m3),
-                  concentration(row.next_kg_m3),
+                  concentration(*row.next_kg_m3),
                   amount_text(row.weighed_kg, row.weighed_m3, system),
-                  amount_text(row.next_kg, row.next_m3, system), change_text(row, system)});
+                  amount_text(*row.next_kg, row.next_m3, system), change_text(row, system)});
     }
     return grid.text() +
-           wrapped("Weights for " + shown({result.next->batch.volume_m3, Measure::volume}, system) +
+           wrapped("Weights for " + shown({volume_m3, Measure::volume}, system, one_digit_more) +
                        " with the aggregates as wet as in this trial; per volume the water is all "
                        "mixing water and the aggregates are saturated surface-dry.",
                    {"  ", "  "});
 }
 
 std::string lever_text(const core::NextTrial& next) {
-    return next.lever == core::Lever::water
-               ? "The lever is the water; cementitious material follows it at the w/cm of the mix."
-               : "The lever is the dose of " + text::printable(next.dose->reducer) +
-                     ", not the water.";
+    if (next.lever == core::Lever::water) {
+        return "The lever is the water; cementitious material follows it at the w/cm of the mix.";
+    }
+    return next.dose ? "The lever is the dose of " + text::printable(next.dose->reducer) +
+                           ", not the water."
+                     : "The lever is the dose of the reducer that was left out, not the water.";
+}
+
+/// What to change on the batch sheet, in words.
+std::string changes_text(const std::vector<SheetRow>& rows, UnitSystem system) {
+    std::vector<std::string> changes;
+    for (const SheetRow& row : rows) {
+        const std::string change = change_text(row, system);
+        if (change != unchanged) {
+            changes.push_back(text::printable(row.name) + " " +
+                              amount_text(*row.next_kg, row.next_m3, system) + " instead of " +
+                              amount_text(row.weighed_kg, row.weighed_m3, system));
+        }
+    }
+    return changes.empty()
+               ? "Batch the same sheet again."
+               : fmt::format("On the batch sheet: {}{}.", fmt::join(changes, ", "),
+                             changes.size() < rows.size() ? "; the rest as before" : "");
+}
+
+/// What the next trial would break, and what is to be watched in it.
+std::string text_of_next_checks(const std::vector<core::Check>& checks, const TextStyle& style) {
+    std::vector<core::Check> told;
+    for (const core::Check& check : checks) {
+        if (check.verdict == core::Verdict::fails || check.verdict == core::Verdict::watch) {
+            told.push_back(check);
+        }
+    }
+    constexpr bool listed_below = false;
+    return verdict_line(checks, style, listed_below) + text_of_checks(told, style);
 }
 
 std::string text_of_next(const YieldResult& result, const TextStyle& style) {
@@ -164,10 +205,16 @@ std::string text_of_next(const YieldResult& result, const TextStyle& style) {
     }
     const core::NextTrial& next = *result.next;
     std::string text = section("NEXT TRIAL") + wrapped(lever_text(next), {"  ", "  "});
-    text += text_of_sheet(result, style.system);
+    const auto rows = batch_sheet(result);
+    text += text_of_sheet(rows, next.batch.volume_m3, style.system);
+    text += wrapped(changes_text(rows, style.system), {"  ", "  "});
     text += section("WHY") + text_of_steps(next.adjustments, style.system);
-    text += section("AT THE MIXER") + text_of_cautions(next.advice, style);
-    text += section("CHECKS of the next trial") + verdict_line(next.checks, style, false);
+    std::vector<core::Phrase> at_the_mixer = next.advice;
+    at_the_mixer.insert(at_the_mixer.end(), next.batch.cautions.begin(), next.batch.cautions.end());
+    if (!at_the_mixer.empty()) {
+        text += section("AT THE MIXER") + text_of_cautions(at_the_mixer, style);
+    }
+    text += section("CHECKS of the next trial") + text_of_next_checks(next.checks, style);
     return text;
 }
 

@@ -1,5 +1,6 @@
 // What a trial was, its verdicts, and the lever of the next one.
 
+#include <boardmark/core/unresolved.hpp>
 #include <boardmark/core/yield.hpp>
 
 #include "base_mix.hpp"
@@ -69,6 +70,7 @@ TEST_CASE("without a meter the gravimetric air stands in, and the air is not che
     const Tried trial_of = tried(text(base()), trial("  density: 143 lb/ft3\n  slump: 4 in\n"));
     CHECK(trial_of.yield.air_percent == trial_of.yield.gravimetric_air_percent);
     CHECK(trial_of.check("air.tolerance")->verdict == Verdict::not_checked);
+    CHECK(trial_of.check("air.exposure")->verdict == Verdict::not_checked);
     CHECK(trial_of.check("air.gap") == nullptr);
 }
 
@@ -96,14 +98,18 @@ TEST_CASE("verdicts on fresh tests") {
         {density + slump + "  air: 7.6 %\n", "air.tolerance", Verdict::fails},
         {density + slump + "  air: 4.4 %\n", "air.tolerance", Verdict::fails},
         {density + slump + air, "air.gap", Verdict::holds},
-        {"  density: 139 lb/ft3\n" + slump + air, "air.gap", Verdict::watch},
+        {"  density: 141 lb/ft3\n" + slump + air, "air.gap", Verdict::watch},
+        // Three points apart a figure of the trial is wrong: common practice, no source.
+        {"  density: 137 lb/ft3\n" + slump + air, "air.gap", Verdict::fails},
         {density + slump + air, "temperature", Verdict::not_checked},
         {density + slump + air + "  temperature: 95 degF\n", "temperature", Verdict::holds},
         {density + slump + air + "  temperature: 96 degF\n", "temperature", Verdict::fails},
         {density + slump + air + "  temperature: 54 degF\n", "temperature", Verdict::watch},
+        {density + slump + air + "  temperature: 32 degF\n", "temperature", Verdict::fails},
         // ASTM C138: two operators may differ by 2.3 lb/ft3, 1.6 % of the yield.
         {density + slump + air, "yield.relative", Verdict::holds},
-        {"  density: 139 lb/ft3\n" + slump + air, "yield.relative", Verdict::watch},
+        {"  density: 140 lb/ft3\n" + slump + air, "yield.relative", Verdict::watch},
+        {"  density: 136 lb/ft3\n" + slump + air, "yield.relative", Verdict::fails},
     }));
     INFO(row.tests << row.id);
     const Tried trial_of = tried(text(base()), trial(row.tests));
@@ -111,12 +117,14 @@ TEST_CASE("verdicts on fresh tests") {
     CHECK(trial_of.check(row.id)->verdict == row.verdict);
 }
 
-TEST_CASE("a permitted window is the tolerance unless the trial has its own target") {
+TEST_CASE("a permitted window counts whatever target a trial has of its own") {
     const BaseMix window = base("  slump_window: 3 1/2 in to 4 1/2 in\n");
-    CHECK(slumped("  slump: 3 in\n", window).check("slump.tolerance")->verdict == Verdict::fails);
-    CHECK(slumped("  slump: 3 in\n  target: {slump: 3 in}\n", window)
-              .check("slump.tolerance")
-              ->verdict == Verdict::holds);
+    const Tried of_window = slumped("  slump: 3 in\n", window);
+    CHECK(of_window.check("slump.window")->verdict == Verdict::fails);
+    CHECK(of_window.check("slump.tolerance") == nullptr);
+    const Tried of_both = slumped("  slump: 3 in\n  target: {slump: 3 in}\n", window);
+    CHECK(of_both.check("slump.window")->verdict == Verdict::fails);
+    CHECK(of_both.check("slump.tolerance")->verdict == Verdict::holds);
 }
 
 TEST_CASE("verdicts on batching") {
@@ -127,7 +135,10 @@ TEST_CASE("verdicts on batching") {
     };
     const Row row = GENERATE(Catch::Generators::values<Row>({
         {{}, "batching.cement", Verdict::holds},
-        {{.cement = "34.5 lb"}, "batching.cement", Verdict::fails},
+        {{.cement = "35.1 lb"}, "batching.cement", Verdict::fails},
+        // A small batch may be over by 4 %, never under (ASTM C94, from memory).
+        {{.cement = "36.5 lb"}, "batching.cement", Verdict::watch},
+        {{.cement = "37.2 lb"}, "batching.cement", Verdict::fails},
         {{.stone = "97.5 lb"}, "batching.stone", Verdict::fails},
         // Water may be held back or added on purpose: what counts is the w/cm found.
         {{.water = "9.2 lb"}, "batching.water", Verdict::watch},
@@ -147,10 +158,24 @@ TEST_CASE("the w/cm found is held against the limit") {
 
 TEST_CASE("without a high-range reducer water is the lever") {
     // 1 in of slump asks 10 lb/yd3, a point of air 5 lb/yd3.
-    const Batched left_out{.reducer = "0 fl oz"};
+    const std::string plain = R"(boardmark: 1
+title: Plain
+reporting: us
+requirements: {strength: 4000 psi, slump: 4 in, air: 6 %}
+materials:
+  cement: {kind: portland cement}
+  stone: {kind: coarse aggregate, nominal_max_size: 3/4 in, relative_density: 2.68,
+          absorption: 0.5 %, dry_rodded_density: 100 lb/ft3, moisture: 2 %}
+  sand: {kind: fine aggregate, relative_density: 2.64, absorption: 0.7 %, fineness_modulus: 2.8,
+         moisture: 6 %}
+mixture: {binder: {cement: 100 %}, coarse: {stone: 100 %}, fine: {sand: 100 %}}
+selections: {w_cm: 0.45}
+)";
     const auto water_lb = [&](const std::string& tests) {
         const Tried trial_of =
-            tried(text(base()), trial("  density: 143 lb/ft3\n" + tests, left_out));
+            tried(plain, "  batched: {water: 11.9 lb, cement: 37.7 lb, stone: 94.9 lb, "
+                         "sand: 70 lb}\n  density: 143 lb/ft3\n" +
+                             tests);
         const core::NextTrial next = trial_of.next();
         CHECK(next.lever == core::Lever::water);
         return in_unit(next.proportions.totals.water_kg_m3 -
@@ -162,6 +187,66 @@ TEST_CASE("without a high-range reducer water is the lever") {
     CHECK_THAT(water_lb("  slump: 6 in\n  air: 6 %\n"), WithinAbs(-20, 1e-9));
     CHECK_THAT(water_lb("  slump: 4 in\n  air: 7 %\n"), WithinAbs(5, 1e-9));
     CHECK_THAT(water_lb("  slump: 4 in\n  air: 4 %\n"), WithinAbs(-10, 1e-9));
+}
+
+TEST_CASE("a reducer that was left out comes back with the mix file's water") {
+    const Tried trial_of = slumped("  slump: 1/2 in\n", base(), {.reducer = "0 fl oz"});
+    const core::NextTrial next = trial_of.next();
+    CHECK(next.lever == core::Lever::dose);
+    CHECK_THAT(next.proportions.totals.water_kg_m3,
+               WithinRel(trial_of.designed.totals.water_kg_m3, 1e-12));
+    CHECK_THAT(ingredient(next.proportions, "reducer").kg_m3,
+               WithinRel(ingredient(trial_of.designed, "reducer").kg_m3, 1e-9));
+    CHECK(next.advice.front().text.find("was left out") != std::string::npos);
+}
+
+TEST_CASE("a dose above the highest fails and is not repeated") {
+    const BaseMix capped = with_gain(", maximum_dose: 8 fl oz/cwt");
+    const Tried trial_of = slumped("  slump: 3 in\n", capped, {.reducer = "3.6 fl oz"});
+    CHECK(trial_of.check("dose.maximum")->verdict == Verdict::fails);
+    CHECK_THAT(dose_fl_oz_cwt(trial_of.next().dose->next_ml_100kg), WithinAbs(8, 1e-6));
+    CHECK(slumped("  slump: 3 in\n", capped).check("dose.maximum")->verdict == Verdict::holds);
+}
+
+TEST_CASE("water that was held back comes back under a high-range reducer") {
+    const Tried trial_of = slumped("  slump: 1 in\n", base(), {.water = "6 lb"});
+    CHECK_THAT(trial_of.next().proportions.totals.water_kg_m3,
+               WithinRel(trial_of.designed.totals.water_kg_m3, 1e-12));
+}
+
+TEST_CASE("a trial that flows enough gets no more water for its slump before the reducer") {
+    const BaseMix flowing{.requirements = "  air: 6 %\n  slump_before_reducer: 2 in\n",
+                          .reducer = gain,
+                          .selections = "{w_cm: 0.40}",
+                          .slump = "7 in"};
+    const Tried trial_of = slumped("  slump: 9 in\n  slump_before_reducer: 0 in\n", flowing);
+    CHECK_THAT(trial_of.next().proportions.totals.water_kg_m3,
+               WithinRel(trial_of.yield.found.totals.water_kg_m3, 1e-12));
+}
+
+TEST_CASE("a slump that no dose explains is said to be that") {
+    const Tried trial_of = slumped("  slump: 10 in\n", with_gain(), {.water = "8.8 lb"});
+    const core::NextTrial next = trial_of.next();
+    CHECK(next.dose->next_ml_100kg == 0);
+    CHECK_FALSE(ingredient(next.proportions, "reducer").by_trial);
+    CHECK(next.advice.back().text.find("No dose of") != std::string::npos);
+}
+
+TEST_CASE("gravimetric air that cannot be air stands in for nothing") {
+    const std::string density = GENERATE(std::string{"155"}, "115");
+    INFO(density);
+    CHECK_THROWS_AS(
+        tried(text(base()), trial("  density: " + density + " lb/ft3\n  slump: 4 in\n")),
+        core::Unresolved);
+}
+
+TEST_CASE("the next trial goes by the ratio of the file, not by the one of its least binder") {
+    const BaseMix lean = {.requirements = "  air: 6 %\n  minimum_binder: 640 lb/yd3\n",
+                          .selections = "{w_cm: 0.50}"};
+    const Tried trial_of = slumped("  slump: 4 in\n", lean);
+    REQUIRE(trial_of.designed.selection.w_cm_governed_by == core::Governor::minimum_binder);
+    CHECK_THAT(in_unit(trial_of.next().proportions.totals.binder_kg_m3, "lb/yd3"),
+               WithinAbs(640, 1e-6));
 }
 
 TEST_CASE("with a high-range reducer the water stays and the dose answers by the slump gain") {

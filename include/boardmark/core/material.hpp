@@ -16,7 +16,7 @@ enum class DoseBasis {
 };
 
 struct Dose {
-    double amount; ///< > 0, in the unit of its basis
+    double amount; ///< ≥ 0, in the unit of its basis
     DoseBasis basis;
 };
 

@@ -209,6 +209,7 @@ struct TrialAdjustments {
 /// How far what is weighed may be from what was to be weighed, percent.
 struct BatchingTolerances {
     TypicalFigure binder_percent;
+    TypicalFigure small_batch_over_percent; ///< binder of a small batch, over only
     TypicalFigure aggregate_percent;
     TypicalFigure water_percent;
     TypicalFigure admixture_percent;
@@ -242,7 +243,9 @@ struct TrialTables {
     std::vector<DensityMeasure> measures;        ///< increasing sizes
     TypicalFigure measure_shortfall_percent;     ///< that a measure may hold less than nominal
     TypicalFigure density_difference_kg_m3;      ///< within which two operators agree
-    TypicalFigure air_gap_percent;               ///< between gravimetric and metered air
+    TypicalFigure air_gap_watch_percent;         ///< between gravimetric and metered air
+    TypicalFigure air_gap_most_percent;          ///< beyond which a figure of the trial is wrong
+    TypicalFigure yield_off_most_percent;        ///< likewise, of the relative yield
 };
 
 /// How ACI 318 judges strength tests.
@@ -322,6 +325,13 @@ struct HeatTables {
     std::vector<SlagHeat> slag;           ///< increasing shares
 };
 
+/// When a control chart speaks.
+struct ControlChartRules {
+    TypicalFigure limit_in_deviations; ///< from the mean to a control limit
+    TypicalFigure run_length;          ///< values in a row on one side of the mean
+    TypicalFigure firm_count;          ///< values from which the limits are firm
+};
+
 /// Every published number that a calculation uses, in one system of units.
 struct Tables {
     UnitSystem system;
@@ -332,6 +342,7 @@ struct Tables {
     TrialTables trial;
     StrengthTables strength;
     HeatTables heat;
+    ControlChartRules control_chart;
 
     /// The class of that name. Asserts that the code has it: the reader refuses other names.
     const ExposureClass& exposure_class(const std::string& name) const;

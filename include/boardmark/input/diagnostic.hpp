@@ -2,6 +2,7 @@
 
 #include <cstddef>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace boardmark::input {
@@ -27,7 +28,9 @@ using Diagnostics = std::vector<Diagnostic>;
 bool has_errors(const Diagnostics& diagnostics);
 
 /// The diagnostics as text for a terminal: each with its line and a caret, at most 20 of them, then
-/// a sentence that counts the errors and names their files. Text from a file is made harmless.
-std::string render(const Diagnostics& diagnostics);
+/// a sentence that counts the errors, names their files and ends with what follows from them. Text
+/// from a file is made harmless.
+std::string render(const Diagnostics& diagnostics,
+                   std::string_view consequence = "nothing was calculated");
 
 } // namespace boardmark::input

@@ -1,6 +1,7 @@
 #include <boardmark/core/batch.hpp>
 #include <boardmark/core/unresolved.hpp>
 
+#include "../material_figures.hpp"
 #include "../phrases.hpp"
 #include "../tolerance.hpp"
 #include "trial_checks.hpp"
@@ -24,32 +25,101 @@ const TypicalFigure& batching_tolerance(Role role, const Tables& tables) {
     }
 }
 
-/// What was weighed against what the mix asks to weigh. Water may be held back or added on purpose:
-/// it is only watched.
-Check batching_check(const BatchItem& asked, double weighed_kg, const Tables& tables) {
+/// What was weighed of an item, and what the last digit written down leaves open.
+struct WeighedItem {
+    double kg;
+    double half_a_step_kg;
+};
+
+/// Water may be held back or added on purpose: it is only watched. So is a small batch's excess of
+/// cementitious material.
+Verdict batching_verdict(const BatchItem& asked, const WeighedItem& weighed, const Limit& limit,
+                         const Tables& tables) {
+    const bool over = above(weighed.kg - weighed.half_a_step_kg, *limit.high);
+    const bool under = below(weighed.kg + weighed.half_a_step_kg, *limit.low);
+    if (!over && !under) {
+        return Verdict::holds;
+    }
+    const double small_batch_kg =
+        asked.kg * (1 + tables.trial.batching.small_batch_over_percent.value / 100);
+    const bool small_batch_excess =
+        asked.role == Role::binder && over && !above(weighed.kg, small_batch_kg);
+    return asked.role == Role::water || small_batch_excess ? Verdict::watch : Verdict::fails;
+}
+
+std::string remark_on(const BatchItem& asked, Verdict verdict) {
+    return verdict == Verdict::holds   ? ""
+           : verdict == Verdict::fails ? ": this batch is not the mix of the file"
+           : asked.role == Role::water
+               ? ": held back or added at the mixer? what counts is the w/cm found"
+               : ": a small batch may be over by {small_batch}";
+}
+
+/// What was weighed against what the mix asks to weigh.
+Check batching_check(const BatchItem& asked, const WeighedItem& weighed, const Tables& tables) {
     const TypicalFigure& tolerance = batching_tolerance(asked.role, tables);
     const Limit limit{asked.kg * (1 - tolerance.value / 100),
                       asked.kg * (1 + tolerance.value / 100)};
-    const bool off = above(weighed_kg, *limit.high) || below(weighed_kg, *limit.low);
-    const bool is_water = asked.role == Role::water;
-    std::string text = "{name} {value}, asked {asked} within {tolerance}";
-    if (off) {
-        text += is_water ? ": held back or added at the mixer? what counts is the w/cm found"
-                         : ": this batch is not the mix of the file";
+    const Verdict verdict = batching_verdict(asked, weighed, limit, tables);
+    const double small_batch = tables.trial.batching.small_batch_over_percent.value;
+    return {
+        .id = "batching." + asked.name,
+        .verdict = verdict,
+        .value = weighed.kg,
+        .limit = limit,
+        .measure = Measure::mass,
+        .requirement = "batch of the mix file",
+        .source = tolerance.source,
+        .message = {"{name} {value}, asked {asked} within {tolerance}" + remark_on(asked, verdict),
+                    {word("name", asked.name), quantity("value", {weighed.kg, Measure::mass}),
+                     quantity("asked", {asked.kg, Measure::mass}),
+                     quantity("tolerance", {tolerance.value, Measure::percent}),
+                     quantity("small_batch", {small_batch, Measure::percent})}}};
+}
+
+/// The dose that the trial held against the highest that the data sheet permits.
+std::vector<Check> dose_checks(const Yield& yield, const Tables& tables) {
+    std::vector<Check> checks;
+    for (const Ingredient* admixture : of_role(yield.found, Role::admixture)) {
+        const auto& maximum = admixture->material->admixture.maximum_dose;
+        if (!maximum) {
+            continue;
+        }
+        const double density_kg_m3 = product_density(*admixture->material, tables).value;
+        const double found = 100 * admixture->kg_m3 / yield.found.totals.binder_kg_m3;
+        const double most = dose_percent(*maximum, density_kg_m3);
+        // The scale's tolerance may carry a dose that was to be the highest a little past it.
+        const double tolerance = 1 + tables.trial.batching.admixture_percent.value / 100;
+        const Argument name = word("name", admixture->name);
+        const auto dose = [&](std::string what, double percent) {
+            return quantity(std::move(what), {ml_100kg(percent, density_kg_m3), Measure::dose});
+        };
+        checks.push_back(
+            {.id = "dose.maximum",
+             .verdict = above(found, most * tolerance) ? Verdict::fails : Verdict::holds,
+             .value = ml_100kg(found, density_kg_m3),
+             .limit = Limit{std::nullopt, ml_100kg(most, density_kg_m3)},
+             .measure = Measure::dose,
+             .requirement = "materials." + admixture->name + ".maximum_dose",
+             .source = {"product data of the mix file", Confidence::read},
+             .message = {"{name} dosed at {value}, at most {limit}",
+                         {name, dose("value", found), dose("limit", most)}}});
     }
-    return {.id = "batching." + asked.name,
-            .verdict = !off       ? Verdict::holds
-                       : is_water ? Verdict::watch
-                                  : Verdict::fails,
-            .value = weighed_kg,
-            .limit = limit,
-            .measure = Measure::mass,
-            .requirement = "batch of the mix file",
-            .source = tolerance.source,
-            .message = {std::move(text),
-                        {word("name", asked.name), quantity("value", {weighed_kg, Measure::mass}),
-                         quantity("asked", {asked.kg, Measure::mass}),
-                         quantity("tolerance", {tolerance.value, Measure::percent})}}};
+    return checks;
+}
+
+double relative_step(const Charged& amount) {
+    const Reading& reading = amount.kg ? *amount.kg : *amount.m3;
+    return reading.value > 0 ? reading.step / reading.value : 0;
+}
+
+WeighedItem weighed_item(const std::string& name, const Trial& trial, const Yield& yield) {
+    const double kg = yield.weighed_kg.at(name);
+    const auto batched = std::ranges::find(
+        trial.batched, name,
+        [](const BatchedMaterial& one) -> const std::string& { return one.material.name; });
+    const Charged& amount = batched == trial.batched.end() ? trial.water : batched->amount;
+    return {kg, kg * relative_step(amount) / 2};
 }
 
 /// The mix as designed, its aggregates at the moistures of the trial.
@@ -80,12 +150,12 @@ std::vector<Check> check_batching(const Trial& trial, const Yield& yield,
                  .requirement = "batch of the mix file",
                  .message = too_wet.what}};
     }
-    std::vector<Check> checks;
+    std::vector<Check> checks = dose_checks(yield, tables);
     for (const BatchItem& item : asked.items) {
         if (item.by_trial) {
             continue;
         }
-        checks.push_back(batching_check(item, yield.weighed_kg.at(item.name), tables));
+        checks.push_back(batching_check(item, weighed_item(item.name, trial, yield), tables));
     }
     return checks;
 }

@@ -23,33 +23,46 @@ const SlumpTolerance& slump_tolerance(double target_mm, const Tables& tables) {
     return found == rows.end() ? rows.back() : *found;
 }
 
-/// The slump nearest to placing against the permitted window, else against its tolerance.
-Check slump_check(const Trial& trial, const Yield& yield, const Tables& tables) {
-    const SlumpTolerance& tolerance = slump_tolerance(yield.target.slump_mm, tables);
-    const Requirements& requirements = requirements_of(trial.mix);
-    const bool window = requirements.slump_window && !trial.target_slump_mm;
-    const Limit limit =
-        window ? Limit{requirements.slump_window->low_mm, requirements.slump_window->high_mm}
-               : Limit{std::max(yield.target.slump_mm - tolerance.within_mm.value, 0.0),
-                       yield.target.slump_mm + tolerance.within_mm.value};
-    std::string text = "slump {value}, {low} to {high}";
-    text += window ? " is permitted at placing" : " for a nominal {target}";
+/// The slump nearest to placing, held against a limit.
+Check slump_check(const Yield& yield, const Limit& limit, std::string id, std::string why,
+                  std::string requirement, Source source) {
+    std::string text = "slump {value}, {low} to {high} " + std::move(why);
     if (yield.slump.minutes > 0) {
         text += "; measured {minutes} min after mixing, the last and nearest to placing";
     }
-    return {.id = "slump.tolerance",
+    return {.id = std::move(id),
             .verdict = within(yield.slump.mm, limit),
             .value = yield.slump.mm,
             .limit = limit,
             .measure = Measure::slump,
-            .requirement = window ? "requirements.slump_window" : "target slump",
-            .source = window ? Source{} : tolerance.within_mm.source,
+            .requirement = std::move(requirement),
+            .source = std::move(source),
             .message = {std::move(text),
                         {quantity("value", {yield.slump.mm, Measure::slump}),
                          quantity("low", {*limit.low, Measure::slump}),
                          quantity("high", {*limit.high, Measure::slump}),
                          quantity("target", {yield.target.slump_mm, Measure::slump}),
                          quantity("minutes", {yield.slump.minutes, Measure::count})}}};
+}
+
+/// The window of the mix file always counts; a target of the trial's own has its tolerance besides.
+std::vector<Check> slump_checks(const Trial& trial, const Yield& yield, const Tables& tables) {
+    std::vector<Check> checks;
+    const auto& window = requirements_of(trial.mix).slump_window;
+    if (window) {
+        checks.push_back(slump_check(yield, {window->low_mm, window->high_mm}, "slump.window",
+                                     "is permitted at placing", "requirements.slump_window", {}));
+    }
+    if (!window || trial.target_slump_mm) {
+        const SlumpTolerance& tolerance = slump_tolerance(yield.target.slump_mm, tables);
+        const double within_mm = tolerance.within_mm.value;
+        checks.push_back(slump_check(
+            yield,
+            {std::max(yield.target.slump_mm - within_mm, 0.0), yield.target.slump_mm + within_mm},
+            "slump.tolerance", "for a nominal {target}", "target slump",
+            tolerance.within_mm.source));
+    }
+    return checks;
 }
 
 Check air_check(const Yield& yield, const Tables& tables) {
@@ -86,11 +99,18 @@ Check air_check(const Yield& yield, const Tables& tables) {
 std::string meaning_of_gap(double gap_points) {
     return gap_points > 0
                ? "more than the meter shows: the concrete is lighter than its papers say. Look for "
-                 "water that was not counted, a moisture or a relative density taken too high, an "
-                 "overfilled scale reading, a meter that leaks"
+                 "water that was not counted or a moisture taken too low (then w/cm is higher than "
+                 "shown), a relative density taken too high, a measure not filled to its rim"
                : "less than the meter shows: the concrete is heavier than its papers say. Look for "
-                 "a moisture or a relative density taken too low, a measure filled above its rim, "
-                 "an aggregate correction that was not taken off the meter";
+                 "a moisture taken too high, a relative density taken too low, a measure filled "
+                 "above its rim, an aggregate correction that was not taken off the meter";
+}
+
+/// A deviation that is only watched up to a point and fails beyond it.
+Verdict graded(double deviation, double watched, double most) {
+    return above(deviation, most)      ? Verdict::fails
+           : above(deviation, watched) ? Verdict::watch
+                                       : Verdict::holds;
 }
 
 std::vector<Check> gap_check(const Yield& yield, const Tables& tables) {
@@ -98,10 +118,11 @@ std::vector<Check> gap_check(const Yield& yield, const Tables& tables) {
         return {};
     }
     const double gap = *yield.gravimetric_air_percent - *yield.measured_air_percent;
-    const TypicalFigure& most = tables.trial.air_gap_percent;
-    const bool agree = !above(std::abs(gap), most.value);
+    const TypicalFigure& most = tables.trial.air_gap_watch_percent;
+    const Verdict verdict =
+        graded(std::abs(gap), most.value, tables.trial.air_gap_most_percent.value);
     return {{.id = "air.gap",
-             .verdict = agree ? Verdict::holds : Verdict::watch,
+             .verdict = verdict,
              .value = gap,
              .limit = Limit{-most.value, most.value},
              .measure = Measure::percent,
@@ -109,31 +130,37 @@ std::vector<Check> gap_check(const Yield& yield, const Tables& tables) {
              .source = most.source,
              .message = {
                  "gravimetric air {gravimetric}, meter {measured}: " +
-                     (agree ? std::string{"they agree within {most} points"} : meaning_of_gap(gap)),
+                     (verdict == Verdict::holds ? std::string{"they agree"} : meaning_of_gap(gap)),
                  {quantity("gravimetric", {*yield.gravimetric_air_percent, Measure::percent}),
-                  quantity("measured", {*yield.measured_air_percent, Measure::percent}),
-                  quantity("most", {most.value, Measure::ratio})}}}};
+                  quantity("measured", {*yield.measured_air_percent, Measure::percent})}}}};
 }
 
-/// One density test cannot prove more than its own precision.
+/// One density test cannot prove more than its own precision; far off, a figure must be wrong.
 Check yield_check(const Yield& yield, const Tables& tables) {
     const TypicalFigure& precision = tables.trial.density_difference_kg_m3;
-    const double noise = precision.value / yield.density_kg_m3;
-    const Limit limit{1 - noise, 1 + noise};
-    const bool off = within(yield.relative_yield, limit) != Verdict::holds;
+    const double noise_percent = 100 * precision.value / yield.density_kg_m3;
+    const double off_percent = 100 * std::abs(yield.relative_yield - 1);
+    const Verdict verdict =
+        graded(off_percent, noise_percent, tables.trial.yield_off_most_percent.value);
+    std::string text = "relative yield {value}: {off} off, of which one density test may explain "
+                       "{noise} (two operators differ by up to {precision})";
+    text +=
+        verdict == Verdict::watch ? ". Weigh three samples before the sheet is blamed"
+        : verdict == Verdict::fails
+            ? ". Check the intended volume, the weights and the measure: nothing per volume can "
+              "be trusted"
+            : "";
     return {.id = "yield.relative",
-            .verdict = off ? Verdict::watch : Verdict::holds,
+            .verdict = verdict,
             .value = yield.relative_yield,
-            .limit = limit,
+            .limit = Limit{1 - noise_percent / 100, 1 + noise_percent / 100},
             .measure = Measure::ratio,
             .requirement = "intended volume",
             .source = precision.source,
-            .message = {std::string{"relative yield {value}, {low} to {high} is what one density "
-                                    "test can tell: two operators may differ by {precision}"} +
-                            (off ? ". Weigh three samples before the sheet is blamed" : ""),
+            .message = {std::move(text),
                         {quantity("value", {yield.relative_yield, Measure::ratio}),
-                         quantity("low", {*limit.low, Measure::ratio}),
-                         quantity("high", {*limit.high, Measure::ratio}),
+                         quantity("off", {off_percent, Measure::percent}),
+                         quantity("noise", {noise_percent, Measure::percent}),
                          quantity("precision", {precision.value, Measure::fresh_density})}}};
 }
 
@@ -165,7 +192,13 @@ Check temperature_check(const Trial& trial, const Tables& tables) {
                                         quantity("high", {hottest.value, Measure::temperature})};
     check.value = value;
     check.limit = Limit{cold.least_c.value, hottest.value};
-    if (above(value, hottest.value)) {
+    constexpr double freezing_c = 0;
+    if (!above(value, freezing_c)) {
+        check.verdict = Verdict::fails;
+        check.source = cold.least_c.source;
+        check.message = {"concrete at {value} freezes: it never gains its strength; {low} or above",
+                         figures};
+    } else if (above(value, hottest.value)) {
         check.verdict = Verdict::fails;
         check.message = {"concrete at {value}, at most {high}", figures};
     } else if (below(value, cold.least_c.value)) {
@@ -184,7 +217,8 @@ Check temperature_check(const Trial& trial, const Tables& tables) {
 } // namespace
 
 std::vector<Check> check_fresh_tests(const Trial& trial, const Yield& yield, const Tables& tables) {
-    std::vector<Check> checks{slump_check(trial, yield, tables), air_check(yield, tables)};
+    std::vector<Check> checks = slump_checks(trial, yield, tables);
+    checks.push_back(air_check(yield, tables));
     std::ranges::move(gap_check(yield, tables), std::back_inserter(checks));
     checks.push_back(temperature_check(trial, tables));
     checks.push_back(yield_check(yield, tables));

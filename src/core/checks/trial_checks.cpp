@@ -3,16 +3,40 @@
 #include <boardmark/core/proportion.hpp>
 #include <boardmark/core/yield.hpp>
 
+#include "../phrases.hpp"
+
 #include <algorithm>
 #include <iterator>
 
 namespace boardmark::core {
+
+namespace {
+
+/// Air that only follows from the density cannot show that a range is kept: the density test alone
+/// is uncertain by as much as the whole tolerance.
+void leave_unmetered_air_open(const Yield& yield, std::vector<Check>& checks) {
+    for (Check& check : checks) {
+        const bool open = check.id == "air.exposure" && !yield.measured_air_percent &&
+                          check.verdict != Verdict::fails;
+        if (open) {
+            check.verdict = Verdict::not_checked;
+            check.value = std::nullopt;
+            check.limit = std::nullopt;
+            check.message = {"air follows from the density alone, {gravimetric}: measure it by "
+                             "meter",
+                             {quantity("gravimetric", {yield.air_percent, Measure::percent})}};
+        }
+    }
+}
+
+} // namespace
 
 std::vector<Check> assess(const Trial& trial, const Yield& yield, const Proportions& designed,
                           const Tables& tables) {
     std::vector<Check> all = assess(requirements_of(trial.mix), yield.found, tables);
     // What the volumes leave open is the air; it has its own check here.
     std::erase_if(all, [](const Check& check) { return check.id == "volume.closes"; });
+    leave_unmetered_air_open(yield, all);
     std::ranges::move(check_fresh_tests(trial, yield, tables), std::back_inserter(all));
     std::ranges::move(check_batching(trial, yield, designed, tables), std::back_inserter(all));
     return all;

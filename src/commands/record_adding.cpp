@@ -1,0 +1,111 @@
+#include "record_adding.hpp"
+
+#include <boardmark/core/proportion.hpp>
+#include <boardmark/core/yield.hpp>
+#include <boardmark/input/read_trial.hpp>
+#include <boardmark/reference/tables.hpp>
+#include <boardmark/report/words.hpp>
+#include <boardmark/text/utf8.hpp>
+#include <boardmark/units/date.hpp>
+
+#include "delivery.hpp"
+#include "failure.hpp"
+#include "input_file.hpp"
+#include "opened_file.hpp"
+
+#include <fmt/format.h>
+
+namespace boardmark::commands {
+namespace {
+
+constexpr std::string_view nothing_saved = "nothing was saved";
+
+input::Diagnostic fault_of(const std::string& file, std::string message, std::string advice) {
+    return {
+        .file = file, .message = std::move(message), .excerpt = "", .advice = std::move(advice)};
+}
+
+/// A trial is found again by its name and stands in the order of dates.
+void demand_name_and_date(const input::TrialRecord& trial, const std::string& file,
+                          const Arguments& arguments) {
+    input::Diagnostics faults;
+    if (trial.name.empty()) {
+        faults.push_back(fault_of(file, "the trial has no 'name', by which a record finds it",
+                                  "add to the trial for example 'name: T-07'"));
+    }
+    if (!trial.date) {
+        faults.push_back(fault_of(file, "the trial has no 'date', which orders a record",
+                                  "add to the trial for example 'date: 2026-03-02'"));
+    }
+    demand_sound(faults.empty(), faults, arguments, nothing_saved);
+}
+
+core::RecordedTrial row_of(const input::TrialRecord& read, const core::Yield& yield) {
+    return {.batch = read.name,
+            .date = units::written_date(*read.date),
+            .mix = read.mix_file,
+            .title = std::visit([](const auto& mix) { return mix.title; }, read.trial.mix),
+            .density_kg_m3 = yield.density_kg_m3,
+            .yield_m3 = yield.volume_m3,
+            .relative_yield = yield.relative_yield,
+            .w_cm = yield.found.totals.w_cm,
+            .slump_mm = yield.slump.mm,
+            .target_slump_mm = yield.target.slump_mm,
+            .air_percent = yield.measured_air_percent,
+            .target_air_percent = yield.target.air_percent,
+            .gravimetric_air_percent = yield.gravimetric_air_percent,
+            .temperature_c = read.trial.tests.temperature_c,
+            .remark = ""};
+}
+
+/// Values so far off that no record keeps them are a fault of the file.
+void demand_fit(const core::RecordedTrial& row, const std::string& file,
+                const Arguments& arguments) {
+    input::Diagnostics faults;
+    for (const auto& column : core::record_columns<core::RecordedTrial>()) {
+        if (!core::fits(column, column.of(row))) {
+            faults.push_back(fault_of(
+                file, fmt::format("the {} of the trial cannot be", column.name),
+                "look at what was weighed and measured; 'boardmark yield' shows the trial"));
+        }
+    }
+    demand_sound(faults.empty(), faults, arguments, nothing_saved);
+}
+
+/// What a trial was. Throws Failure where that does not follow.
+core::Yield yield_of(const core::Trial& trial, const std::string& file, core::UnitSystem system) {
+    const core::Tables tables = reference::tables(system);
+    try {
+        return core::yield_of(trial, core::proportions_of(trial.mix, tables), tables);
+    } catch (const core::Unresolved& unresolved) {
+        throw Failure{ExitCode::unresolved, report::text(unresolved, file, system)};
+    }
+}
+
+} // namespace
+
+FiledRows read_filed_rows(const Arguments& arguments) {
+    const std::string path = *arguments.value("add");
+    if (path.ends_with(".csv")) {
+        throw wrong_command_line("--add reads a trial file", "'--import' reads CSV");
+    }
+    OpenedFile file = open_file(path, largest_yaml_file);
+    std::vector<std::string> files_read;
+    auto reading = input::read_trial(std::move(file.text), file.name,
+                                     {.vocabulary = vocabulary(),
+                                      .load = loader_beside(path, files_read),
+                                      .tables = reference::tables});
+    demand_sound(reading.record.has_value(), reading.diagnostics, arguments, nothing_saved);
+    const input::TrialRecord& read = *reading.record;
+    demand_name_and_date(read, file.name, arguments);
+    const auto system = std::visit([](const auto& mix) { return mix.system; }, read.trial.mix);
+    const auto row = row_of(read, yield_of(read.trial, file.name, system));
+    demand_fit(row, file.name, arguments);
+    return {.addition = {.file = text::printable(file.name),
+                         .kind = "trial",
+                         .reporting = system,
+                         .trials = {row}},
+            .places = {fault_of(file.name, "", "")}};
+}
+
+} // namespace boardmark::commands

@@ -1,0 +1,22 @@
+#pragma once
+
+#include <boardmark/input/diagnostic.hpp>
+#include <boardmark/record/record.hpp>
+
+#include "arguments.hpp"
+
+#include <vector>
+
+namespace boardmark::commands {
+
+/// What a trial file gives to a record.
+struct FiledRows {
+    record::Addition addition;
+    std::vector<input::Diagnostic> places; ///< for each row, where a message about it stands
+};
+
+/// Reads the file that `--add` names and calculates what follows from it. Throws Failure where the
+/// file is wrong, nothing follows from it, or it does not say what a record needs.
+FiledRows read_filed_rows(const Arguments& arguments);
+
+} // namespace boardmark::commands

@@ -1,0 +1,27 @@
+#pragma once
+
+#include <boardmark/core/control_chart.hpp>
+#include <boardmark/core/record_chart.hpp>
+#include <boardmark/record/record.hpp>
+
+#include "arguments.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace boardmark::commands {
+
+/// The values of a chart that was asked for.
+struct ChartedValues {
+    core::ChartedName charted;
+    std::optional<double> age_d; ///< of strengths
+    std::string mix;             ///< may be empty
+    std::vector<core::ChartPoint> points;
+};
+
+/// The values that the options ask for: of one quantity, one mix, at one age. Throws Failure where
+/// there are none or it is not clear which.
+ChartedValues charted_values(const record::Contents& contents, const Arguments& arguments);
+
+} // namespace boardmark::commands

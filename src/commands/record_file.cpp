@@ -1,0 +1,56 @@
+#include "record_file.hpp"
+
+#include <boardmark/text/utf8.hpp>
+
+#include "failure.hpp"
+#include "input_file.hpp"
+#include "log.hpp"
+
+#include <fmt/format.h>
+
+namespace boardmark::commands {
+namespace {
+
+void demand_file(const Arguments& arguments) {
+    if (arguments.file() == "-" || arguments.file().empty()) {
+        throw wrong_command_line("a record is a file, not standard input");
+    }
+}
+
+} // namespace
+
+std::string record_name(const Arguments& arguments) {
+    return text::printable(shown_name(arguments.file()));
+}
+
+record::Contents open_record(const Arguments& arguments) {
+    demand_file(arguments);
+    try {
+        log("reading " + record_name(arguments));
+        return record::read(arguments.file());
+    } catch (const record::Failure& failure) {
+        throw wrong_command_line(
+            fmt::format("{} cannot be read: {}", record_name(arguments), failure.reason),
+            failure.fault == record::Fault::missing
+                ? "'--add FILE' or '--import FILE' makes a record"
+                : "");
+    }
+}
+
+record::Outcome save(const Arguments& arguments, const record::Addition& addition) {
+    demand_file(arguments);
+    try {
+        log("writing " + record_name(arguments));
+        return record::add(arguments.file(), addition);
+    } catch (const record::Failure& failure) {
+        const bool system_refuses =
+            failure.fault == record::Fault::cannot_write || failure.fault == record::Fault::busy;
+        throw system_refuses
+            ? output_failed(arguments.file(), failure.reason)
+            : wrong_command_line(fmt::format("{} cannot be written to: {}", record_name(arguments),
+                                             failure.reason),
+                                 "nothing was saved");
+    }
+}
+
+} // namespace boardmark::commands

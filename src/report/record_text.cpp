@@ -1,0 +1,109 @@
+#include <boardmark/report/record_report.hpp>
+#include <boardmark/text/utf8.hpp>
+
+#include "grid.hpp"
+#include "names.hpp"
+#include "quantity_format.hpp"
+#include "record_parts.hpp"
+#include "text_parts.hpp"
+#include "wrap.hpp"
+
+#include <fmt/format.h>
+
+namespace boardmark::report {
+namespace {
+
+using core::Measure;
+
+std::string heading(const std::string& title) {
+    return wrapped("Record " + text::printable(title), {});
+}
+
+std::string counted(std::size_t count, const char* noun) {
+    return fmt::format("{} {}{}", count, noun, count == 1 ? "" : "s");
+}
+
+std::string mix_name(const std::string& mix) {
+    return mix.empty() ? "(no mix named)" : column_name(mix);
+}
+
+/// Shows values of a row, blank where there is none.
+class Shown {
+public:
+    explicit Shown(const TextStyle& style)
+        : system_(style.system) {}
+
+    std::string operator()(std::optional<double> value, Measure measure) const {
+        return value ? shown({*value, measure}, system_) : "";
+    }
+
+private:
+    core::UnitSystem system_;
+};
+
+} // namespace
+
+std::string text(const RecordSummary& summary, const TextStyle&) {
+    Grid counts{{Align::left, Align::right, Align::left}};
+    counts.add({"trials", std::to_string(summary.trials.size()), span_of_dates(summary.trials)});
+    counts.add(
+        {"specimens", std::to_string(summary.specimens.size()), span_of_dates(summary.specimens)});
+    counts.add({"files", std::to_string(summary.files.size()), ""});
+    Grid mixes{{Align::left, Align::right, Align::right}};
+    for (const MixCount& mix : counts_by_mix(summary)) {
+        mixes.add(
+            {mix_name(mix.mix), counted(mix.trials, "trial"), counted(mix.specimens, "specimen")});
+    }
+    return heading(summary.title) + "\n" + counts.text() + section("MIXES") + mixes.text();
+}
+
+std::string text(const RecordList<core::RecordedTrial>& list, const TextStyle& style) {
+    const Shown show{style};
+    Grid grid{{Align::left, Align::left, Align::right, Align::right, Align::right, Align::right,
+               Align::right, Align::left}};
+    grid.add({"date", "batch", "slump", "air", "density", "w/cm", "yield", "mix"});
+    for (const core::RecordedTrial& trial : list.rows) {
+        grid.add(
+            {trial.date, column_name(trial.batch), show(trial.slump_mm, Measure::slump),
+             show(trial.air_percent, Measure::percent),
+             show(trial.density_kg_m3, Measure::fresh_density), show(trial.w_cm, Measure::w_cm),
+             trial.relative_yield ? fixed(*trial.relative_yield, 3) : "", mix_name(trial.mix)});
+    }
+    return heading(list.title) + counted(list.rows.size(), "trial") +
+           "; the yield is relative to the intended one\n\n" + grid.text();
+}
+
+std::string text(const RecordList<core::RecordedSpecimen>& list, const TextStyle& style) {
+    const Shown show{style};
+    Grid grid{{Align::left, Align::left, Align::left, Align::right, Align::right, Align::right,
+               Align::left}};
+    grid.add({"cast", "batch", "specimen", "age", "strength", "w/cm", "shape"});
+    for (const core::RecordedSpecimen& specimen : list.rows) {
+        grid.add({specimen.date, column_name(specimen.batch), column_name(specimen.specimen),
+                  show(specimen.age_d, Measure::age),
+                  show(specimen.strength_mpa, Measure::strength),
+                  show(specimen.w_cm, Measure::w_cm), column_name(specimen.shape)});
+    }
+    return heading(list.title) + counted(list.rows.size(), "specimen") + "\n\n" + grid.text();
+}
+
+std::string text(const RecordList<core::RecordedFile>& list, const TextStyle&) {
+    Grid grid{{Align::right, Align::right, Align::left, Align::left}};
+    grid.add({"trials", "specimens", "kind", "file"});
+    for (const core::RecordedFile& file : list.rows) {
+        grid.add({std::to_string(file.trials), std::to_string(file.specimens),
+                  column_name(file.kind), text::printable(file.name)});
+    }
+    return heading(list.title) + counted(list.rows.size(), "file") + "\n\n" + grid.text();
+}
+
+std::string text(const SavedRows& saved, const TextStyle&) {
+    return wrapped(fmt::format("saved {} of {} in {}{}", counted(saved.saved, "row"),
+                               text::printable(saved.file), text::printable(saved.title),
+                               saved.already_there == 0
+                                   ? ""
+                                   : fmt::format("; {} already there", saved.already_there)),
+                   {});
+}
+
+} // namespace boardmark::report

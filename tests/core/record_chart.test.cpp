@@ -1,0 +1,65 @@
+// What a chart over a record follows: one value for each trial, one for each strength test.
+
+#include <boardmark/core/record_chart.hpp>
+
+#include <catch2/catch.hpp>
+
+using namespace boardmark;
+using core::Charted;
+
+namespace {
+
+core::RecordedSpecimen specimen(const std::string& batch, double age_d, double strength_mpa,
+                                const std::string& shape = "cylinder") {
+    return {.specimen = batch + shape + std::to_string(strength_mpa),
+            .batch = batch,
+            .date = "2026-03-02",
+            .mix = "",
+            .age_d = age_d,
+            .strength_mpa = strength_mpa,
+            .specified_strength_mpa = 30,
+            .w_cm = {},
+            .shape = shape};
+}
+
+} // namespace
+
+TEST_CASE("trials without the value are left out") {
+    const std::vector<core::RecordedTrial> trials{
+        {.batch = "A", .date = "2026-03-02", .mix = "m", .title = "", .slump_mm = 80},
+        {.batch = "B", .date = "2026-03-03", .mix = "m", .title = "", .air_percent = 6},
+        {.batch = "C",
+         .date = "2026-03-04",
+         .mix = "n",
+         .title = "",
+         .slump_mm = 90,
+         .target_slump_mm = 100}};
+    const auto points = core::trial_points(trials, Charted::slump);
+    REQUIRE(points.size() == 2);
+    CHECK(points[0].batch == "A");
+    CHECK(points[0].value == 80);
+    CHECK(points[1].target == 100.0);
+    CHECK(core::mixes_of(points) == std::vector<std::string>{"m", "n"});
+    CHECK(core::common_target(points) == std::nullopt);
+    CHECK(core::trial_points(trials, Charted::temperature).empty());
+}
+
+TEST_CASE("a strength test is the mean of a batch's specimens of one age and shape") {
+    const std::vector<core::RecordedSpecimen> specimens{
+        specimen("A", 28, 40), specimen("A", 7, 25),     specimen("B", 28, 36),
+        specimen("A", 28, 42), specimen("A", 28.02, 41), specimen("A", 28, 50, "cube")};
+    const std::vector<core::RecordedTrial> trials{
+        {.batch = "A", .date = "2026-03-02", .mix = "quay-wall.yaml", .title = ""}};
+    const auto points = core::strength_points(specimens, trials, 28);
+    REQUIRE(points.size() == 3);
+    CHECK(points[0].batch == "A");
+    CHECK(points[0].value == 41); // (40 + 42 + 41) / 3
+    CHECK(points[0].mix == "quay-wall.yaml");
+    CHECK(points[1].value == 36);
+    CHECK(points[1].mix.empty());
+    CHECK(points[2].value == 50);
+    CHECK(core::shapes_of(points) == std::vector<std::string>{"cylinder", "cube"});
+    CHECK(core::common_target(points) == 30.0);
+    CHECK(core::strength_points(specimens, trials, 90).empty());
+    CHECK(core::ages_of(specimens).size() == 2);
+}

@@ -1,0 +1,145 @@
+// CSV of a record: what a spreadsheet may do to it is read or refused by line and column.
+
+#include <boardmark/input/read_rows.hpp>
+
+#include <catch2/catch.hpp>
+
+using namespace boardmark;
+using Catch::Matchers::Contains;
+using Catch::Matchers::WithinAbs;
+
+namespace {
+
+constexpr auto header = "batch,date,mix,slump (mm)\n";
+
+input::RowsReading read(const std::string& text) {
+    return input::read_rows(text, "rows.csv");
+}
+
+std::string faults_of(const std::string& text) {
+    const auto reading = read(text);
+    CHECK_FALSE(reading.sound);
+    CHECK(reading.trials.empty());
+    CHECK(reading.specimens.empty());
+    return input::render(reading.diagnostics, "nothing was saved");
+}
+
+struct Wrong {
+    std::string text;
+    std::string says;
+};
+
+} // namespace
+
+TEST_CASE("rows of trials are read in the units of their header") {
+    const auto reading = read("Batch,date,mix,slump (in),density (lb/ft3),temperature (degF),w/cm\n"
+                              "T-1,2026-03-02,quay-wall.yaml,4,143.1,68,0.403\n");
+    REQUIRE(reading.sound);
+    REQUIRE(reading.trials.size() == 1);
+    const auto& trial = reading.trials.front();
+    CHECK(trial.batch == "T-1");
+    CHECK(trial.date == "2026-03-02");
+    CHECK_THAT(*trial.slump_mm, WithinAbs(101.6, 1e-9)); // 1 in = 25.4 mm exactly
+    // 1 lb/ft3 = 16.01846 kg/m3, NIST SP 811 (2008), Appendix B.8
+    CHECK_THAT(*trial.density_kg_m3, WithinAbs(143.1 * 16.01846, 1e-3));
+    CHECK_THAT(*trial.temperature_c, WithinAbs(20, 1e-9));
+    CHECK(trial.w_cm == 0.403);
+    CHECK(trial.air_percent == std::nullopt);
+    CHECK(reading.system == core::UnitSystem::us);
+    REQUIRE(reading.places.size() == 1);
+    CHECK(reading.places.front().line == 2);
+}
+
+TEST_CASE("a column named specimen makes it specimens") {
+    const auto reading = read("date,age (d),strength (psi),specimen,batch\n"
+                              "2026-03-02,28,5990,A-1,T-1\n");
+    REQUIRE(reading.sound);
+    REQUIRE(reading.specimens.size() == 1);
+    CHECK(reading.specimens.front().specimen == "A-1");
+    // 1 psi = 6.894757e-3 MPa, NIST SP 811 (2008), Appendix B.8
+    CHECK_THAT(*reading.specimens.front().strength_mpa, WithinAbs(5990 * 6.894757e-3, 1e-4));
+}
+
+TEST_CASE("what spreadsheets write is read") {
+    const auto text =
+        GENERATE(std::string{"batch,date,mix,slump (mm)\r\nT-1,2026-03-02,m.yaml,76.2\r\n"},
+                 std::string{"\xEF\xBB\xBF"
+                             "batch,date,mix,slump (mm)\nT-1,2026-03-02,m.yaml,76.2\n"},
+                 std::string{"\"batch\",\"date\",\"mix\",\"slump (mm)\"\n"
+                             "\"T-1\",\"2026-03-02\",\"m.yaml\",\"76.2\"\n"},
+                 std::string{"batch, date, mix, slump(mm)\n\nT-1,2026-03-02,m.yaml,76.2\n\n"},
+                 std::string{"batch,date,mix,slump (mm)\nT-1,2026-03-02,m.yaml,76.2"});
+    INFO(text);
+    const auto reading = read(text);
+    INFO(input::render(reading.diagnostics));
+    REQUIRE(reading.sound);
+    REQUIRE(reading.trials.size() == 1);
+    CHECK(reading.trials.front().slump_mm == 76.2);
+    CHECK(reading.trials.front().mix == "m.yaml");
+}
+
+TEST_CASE("the mark against formulas goes, once") {
+    const auto reading = read("batch,date,mix,title\n"
+                              "'=1+1,2026-03-02,''quoted,\"a \"\"b\"\", c\"\n");
+    REQUIRE(reading.sound);
+    CHECK(reading.trials.front().batch == "=1+1");
+    CHECK(reading.trials.front().mix == "'quoted");
+    CHECK(reading.trials.front().title == "a \"b\", c");
+}
+
+TEST_CASE("wrong files are refused where they are wrong") {
+    const auto wrong = GENERATE(
+        Wrong{"", "rows.csv: error: the file holds no rows"},
+        Wrong{"\n\n", "the file holds no rows"}, Wrong{header, "the file holds no rows"},
+        Wrong{"batch;date;mix\nT-1;2026-03-02;m.yaml\n",
+              "rows.csv:1:1: error: the columns are parted by semicolons"},
+        Wrong{"batch,dat,mix\n", "rows.csv:1:7: error: 'dat' is not a column known here"},
+        Wrong{"batch,dat,mix\n", "did you mean 'date'?"},
+        Wrong{"batch,date,mix,colour\n", "one of: batch, date, mix, title, density"},
+        Wrong{"batch,date,mix,date\n", "rows.csv:1:16: error: the column 'date' stands twice"},
+        Wrong{"batch,date\n", "there is no column 'mix'"},
+        Wrong{"batch,date,mix,slump\n", "'slump' does not say its unit"},
+        Wrong{"batch,date,mix,slump\n", "write 'slump (mm)'"},
+        Wrong{"batch,date,mix,slump (inch)\n", "'inch' is not a unit known here"},
+        Wrong{"batch,date,mix,slump (psi)\n", "'psi' is a stress"},
+        Wrong{"batch,date,mix,w/cm (%)\n", "'w/cm' has no unit"},
+        Wrong{std::string{header} + "T-1,2026-03-02,m\n",
+              "rows.csv:2:16: error: the row has 3 cells; the header names 4 columns"},
+        Wrong{std::string{header} + "T-1,2026-03-02,m,1,2\n", "the row has 5 cells"},
+        Wrong{std::string{header} + "T-1,2026-03-02,m,abc\n",
+              "rows.csv:2:18: error: slump: 'abc mm' does not begin with a number"},
+        Wrong{std::string{header} + "T-1,2026-03-02,m,\"76,2\"\n", "a number has no comma"},
+        Wrong{std::string{header} + "T-1,2026-03-02,m,nan\n", "not a number that can be measured"},
+        Wrong{std::string{header} + "T-1,2026-03-02,m,306\n", "306 mm is out of range"},
+        Wrong{std::string{header} + "T-1,2026-03-02,m,-1\n", "-1 mm is out of range"},
+        Wrong{std::string{header} + "T-1,2.3.2026,m,76\n",
+              "rows.csv:2:5: error: date: '2.3.2026' is not a date"},
+        Wrong{std::string{header} + "T-1,2026-02-30,m,76\n", "is not a date"},
+        Wrong{std::string{header} + ",2026-03-02,m,76\n",
+              "rows.csv:2:1: error: batch: the cell is empty"},
+        Wrong{std::string{header} + "T-1,,m,76\n", "date: the cell is empty"},
+        Wrong{std::string{header} + "   ,2026-03-02,m,76\n", "batch: the text is empty"},
+        Wrong{std::string{header} + std::string(201, 'x') + ",2026-03-02,m,76\n",
+              "the text has 201 characters"},
+        Wrong{std::string{header} + "T-1,2026-03-02,m,76\nT-1,2026-03-03,m,76\n",
+              "rows.csv:3:1: error: 'T-1' stands in line 2 as well"},
+        Wrong{std::string{header} + "T-1,2026-03-02,\"m,76\n",
+              "rows.csv:2:16: error: the quote is not closed on its line"},
+        Wrong{std::string{header} + "T\"1,2026-03-02,m,76\n", "a quote stands inside a cell"},
+        Wrong{std::string{header} + "\"T\"1,2026-03-02,m,76\n", "a quote stands inside a cell"},
+        Wrong{std::string{header} + "T-1,2026-03-02,m\ra,76\n", "a lone carriage return"},
+        Wrong{std::string{header} + "T-1,2026-03-02,m\x1b[2J,76\n", "a control character"},
+        Wrong{std::string{header} + "T-1,2026-03-02,\xE9,76\n", "the text is not UTF-8 here"},
+        Wrong{std::string(input::largest_csv_file + 1, 'x'), "larger than 8 MiB"});
+    INFO(wrong.text.substr(0, 300));
+    CHECK_THAT(faults_of(wrong.text), Contains(wrong.says));
+}
+
+TEST_CASE("all errors of a file are told, the rows after them as well") {
+    const std::string told = faults_of(std::string{header} + "T-1,2026-03-02,m,abc\n" +
+                                       "T-2,tomorrow,m,400\n" + "T-3,2026-03-02,m,76\n");
+    CHECK_THAT(told, Contains("rows.csv:2:18"));
+    CHECK_THAT(told, Contains("rows.csv:3:5"));
+    CHECK_THAT(told, Contains("rows.csv:3:16"));
+    CHECK_THAT(told, Contains("3 errors in rows.csv; nothing was saved"));
+}
