@@ -19,7 +19,9 @@ inline input::ReadOptions read_options(input::Purpose purpose) {
     input::Vocabulary vocabulary{
         .codes = reference::codes(),
         .exposure_classes = {},
-        .fineness_sieves_mm = reference::tables(core::UnitSystem::si).method.fineness_sieves_mm};
+        .fineness_sieves_mm = reference::tables(core::UnitSystem::si).method.fineness_sieves_mm,
+        .strength_classes = reference::tables(core::UnitSystem::si).strength.classes,
+        .line_confidence = 0.95};
     for (const auto& exposure : reference::exposure_classes()) {
         vocabulary.exposure_classes.push_back(exposure.name);
     }

@@ -32,6 +32,7 @@ extern const Command proportion_command;
 extern const Command check_command;
 extern const Command batch_command;
 extern const Command yield_command;
+extern const Command strength_command;
 extern const Command compare_command;
 extern const Command record_command;
 

@@ -40,10 +40,13 @@ input::Loader loader_beside(const std::string& path, std::vector<std::string>& f
 }
 
 input::Vocabulary vocabulary() {
+    const core::StrengthTables strength = reference::tables(core::UnitSystem::si).strength;
     input::Vocabulary words{.codes = reference::codes(),
                             .exposure_classes = {},
                             .fineness_sieves_mm =
-                                reference::tables(core::UnitSystem::si).method.fineness_sieves_mm};
+                                reference::tables(core::UnitSystem::si).method.fineness_sieves_mm,
+                            .strength_classes = strength.classes,
+                            .line_confidence = strength.confidence_percent.value / 100};
     for (const auto& exposure : reference::exposure_classes()) {
         words.exposure_classes.push_back(exposure.name);
     }

@@ -56,10 +56,23 @@ std::optional<ExpectedStrength> by_table(double w_cm, bool air_entrained, const 
     return expected;
 }
 
+/// Inside the range of the own results, from the side that the mix file reads them.
+std::optional<ExpectedStrength> by_line(const OwnLine& own, double w_cm) {
+    if (below(w_cm, own.line.lowest_w_cm) || above(w_cm, own.line.highest_w_cm)) {
+        return std::nullopt;
+    }
+    return ExpectedStrength{strength_at(own.line, w_cm, own.side),
+                            {"strength results of the mix file", Confidence::read},
+                            {Mark::estimate}};
+}
+
 } // namespace
 
 std::optional<ExpectedStrength> expected_strength(const Requirements& requirements, double w_cm,
                                                   bool air_entrained, const Tables& tables) {
+    if (requirements.strength_line) {
+        return by_line(*requirements.strength_line, w_cm);
+    }
     if (!requirements.strength_curve.empty()) {
         return by_curve(requirements.strength_curve, w_cm);
     }

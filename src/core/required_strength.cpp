@@ -10,17 +10,6 @@
 namespace boardmark::core {
 namespace {
 
-double deviation_factor(int tests, const AverageStrengthRules& rules) {
-    std::vector<double> counts;
-    std::vector<double> factors;
-    for (const DeviationFactor& row : rules.factors) {
-        counts.push_back(row.tests);
-        factors.push_back(row.factor);
-    }
-    const auto position = locate(counts, tests);
-    return position ? interpolate(factors, *position) : factors.back();
-}
-
 CodeAverage without_record(double specified_mpa, const AverageStrengthRules& rules) {
     if (below(specified_mpa, rules.no_record_low_step_mpa)) {
         return {
@@ -96,6 +85,17 @@ std::optional<Phrase> why_set_aside(double specified_mpa, const StrengthRecords&
 }
 
 } // namespace
+
+double deviation_factor(int tests, const AverageStrengthRules& rules) {
+    std::vector<double> counts;
+    std::vector<double> factors;
+    for (const DeviationFactor& row : rules.factors) {
+        counts.push_back(row.tests);
+        factors.push_back(row.factor);
+    }
+    const auto position = locate(counts, tests);
+    return position ? interpolate(factors, *position) : factors.back();
+}
 
 CodeAverage code_average(const Requirements& requirements, const AverageStrengthRules& rules) {
     const double specified_mpa = requirements.strength_mpa;

@@ -15,6 +15,9 @@ struct CodeAverage {
     std::optional<Phrase> record_set_aside = {}; ///< why a stated record does not count
 };
 
+/// The factor on the standard deviation of so many tests, 1 from 30 on. At least 15.
+double deviation_factor(int tests, const AverageStrengthRules& rules);
+
 CodeAverage code_average(const Requirements& requirements, const AverageStrengthRules& rules);
 
 /// The average strength to proportion for, recorded with its reason.

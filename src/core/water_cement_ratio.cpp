@@ -3,6 +3,7 @@
 #include <boardmark/core/unresolved.hpp>
 
 #include "interpolation.hpp"
+#include "own_line.hpp"
 #include "phrases.hpp"
 #include "strength_column.hpp"
 #include "tolerance.hpp"
@@ -97,6 +98,15 @@ double by_curve(const std::vector<CurvePoint>& curve, double average_mpa, Worksh
     return w_cm;
 }
 
+double by_line(const OwnLine& own, double average_mpa, Worksheet& worksheet) {
+    auto found = ratio_by_own_line(own, average_mpa);
+    if (auto* too_weak = std::get_if<Phrase>(&found)) {
+        throw Unresolved{std::move(*too_weak), ways_to_a_ratio()};
+    }
+    worksheet.steps.push_back(std::get<Step>(std::move(found)));
+    return *worksheet.steps.back().value;
+}
+
 std::string_view column_name(bool air_entrained) {
     return air_entrained ? "air-entrained" : "non-air-entrained";
 }
@@ -159,6 +169,9 @@ double by_table(StrengthDemand demand, double age_d, const Tables& tables, Works
 
 double w_cm_by_strength(const Requirements& requirements, StrengthDemand demand,
                         const Tables& tables, Worksheet& worksheet) {
+    if (requirements.strength_line) {
+        return by_line(*requirements.strength_line, demand.average_mpa, worksheet);
+    }
     if (!requirements.strength_curve.empty()) {
         return by_curve(requirements.strength_curve, demand.average_mpa, worksheet);
     }

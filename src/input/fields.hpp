@@ -83,6 +83,9 @@ std::span<const Field> yard_fields();
 /// Every key of a trial file.
 std::span<const Field> trial_fields();
 
+/// Every key of a file of strength results.
+std::span<const Field> strength_fields();
+
 /// Names that a material may not have: `proportions` uses them itself.
 std::span<const std::string_view> reserved_names();
 

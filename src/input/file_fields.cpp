@@ -9,6 +9,7 @@ constexpr std::string_view systems[] = {"us", "si"};
 constexpr std::string_view methods[] = {"ACI 211.1", "ACI 211.1-91"};
 constexpr std::string_view air_words[] = {"exposure", "none"};
 constexpr std::string_view finishes[] = {"board-marked", "board-formed"};
+constexpr std::string_view curve_sides[] = {"lower", "line"};
 constexpr std::string_view by_exposure[] = {"by exposure"};
 
 constexpr Range strength_mpa{.low = 2, .high = 200};
@@ -86,7 +87,12 @@ constexpr Field fields[] = {
      .value = quantity(Dimension::stress, strength_mpa),
      .key = number(w_cm),
      .example = "strength_curve: {0.40: 6200 psi, 0.45: 5400 psi}",
-     .meaning = "strength of own trials by w/cm; used before any table"},
+     .meaning = "strength of own trials by w/cm, or 'from results.yaml'; used before any table"},
+    {.path = "requirements.strength_curve_side",
+     .value = one_of(curve_sides),
+     .example = "strength_curve_side: lower",
+     .default_text = "lower",
+     .meaning = "where the line of a results file is read: lower (95 % of the mean), or line"},
     {.path = "requirements.average_strength",
      .value = quantity(Dimension::stress, strength_mpa),
      .example = "average_strength: 5700 psi",

@@ -61,6 +61,7 @@ struct TellingKey {
 constexpr std::string_view mix_commands = "use 'boardmark proportion', 'check' or 'batch'";
 constexpr TellingKey telling_keys[] = {
     {"trial", FileKind::trial, "a trial file", "use 'boardmark yield'"},
+    {"specimens", FileKind::results, "a file of strength results", "use 'boardmark strength'"},
     {"mixture", FileKind::mix, "a mix file", mix_commands},
     {"proportions", FileKind::mix, "a mix file", mix_commands},
 };

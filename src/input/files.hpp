@@ -31,7 +31,7 @@ private:
 std::optional<Node> read_tree(const SourceText& source, Diagnostics& diagnostics);
 
 /// What a file holds, as its keys say.
-enum class FileKind { mix, trial };
+enum class FileKind { mix, trial, results };
 
 /// Whether the keys of a file are those of another kind than expected; then one diagnostic says
 /// which command reads it.

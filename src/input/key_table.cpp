@@ -16,7 +16,8 @@ DescribedFile described(std::string_view name, std::span<const Field> fields) {
 } // namespace
 
 std::vector<DescribedFile> key_tables() {
-    return {described("mix file", mix_fields()), described("trial file", trial_fields())};
+    return {described("mix file", mix_fields()), described("trial file", trial_fields()),
+            described("results file", strength_fields())};
 }
 
 } // namespace boardmark::input

@@ -3,6 +3,7 @@
 
 #include "files.hpp"
 #include "mix_context.hpp"
+#include "own_line.hpp"
 
 #include <algorithm>
 
@@ -199,12 +200,18 @@ MixReading read_mix(std::string text, std::string file, const ReadOptions& optio
     }
     const bool had_materials = root->find("materials") != nullptr;
     fetch_yard(*root, files, options, diagnostics);
+    const auto results = take_results(*root);
     Document document{*root, mix_fields(), diagnostics};
     if (had_materials && !document.find({"materials"})) {
         document.mark_told({"materials"});
     }
     const MixContext context{{*root, document, mix_fields(), diagnostics}, options};
     auto mix = build(context);
+    auto own_line = read_own_line(context, results, files);
+    if (mix) {
+        std::visit([&](auto& either) { either.requirements.strength_line = std::move(own_line); },
+                   *mix);
+    }
 
     files.sort(diagnostics);
     if (!has_errors(diagnostics)) {

@@ -3,6 +3,7 @@
 #include "code_tables.hpp"
 #include "lookup.hpp"
 #include "method_tables.hpp"
+#include "strength_tables.hpp"
 #include "trial_tables.hpp"
 
 #include <algorithm>
@@ -86,6 +87,7 @@ core::Tables tables(UnitSystem system) {
             .code = code_tables(system),
             .practice = practice_tables(system),
             .trial = trial_tables(system),
+            .strength = strength_tables(system),
             .heat = heat_tables(system),
             .control_chart = control_chart_rules(system)};
 }

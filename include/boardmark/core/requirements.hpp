@@ -1,5 +1,7 @@
 #pragma once
 
+#include <boardmark/core/strength_line.hpp>
+
 #include <optional>
 #include <string>
 #include <vector>
@@ -18,6 +20,13 @@ struct StrengthRecords {
 struct CurvePoint {
     double w_cm;
     double strength_mpa;
+};
+
+/// The line fitted through the user's own strength results, and from which side it is read.
+struct OwnLine {
+    StrengthLine line;
+    LineSide side;
+    std::string file; ///< that holds the results
 };
 
 /// An average strength that the user demands in place of the code's.
@@ -60,6 +69,7 @@ struct Requirements {
     double strength_age_d = 28; ///< age at which it is specified
     std::optional<StrengthRecords> records = {};
     std::vector<CurvePoint> strength_curve = {}; ///< increasing w/cm, falling strength
+    std::optional<OwnLine> strength_line = {};   ///< instead of the curve
     std::optional<StatedAverage> average = {};
     double slump_mm; ///< at placing
     std::optional<double> slump_before_reducer_mm = {};

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/mix.hpp>
+#include <boardmark/core/tables.hpp>
 #include <boardmark/input/diagnostic.hpp>
 #include <boardmark/input/loader.hpp>
 
@@ -24,6 +25,8 @@ struct Vocabulary {
     std::vector<std::string> codes;
     std::vector<std::string> exposure_classes;
     std::vector<double> fineness_sieves_mm;
+    std::vector<core::StrengthClass> strength_classes; ///< of results that a mix names
+    double line_confidence;                            ///< of the lower side of a line, 0 to 1
 };
 
 struct ReadOptions {

@@ -1,0 +1,86 @@
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace boardmark::core {
+
+/// A strength test of a batch whose ratio is known.
+struct LinePoint {
+    std::string name; ///< of the batch
+    double w_cm;
+    double strength_mpa; ///< > 0
+};
+
+/// How far a point lies from the line.
+struct Residual {
+    double logarithm;                    ///< of the strength over the line's
+    std::optional<double> studentized{}; ///< over its own scatter with the point left out; absent
+                                         ///< where too few points are left
+};
+
+/// Abrams' relation: the logarithm of strength linear in w/cm, fitted by least squares.
+///
+/// The line is the median of strength at a ratio. What is read from it holds for the materials of
+/// its points and between its lowest and highest ratio.
+struct StrengthLine {
+    double intercept; ///< ln(MPa) at w/cm 0
+    double slope;     ///< of ln(MPa) over w/cm
+    std::vector<LinePoint> points;
+    std::vector<Residual> residuals; ///< one for each point
+    double mean_w_cm;
+    double spread;    ///< sum of the squared distances of w/cm from its mean, > 0
+    double deviation; ///< residual standard deviation of ln(strength)
+    double r_squared; ///< of ln(strength)
+    double lowest_w_cm;
+    double highest_w_cm;
+    double confidence;       ///< of the bands, 0 to 1
+    double one_sided_t;      ///< Student's t for one bound
+    double two_sided_t;      ///< for a pair of bounds
+    double outlier_t;        ///< beyond which the largest of all studentized residuals stands out
+    std::size_t ratio_count; ///< different w/cm
+};
+
+/// Least number of different ratios.
+constexpr std::size_t least_ratios = 3;
+
+/// How many different ratios the points have.
+std::size_t count_ratios(const std::vector<LinePoint>& points);
+
+/// The line of at least three different ratios; nothing for fewer.
+std::optional<StrengthLine> fit_line(std::vector<LinePoint> points, double confidence);
+
+/// A pair of bounds, MPa.
+struct Band {
+    double low_mpa;
+    double high_mpa;
+};
+
+double strength_at(const StrengthLine& line, double w_cm);
+
+/// What the mean of many batches lies above, by the line's one-sided confidence.
+double lower_mean_at(const StrengthLine& line, double w_cm);
+
+/// Between which bounds the mean of many batches lies.
+Band mean_band_at(const StrengthLine& line, double w_cm);
+
+/// Between which bounds one further test lies.
+Band prediction_at(const StrengthLine& line, double w_cm);
+
+/// Which side of the scatter a ratio is read from.
+enum class LineSide { lower, line };
+
+/// The strength read from a side of the line.
+double strength_at(const StrengthLine& line, double w_cm, LineSide side);
+
+/// Whether strength falls with w/cm beyond what the scatter could feign: only then does the lower
+/// side fall everywhere.
+bool surely_falls(const StrengthLine& line);
+
+/// The highest ratio at which a side of the line reaches a strength. The line must fall, for the
+/// lower side surely. Not held to the range of the points: the caller does.
+double ratio_for(const StrengthLine& line, double strength_mpa, LineSide side);
+
+} // namespace boardmark::core

@@ -1,0 +1,70 @@
+#include <boardmark/input/read_strength.hpp>
+#include <boardmark/reference/tables.hpp>
+#include <boardmark/report/strength_report.hpp>
+#include <boardmark/units/date.hpp>
+
+#include "command.hpp"
+#include "delivery.hpp"
+#include "opened_file.hpp"
+
+#include <fmt/format.h>
+
+#include <chrono>
+
+namespace boardmark::commands {
+namespace {
+
+constexpr Option options[] = {
+    {"today", "YYYY-MM-DD", "the day of the judgement (default: the clock's)"},
+};
+
+constexpr std::string_view examples[] = {
+    "boardmark strength --today 2026-11-25 examples/strength-results.yaml",
+    "boardmark strength --today 2026-11-25 --reporting si --explain examples/strength-results.yaml",
+};
+
+int today_of(const Arguments& arguments) {
+    const auto written = arguments.value("today");
+    if (!written) {
+        const auto now = std::chrono::system_clock::now();
+        return static_cast<int>(
+            std::chrono::floor<std::chrono::days>(now).time_since_epoch().count());
+    }
+    const auto day = units::read_date(*written);
+    if (!day) {
+        throw wrong_command_line(fmt::format("--today: '{}' is not a date", *written),
+                                 "write for example '--today 2026-11-25'");
+    }
+    return *day;
+}
+
+ExitCode run(const Arguments& arguments) {
+    const int today = today_of(arguments);
+    std::vector<std::string> files_read{arguments.file()};
+    OpenedFile file = open_file(arguments);
+    auto reading =
+        input::read_strength(std::move(file.text), file.name,
+                             {.load = loader_beside(arguments.file(), files_read),
+                              .classes = reference::tables(core::UnitSystem::si).strength.classes,
+                              .today = today});
+    demand_sound(reading.record.has_value(), reading.diagnostics, arguments);
+    const core::StrengthRecord& record = *reading.record;
+    const core::StrengthFindings findings =
+        core::find_strength(record, today, reference::tables(record.system));
+    deliver(report::StrengthResult{record, findings, today}, arguments,
+            {record.system, files_read});
+    return verdict(findings.checks);
+}
+
+} // namespace
+
+const Command strength_command{
+    .name = "strength",
+    .summary = "judge strength results: averages of three, scatter, the line over w/cm",
+    .usage = "boardmark strength [OPTIONS] RESULTS",
+    .reads = "RESULTS is a file of strength results",
+    .options = options,
+    .examples = examples,
+    .run = run};
+
+} // namespace boardmark::commands

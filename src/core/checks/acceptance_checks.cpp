@@ -1,0 +1,166 @@
+#include "../phrases.hpp"
+#include "compare.hpp"
+#include "strength_record_checks.hpp"
+
+#include <algorithm>
+#include <functional>
+#include <limits>
+
+namespace boardmark::core {
+namespace {
+
+constexpr std::size_t most_told = 5;
+
+Argument strength(std::string name, double mpa) {
+    return quantity(std::move(name), {mpa, Measure::strength});
+}
+
+/// A test or a mean that is below its limit.
+struct Shortfall {
+    std::string name;
+    double value_mpa;
+    double short_mpa;
+};
+
+/// "B-17 has 4380 psi, 120 psi below 4500 psi; ..." The worst comes first and bears the value.
+Phrase told(std::string text, std::vector<Shortfall> faults, double limit_mpa) {
+    std::ranges::stable_sort(faults, std::greater{}, &Shortfall::short_mpa);
+    Phrase phrase{std::move(text), {strength("limit", limit_mpa)}};
+    for (std::size_t i = 0; i < std::min(faults.size(), most_told); ++i) {
+        const std::string number = i == 0 ? "" : std::to_string(i + 1);
+        phrase.text += i == 0 ? "{name} has {value}, {short} below {limit}"
+                              : "; {name" + number + "} has {value" + number + "}, {short" +
+                                    number + "} below it";
+        phrase.arguments.push_back(word("name" + number, faults[i].name));
+        phrase.arguments.push_back(strength("value" + number, faults[i].value_mpa));
+        phrase.arguments.push_back(strength("short" + number, faults[i].short_mpa));
+    }
+    if (faults.size() > most_told) {
+        phrase.text += "; {more} more are below it";
+        phrase.arguments.push_back(
+            quantity("more", {double(faults.size() - most_told), Measure::count}));
+    }
+    return phrase;
+}
+
+std::string of_rule(const Acceptance& acceptance) {
+    return acceptance.rule.empty() ? "" : acceptance.rule + ": ";
+}
+
+Check single_test_check(const StrengthRecord& record, const StrengthFindings& findings) {
+    const Acceptance& acceptance = findings.acceptance;
+    Check check{.id = "strength.single_test",
+                .verdict = Verdict::not_checked,
+                .measure = Measure::strength,
+                .requirement = "single test",
+                .source = acceptance.source,
+                .message = {"no test of production at {age} yet",
+                            {quantity("age", {record.strength_age_d, Measure::age})}}};
+    if (findings.tests.empty()) {
+        return check;
+    }
+    const JudgedTest& lowest = *std::ranges::min_element(
+        findings.tests, {}, [](const JudgedTest& judged) { return judged.test.mean_mpa; });
+    const double limit_mpa = acceptance.single_least_mpa;
+    check.value = lowest.test.mean_mpa;
+    check.limit = Limit{.low = limit_mpa, .high = std::nullopt};
+    check.verdict = lowest.verdict;
+    if (lowest.verdict == Verdict::holds) {
+        check.message = {"no test is below {limit}; the lowest of {tests} is {name} with {value}",
+                         {strength("limit", limit_mpa), strength("value", lowest.test.mean_mpa),
+                          word("name", lowest.test.batch.name),
+                          quantity("tests", {double(findings.tests.size()), Measure::count})}};
+        return check;
+    }
+    std::vector<Shortfall> faults;
+    for (const JudgedTest& judged : findings.tests) {
+        if (judged.verdict != Verdict::holds) {
+            faults.push_back({judged.test.batch.name, judged.test.mean_mpa, judged.short_mpa});
+        }
+    }
+    check.message = told("", std::move(faults), limit_mpa);
+    return check;
+}
+
+/// The tests of a running mean that ends at a place.
+std::string span_of(const StrengthFindings& findings, std::size_t end) {
+    const auto count = static_cast<std::size_t>(findings.acceptance.averaged);
+    const std::size_t begin = end + 1 - count;
+    const auto& tests = findings.tests;
+    if (count > most_told) {
+        return tests[begin].test.batch.name + " to " + tests[end].test.batch.name;
+    }
+    std::vector<std::string> names;
+    for (std::size_t i = begin; i <= end; ++i) {
+        names.push_back(tests[i].test.batch.name);
+    }
+    return named(names);
+}
+
+Check mean_check(const StrengthFindings& findings) {
+    const Acceptance& acceptance = findings.acceptance;
+    Check check{.id = acceptance.mean_id,
+                .verdict = Verdict::not_checked,
+                .measure = Measure::strength,
+                .requirement = acceptance.rule.empty() ? "average of three" : acceptance.rule,
+                .source = acceptance.source,
+                .message = {}};
+    const auto lowest = std::ranges::min_element(findings.tests, {}, [](const JudgedTest& judged) {
+        return judged.running_mean_mpa.value_or(std::numeric_limits<double>::infinity());
+    });
+    if (lowest == findings.tests.end() || !lowest->running_mean_mpa) {
+        check.message =
+            acceptance.averaged > 0
+                ? Phrase{of_rule(acceptance) + "{tests} tests; averages of {averaged} are held",
+                         {quantity("tests", {double(findings.tests.size()), Measure::count}),
+                          quantity("averaged", {double(acceptance.averaged), Measure::count})}}
+                : Phrase{of_rule(acceptance) +
+                             "averages are held of 2 to 6 tests of one volume; here are {tests}",
+                         {quantity("tests", {double(findings.tests.size()), Measure::count})}};
+        return check;
+    }
+    const double limit_mpa = *acceptance.mean_least_mpa;
+    check.value = lowest->running_mean_mpa;
+    check.limit = Limit{.low = limit_mpa, .high = std::nullopt};
+    check.verdict = lowest->mean_verdict;
+    const auto place = [&](const JudgedTest& judged) {
+        return static_cast<std::size_t>(&judged - findings.tests.data());
+    };
+    if (check.verdict == Verdict::holds) {
+        check.message = {of_rule(acceptance) +
+                             "no average of {averaged} consecutive tests is below {limit}; the "
+                             "lowest, of {names}, is {value}",
+                         {strength("limit", limit_mpa), strength("value", *check.value),
+                          word("names", span_of(findings, place(*lowest))),
+                          quantity("averaged", {double(acceptance.averaged), Measure::count})}};
+        return check;
+    }
+    std::vector<Shortfall> faults;
+    for (const JudgedTest& judged : findings.tests) {
+        if (judged.running_mean_mpa && judged.mean_verdict != Verdict::holds) {
+            faults.push_back({"the average of " + span_of(findings, place(judged)),
+                              *judged.running_mean_mpa, judged.mean_short_mpa});
+        }
+    }
+    check.message = told(of_rule(acceptance), std::move(faults), limit_mpa);
+    return check;
+}
+
+} // namespace
+
+std::string named(const std::vector<std::string>& names) {
+    std::string text;
+    for (std::size_t i = 0; i < std::min(names.size(), most_told); ++i) {
+        text += (i == 0 ? "" : ", ") + names[i];
+    }
+    return names.size() > most_told
+               ? text + " and " + std::to_string(names.size() - most_told) + " more"
+               : text;
+}
+
+std::vector<Check> check_acceptance(const StrengthRecord& record,
+                                    const StrengthFindings& findings) {
+    return {mean_check(findings), single_test_check(record, findings)};
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,28 @@
+#pragma once
+
+#include <boardmark/core/strength_findings.hpp>
+
+#include <vector>
+
+namespace boardmark::core {
+
+// Checks of strength results, one function for each subject.
+
+/// Single tests and running means against the rules of acceptance.
+std::vector<Check> check_acceptance(const StrengthRecord& record, const StrengthFindings& findings);
+
+/// Whether the specimens make tests in the sense of the code.
+std::vector<Check> check_specimens(const StrengthRecord& record, const StrengthFindings& findings,
+                                   const StrengthTables& tables);
+
+/// What the record says of the next concrete.
+std::vector<Check> check_record(const StrengthRecord& record, const StrengthFindings& findings,
+                                const Tables& tables);
+
+/// Whether the line can be used, and which points stand out from it.
+std::vector<Check> check_line(const StrengthRecord& record, const StrengthFindings& findings);
+
+/// The names of batches as a list; of many, the first and how many more.
+std::string named(const std::vector<std::string>& names);
+
+} // namespace boardmark::core

@@ -1,0 +1,77 @@
+#include "strength_tables.hpp"
+
+#include "lookup.hpp"
+
+namespace boardmark::reference {
+namespace {
+
+using core::UnitSystem;
+
+core::AciAcceptance aci_acceptance(UnitSystem system) {
+    const EmbeddedTable& printed = table("aci318-19-acceptance");
+    const auto value = [&](std::string_view name) { return constant(printed, name, system); };
+    const auto count = [&](std::string_view name) { return static_cast<int>(value(name)); };
+    return {.averaged_tests = count("averaged_tests"),
+            .single_test_allowance_mpa = value("single_test_allowance"),
+            .single_test_fraction = value("single_test_fraction"),
+            .step_mpa = value("step"),
+            .source = source_of(printed.source),
+            .large_diameter_mm = value("large_diameter"),
+            .large_specimens = count("large_specimens"),
+            .small_specimens = count("small_specimens"),
+            .specimen_source = source_of(row(printed, "large_specimens").source)};
+}
+
+core::EnConformity en_conformity() {
+    const EmbeddedTable& printed = table("en206-conformity");
+    const auto value = [&](std::string_view name) {
+        return cell(printed, row(printed, name), "value");
+    };
+    const auto count = [&](std::string_view name) { return static_cast<int>(value(name)); };
+    return {.single_test_allowance_mpa = value("single_test_allowance"),
+            .initial_tests = count("initial_tests"),
+            .initial_margin_mpa = value("initial_margin"),
+            .continuous_from = count("continuous_from"),
+            .continuous_tests = count("continuous_tests"),
+            .continuous_factor = value("continuous_factor"),
+            .identity_few_tests = count("identity_few_tests"),
+            .identity_few_margin_mpa = value("identity_few_margin"),
+            .identity_most_tests = count("identity_most_tests"),
+            .identity_more_margin_mpa = value("identity_more_margin"),
+            .range_percent = value("range"),
+            .cylinder_diameter_mm = value("cylinder_diameter"),
+            .cylinder_height_mm = value("cylinder_height"),
+            .cube_edge_mm = value("cube_edge"),
+            .source = source_of(printed.source)};
+}
+
+} // namespace
+
+core::StrengthTables strength_tables(UnitSystem system) {
+    const EmbeddedTable& practice = table("practice");
+    const EmbeddedTable& ranges = table("range-factor");
+    const EmbeddedTable& ratings = table("within-test-rating");
+    const EmbeddedTable& classes = table("en206-strength-class");
+    core::StrengthTables result{.aci = aci_acceptance(system),
+                                .en = en_conformity(),
+                                .classes = {},
+                                .range_factors = {},
+                                .range_source = source_of(ranges.source),
+                                .within_test = {},
+                                .within_test_source = source_of(ratings.source),
+                                .confidence_percent = figure(practice, "line_confidence", system),
+                                .least_pairs = figure(practice, "projection_pairs", system)};
+    for (const EmbeddedRow& line : classes.rows) {
+        result.classes.push_back(
+            {std::string{line.name}, cell(classes, line, "cylinder"), cell(classes, line, "cube")});
+    }
+    for (const EmbeddedRow& line : ranges.rows) {
+        result.range_factors.push_back({static_cast<int>(line.from_us), cell(ranges, line, "d2")});
+    }
+    for (const EmbeddedRow& line : ratings.rows) {
+        result.within_test.push_back({cell(ratings, line, "at_most"), std::string{line.name}});
+    }
+    return result;
+}
+
+} // namespace boardmark::reference

@@ -1,0 +1,10 @@
+#pragma once
+
+#include <boardmark/core/tables.hpp>
+
+namespace boardmark::reference {
+
+/// How strength tests are judged and evaluated.
+core::StrengthTables strength_tables(core::UnitSystem system);
+
+} // namespace boardmark::reference

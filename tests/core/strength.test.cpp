@@ -1,0 +1,173 @@
+// Strength records: tests, line, projection.
+
+#include "core/strength_builder.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <cmath>
+
+using namespace boardmark;
+using namespace boardmark::test;
+using Catch::Matchers::WithinAbs;
+using core::LinePoint;
+using core::LineSide;
+using core::Verdict;
+
+namespace {
+
+/// A line with scatter: the residuals of ln(strength) alternate about ln 100 - 2 w/cm.
+core::StrengthLine scattered_line(double scatter) {
+    std::vector<LinePoint> points;
+    double sign = 1;
+    for (const double w_cm : {0.36, 0.38, 0.40, 0.42, 0.44, 0.46}) {
+        points.push_back({"T", w_cm, 100 * std::exp(-2 * w_cm + sign * scatter)});
+        sign = -sign;
+    }
+    return *core::fit_line(points, 0.95);
+}
+
+} // namespace
+
+TEST_CASE("a test is the mean of the specimens of one batch at one age") {
+    core::StrengthRecord record = en_record(30);
+    add_batch(record, {30, 33});
+    add_batch(record, {40});
+    record.specimens.push_back({"late", 0, 28, 36});
+    record.specimens.push_back({"early", 0, 7, 20});
+    record.batches[0].cast = a_day + 5; // cast after the other batch
+    const auto tests = core::tests_of(record);
+    REQUIRE(tests.size() == 3);
+    CHECK(tests[0].batch.name == "B2");
+    CHECK(tests[1].age_d == 7);
+    CHECK_THAT(tests[2].mean_mpa, WithinAbs(33, 1e-12));
+    CHECK_THAT(tests[2].range_mpa, WithinAbs(6, 1e-12));
+}
+
+TEST_CASE("trials serve the line and are not judged") {
+    core::StrengthRecord record = aci_record(5000);
+    add_psi(record, {5600, 5600, 5600});
+    add_psi(record, {3000, 3000, 3000}, 28, 0.60);
+    record.batches[1].purpose = core::BatchPurpose::trial;
+    const auto findings = findings_of(record);
+    CHECK(findings.tests.size() == 1);
+    CHECK(findings.points.size() == 1);
+    CHECK(verdict_of(findings, "strength.single_test") == Verdict::holds);
+}
+
+TEST_CASE("fewer specimens than make a test are watched") {
+    const auto [diameter_mm, specimens, verdict] = GENERATE(table<double, std::size_t, Verdict>({
+        {101.6, 3, Verdict::holds},
+        {101.6, 2, Verdict::watch},
+        {152.4, 2, Verdict::holds},
+        {152.4, 1, Verdict::watch},
+        {150.0, 2, Verdict::holds},
+    }));
+    CAPTURE(diameter_mm, specimens);
+    core::StrengthRecord record = aci_record(5000);
+    record.specimen.width_mm = diameter_mm;
+    add_batch(record, std::vector<double>(specimens, 40));
+    CHECK(verdict_of(findings_of(record), "strength.specimens") == verdict);
+}
+
+TEST_CASE("points on a line give it back, and its lower side is the line itself") {
+    std::vector<LinePoint> points;
+    for (const double w_cm : {0.36, 0.40, 0.45}) {
+        points.push_back({"T", w_cm, 100 * std::exp(-2.5 * w_cm)});
+    }
+    const auto line = core::fit_line(points, 0.95);
+    REQUIRE(line);
+    CHECK_THAT(std::exp(line->intercept), WithinAbs(100, 1e-9));
+    CHECK_THAT(line->slope, WithinAbs(-2.5, 1e-9));
+    CHECK_THAT(line->r_squared, WithinAbs(1, 1e-9));
+    const double wanted = 100 * std::exp(-2.5 * 0.41);
+    CHECK_THAT(core::ratio_for(*line, wanted, LineSide::line), WithinAbs(0.41, 1e-9));
+    CHECK_THAT(core::ratio_for(*line, wanted, LineSide::lower), WithinAbs(0.41, 1e-6));
+}
+
+TEST_CASE("two different ratios make no line") {
+    CHECK_FALSE(core::fit_line({{"A", 0.4, 40}, {"B", 0.4, 41}, {"C", 0.5, 30}}, 0.95));
+    CHECK_FALSE(core::fit_line({}, 0.95));
+}
+
+TEST_CASE("the lower side asks for a lower ratio and gives the strength back") {
+    const core::StrengthLine line = scattered_line(0.01);
+    REQUIRE(core::surely_falls(line));
+    for (const double w_cm : {0.37, 0.40, 0.45}) {
+        const double strength = core::strength_at(line, w_cm);
+        const double lower = core::ratio_for(line, strength, LineSide::lower);
+        CHECK_THAT(core::ratio_for(line, strength, LineSide::line), WithinAbs(w_cm, 1e-9));
+        CHECK(lower < w_cm);
+        CHECK_THAT(core::lower_mean_at(line, lower), WithinAbs(strength, 1e-9));
+    }
+}
+
+TEST_CASE("a scatter as large as the fall is no line to read from") {
+    CHECK(core::surely_falls(scattered_line(0.01)));
+    CHECK_FALSE(core::surely_falls(scattered_line(0.2)));
+}
+
+TEST_CASE("a test far off the line is watched and stays in it") {
+    core::StrengthRecord record = aci_record(5000);
+    double wobble = 1;
+    for (const double w_cm : {0.36, 0.38, 0.40, 0.42, 0.44, 0.46, 0.48, 0.50}) {
+        const double off = w_cm == 0.42 ? 0.80 : 1 + 0.004 * wobble;
+        add_batch(record, {off * 120 * std::exp(-2.5 * w_cm)}, 28, w_cm);
+        wobble = -wobble;
+    }
+    const auto findings = findings_of(record);
+    REQUIRE(findings.line);
+    CHECK(findings.line->points.size() == 8);
+    const core::Check& check = *check_of(findings, "strength.line_outliers");
+    CHECK(check.verdict == Verdict::watch);
+    const auto* names = std::get_if<std::string>(&check.message.arguments.front().value);
+    REQUIRE(names);
+    CHECK(names->starts_with("B4 ("));
+}
+
+TEST_CASE("an early age projects from pairs of the same batches") {
+    // Five pairs with ratios 1.30, 1.35, 1.40, 1.45, 1.50: mean 1.40, deviation 0.0790569;
+    // Student's t for four degrees 2.776 (printed) times sqrt(6/5): 1.40 +- 0.2404
+    core::StrengthRecord record = en_record(30);
+    for (const double ratio : {1.30, 1.35, 1.40, 1.45, 1.50}) {
+        add_batch(record, {24}, 7);
+        record.specimens.push_back({"late", record.batches.size() - 1, 28, 24 * ratio});
+    }
+    add_batch(record, {24}, 7);   // to be projected
+    add_batch(record, {23.9}, 7); // below all pairs
+    const auto findings = findings_of(record);
+    REQUIRE(findings.projections.size() == 1);
+    const core::Projection& projection = findings.projections.front();
+    CHECK(projection.pairs == 5);
+    CHECK_THAT(projection.ratio, WithinAbs(1.40, 1e-9));
+    CHECK_THAT(projection.high_ratio - 1.40, WithinAbs(0.2404, 0.0001));
+    REQUIRE(projection.pending.size() == 2);
+    CHECK_THAT(projection.pending[0].expected_mpa, WithinAbs(33.6, 1e-9));
+    CHECK_FALSE(projection.pending[0].outside);
+    CHECK(projection.pending[1].outside);
+    CHECK(verdict_of(findings, "strength.projection") == Verdict::holds); // 27.8 is above 26
+}
+
+TEST_CASE("too few pairs project nothing") {
+    core::StrengthRecord record = en_record(30);
+    for (int i = 0; i < 4; ++i) {
+        add_batch(record, {24}, 7);
+        record.specimens.push_back({"late", record.batches.size() - 1, 28, 34});
+    }
+    add_batch(record, {24}, 7);
+    CHECK(verdict_of(findings_of(record), "strength.projection") == Verdict::not_checked);
+}
+
+TEST_CASE("tests that are too old do not lower the required average") {
+    core::StrengthRecord record = aci_record(5000);
+    for (int i = 0; i < 20; ++i) {
+        add_psi(record, {5600.0 + 10 * i});
+    }
+    constexpr int three_years = 3 * 365;
+    const auto fresh = findings_of(record).statistics;
+    const auto old = findings_of(record, a_day + three_years).statistics;
+    CHECK(fresh->counted == 20);
+    CHECK(fresh->deviation_factor);
+    CHECK(old->counted == 0);
+    CHECK_FALSE(old->deviation_factor);
+    CHECK_THAT(in_unit(*old->required_average_mpa, "psi"), WithinAbs(6200, 1e-6));
+}
