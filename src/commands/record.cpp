@@ -8,6 +8,7 @@
 #include "record_charting.hpp"
 #include "record_file.hpp"
 #include "record_saving.hpp"
+#include "today.hpp"
 
 #include <fmt/format.h>
 
@@ -20,7 +21,7 @@ constexpr std::string_view charts[] = {"slump", "air",      "density",    "w_cm"
                                        "yield", "strength", "temperature"};
 
 constexpr Option options[] = {
-    {"add", "FILE", "save what a trial file says; the record is made where there is none"},
+    {"add", "FILE", "save a trial or strength results; the record is made where there is none"},
     {"import", "FILE", "save rows of a CSV file such as --export writes, all or none"},
     {"list", "WHAT", "trials, specimens or files that the record holds", lists},
     {"export", "WHAT", "trials or specimens as CSV, in SI unless --reporting us", exports},
@@ -28,6 +29,7 @@ constexpr Option options[] = {
      charts},
     {"mix", "NAME", "chart the values of that mix"},
     {"age", "T", "age of the strengths to chart (default 28 d)"},
+    today_option,
 };
 
 constexpr std::string_view examples[] = {

@@ -2,6 +2,8 @@
 
 #include <boardmark/core/proportion.hpp>
 #include <boardmark/core/yield.hpp>
+#include <boardmark/input/file_kind.hpp>
+#include <boardmark/input/read_strength.hpp>
 #include <boardmark/input/read_trial.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/report/words.hpp>
@@ -12,6 +14,7 @@
 #include "failure.hpp"
 #include "input_file.hpp"
 #include "opened_file.hpp"
+#include "today.hpp"
 
 #include <fmt/format.h>
 
@@ -59,14 +62,15 @@ core::RecordedTrial row_of(const input::TrialRecord& read, const core::Yield& yi
 }
 
 /// Values so far off that no record keeps them are a fault of the file.
-void demand_fit(const core::RecordedTrial& row, const std::string& file,
+template <class Row>
+void demand_fit(const Row& row, const std::string& what, const std::string& file,
                 const Arguments& arguments) {
     input::Diagnostics faults;
-    for (const auto& column : core::record_columns<core::RecordedTrial>()) {
+    for (const auto& column : core::record_columns<Row>()) {
         if (!core::fits(column, column.of(row))) {
-            faults.push_back(fault_of(
-                file, fmt::format("the {} of the trial cannot be", column.name),
-                "look at what was weighed and measured; 'boardmark yield' shows the trial"));
+            faults.push_back(fault_of(file,
+                                      fmt::format("the {} of {} cannot be", column.name, what),
+                                      "look at what was weighed and measured"));
         }
     }
     demand_sound(faults.empty(), faults, arguments, nothing_saved);
@@ -82,14 +86,7 @@ core::Yield yield_of(const core::Trial& trial, const std::string& file, core::Un
     }
 }
 
-} // namespace
-
-FiledRows read_filed_rows(const Arguments& arguments) {
-    const std::string path = *arguments.value("add");
-    if (path.ends_with(".csv")) {
-        throw wrong_command_line("--add reads a trial file", "'--import' reads CSV");
-    }
-    OpenedFile file = open_file(path, largest_yaml_file);
+FiledRows filed_trial(OpenedFile file, const std::string& path, const Arguments& arguments) {
     std::vector<std::string> files_read;
     auto reading = input::read_trial(std::move(file.text), file.name,
                                      {.vocabulary = vocabulary(),
@@ -100,12 +97,77 @@ FiledRows read_filed_rows(const Arguments& arguments) {
     demand_name_and_date(read, file.name, arguments);
     const auto system = std::visit([](const auto& mix) { return mix.system; }, read.trial.mix);
     const auto row = row_of(read, yield_of(read.trial, file.name, system));
-    demand_fit(row, file.name, arguments);
+    demand_fit(row, "the trial", file.name, arguments);
     return {.addition = {.file = text::printable(file.name),
                          .kind = "trial",
                          .reporting = system,
                          .trials = {row}},
             .places = {fault_of(file.name, "", "")}};
+}
+
+core::RecordedSpecimen row_of(const core::StrengthRecord& record,
+                              const core::CrushedSpecimen& specimen) {
+    const core::CastBatch& batch = record.batches[specimen.batch];
+    return {.specimen = specimen.name,
+            .batch = batch.name,
+            .date = units::written_date(*batch.cast),
+            .mix = record.title,
+            .age_d = specimen.age_d,
+            .strength_mpa = specimen.strength_mpa,
+            .specified_strength_mpa = record.specified_mpa,
+            .w_cm = batch.w_cm,
+            .shape = record.specimen.shape == core::SpecimenShape::cube ? "cube" : "cylinder"};
+}
+
+/// A specimen stands in the order of the dates of casting.
+void demand_cast_dates(const core::StrengthRecord& record, const std::string& file,
+                       const Arguments& arguments) {
+    input::Diagnostics faults;
+    for (const core::CastBatch& batch : record.batches) {
+        if (!batch.cast) {
+            faults.push_back(fault_of(
+                file, fmt::format("batch {} has no 'cast', which orders a record", batch.name),
+                "add the day it was cast, for example 'cast: 2026-03-02'"));
+        }
+    }
+    demand_sound(faults.empty(), faults, arguments, nothing_saved);
+}
+
+FiledRows filed_results(OpenedFile file, const std::string& path, const Arguments& arguments) {
+    std::vector<std::string> files_read;
+    auto reading =
+        input::read_strength(std::move(file.text), file.name,
+                             {.load = loader_beside(path, files_read),
+                              .classes = reference::tables(core::UnitSystem::si).strength.classes,
+                              .today = today_of(arguments)});
+    demand_sound(reading.record.has_value(), reading.diagnostics, arguments, nothing_saved);
+    const core::StrengthRecord& record = *reading.record;
+    demand_cast_dates(record, file.name, arguments);
+    FiledRows filed{.addition = {.file = text::printable(file.name),
+                                 .kind = "strength results",
+                                 .reporting = record.system},
+                    .places = {}};
+    for (const core::CrushedSpecimen& specimen : record.specimens) {
+        filed.addition.specimens.push_back(row_of(record, specimen));
+        demand_fit(filed.addition.specimens.back(), "specimen " + specimen.name, file.name,
+                   arguments);
+        filed.places.push_back(fault_of(file.name, "", ""));
+    }
+    return filed;
+}
+
+} // namespace
+
+FiledRows read_filed_rows(const Arguments& arguments) {
+    const std::string path = *arguments.value("add");
+    if (path.ends_with(".csv")) {
+        throw wrong_command_line("--add reads a trial file or a file of strength results",
+                                 "'--import' reads CSV");
+    }
+    OpenedFile file = open_file(path, largest_yaml_file);
+    const bool results = input::kind_of(file.text) == input::FileKind::results;
+    return results ? filed_results(std::move(file), path, arguments)
+                   : filed_trial(std::move(file), path, arguments);
 }
 
 } // namespace boardmark::commands

@@ -1,42 +1,21 @@
 #include <boardmark/input/read_strength.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/report/strength_report.hpp>
-#include <boardmark/units/date.hpp>
 
 #include "command.hpp"
 #include "delivery.hpp"
 #include "opened_file.hpp"
-
-#include <fmt/format.h>
-
-#include <chrono>
+#include "today.hpp"
 
 namespace boardmark::commands {
 namespace {
 
-constexpr Option options[] = {
-    {"today", "YYYY-MM-DD", "the day of the judgement (default: the clock's)"},
-};
+constexpr Option options[] = {today_option};
 
 constexpr std::string_view examples[] = {
     "boardmark strength --today 2026-11-25 examples/strength-results.yaml",
     "boardmark strength --today 2026-11-25 --reporting si --explain examples/strength-results.yaml",
 };
-
-int today_of(const Arguments& arguments) {
-    const auto written = arguments.value("today");
-    if (!written) {
-        const auto now = std::chrono::system_clock::now();
-        return static_cast<int>(
-            std::chrono::floor<std::chrono::days>(now).time_since_epoch().count());
-    }
-    const auto day = units::read_date(*written);
-    if (!day) {
-        throw wrong_command_line(fmt::format("--today: '{}' is not a date", *written),
-                                 "write for example '--today 2026-11-25'");
-    }
-    return *day;
-}
 
 ExitCode run(const Arguments& arguments) {
     const int today = today_of(arguments);

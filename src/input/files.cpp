@@ -121,6 +121,14 @@ bool refuse_other_kind(const Node& root, FileKind expected, Diagnostics& diagnos
     return true;
 }
 
+std::optional<FileKind> kind_of(std::string text) {
+    const SourceText source{"", std::move(text)};
+    Diagnostics of_no_interest;
+    const auto root = pass_gate(source, of_no_interest);
+    const TellingKey* telling = root ? telling_key(*root) : nullptr;
+    return telling ? std::optional{telling->kind} : std::nullopt;
+}
+
 std::optional<std::string> other_kind(const SourceText& source, FileKind expected) {
     Diagnostics of_no_interest;
     const auto root = pass_gate(source, of_no_interest);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/input/diagnostic.hpp>
+#include <boardmark/input/file_kind.hpp>
 #include <boardmark/input/loader.hpp>
 
 #include "node.hpp"
@@ -29,9 +30,6 @@ private:
 /// The keys of a file whose text passed the gate; its version has been judged. Nothing where the
 /// text cannot be read at all.
 std::optional<Node> read_tree(const SourceText& source, Diagnostics& diagnostics);
-
-/// What a file holds, as its keys say.
-enum class FileKind { mix, trial, results };
 
 /// Whether the keys of a file are those of another kind than expected; then one diagnostic says
 /// which command reads it.

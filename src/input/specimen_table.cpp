@@ -3,7 +3,7 @@
 #include <boardmark/text/closest.hpp>
 #include <boardmark/units/unit.hpp>
 
-#include "csv_rows.hpp"
+#include "csv_reader.hpp"
 
 #include <fmt/format.h>
 
@@ -15,6 +15,28 @@ namespace boardmark::input {
 namespace {
 
 using units::Dimension;
+
+using CsvRow = std::vector<Node>;
+
+/// The cells without the blanks around them; one that holds nothing is empty.
+CsvRow trimmed(CsvRow row) {
+    for (Node& cell : row) {
+        if (cell.quoted) {
+            continue;
+        }
+        const std::size_t first = cell.scalar.find_first_not_of(" \t");
+        if (first == std::string::npos) {
+            cell.kind = Node::Kind::empty;
+            cell.scalar.clear();
+            continue;
+        }
+        const std::size_t last = cell.scalar.find_last_not_of(" \t");
+        cell.scalar = cell.scalar.substr(first, last - first + 1);
+        cell.spot.byte += first;
+        cell.length = cell.scalar.size();
+    }
+    return row;
+}
 
 /// A column that a table may have, and the key that its cells stand under.
 struct Column {
@@ -227,22 +249,27 @@ private:
 
 std::optional<SpecimenTable> read_specimen_table(const SourceText& source,
                                                  Diagnostics& diagnostics) {
-    const auto rows = read_csv(source, diagnostics);
-    if (!rows) {
-        return std::nullopt;
+    const std::size_t faults_before = diagnostics.size();
+    CsvReader reader{source, diagnostics};
+    std::vector<CsvRow> rows;
+    while (auto row = reader.next()) {
+        rows.push_back(trimmed(std::move(*row)));
     }
-    if (rows->size() < 2) {
+    if (diagnostics.size() > faults_before) {
+        return std::nullopt; // a row that could not be read may be any of them
+    }
+    if (rows.size() < 2) {
         diagnostics.push_back(source.diagnostic({}, "the table has no rows",
                                                 "a header and a line for each specimen"));
         return std::nullopt;
     }
-    auto headings = read_header(rows->front(), diagnostics);
+    auto headings = read_header(rows.front(), diagnostics);
     if (!headings) {
         return std::nullopt;
     }
-    Builder builder{std::move(*headings), rows->front(), diagnostics};
-    for (std::size_t i = 1; i < rows->size(); ++i) {
-        builder.add((*rows)[i]);
+    Builder builder{std::move(*headings), rows.front(), diagnostics};
+    for (std::size_t i = 1; i < rows.size(); ++i) {
+        builder.add(rows[i]);
     }
     return std::move(builder).table();
 }

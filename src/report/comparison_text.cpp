@@ -34,9 +34,9 @@ std::string heading(const ComparisonResult& result, const TextStyle& style) {
     text += result.is_study ? "What the high-range water reducer buys"
                             : fmt::format("{} mixes side by side", result.columns.size());
     text += style.system == core::UnitSystem::us ? ", for 1 yd3\n" : ", for 1 m3\n";
-    return result.checks.empty()
-               ? text
-               : text + "\nThe mix as written: " + verdict_line(result.checks, style, false);
+    return result.checks.empty() ? text
+                                 : text + "\nThe mix as written: " +
+                                       verdict_line(result.checks, style, {.listed_below = false});
 }
 
 /// The best cell of a row carries the word where whole mixes compete.

@@ -43,7 +43,7 @@ std::string heading(const StrengthResult& result, const TextStyle& style) {
                                    shown({record.strength_age_d, Measure::age}, style.system),
                                    aci ? "ACI 318-19" : "EN 206");
     return wrapped(text::printable(record.title), {}) + wrapped(line, {}) + "\n" +
-           verdict_line(result.findings.checks, style);
+           verdict_line(result.findings.checks, style, {.refusal = "NOT ACCEPTED"});
 }
 
 /// What is wrong with a test or with the average that ends at it, and by how much.

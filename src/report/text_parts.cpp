@@ -90,20 +90,20 @@ std::string section(const std::string& name) {
 }
 
 std::string verdict_line(const std::vector<core::Check>& checks, const TextStyle& style,
-                         bool listed) {
+                         const VerdictWords& say) {
     const std::size_t failing = count(checks, core::Verdict::fails);
     const std::size_t open = count(checks, core::Verdict::not_checked);
     const std::size_t watched = count(checks, core::Verdict::watch);
-    std::string line =
-        failing > 0
-            ? fmt::format("DO NOT USE AS IT IS: {} requirement{} not met ({}).", failing,
-                          failing == 1 ? " is" : "s are", ids_of(checks, core::Verdict::fails))
-            : std::string{"No requirement that could be checked is broken."};
+    std::string line = failing > 0 ? fmt::format("{}: {} requirement{} not met ({}).", say.refusal,
+                                                 failing, failing == 1 ? " is" : "s are",
+                                                 ids_of(checks, core::Verdict::fails))
+                                   : std::string{"No requirement that could be checked is broken."};
     if (watched > 0) {
         line += fmt::format(" To watch: {}.", ids_of(checks, core::Verdict::watch));
     }
     if (open > 0) {
-        line += fmt::format(" {} could not be checked{}.", open, listed ? "; see below" : "");
+        line +=
+            fmt::format(" {} could not be checked{}.", open, say.listed_below ? "; see below" : "");
     }
     const auto verdict = failing > 0 ? core::Verdict::fails : core::Verdict::holds;
     std::string result;

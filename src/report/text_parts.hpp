@@ -5,6 +5,7 @@
 #include <boardmark/report/mix_report.hpp>
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace boardmark::report {
@@ -12,10 +13,15 @@ namespace boardmark::report {
 /// The name of a section, set off from what stands above.
 std::string section(const std::string& name);
 
-/// One sentence that says whether the mix may be used as far as the checks could tell. `listed`:
-/// whether the checks follow further down.
+/// How a verdict is said.
+struct VerdictWords {
+    std::string_view refusal = "DO NOT USE AS IT IS"; ///< where a requirement is not met
+    bool listed_below = true;                         ///< whether the checks follow further down
+};
+
+/// One sentence that says whether the mix may be used as far as the checks could tell.
 std::string verdict_line(const std::vector<core::Check>& checks, const TextStyle& style,
-                         bool listed = true);
+                         const VerdictWords& say = {});
 
 std::string text_of_checks(const std::vector<core::Check>& checks, const TextStyle& style);
 std::string text_of_cautions(const std::vector<core::Phrase>& cautions, const TextStyle& style);

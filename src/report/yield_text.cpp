@@ -189,8 +189,7 @@ std::string text_of_next_checks(const std::vector<core::Check>& checks, const Te
             told.push_back(check);
         }
     }
-    constexpr bool listed_below = false;
-    return verdict_line(checks, style, listed_below) + text_of_checks(told, style);
+    return verdict_line(checks, style, {.listed_below = false}) + text_of_checks(told, style);
 }
 
 std::string text_of_next(const YieldResult& result, const TextStyle& style) {
