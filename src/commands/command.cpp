@@ -7,8 +7,8 @@ namespace boardmark::commands {
 
 std::span<const Command> all_commands() {
     static const std::array commands{proportion_command, check_command, compare_command,
-                                     batch_command,      yield_command, strength_command,
-                                     record_command};
+                                     dose_command,       batch_command, yield_command,
+                                     strength_command,   record_command};
     return commands;
 }
 

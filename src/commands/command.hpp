@@ -34,6 +34,7 @@ extern const Command batch_command;
 extern const Command yield_command;
 extern const Command strength_command;
 extern const Command compare_command;
+extern const Command dose_command;
 extern const Command record_command;
 
 } // namespace boardmark::commands

@@ -6,9 +6,7 @@
 #include "command.hpp"
 #include "delivery.hpp"
 #include "opened_file.hpp"
-#include "read_mix_file.hpp"
-
-#include <fmt/format.h>
+#include "reducer_mix.hpp"
 
 #include <set>
 
@@ -26,25 +24,9 @@ constexpr std::string_view examples[] = {
 
 constexpr std::size_t most_mixes = 12;
 
-/// The mix of a study: one that holds the reducer whose worth is asked.
-const core::Mix& mix_of_study(const core::AnyMix& mix, const std::string& file) {
-    const auto* selected = std::get_if<core::Mix>(&mix);
-    if (!selected) {
-        throw wrong_command_line(
-            fmt::format("{} holds submitted amounts: there is nothing to compare them with", file),
-            "use 'boardmark check', or name a second mix");
-    }
-    if (!core::holds_high_range_reducer(*selected)) {
-        throw wrong_command_line(
-            fmt::format("{} holds no high-range water reducer, whose uses are compared", file),
-            "add one under 'mixture.admixtures', or name a second mix");
-    }
-    return *selected;
-}
-
 ExitCode run_study(const Arguments& arguments) {
     const ReadMix read = read_mix_file(arguments, {input::Purpose::check});
-    const core::Mix& mix = mix_of_study(read.mix, arguments.file());
+    const core::Mix& mix = mix_with_reducer(read, arguments.file());
     const core::Tables tables = reference::tables(mix.system);
     try {
         const core::Proportions written = core::proportion(mix, tables);

@@ -1,0 +1,43 @@
+#include <boardmark/core/dose_response.hpp>
+#include <boardmark/core/proportion.hpp>
+#include <boardmark/reference/tables.hpp>
+#include <boardmark/report/dose_report.hpp>
+
+#include "command.hpp"
+#include "delivery.hpp"
+#include "reducer_mix.hpp"
+
+namespace boardmark::commands {
+namespace {
+
+constexpr std::string_view examples[] = {
+    "boardmark dose examples/flowing-wall.yaml",
+    "boardmark dose --reporting si --format csv examples/flowing-wall.yaml",
+};
+
+ExitCode run(const Arguments& arguments) {
+    const ReadMix read = read_mix_file(arguments, {input::Purpose::check});
+    const core::Mix& mix = mix_with_reducer(read, arguments.file());
+    const core::Tables tables = reference::tables(mix.system);
+    try {
+        const auto checks = core::assess(mix.requirements, core::proportion(mix, tables), tables);
+        const core::DoseResponse response = core::dose_response(mix, tables);
+        deliver(report::DoseResult{mix.title, response, checks}, arguments, read.origin);
+        return verdict(checks);
+    } catch (const core::Unresolved& unresolved) {
+        throw no_mix_follows(unresolved, arguments, mix.system);
+    }
+}
+
+} // namespace
+
+const Command dose_command{.name = "dose",
+                           .summary =
+                               "the response of a mix to the dose of its high-range water reducer",
+                           .usage = "boardmark dose [OPTIONS] MIX",
+                           .reads = "MIX is a mix file",
+                           .options = {},
+                           .examples = examples,
+                           .run = run};
+
+} // namespace boardmark::commands

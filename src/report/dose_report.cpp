@@ -1,0 +1,208 @@
+#include <boardmark/report/dose_report.hpp>
+#include <boardmark/report/words.hpp>
+#include <boardmark/text/utf8.hpp>
+#include <boardmark/units/unit.hpp>
+
+#include "csv_parts.hpp"
+#include "grid.hpp"
+#include "json_parts.hpp"
+#include "quantity_format.hpp"
+#include "text_parts.hpp"
+#include "wrap.hpp"
+
+#include <fmt/format.h>
+
+namespace boardmark::report {
+namespace {
+
+using core::ComparedMix;
+using core::Measure;
+using core::UnitSystem;
+
+double per_unit(double per_m3, UnitSystem system) {
+    return system == UnitSystem::us ? per_m3 * units::unit("yd3").factor : per_m3;
+}
+
+std::string currency_of(const core::DoseResponse& response) {
+    const auto& cost = response.points.front().less_binder.cost;
+    return cost ? cost->currency : "";
+}
+
+std::string cost_text(const ComparedMix& column, UnitSystem system) {
+    if (!column.cost) {
+        return "-";
+    }
+    const std::string amount = fixed(per_unit(column.cost->sum.per_m3, system), 2);
+    return column.cost->sum.is_whole() ? amount : "at least " + amount;
+}
+
+template <class ValueOf>
+std::string figure(const ComparedMix& column, Measure measure, UnitSystem system,
+                   ValueOf value_of) {
+    const std::optional<double> value =
+        column.proportions ? value_of(column) : std::optional<double>{};
+    return value ? shown({*value, measure}, system) : "-";
+}
+
+std::optional<double> strength_of(const ComparedMix& column) {
+    return column.strength ? std::optional{column.strength->mpa} : std::nullopt;
+}
+
+std::optional<double> water_of(const ComparedMix& column) {
+    return column.proportions->totals.water_kg_m3;
+}
+
+std::optional<double> ratio_of(const ComparedMix& column) {
+    return column.proportions->totals.w_cm;
+}
+
+std::optional<double> binder_of(const ComparedMix& column) {
+    return column.proportions->totals.binder_kg_m3;
+}
+
+std::string remark_on(const core::DoseResponse& response, std::size_t point) {
+    std::string remark;
+    if (response.limits_hold_from == point) {
+        remark = "limits hold from here";
+    }
+    if (response.cheapest == point) {
+        remark += remark.empty() ? "cheapest" : "; cheapest";
+    }
+    return remark;
+}
+
+std::string text_of_points(const core::DoseResponse& response, UnitSystem system) {
+    Grid grid{{Align::left, Align::right, Align::right, Align::right, Align::right, Align::right,
+               Align::right, Align::left}};
+    const std::string currency = currency_of(response);
+    grid.add({"", "", "less water:", "", "", "less binder:", "", ""});
+    const std::string binder = system == UnitSystem::us ? "cementitious" : "binder";
+    grid.add({"dose", "water", "w/cm", "strength", currency, binder, currency, ""});
+    for (std::size_t i = 0; i < response.points.size(); ++i) {
+        const core::DosePoint& point = response.points[i];
+        grid.add({shown({point.ml_100kg, Measure::dose}, system),
+                  figure(point.less_water, Measure::concentration, system, water_of),
+                  figure(point.less_water, Measure::w_cm, system, ratio_of),
+                  figure(point.less_water, Measure::strength, system, strength_of),
+                  cost_text(point.less_water, system),
+                  figure(point.less_binder, Measure::concentration, system, binder_of),
+                  cost_text(point.less_binder, system), remark_on(response, i)});
+    }
+    return grid.text();
+}
+
+std::string limits_text(const core::DoseResponse& response, UnitSystem system) {
+    if (response.limits_hold_from) {
+        return "With less water every limit holds from " +
+               shown({response.points[*response.limits_hold_from].ml_100kg, Measure::dose},
+                     system) +
+               " on.";
+    }
+    const core::ComparedMix& last = response.points.back().less_water;
+    const bool breaks = !last.proportions || core::any_fails(last.checks);
+    return breaks ? "With less water a limit is still broken at the last dose: 'boardmark compare' "
+                    "says which."
+                  : "With less water every limit holds at every dose.";
+}
+
+std::string cost_words(const core::DoseResponse& response, UnitSystem system) {
+    if (!response.cheapest) {
+        return "Where cost starts to rise is not known: a price is missing.";
+    }
+    const std::size_t cheapest = *response.cheapest;
+    const std::string dose = shown({response.points[cheapest].ml_100kg, Measure::dose}, system);
+    return cheapest == 0 ? "With less binder cost rises from the first dose on: the reducer costs "
+                           "more than the binder it saves."
+           : cheapest + 1 == response.points.size()
+               ? "With less binder cost falls up to the last dose, " + dose + "."
+               : "With less binder cost is least at " + dose + " and rises beyond.";
+}
+
+Json json_of_use(const ComparedMix& column) {
+    const auto& proportions = column.proportions;
+    return {{"water_kg_m3", proportions ? Json(proportions->totals.water_kg_m3) : Json(nullptr)},
+            {"binder_kg_m3", proportions ? Json(proportions->totals.binder_kg_m3) : Json(nullptr)},
+            {"w_cm", proportions ? Json(proportions->totals.w_cm) : Json(nullptr)},
+            {"expected_strength_mpa", number_or_null(strength_of(column))},
+            {"cost_per_m3", column.cost ? Json(column.cost->sum.per_m3) : Json(nullptr)},
+            {"cost_at_least", column.cost && !column.cost->sum.is_whole()},
+            {"fails", !proportions || core::any_fails(column.checks)},
+            {"unresolved", column.unresolved ? Json(words(column.unresolved->what, UnitSystem::si))
+                                             : Json(nullptr)}};
+}
+
+Json dose_at(const core::DoseResponse& response, std::optional<std::size_t> point) {
+    return point ? Json(response.points[*point].ml_100kg) : Json(nullptr);
+}
+
+} // namespace
+
+std::string text(const DoseResult& result, const TextStyle& style) {
+    const core::DoseResponse& response = result.response;
+    std::string page = wrapped(text::printable(result.title), {});
+    page += wrapped("Response to the dose of " + text::printable(response.reducer) +
+                        (style.system == UnitSystem::us ? ", for 1 yd3" : ", for 1 m3"),
+                    {});
+    page += "\nThe mix as written: " + verdict_line(result.checks, style, {.listed_below = false});
+    page += section("DOSE BY DOSE") + text_of_points(response, style.system);
+    page += section("WHAT IT SHOWS") +
+            wrapped(limits_text(response, style.system), {"  - ", "    "}) +
+            wrapped(cost_words(response, style.system), {"  - ", "    "}) +
+            wrapped("Strengths are estimates until they are tested; the reducer's data end at the "
+                    "last dose shown.",
+                    {"  - ", "    "});
+    return page;
+}
+
+std::string json(const DoseResult& result) {
+    const core::DoseResponse& response = result.response;
+    Json object = json_heading("dose", result.title);
+    object["reducer"] = response.reducer;
+    const std::string currency = currency_of(response);
+    object["currency"] = currency.empty() ? Json(nullptr) : Json(currency);
+    object["points"] = Json::array();
+    for (const core::DosePoint& point : response.points) {
+        object["points"].push_back({{"dose_ml_100kg", point.ml_100kg},
+                                    {"less_water", json_of_use(point.less_water)},
+                                    {"less_binder", json_of_use(point.less_binder)}});
+    }
+    object["limits_hold_from_ml_100kg"] = dose_at(response, response.limits_hold_from);
+    object["cheapest_ml_100kg"] = dose_at(response, response.cheapest);
+    object["checks"] = json_of(result.checks);
+    object["cautions"] = Json::array();
+    return written(object);
+}
+
+std::string csv(const DoseResult& result, UnitSystem system) {
+    const bool us = system == UnitSystem::us;
+    const std::string_view dose = us ? "fl oz/cwt" : "mL/100 kg";
+    const std::string_view mass = us ? "lb/yd3" : "kg/m3";
+    const std::string_view stress = us ? "psi" : "MPa";
+    const std::string money = currency_of(result.response) + (us ? "/yd3" : "/m3");
+    std::string text =
+        csv_row({fmt::format("dose ({})", dose), fmt::format("water ({})", mass),
+                 "w/cm with less water", fmt::format("strength with less water ({})", stress),
+                 fmt::format("cost with less water ({})", money),
+                 fmt::format("binder with less binder ({})", mass),
+                 fmt::format("cost with less binder ({})", money), "remark"});
+    const auto cost = [&](const ComparedMix& column) {
+        return column.cost && column.cost->sum.is_whole()
+                   ? csv_cell(std::optional{per_unit(column.cost->sum.per_m3, system)})
+                   : std::string{};
+    };
+    for (std::size_t i = 0; i < result.response.points.size(); ++i) {
+        const core::DosePoint& point = result.response.points[i];
+        const auto of = [](const ComparedMix& column, auto value_of) {
+            return column.proportions ? value_of(column) : std::optional<double>{};
+        };
+        text += csv_row({csv_cell_in(units::unit("mL/100 kg").to_inside(point.ml_100kg), dose),
+                         csv_cell_in(of(point.less_water, water_of), mass),
+                         csv_cell(of(point.less_water, ratio_of)),
+                         csv_cell_in(strength_of(point.less_water), stress), cost(point.less_water),
+                         csv_cell_in(of(point.less_binder, binder_of), mass),
+                         cost(point.less_binder), csv_cell(remark_on(result.response, i))});
+    }
+    return text;
+}
+
+} // namespace boardmark::report
