@@ -77,8 +77,7 @@ template <class SumOf>
 void add_sums(std::vector<ComparisonRow>& rows, const ComparisonResult& result, UnitSystem system,
               const ComparisonRow& head, int decimals, SumOf sum_of) {
     ComparisonRow row = head;
-    ComparisonRow difference{
-        .name = head.name + ", against the first", .unit = head.unit, .cells = {}};
+    ComparisonRow difference{.name = head.name + " difference", .unit = head.unit, .cells = {}};
     const core::PartialSum* first = nullptr;
     for (const ComparedMix& column : result.columns) {
         const core::PartialSum* sum = sum_of(column);
@@ -130,7 +129,7 @@ void add_footprints(std::vector<ComparisonRow>& rows, const ComparisonResult& re
     }
     constexpr int cents = 2;
     add_sums(rows, result, system,
-             {.name = "cost of materials",
+             {.name = "cost",
               .unit = per_volume(currency, system),
               .better = Better::lower,
               .cells = {}},
@@ -141,14 +140,12 @@ void add_footprints(std::vector<ComparisonRow>& rows, const ComparisonResult& re
     if (!currency.empty()) {
         add_reducer_cost(rows, result, system, per_volume(currency, system));
     }
-    add_sums(rows, result, system,
-             {.name = "embodied carbon",
-              .unit = per_volume("kg", system),
-              .better = Better::lower,
-              .cells = {}},
-             0, [](const ComparedMix& column) -> const core::PartialSum* {
-                 return column.carbon ? &*column.carbon : nullptr;
-             });
+    add_sums(
+        rows, result, system,
+        {.name = "carbon", .unit = per_volume("kg", system), .better = Better::lower, .cells = {}},
+        0, [](const ComparedMix& column) -> const core::PartialSum* {
+            return column.carbon ? &*column.carbon : nullptr;
+        });
 }
 
 ComparisonRow slump_row(const std::vector<ComparedMix>& columns, UnitSystem system) {

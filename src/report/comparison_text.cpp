@@ -15,7 +15,7 @@
 namespace boardmark::report {
 namespace {
 
-constexpr std::size_t columns_of_a_block = 4;
+constexpr std::size_t most_columns_of_a_block = 4;
 constexpr std::size_t widest_label = 16;
 
 /// A label that fits its column; its end is kept, where files of one project differ.
@@ -53,9 +53,9 @@ std::vector<std::string> cells_of(const ComparisonRow& row, bool marks_best) {
     return cells;
 }
 
+/// The columns from `first` up to, not including, `end`.
 std::string block(const ComparisonResult& result, const std::vector<ComparisonRow>& rows,
-                  std::size_t first) {
-    const std::size_t end = std::min(first + columns_of_a_block, result.columns.size());
+                  std::size_t first, std::size_t end) {
     std::vector<Align> alignment(end - first + 1, Align::right);
     alignment.front() = Align::left;
     Grid grid{alignment};
@@ -74,6 +74,26 @@ std::string block(const ComparisonResult& result, const std::vector<ComparisonRo
     return grid.text();
 }
 
+std::string blocks(const ComparisonResult& result, const std::vector<ComparisonRow>& rows,
+                   std::size_t in_a_block) {
+    std::string text;
+    for (std::size_t first = 0; first < result.columns.size(); first += in_a_block) {
+        const std::size_t end = std::min(first + in_a_block, result.columns.size());
+        text += (first == 0 ? "" : "\n") + block(result, rows, first, end);
+    }
+    return text;
+}
+
+bool fits_the_page(const std::string& text) {
+    std::size_t start = 0;
+    for (std::size_t end; (end = text.find('\n', start)) != std::string::npos; start = end + 1) {
+        if (shown_width(text.substr(start, end - start)) > page_width) {
+            return false;
+        }
+    }
+    return true;
+}
+
 std::string text_of_figures(const ComparisonResult& result, core::UnitSystem system) {
     auto rows = comparison_rows(result, system);
     if (result.only_different) {
@@ -82,11 +102,13 @@ std::string text_of_figures(const ComparisonResult& result, core::UnitSystem sys
             return "  no figure differs\n";
         }
     }
-    std::string text;
-    for (std::size_t first = 0; first < result.columns.size(); first += columns_of_a_block) {
-        text += (first == 0 ? "" : "\n") + block(result, rows, first);
+    for (std::size_t in_a_block = most_columns_of_a_block; in_a_block > 1; --in_a_block) {
+        const std::string text = blocks(result, rows, in_a_block);
+        if (fits_the_page(text)) {
+            return text;
+        }
     }
-    return text;
+    return blocks(result, rows, 1);
 }
 
 void add_remark(std::string& text, const std::string& label, const std::string& words) {
@@ -138,7 +160,8 @@ std::string text_of_remarks(const ComparisonResult& result, core::UnitSystem sys
 const std::string how_to_read =
     "Strengths are estimates until they are tested. Heat is the rise in the middle of a thick "
     "section; a thin wall stays below it. Drying shrinkage follows the water: the column with less "
-    "water shrinks less. Cost and carbon are of the materials alone, by the figures of the file.";
+    "water shrinks less. Cost and carbon are of the materials alone, by the figures of the file; "
+    "differences are to the first column.";
 
 } // namespace
 
