@@ -1,5 +1,7 @@
 // Laws of trial batches: a perfect trial is its own next one, and what a change of it does.
 
+#include <boardmark/core/expected_strength.hpp>
+
 #include "laws/mixes.hpp"
 #include "trial_support.hpp"
 
@@ -101,7 +103,7 @@ TEST_CASE("the next trial of a perfect trial is itself") {
     });
 }
 
-TEST_CASE("water added to a trial raises its yield and its w/cm") {
+TEST_CASE("water added to a trial raises its yield and lowers its strength") {
     holds([] {
         const Weighed weighed = any_batch();
         const core::Trial exact_trial = perfect(weighed);
@@ -111,6 +113,13 @@ TEST_CASE("water added to a trial raises its yield and its w/cm") {
         RC_ASSERT(more.yield.relative_yield > less.yield.relative_yield);
         RC_ASSERT(more.yield.found.totals.w_cm > less.yield.found.totals.w_cm);
         RC_ASSERT(more.yield.found.totals.binder_kg_m3 < less.yield.found.totals.binder_kg_m3);
+        const auto strength = [&](const Tried& trial) {
+            return core::expected_strength(weighed.mix.requirements, trial.yield.found.totals.w_cm,
+                                           weighed.designed.selection.air_entrained, trial.tables);
+        };
+        const auto before = strength(less);
+        const auto after = strength(more);
+        RC_ASSERT(!before || !after || after->mpa < before->mpa);
         RC_ASSERT(std::abs(*more.yield.gravimetric_air_percent - more.yield.air_percent) < 1e-6);
     });
 }
