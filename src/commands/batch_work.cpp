@@ -46,8 +46,10 @@ std::vector<core::Sack> sacks_of(const std::vector<AskedSack>& asked, const Work
 
 core::HoldBack hold_back_of(const BatchOptions& options, const WorkedMix& worked) {
     const units::Quantity& asked = *options.hold_back;
-    core::HoldBack hold_back{
-        .percent = std::nullopt, .kg = std::nullopt, .resolution_kg = options.resolution_kg};
+    core::HoldBack hold_back{.percent = std::nullopt,
+                             .kg = std::nullopt,
+                             .resolution_kg = options.resolution_kg,
+                             .minimum_binder_kg_m3 = worked.requirements.minimum_binder_kg_m3};
     switch (asked.unit->dimension) {
     case units::Dimension::percentage:
         hold_back.percent = asked.inside();

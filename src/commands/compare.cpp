@@ -8,6 +8,7 @@
 #include "opened_file.hpp"
 #include "reducer_mix.hpp"
 
+#include <algorithm>
 #include <set>
 
 namespace boardmark::commands {
@@ -38,6 +39,7 @@ ExitCode run_study(const Arguments& arguments) {
             .columns = columns,
             .summary = core::summary_of(columns),
             .checks = checks,
+            .cautions = written.worksheet.cautions,
             .is_study = true,
             .only_different = arguments.has("only-different")};
         deliver(result, arguments, read.origin);
@@ -61,6 +63,23 @@ std::vector<std::string> labels_of(const std::vector<std::string>& files) {
     return different.size() == files.size() ? labels : files;
 }
 
+/// The cautions of all columns, each once. Those with figures are of one mix and stay there.
+std::vector<core::Phrase> cautions_of(const std::vector<core::ComparedMix>& columns) {
+    std::vector<core::Phrase> cautions;
+    for (const core::ComparedMix& column : columns) {
+        if (!column.proportions) {
+            continue;
+        }
+        for (const core::Phrase& caution : column.proportions->worksheet.cautions) {
+            const bool told = std::ranges::count(cautions, caution.text, &core::Phrase::text) > 0;
+            if (!told && caution.arguments.empty()) {
+                cautions.push_back(caution);
+            }
+        }
+    }
+    return cautions;
+}
+
 ExitCode run_files(const Arguments& arguments) {
     const auto& files = arguments.files();
     const auto labels = labels_of(files);
@@ -81,10 +100,15 @@ ExitCode run_files(const Arguments& arguments) {
                                           .columns = columns,
                                           .summary = core::summary_of(columns),
                                           .checks = {},
+                                          .cautions = cautions_of(columns),
                                           .is_study = false,
                                           .only_different = arguments.has("only-different")};
     deliver(result, arguments, origin);
-    return any_fails ? ExitCode::requirement_not_met : ExitCode::done;
+    const bool any_unresolved = std::ranges::any_of(
+        columns, [](const core::ComparedMix& column) { return column.unresolved.has_value(); });
+    return any_unresolved ? ExitCode::unresolved
+           : any_fails    ? ExitCode::requirement_not_met
+                          : ExitCode::done;
 }
 
 ExitCode run(const Arguments& arguments) {

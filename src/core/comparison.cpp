@@ -2,13 +2,48 @@
 #include <boardmark/core/heat.hpp>
 #include <boardmark/core/proportion.hpp>
 
+#include "checks/trial_checks.hpp"
 #include "comparison_remarks.hpp"
+#include "tolerance.hpp"
+
+#include <cmath>
 
 namespace boardmark::core {
 namespace {
 
+bool proves_strength(const ComparedMix& column) {
+    const Selection& selection = column.proportions->selection;
+    if (column.strength) {
+        return !below(column.strength->mpa, selection.required_average_strength_mpa);
+    }
+    // Beyond its ends no strength is read; below the ratio by strength there is more than enough.
+    return selection.w_cm_by_strength &&
+           !above(column.proportions->totals.w_cm, *selection.w_cm_by_strength);
+}
+
+bool gives_slump(const ComparedSlump& slump, const Requirements& asked, const Tables& tables) {
+    if (!slump.mm) {
+        return false;
+    }
+    if (asked.slump_window) {
+        return !below(*slump.mm, asked.slump_window->low_mm) &&
+               !above(*slump.mm, asked.slump_window->high_mm);
+    }
+    const double within_mm = slump_tolerance(asked.slump_mm, tables).within_mm.value;
+    return !above(std::abs(*slump.mm - asked.slump_mm), within_mm);
+}
+
+std::string asked_text(const Requirements& requirements) {
+    std::string text = std::to_string(std::lround(requirements.strength_mpa * 10));
+    for (const std::string& exposure : requirements.exposure) {
+        text += " " + exposure;
+    }
+    return text;
+}
+
 /// Fills a column from its proportions.
-void evaluate(ComparedMix& column, const Requirements& requirements, const Tables& tables) {
+void evaluate(ComparedMix& column, const Requirements& requirements, const Requirements& asked,
+              const Tables& tables) {
     const Proportions& proportions = *column.proportions;
     column.checks = assess(requirements, proportions, tables);
     column.strength = expected_strength(requirements, proportions.totals.w_cm,
@@ -17,12 +52,16 @@ void evaluate(ComparedMix& column, const Requirements& requirements, const Table
     column.cost = cost_of(proportions);
     column.reducer_cost_per_m3 = reducer_cost_per_m3(proportions);
     column.carbon = carbon_of(proportions);
-    column.remarks = remarks_on(column, tables);
+    column.proves_strength = proves_strength(column);
+    column.gives_slump = gives_slump(column.slump, asked, tables);
+    column.asked = asked_text(asked);
+    column.remarks = remarks_on(column, asked, tables);
 }
 
 } // namespace
 
-ComparedMix compared(std::string label, const AnyMix& mix, const Tables& tables) {
+ComparedMix compared(std::string label, const AnyMix& mix, const Requirements& asked,
+                     const Tables& tables) {
     ComparedMix column{.label = std::move(label)};
     const Requirements& requirements = requirements_of(mix);
     column.slump.mm = requirements.slump_mm;
@@ -35,8 +74,12 @@ ComparedMix compared(std::string label, const AnyMix& mix, const Tables& tables)
         column.unresolved = unresolved;
         return column;
     }
-    evaluate(column, requirements, tables);
+    evaluate(column, requirements, asked, tables);
     return column;
+}
+
+ComparedMix compared(std::string label, const AnyMix& mix, const Tables& tables) {
+    return compared(std::move(label), mix, requirements_of(mix), tables);
 }
 
 } // namespace boardmark::core

@@ -41,6 +41,16 @@ void remark_strength(const ComparedMix& column, const Tables& tables,
     }
 }
 
+bool holds_reducer(const Proportions& proportions) {
+    for (const Ingredient* admixture : of_role(proportions, Role::admixture)) {
+        if (admixture->material->kind == Kind::high_range_water_reducer && admixture->kg_m3 > 0) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/// Fluid concrete pushes harder, and a reducer makes it fluid at a wrong dose.
 void remark_forms(const ComparedMix& column, const Tables& tables, std::vector<Phrase>& remarks) {
     const double limit_mm = tables.practice.formula_slump_mm.value;
     const Argument limit = quantity("limit", {limit_mm, Measure::slump});
@@ -52,6 +62,32 @@ void remark_forms(const ComparedMix& column, const Tables& tables, std::vector<P
         remarks.push_back({"above {limit} slump the pressure formulas end: the forms carry the "
                            "full liquid head",
                            {limit}});
+    } else if (holds_reducer(*column.proportions)) {
+        remarks.push_back({"with a high-range reducer count on the full liquid head on the forms "
+                           "unless their designer has found otherwise",
+                           {}});
+    }
+}
+
+void remark_slump(const ComparedMix& column, const Requirements& asked,
+                  std::vector<Phrase>& remarks) {
+    if (column.gives_slump || !column.slump.mm) {
+        return;
+    }
+    Phrase remark{"its slump {slump} is not the one asked, {asked}",
+                  {quantity("slump", {*column.slump.mm, Measure::slump}),
+                   quantity("asked", {asked.slump_mm, Measure::slump})}};
+    if (asked.slump_window) {
+        remark.text += " ({low} to {high} permitted at placing)";
+        remark.arguments.push_back(quantity("low", {asked.slump_window->low_mm, Measure::slump}));
+        remark.arguments.push_back(quantity("high", {asked.slump_window->high_mm, Measure::slump}));
+    }
+    remarks.push_back(std::move(remark));
+}
+
+void remark_estimate(const ComparedMix& column, std::vector<Phrase>& remarks) {
+    if (column.proportions->estimate) {
+        remarks.push_back({"an estimate with usual aggregate figures: it must not be batched", {}});
     }
 }
 
@@ -65,9 +101,12 @@ void remark_binder(const ComparedMix& column, std::vector<Phrase>& remarks) {
 
 } // namespace
 
-std::vector<Phrase> remarks_on(const ComparedMix& column, const Tables& tables) {
+std::vector<Phrase> remarks_on(const ComparedMix& column, const Requirements& asked,
+                               const Tables& tables) {
     std::vector<Phrase> remarks;
+    remark_estimate(column, remarks);
     remark_strength(column, tables, remarks);
+    remark_slump(column, asked, remarks);
     remark_forms(column, tables, remarks);
     remark_binder(column, remarks);
     return remarks;

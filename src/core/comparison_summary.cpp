@@ -1,7 +1,6 @@
 #include <boardmark/core/comparison.hpp>
 
 #include "phrases.hpp"
-#include "tolerance.hpp"
 
 #include <algorithm>
 
@@ -36,30 +35,29 @@ bool breaks_a_limit(const ComparedMix& column) {
     return is_made(column) && any_fails(column.checks);
 }
 
-bool falls_short(const ComparedMix& column) {
-    return column.strength &&
-           below(column.strength->mpa, column.proportions->selection.required_average_strength_mpa);
+bool is_sound(const ComparedMix& column) {
+    return is_made(column) && !any_fails(column.checks);
 }
 
 bool may_be_chosen(const ComparedMix& column) {
-    return is_made(column) && !any_fails(column.checks) && !falls_short(column);
+    return column.may_be_chosen();
 }
 
-/// The columns that share the least of a figure; none where a figure is missing or only "at least".
+/// The columns within a precision of the least of a figure; none where a figure is missing or only
+/// "at least".
 template <class FigureOf>
-Columns least(const Columns& columns, FigureOf figure_of) {
-    Columns best;
+Columns least(const Columns& columns, double precision, FigureOf figure_of) {
     std::optional<double> lowest;
     for (const ComparedMix* column : columns) {
         const std::optional<double> figure = figure_of(*column);
         if (!figure) {
             return {};
         }
-        if (!lowest || below(*figure, *lowest)) {
-            best.clear();
-            lowest = figure;
-        }
-        if (same(*figure, *lowest)) {
+        lowest = std::min(lowest.value_or(*figure), *figure);
+    }
+    Columns best;
+    for (const ComparedMix* column : columns) {
+        if (*figure_of(*column) <= *lowest + precision) {
             best.push_back(column);
         }
     }
@@ -96,24 +94,44 @@ std::vector<Phrase> summary_of(const std::vector<ComparedMix>& columns) {
          "Cannot be made as it stands: {labels}.");
     tell(summary, select(columns, breaks_a_limit), "Out, because a limit is broken: {labels}.");
     tell(summary,
+         select(
+             columns,
+             [](const ComparedMix& column) { return is_sound(column) && !column.proves_strength; }),
+         "Strength not proven, expected short of the required average or not known at that w/cm: "
+         "{labels}.");
+    tell(summary,
+         select(columns,
+                [](const ComparedMix& column) { return is_sound(column) && !column.gives_slump; }),
+         "Not at the slump asked: {labels}.");
+    tell(summary,
          select(columns,
                 [](const ComparedMix& column) {
-                    return is_made(column) && !any_fails(column.checks) && falls_short(column);
+                    return is_made(column) && column.proportions->estimate;
                 }),
-         "Expected to fall short of the required average strength: {labels}.");
+         "Estimates, not to be batched: {labels}.");
     const Columns left = select(columns, may_be_chosen);
     tell(summary, left, "May be chosen as far as the checks could tell: {labels}.");
     if (left.size() < 2) {
         return summary;
     }
-    const Columns cheapest = of_one_currency(left) ? least(left, whole_cost) : Columns{};
+    const bool alike = std::ranges::all_of(
+        left, [&](const ComparedMix* column) { return column->asked == left.front()->asked; });
+    if (!alike) {
+        summary.push_back({"These are asked different things (strength or exposure classes): cost "
+                           "and carbon do not decide between them.",
+                           {}});
+        return summary;
+    }
+    constexpr double cent = 0.01;
+    constexpr double half_a_kg = 0.5;
+    const Columns cheapest = of_one_currency(left) ? least(left, cent, whole_cost) : Columns{};
     tell(summary, cheapest, "Cheapest of these: {labels}.");
     if (cheapest.empty()) {
         summary.push_back({"Which of these is cheapest is not known: prices are missing or in "
                            "different currencies.",
                            {}});
     }
-    const Columns cleanest = least(left, whole_carbon);
+    const Columns cleanest = least(left, half_a_kg, whole_carbon);
     tell(summary, cleanest, "Least embodied carbon of these: {labels}.");
     if (cleanest.empty()) {
         summary.push_back(

@@ -21,6 +21,12 @@ bool has_amount(const Ingredient& ingredient) {
     return ingredient.kg_m3 > 0;
 }
 
+/// An aggregate sold by volume is sold loose: how much of that its solid volume makes is not known.
+bool can_be_priced(const Ingredient& ingredient, const Price& price) {
+    const bool loose = ingredient.role == Role::coarse || ingredient.role == Role::fine;
+    return price.basis == PriceBasis::mass || (!loose && ingredient.volume_m3);
+}
+
 double cost_per_m3(const Ingredient& ingredient, const Price& price) {
     const bool by_volume = price.basis == PriceBasis::volume;
     return price.amount * (by_volume ? ingredient.volume_m3.value_or(0) : ingredient.kg_m3);
@@ -33,7 +39,7 @@ std::optional<Cost> cost_of(const Proportions& proportions) {
     PartialSum sum;
     for (const Ingredient* ingredient : materials_of(proportions)) {
         const auto& price = ingredient->material->price;
-        const bool counts = price && (price->basis == PriceBasis::mass || ingredient->volume_m3);
+        const bool counts = price && can_be_priced(*ingredient, *price);
         if (counts) {
             currencies.insert(price->currency);
             sum.per_m3 += cost_per_m3(*ingredient, *price);

@@ -56,8 +56,17 @@ Mix mix_to_adjust(const AnyMix& mix, const Proportions& designed) {
     return submitted ? proportionable(*submitted, designed) : std::get<Mix>(mix);
 }
 
-/// The ratio of the mix file: where its minimum of binder lowered it, the one before that.
-double ratio_of_file(const AnyMix& mix, const Selection& selection) {
+/// The aggregates with the moisture that they had in the trial.
+void take_moistures(std::vector<Share>& shares, const Trial& trial) {
+    for (Share& share : shares) {
+        share.material.aggregate.moisture_percent =
+            find_batched(trial, share.material.name)->material.aggregate.moisture_percent;
+    }
+}
+
+} // namespace
+
+double ratio_before_minimum(const AnyMix& mix, const Selection& selection) {
     const auto* selected = std::get_if<Mix>(&mix);
     if (!selected || selection.w_cm_governed_by != Governor::minimum_binder) {
         return selection.w_cm;
@@ -72,16 +81,6 @@ double ratio_of_file(const AnyMix& mix, const Selection& selection) {
                     selection.w_cm_by_exposure.value_or(*selection.w_cm_by_strength));
 }
 
-/// The aggregates with the moisture that they had in the trial.
-void take_moistures(std::vector<Share>& shares, const Trial& trial) {
-    for (Share& share : shares) {
-        share.material.aggregate.moisture_percent =
-            find_batched(trial, share.material.name)->material.aggregate.moisture_percent;
-    }
-}
-
-} // namespace
-
 void set_dose(Mix& mix, const std::string& admixture, double percent) {
     const auto dosage =
         std::ranges::find(mix.admixtures, admixture, [](const Dosage& one) -> const std::string& {
@@ -94,7 +93,7 @@ Mix mix_of(const Trial& trial, const Yield& yield, const Proportions& designed) 
     Mix mix = mix_to_adjust(trial.mix, designed);
     mix.requirements.slump_mm = yield.target.slump_mm;
     Selections& selections = mix.selections;
-    selections.w_cm = ratio_of_file(trial.mix, designed.selection);
+    selections.w_cm = ratio_before_minimum(trial.mix, designed.selection);
     selections.w_cm_by_exposure = false;
     selections.binder_kg_m3 = std::nullopt;
     selections.air_percent = yield.target.air_percent;

@@ -2,6 +2,7 @@
 #include <boardmark/core/proportion.hpp>
 
 #include "material_figures.hpp"
+#include "next_mix.hpp"
 #include "phrases.hpp"
 #include "slump_gain.hpp"
 #include "tolerance.hpp"
@@ -128,6 +129,7 @@ struct Study {
     const Mix& mix;
     const Tables& tables;
     const Proportions& base;
+    const Selection& written;
     std::variant<Effect, Unresolved> effect;
 
     double base_slump_mm() const { return slump_of_water_mm(mix.requirements); }
@@ -140,7 +142,7 @@ struct Study {
 
     ComparedMix less_binder() const {
         return reduced("less binder", [&](double water_kg_m3) {
-            return Paste{water_kg_m3, std::nullopt, base.selection.w_cm};
+            return Paste{water_kg_m3, std::nullopt, ratio_before_minimum(mix, written)};
         });
     }
 
@@ -163,7 +165,7 @@ struct Study {
         Mix flowing =
             with_reducer(mix, {base.totals.water_kg_m3, base.totals.binder_kg_m3, std::nullopt});
         flowing.requirements.slump_mm += gain->mm;
-        ComparedMix column = compared(label, flowing, tables);
+        ComparedMix column = compared(label, flowing, mix.requirements, tables);
         column.slump.estimate = gain->estimate;
         return column;
     }
@@ -176,7 +178,8 @@ private:
         }
         const double water_kg_m3 =
             base.totals.water_kg_m3 * std::get<Effect>(effect).remaining_water;
-        return compared(std::move(label), with_reducer(mix, paste_of(water_kg_m3)), tables);
+        return compared(std::move(label), with_reducer(mix, paste_of(water_kg_m3)),
+                        mix.requirements, tables);
     }
 };
 
@@ -200,8 +203,10 @@ std::vector<ComparedMix> reducer_study(const Mix& mix, const Tables& tables) {
         return columns;
     }
     const double remaining = known ? known->remaining_water : 1;
-    columns.push_back(compared("without reducer",
-                               without_reducer(mix, written.selection.w_cm, remaining), tables));
+    columns.push_back(
+        compared("without reducer",
+                 without_reducer(mix, ratio_before_minimum(mix, written.selection), remaining),
+                 mix.requirements, tables));
     if (columns.front().unresolved) {
         for (const char* label : {"less water", "less binder", "more flow"}) {
             columns.push_back(not_made(label, *columns.front().unresolved));
@@ -209,7 +214,7 @@ std::vector<ComparedMix> reducer_study(const Mix& mix, const Tables& tables) {
         return columns;
     }
     const Proportions base = *columns.front().proportions;
-    const Study study{mix, tables, base, effect};
+    const Study study{mix, tables, base, written.selection, effect};
     columns.push_back(study.less_water());
     columns.push_back(study.less_binder());
     columns.push_back(study.more_flow());

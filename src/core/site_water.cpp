@@ -51,6 +51,40 @@ const Ingredient* high_range_reducer(const Proportions& proportions) {
     return nullptr;
 }
 
+/// Water that fits below one limit.
+struct Room {
+    double kg;
+    WaterLimit limit;
+};
+
+/// What the further limits look at.
+struct Site {
+    const Proportions& proportions;
+    const Batch& batch;
+    const HoldBack& asked;
+    double held_kg;
+    double water_density_kg_m3;
+};
+
+/// The water that thins the concrete down to its least cementitious material.
+double room_of_binder_kg(const Site& site, double least_kg_m3) {
+    const double volume_now_m3 = site.batch.yield_m3.value_or(site.batch.volume_m3) -
+                                 site.held_kg / site.water_density_kg_m3;
+    return (site.batch.binder_kg / least_kg_m3 - volume_now_m3) * site.water_density_kg_m3;
+}
+
+/// The narrowest of the room by w/cm, by the reducer and by the least cementitious material.
+Room narrowest(Room room, const Site& site) {
+    if (high_range_reducer(site.proportions) && above(room.kg, site.held_kg)) {
+        room = {site.held_kg, WaterLimit::reducer};
+    }
+    if (site.asked.minimum_binder_kg_m3) {
+        const double kg = room_of_binder_kg(site, *site.asked.minimum_binder_kg_m3);
+        room = below(kg, room.kg) ? Room{kg, WaterLimit::binder} : room;
+    }
+    return room;
+}
+
 std::vector<Phrase> advice_of(const SiteWater& water, const Proportions& proportions) {
     std::vector<Phrase> advice;
     if (water.may_be_added.kg == 0) {
@@ -85,15 +119,17 @@ SiteWater site_water(const Proportions& proportions, const Batch& batch, const H
     const Governing limit = governing(proportions.selection);
     const double at_mixing_kg = batch.mixing_water_kg() - held_kg;
     const double room_kg = limit.w_cm * batch.binder_kg - at_mixing_kg;
+    const Room room = narrowest({room_kg, limit.limit},
+                                {proportions, batch, asked, held_kg, tables.water_density_kg_m3});
     // What conversion leaves of nothing is nothing.
-    const double may_kg = room_kg > relative_rounding * batch.binder_kg ? room_kg : 0;
+    const double may_kg = room.kg > relative_rounding * batch.binder_kg ? room.kg : 0;
     const auto amount = [&](double kg) {
         return WaterAmount{.kg = kg, .litres = 1000 * kg / tables.water_density_kg_m3};
     };
     SiteWater result{.at_mixer = amount(water_kg - held_kg),
                      .held_back = amount(held_kg),
                      .w_cm_limit = limit.w_cm,
-                     .limited_by = limit.limit,
+                     .limited_by = room.limit,
                      .may_be_added = amount(may_kg),
                      .may_be_added_kg_m3 = may_kg / batch.yield_m3.value_or(batch.volume_m3),
                      .w_cm_then = (at_mixing_kg + may_kg) / batch.binder_kg,

@@ -15,7 +15,7 @@ std::string csv(const ComparisonResult& result, core::UnitSystem system) {
         if (result.only_different && row.is_equal()) {
             continue;
         }
-        std::vector<std::string> cells{row.name, row.unit};
+        std::vector<std::string> cells{csv_cell(row.name), csv_cell(row.unit)};
         for (const ComparisonCell& cell : row.cells) {
             cells.push_back(cell.text == "-" ? "" : cell.text);
         }

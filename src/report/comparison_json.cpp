@@ -66,7 +66,7 @@ std::string json(const ComparisonResult& result) {
     }
     object["summary"] = json_of(result.summary);
     object["checks"] = json_of(result.checks);
-    object["cautions"] = Json::array();
+    object["cautions"] = json_of(result.cautions);
     return written(object);
 }
 

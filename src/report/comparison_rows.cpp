@@ -109,10 +109,12 @@ void add_sums(std::vector<ComparisonRow>& rows, const ComparisonResult& result, 
 }
 
 void add_reducer_cost(std::vector<ComparisonRow>& rows, const ComparisonResult& result,
-                      UnitSystem system, const std::string& unit) {
-    ComparisonRow row{.name = "of it the reducer", .unit = unit, .cells = {}};
+                      UnitSystem system, const std::string& currency) {
+    ComparisonRow row{
+        .name = "of it the reducer", .unit = per_volume(currency, system), .cells = {}};
     for (const ComparedMix& column : result.columns) {
-        const auto& cost = column.reducer_cost_per_m3;
+        const bool in_currency = column.cost && column.cost->currency == currency;
+        const auto cost = in_currency ? column.reducer_cost_per_m3 : std::nullopt;
         const auto amount = cost ? std::optional{per_unit(*cost, system)} : std::nullopt;
         row.cells.push_back({amount, amount ? fixed(*amount, 2) : nothing});
     }
@@ -138,7 +140,7 @@ void add_footprints(std::vector<ComparisonRow>& rows, const ComparisonResult& re
                                                                          : nullptr;
              });
     if (!currency.empty()) {
-        add_reducer_cost(rows, result, system, per_volume(currency, system));
+        add_reducer_cost(rows, result, system, currency);
     }
     add_sums(
         rows, result, system,
@@ -205,22 +207,23 @@ bool ComparisonRow::is_equal() const {
         cells, [&](const ComparisonCell& cell) { return cell.text == cells.front().text; });
 }
 
-std::vector<std::size_t> ComparisonRow::best() const {
-    if (better == Better::neither || is_equal() || cells.size() < 2) {
+std::vector<std::size_t> ComparisonRow::best(const std::vector<core::ComparedMix>& columns) const {
+    if (better == Better::neither || is_equal()) {
         return {};
     }
-    std::optional<double> extreme;
-    for (const ComparisonCell& cell : cells) {
-        if (!cell.value) {
+    std::optional<std::size_t> lowest;
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        if (!columns[i].may_be_chosen()) {
+            continue;
+        }
+        if (!cells[i].value) {
             return {};
         }
-        const bool ahead =
-            !extreme || (better == Better::lower ? *cell.value < *extreme : *cell.value > *extreme);
-        extreme = ahead ? cell.value : extreme;
+        lowest = !lowest || *cells[i].value < *cells[*lowest].value ? i : *lowest;
     }
     std::vector<std::size_t> best;
-    for (std::size_t i = 0; i < cells.size(); ++i) {
-        if (*cells[i].value == *extreme) {
+    for (std::size_t i = 0; lowest && i < cells.size(); ++i) {
+        if (columns[i].may_be_chosen() && cells[i].text == cells[*lowest].text) {
             best.push_back(i);
         }
     }
@@ -246,7 +249,7 @@ std::vector<ComparisonRow> comparison_rows(const ComparisonResult& result, UnitS
     table.add(system == UnitSystem::us ? "cementitious materials" : "cementitious material",
               Measure::concentration, Better::lower, totals(&core::Totals::binder_kg_m3));
     table.add("w/cm", Measure::w_cm, Better::lower, totals(&core::Totals::w_cm));
-    table.add("expected strength", Measure::strength, Better::higher,
+    table.add("expected strength", Measure::strength, Better::neither,
               [](const ComparedMix& column) {
                   return column.strength ? std::optional{column.strength->mpa} : std::nullopt;
               });

@@ -8,8 +8,8 @@
 
 namespace boardmark::report {
 
-/// Which end of a row is the better one.
-enum class Better { lower, higher, neither };
+/// Whether less of a figure is better.
+enum class Better { lower, neither };
 
 /// A figure of a column in the units shown; text where it is no plain number.
 struct ComparisonCell {
@@ -25,8 +25,9 @@ struct ComparisonRow {
     std::vector<ComparisonCell> cells;
 
     bool is_equal() const;
-    /// The columns that share the best value where not all do; none where one is missing.
-    std::vector<std::size_t> best() const;
+    /// The columns that show the best value of those that may be chosen; none where a value of
+    /// those is missing.
+    std::vector<std::size_t> best(const std::vector<core::ComparedMix>& columns) const;
 };
 
 std::vector<ComparisonRow> comparison_rows(const ComparisonResult& result, core::UnitSystem system);

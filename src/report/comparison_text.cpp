@@ -35,18 +35,18 @@ std::string heading(const ComparisonResult& result, const TextStyle& style) {
                             : fmt::format("{} mixes side by side", result.columns.size());
     text += style.system == core::UnitSystem::us ? ", for 1 yd3\n" : ", for 1 m3\n";
     return result.checks.empty() ? text
-                                 : text + "\nThe mix as written: " +
+                                 : text + "\nThe mix as written:\n" +
                                        verdict_line(result.checks, style, {.listed_below = false});
 }
 
 /// The best cell of a row carries the word where whole mixes compete.
-std::vector<std::string> cells_of(const ComparisonRow& row, bool marks_best) {
+std::vector<std::string> cells_of(const ComparisonRow& row, const ComparisonResult& result) {
     std::vector<std::string> cells;
     for (const ComparisonCell& cell : row.cells) {
         cells.push_back(cell.text);
     }
-    if (marks_best) {
-        for (const std::size_t best : row.best()) {
+    if (!result.is_study) {
+        for (const std::size_t best : row.best(result.columns)) {
             cells[best] = "best " + cells[best];
         }
     }
@@ -65,7 +65,7 @@ std::string block(const ComparisonResult& result, const std::vector<ComparisonRo
     }
     grid.add(labels);
     for (const ComparisonRow& row : rows) {
-        const auto cells = cells_of(row, !result.is_study);
+        const auto cells = cells_of(row, result);
         std::vector<std::string> line{row.unit.empty() ? row.name : row.name + ", " + row.unit};
         line.insert(line.end(), cells.begin() + static_cast<std::ptrdiff_t>(first),
                     cells.begin() + static_cast<std::ptrdiff_t>(end));
@@ -172,7 +172,8 @@ std::string text(const ComparisonResult& result, const TextStyle& style) {
         page += section("TO KNOW") + remarks;
     }
     page += section("WHAT DECIDES") + text_of_cautions(result.summary, style);
-    return page + section("HOW TO READ IT") + wrapped(how_to_read, {"  ", "  "});
+    page += section("HOW TO READ IT") + wrapped(how_to_read, {"  ", "  "});
+    return page + section("CAUTIONS") + text_of_cautions(result.cautions, style);
 }
 
 } // namespace boardmark::report

@@ -143,7 +143,7 @@ std::string text(const DoseResult& result, const TextStyle& style) {
     page += wrapped("Response to the dose of " + text::printable(response.reducer) +
                         (style.system == UnitSystem::us ? ", for 1 yd3" : ", for 1 m3"),
                     {});
-    page += "\nThe mix as written: " + verdict_line(result.checks, style, {.listed_below = false});
+    page += "\nThe mix as written:\n" + verdict_line(result.checks, style, {.listed_below = false});
     page += section("DOSE BY DOSE") + text_of_points(response, style.system);
     page += section("WHAT IT SHOWS") +
             wrapped(limits_text(response, style.system), {"  - ", "    "}) +

@@ -21,6 +21,10 @@ std::string limit_text(const core::SiteWater& water, const TextStyle& style) {
         return ratio + ", at which the average strength is expected";
     case core::WaterLimit::mix:
         return ratio + ", the mix's own: no higher one is known to reach the strength";
+    case core::WaterLimit::reducer:
+        return ratio + "; with a high-range reducer no water goes in beyond what was held back";
+    case core::WaterLimit::binder:
+        return ratio + "; the least cementitious material allows no more";
     }
     return ratio;
 }
@@ -52,6 +56,10 @@ std::string name_of(core::WaterLimit limit) {
         return "strength";
     case core::WaterLimit::mix:
         return "mix";
+    case core::WaterLimit::reducer:
+        return "reducer";
+    case core::WaterLimit::binder:
+        return "binder";
     }
     return "";
 }

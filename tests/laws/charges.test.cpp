@@ -143,7 +143,10 @@ TEST_CASE("after what may be added the ratio is the limit and not more") {
         const double w_cm = all_kg / batch.binder_kg;
         demand_same(water.w_cm_then, w_cm, 1e-12, "w/cm then");
         RC_ASSERT(water.may_be_added.kg >= 0);
-        if (water.may_be_added.kg > 0) {
+        if (water.limited_by == core::WaterLimit::reducer) {
+            demand_same(water.may_be_added.kg, water.held_back.kg, 1e-12, "held back only");
+            demand_at_most(w_cm, water.w_cm_limit, "w/cm below the limit");
+        } else if (water.may_be_added.kg > 0) {
             demand_same(w_cm, water.w_cm_limit, 1e-9, "w/cm at the limit");
         } else {
             demand_at_most(water.w_cm_limit, w_cm * (1 + 1e-6), "no room");

@@ -32,10 +32,23 @@ struct ComparedMix {
     std::optional<double> reducer_cost_per_m3 = {}; ///< part of the cost
     std::optional<PartialSum> carbon = {};
     std::vector<Phrase> remarks = {};
+    bool gives_slump = true;     ///< whether its slump is the one asked
+    bool proves_strength = true; ///< whether the strength expected is known to reach the average
+    std::string asked = {};      ///< strength and exposure classes, to tell unlike requirements
+
+    /// Whether it may be chosen as far as the checks could tell.
+    bool may_be_chosen() const {
+        return proportions && !proportions->estimate && !any_fails(checks) && gives_slump &&
+               proves_strength;
+    }
 };
 
 /// A mix of a file as a column, proportioned or accepted.
 ComparedMix compared(std::string label, const AnyMix& mix, const Tables& tables);
+
+/// The same, its slump held against other requirements than its own: those of the mix as written.
+ComparedMix compared(std::string label, const AnyMix& mix, const Requirements& asked,
+                     const Tables& tables);
 
 /// What the high-range reducer of a mix buys: `without reducer`, `less water`, `less binder`, `more
 /// flow`. A column that cannot be made says why. Asserts that the mix holds such a reducer.

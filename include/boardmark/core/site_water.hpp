@@ -10,9 +10,10 @@ namespace boardmark::core {
 
 /// How much of a batch's water stays back for the site.
 struct HoldBack {
-    std::optional<double> percent;            ///< of the water to batch, 0–100
-    std::optional<double> kg;                 ///< instead of a share
-    std::optional<double> resolution_kg = {}; ///< of the scale
+    std::optional<double> percent;                   ///< of the water to batch, 0–100
+    std::optional<double> kg;                        ///< instead of a share
+    std::optional<double> resolution_kg = {};        ///< of the scale
+    std::optional<double> minimum_binder_kg_m3 = {}; ///< that the concrete must keep
 };
 
 /// What keeps more water out.
@@ -20,6 +21,8 @@ enum class WaterLimit {
     exposure, ///< the lowest limit of the stated exposure classes
     strength, ///< the ratio at which the average strength is expected
     mix,      ///< neither is known: the ratio of the mix itself
+    reducer,  ///< the mix holds a high-range reducer: no water beyond what was held back
+    binder,   ///< the least cementitious material: more water thins it
 };
 
 struct WaterAmount {
@@ -42,7 +45,8 @@ struct SiteWater {
 };
 
 /// Splits the water of a batch and finds the most that may be added on site before the lowest limit
-/// of w/cm breaks.
+/// of w/cm or the least cementitious material breaks; with a high-range reducer never more than was
+/// held back.
 ///
 /// @throws Unresolved where more is held back than the batch has.
 SiteWater site_water(const Proportions& proportions, const Batch& batch, const HoldBack& asked,

@@ -15,7 +15,8 @@ struct ComparisonResult {
     const std::vector<core::ComparedMix>& columns;
     std::vector<core::Phrase> summary;
     const std::vector<core::Check>&
-        checks;                  ///< of the mix as written; empty where there are several
+        checks; ///< of the mix as written; empty where there are several
+    std::vector<core::Phrase> cautions;
     bool is_study = false;       ///< the uses of one mix's reducer: differences to the first column
     bool only_different = false; ///< leaves rows out that are equal in all columns
 };

@@ -16,13 +16,6 @@ Verdict within(double value, const Limit& limit) {
     return above(value, *limit.high) || below(value, *limit.low) ? Verdict::fails : Verdict::holds;
 }
 
-const SlumpTolerance& slump_tolerance(double target_mm, const Tables& tables) {
-    const auto& rows = tables.trial.slump;
-    const auto found = std::ranges::find_if(
-        rows, [&](const SlumpTolerance& row) { return !above(target_mm, row.up_to_mm); });
-    return found == rows.end() ? rows.back() : *found;
-}
-
 /// The slump nearest to placing, held against a limit.
 Check slump_check(const Yield& yield, const Limit& limit, std::string id, std::string why,
                   std::string requirement, Source source) {
@@ -215,6 +208,13 @@ Check temperature_check(const Trial& trial, const Tables& tables) {
 }
 
 } // namespace
+
+const SlumpTolerance& slump_tolerance(double target_mm, const Tables& tables) {
+    const auto& rows = tables.trial.slump;
+    const auto found = std::ranges::find_if(
+        rows, [&](const SlumpTolerance& row) { return !above(target_mm, row.up_to_mm); });
+    return found == rows.end() ? rows.back() : *found;
+}
 
 std::vector<Check> check_fresh_tests(const Trial& trial, const Yield& yield, const Tables& tables) {
     std::vector<Check> checks = slump_checks(trial, yield, tables);

@@ -6,6 +6,9 @@
 
 namespace boardmark::core {
 
+/// The tolerance of a nominal slump.
+const SlumpTolerance& slump_tolerance(double target_mm, const Tables& tables);
+
 /// Slump, air, temperature and yield of a trial against its targets and their tolerances.
 std::vector<Check> check_fresh_tests(const Trial& trial, const Yield& yield, const Tables& tables);
 
