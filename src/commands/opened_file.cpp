@@ -1,5 +1,6 @@
 #include "opened_file.hpp"
 
+#include <boardmark/input/read_rows.hpp>
 #include <boardmark/reference/tables.hpp>
 
 #include "failure.hpp"
@@ -31,7 +32,10 @@ input::Loader loader_beside(const std::string& path, std::vector<std::string>& f
     return [path,
             &files_read](const std::string& name) -> std::variant<std::string, input::LoadFailure> {
         files_read.push_back(beside(path, name));
-        auto bytes = read_bytes(files_read.back());
+        // A table of specimens may be larger than a file of keys; its reader tells where it is not.
+        const bool is_table = name.ends_with(".csv");
+        auto bytes =
+            read_bytes(files_read.back(), is_table ? input::largest_csv_file : largest_yaml_file);
         if (const auto* failure = std::get_if<ReadFailure>(&bytes)) {
             return input::LoadFailure{failure->reason};
         }
@@ -46,7 +50,8 @@ input::Vocabulary vocabulary() {
                             .fineness_sieves_mm =
                                 reference::tables(core::UnitSystem::si).method.fineness_sieves_mm,
                             .strength_classes = strength.classes,
-                            .line_confidence = strength.confidence_percent.value / 100};
+                            .line_confidence = strength.confidence_percent.value / 100,
+                            .strength_age_tolerance_d = strength.age_tolerance_d.value};
     for (const auto& exposure : reference::exposure_classes()) {
         words.exposure_classes.push_back(exposure.name);
     }

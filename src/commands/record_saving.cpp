@@ -2,12 +2,14 @@
 
 #include <boardmark/input/read_rows.hpp>
 #include <boardmark/text/utf8.hpp>
+#include <boardmark/units/date.hpp>
 #include <boardmark/units/unit.hpp>
 
 #include "delivery.hpp"
 #include "opened_file.hpp"
 #include "record_adding.hpp"
 #include "record_file.hpp"
+#include "today.hpp"
 
 #include <fmt/format.h>
 
@@ -83,8 +85,32 @@ input::Diagnostics diagnostics_of(std::span<const record::Conflict> conflicts,
     return diagnostics;
 }
 
+/// A record holds what was done: nothing of it lies after today.
+void demand_past(const Arguments& arguments, const record::Addition& addition,
+                 const std::vector<input::Diagnostic>& places) {
+    const std::string today = units::written_date(today_of(arguments));
+    input::Diagnostics faults;
+    const auto hold = [&](const std::string& name, const std::string& date, std::size_t row) {
+        if (date > today) { // both are YEAR-MONTH-DAY
+            faults.push_back(places[row]);
+            faults.back().message =
+                fmt::format("'{}' is of {}, after today, {}", name, date, today);
+            faults.back().advice = "correct the date; '--today' sets another day";
+        }
+    };
+    for (std::size_t i = 0; i < addition.trials.size(); ++i) {
+        hold(addition.trials[i].batch, addition.trials[i].date, i);
+    }
+    for (std::size_t i = 0; i < addition.specimens.size(); ++i) {
+        hold(addition.specimens[i].specimen, addition.specimens[i].date,
+             addition.trials.size() + i);
+    }
+    demand_sound(faults.empty(), faults, arguments, nothing_saved);
+}
+
 report::SavedRows saved(const Arguments& arguments, const record::Addition& addition,
                         const std::vector<input::Diagnostic>& places) {
+    demand_past(arguments, addition, places);
     const record::Outcome outcome = save(arguments, addition);
     const auto faults = diagnostics_of(outcome.conflicts, addition, places);
     demand_sound(faults.empty(), faults, arguments, nothing_saved);

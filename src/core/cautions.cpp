@@ -104,6 +104,13 @@ void caution(const Requirements& requirements, Proportions& proportions, const T
     caution_rich_mix(tables, proportions, cautions);
     caution_slump(requirements, tables, proportions, cautions);
     caution_flow(requirements, tables, proportions, cautions);
+    if (requirements.strength_line) {
+        cautions.push_back({"The strength comes from a line of own results: it holds only for "
+                            "their materials, curing and air. With more air than theirs this "
+                            "concrete is weaker: compare them, and look at what 'boardmark "
+                            "strength' says of those results.",
+                            {}});
+    }
     cautions.push_back({"Proportions are a start, to be proven by trial batches with the materials "
                         "of the job. Local codes and the licensed engineer decide.",
                         {}});

@@ -97,14 +97,16 @@ std::vector<ChartPoint> trial_points(const std::vector<RecordedTrial>& trials, C
 std::vector<ChartPoint> strength_points(const std::vector<RecordedSpecimen>& specimens,
                                         const std::vector<RecordedTrial>& trials, double age_d) {
     std::vector<ChartPoint> points;
-    std::map<std::pair<std::string, std::string>, std::size_t> point_of;
+    // Batches of different mixes or days may carry one name.
+    std::map<std::array<std::string, 4>, std::size_t> point_of;
     std::vector<double> counts;
     for (const RecordedSpecimen& specimen : specimens) {
         if (!same_age(*specimen.age_d, age_d)) {
             continue;
         }
-        const auto [found, is_new] =
-            point_of.emplace(std::pair{specimen.batch, specimen.shape}, points.size());
+        const auto [found, is_new] = point_of.emplace(
+            std::array{specimen.batch, specimen.shape, specimen.date, mix_of(specimen, trials)},
+            points.size());
         if (is_new) {
             points.push_back({.date = specimen.date,
                               .batch = specimen.batch,

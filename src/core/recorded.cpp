@@ -65,7 +65,7 @@ RecordColumn<Row> required(RecordColumn<Row> column) {
 constexpr Range slump_range{0, 305}; // the cone is 12 in high
 constexpr Range air_range{0, 30};
 constexpr Range ratio_range{0, 10};
-constexpr Range strength_range{0, 300};
+constexpr Range strength_range{0.1, 300};
 
 using T = RecordedTrial;
 using S = RecordedSpecimen;

@@ -50,7 +50,9 @@ void add_cautions(const StrengthRecord& record, const StrengthFindings& findings
 
 } // namespace
 
-StrengthFindings find_strength(const StrengthRecord& record, int today, const Tables& tables) {
+StrengthFindings find_strength(const StrengthRecord& written, int today, const Tables& tables) {
+    const StrengthRecord record =
+        at_nominal_age(written, written.strength_age_d, tables.strength.age_tolerance_d.value);
     const std::vector<StrengthTest> all = tests_of(record);
     std::vector<StrengthTest> production;
     std::vector<StrengthTest> others;
@@ -75,9 +77,9 @@ StrengthFindings find_strength(const StrengthRecord& record, int today, const Ta
         add_line_step(*findings.line, findings.worksheet);
     }
     add_cautions(record, findings, findings.worksheet);
-    for (auto& checks :
-         {check_acceptance(record, findings), check_specimens(record, findings, tables.strength),
-          check_record(record, findings, tables), check_line(record, findings)}) {
+    for (auto& checks : {check_acceptance(record, findings), check_ages(record, findings, today),
+                         check_specimens(record, findings, tables.strength),
+                         check_record(record, findings, tables), check_line(record, findings)}) {
         std::ranges::copy(checks, std::back_inserter(findings.checks));
     }
     return findings;

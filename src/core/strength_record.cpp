@@ -3,6 +3,7 @@
 #include "tolerance.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <utility>
 
@@ -66,6 +67,15 @@ std::vector<LinePoint> line_points(const std::vector<StrengthTest>& tests, doubl
         }
     }
     return points;
+}
+
+StrengthRecord at_nominal_age(StrengthRecord record, double age_d, double tolerance_d) {
+    for (CrushedSpecimen& specimen : record.specimens) {
+        if (!above(std::abs(specimen.age_d - age_d), tolerance_d)) {
+            specimen.age_d = age_d;
+        }
+    }
+    return record;
 }
 
 } // namespace boardmark::core

@@ -95,7 +95,10 @@ std::optional<core::OwnLine> read_own_line(const MixContext& context,
         return std::nullopt;
     }
     const double age_d = context.document.number({"requirements", "strength_age"}).value_or(28);
-    auto points = core::line_points(core::tests_of(*record), age_d);
+    auto points =
+        core::line_points(core::tests_of(core::at_nominal_age(
+                              *record, age_d, context.options.vocabulary.strength_age_tolerance_d)),
+                          age_d);
     const std::size_t ratios = core::count_ratios(points);
     auto line = core::fit_line(std::move(points), context.options.vocabulary.line_confidence);
     if (!line) {

@@ -60,7 +60,10 @@ core::StrengthTables strength_tables(UnitSystem system) {
                                 .within_test = {},
                                 .within_test_source = source_of(ratings.source),
                                 .confidence_percent = figure(practice, "line_confidence", system),
-                                .least_pairs = figure(practice, "projection_pairs", system)};
+                                .least_pairs = figure(practice, "projection_pairs", system),
+                                .age_tolerance_d =
+                                    figure(practice, "strength_age_tolerance", system),
+                                .aci_range_percent = figure(practice, "specimen_range", system)};
     for (const EmbeddedRow& line : classes.rows) {
         result.classes.push_back(
             {std::string{line.name}, cell(classes, line, "cylinder"), cell(classes, line, "cube")});

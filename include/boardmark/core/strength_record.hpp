@@ -60,6 +60,9 @@ struct StrengthRecord {
     std::vector<CrushedSpecimen> specimens; ///< in any order
 };
 
+/// The record with the specimens that were crushed within a tolerance of an age taken as of it.
+StrengthRecord at_nominal_age(StrengthRecord record, double age_d, double tolerance_d);
+
 /// A strength test: the mean of the specimens of one batch at one age.
 struct StrengthTest {
     CastBatch batch;

@@ -310,6 +310,8 @@ struct StrengthTables {
     Source within_test_source;
     TypicalFigure confidence_percent; ///< of bands and limits
     TypicalFigure least_pairs;        ///< of batches, for a projection from an early age
+    TypicalFigure age_tolerance_d;    ///< within which a test is one of the strength age
+    TypicalFigure aci_range_percent;  ///< of the mean, within a test of cylinders
 };
 
 /// Slag cement's heat up to a share of the cementitious material.

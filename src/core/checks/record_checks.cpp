@@ -73,12 +73,15 @@ Check projection_check(const StrengthRecord& record, const Projection& projectio
         return check;
     }
     const bool may_fall_short = below(pending.low_mpa, single_least_mpa);
-    check.verdict = may_fall_short ? Verdict::watch : Verdict::holds;
+    const bool below_specified = below(pending.expected_mpa, record.specified_mpa);
+    check.verdict = may_fall_short || below_specified ? Verdict::watch : Verdict::holds;
     check.value = pending.expected_mpa;
     check.limit = Limit{.low = single_least_mpa, .high = std::nullopt};
-    check.message = {std::string{"{name}: {early_strength} at {early} lets expect {expected} at "
+    check.message = {std::string{"{name}: {early_strength} at {early} suggests {expected} at "
                                  "{age}, between {from} and {to}"} +
-                         (may_fall_short ? "; a single test must not be below {single}" : ""),
+                         (may_fall_short    ? "; a single test must not be below {single}"
+                          : below_specified ? "; that is below the specified strength"
+                                            : ""),
                      figures};
     return check;
 }

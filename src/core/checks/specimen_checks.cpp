@@ -56,10 +56,10 @@ Check size_check(const SpecimenSize& specimen, const EnConformity& rules) {
 }
 
 /// Specimens of one test that differ too much are no test until someone finds out why.
-Check range_check(const StrengthFindings& findings, const EnConformity& rules) {
+Check range_check(const StrengthFindings& findings, const TypicalFigure& most) {
     std::vector<std::string> wide;
     for (const JudgedTest& judged : findings.tests) {
-        if (above(100 * judged.test.range_mpa / judged.test.mean_mpa, rules.range_percent)) {
+        if (above(100 * judged.test.range_mpa / judged.test.mean_mpa, most.value)) {
             wide.push_back(judged.test.batch.name);
         }
     }
@@ -67,14 +67,13 @@ Check range_check(const StrengthFindings& findings, const EnConformity& rules) {
             .verdict = wide.empty() ? Verdict::holds : Verdict::watch,
             .measure = Measure::percent,
             .requirement = "range within a test",
-            .source = rules.source,
-            .message = {wide.empty()
-                            ? "within every test the specimens differ by at most {most} of "
-                              "the mean"
-                            : "{names}: the specimens differ by more than {most} of their "
-                              "mean; the test is set aside unless the reason is found",
-                        {quantity("most", {rules.range_percent, Measure::percent}),
-                         word("names", named(wide))}}};
+            .source = most.source,
+            .message = {
+                wide.empty() ? "within every test the specimens differ by at most {most} of "
+                               "the mean"
+                             : "{names}: the specimens differ by more than {most} of their "
+                               "mean; look for the reason before the test counts",
+                {quantity("most", {most.value, Measure::percent}), word("names", named(wide))}}};
 }
 
 std::vector<Check> within_test_check(const StrengthFindings& findings,
@@ -111,9 +110,10 @@ std::vector<Check> check_specimens(const StrengthRecord& record, const StrengthF
     }
     if (record.code == AcceptanceCode::aci_318) {
         checks.push_back(count_check(record, findings, tables.aci));
+        checks.push_back(range_check(findings, tables.aci_range_percent));
     } else {
         checks.push_back(size_check(record.specimen, tables.en));
-        checks.push_back(range_check(findings, tables.en));
+        checks.push_back(range_check(findings, {tables.en.range_percent, tables.en.source}));
     }
     for (Check& check : within_test_check(findings, tables)) {
         checks.push_back(std::move(check));

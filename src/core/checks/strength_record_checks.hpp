@@ -11,6 +11,10 @@ namespace boardmark::core {
 /// Single tests and running means against the rules of acceptance.
 std::vector<Check> check_acceptance(const StrengthRecord& record, const StrengthFindings& findings);
 
+/// Production tested at another age than that of the strength, and batches whose test is due.
+std::vector<Check> check_ages(const StrengthRecord& record, const StrengthFindings& findings,
+                              int today);
+
 /// Whether the specimens make tests in the sense of the code.
 std::vector<Check> check_specimens(const StrengthRecord& record, const StrengthFindings& findings,
                                    const StrengthTables& tables);
