@@ -63,3 +63,15 @@ TEST_CASE("a strength test is the mean of a batch's specimens of one age and sha
     CHECK(core::strength_points(specimens, trials, 90).empty());
     CHECK(core::ages_of(specimens).size() == 2);
 }
+
+TEST_CASE("batches of one name but another mix or day stay apart") {
+    core::RecordedSpecimen spring = specimen("B-01", 28, 36);
+    spring.mix = "spring";
+    core::RecordedSpecimen summer = specimen("B-01", 28, 22);
+    summer.mix = "summer";
+    summer.date = "2026-07-01";
+    const auto points = core::strength_points({spring, summer}, {}, 28);
+    REQUIRE(points.size() == 2);
+    CHECK(points[0].value == 36);
+    CHECK(points[1].value == 22);
+}

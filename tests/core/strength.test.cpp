@@ -171,3 +171,40 @@ TEST_CASE("tests that are too old do not lower the required average") {
     CHECK_FALSE(old->deviation_factor);
     CHECK_THAT(in_unit(*old->required_average_mpa, "psi"), WithinAbs(6200, 1e-6));
 }
+
+TEST_CASE("a test within 20 h of the age is one of that age") {
+    // ASTM C39, permissible tolerance of a 28-day test: 20 h, from memory.
+    core::StrengthRecord record = aci_record(5000);
+    add_psi(record, {5600, 5600, 5600}, 28 + 19.0 / 24);
+    add_psi(record, {5600, 5600, 5600}, 28 - 19.0 / 24);
+    add_psi(record, {5600, 5600, 5600}, 28 + 21.0 / 24);
+    const auto findings = findings_of(record);
+    CHECK(findings.tests.size() == 2);
+    CHECK(check_of(findings, "strength.age")->verdict == Verdict::watch);
+}
+
+TEST_CASE("a late test that is too weak even so fails") {
+    core::StrengthRecord record = aci_record(5000);
+    add_psi(record, {5600, 5600, 5600});
+    add_psi(record, {4400, 4400, 4400}, 35);
+    CHECK(check_of(findings_of(record), "strength.age")->verdict == Verdict::fails);
+}
+
+TEST_CASE("a batch whose test is due and missing is told") {
+    core::StrengthRecord record = aci_record(5000);
+    add_psi(record, {5600, 5600, 5600});
+    add_psi(record, {3800, 3800, 3800}, 7);
+    CHECK(check_of(findings_of(record), "strength.due")->verdict == Verdict::watch);
+    CHECK(check_of(findings_of(record, a_day + 10), "strength.due") == nullptr);
+}
+
+TEST_CASE("specimens of a test that differ too much are watched") {
+    // ASTM C39: three 4 x 8 in cylinders differ by at most 10.6 % of their mean, from memory.
+    const auto [highest_psi, verdict] = GENERATE(table<double, Verdict>({
+        {5600, Verdict::holds},
+        {6200, Verdict::watch},
+    }));
+    core::StrengthRecord record = aci_record(5000);
+    add_psi(record, {5400, 5500, highest_psi});
+    CHECK(verdict_of(findings_of(record), "strength.range") == verdict);
+}
