@@ -48,6 +48,41 @@ void add_cautions(const StrengthRecord& record, const StrengthFindings& findings
     }
 }
 
+/// Under EN 206 the rule of initial production goes on holding for its tests when later ones have
+/// made the production continuous.
+std::vector<Check> initial_production_checks(const StrengthRecord& record,
+                                             const std::vector<StrengthTest>& production,
+                                             const StrengthTables& tables) {
+    const auto continuous_from = static_cast<std::size_t>(tables.en.continuous_from);
+    const bool was_initial = record.code == AcceptanceCode::en_206 &&
+                             record.assessment == Assessment::conformity &&
+                             production.size() >= continuous_from;
+    if (!was_initial) {
+        return {};
+    }
+    const std::vector<StrengthTest> initial(
+        production.begin(), production.begin() + static_cast<std::ptrdiff_t>(continuous_from) - 1);
+    const Acceptance rule = acceptance_of(record, initial, tables);
+    for (const JudgedTest& judged : judge(initial, rule, record.system)) {
+        if (judged.mean_verdict == Verdict::fails) {
+            return {
+                {.id = "strength.mean_initial",
+                 .verdict = Verdict::fails,
+                 .value = judged.running_mean_mpa,
+                 .limit = Limit{rule.mean_least_mpa, std::nullopt},
+                 .measure = Measure::strength,
+                 .requirement = "initial production",
+                 .source = rule.source,
+                 .message = {"while production was initial the average up to {name} had {value}, "
+                             "at least {limit}",
+                             {word("name", judged.test.batch.name),
+                              quantity("value", {*judged.running_mean_mpa, Measure::strength}),
+                              quantity("limit", {*rule.mean_least_mpa, Measure::strength})}}}};
+        }
+    }
+    return {};
+}
+
 } // namespace
 
 StrengthFindings find_strength(const StrengthRecord& written, int today, const Tables& tables) {
@@ -78,6 +113,7 @@ StrengthFindings find_strength(const StrengthRecord& written, int today, const T
     }
     add_cautions(record, findings, findings.worksheet);
     for (auto& checks : {check_acceptance(record, findings), check_ages(record, findings, today),
+                         initial_production_checks(record, production, tables.strength),
                          check_specimens(record, findings, tables.strength),
                          check_record(record, findings, tables), check_line(record, findings)}) {
         std::ranges::copy(checks, std::back_inserter(findings.checks));

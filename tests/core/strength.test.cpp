@@ -208,3 +208,17 @@ TEST_CASE("specimens of a test that differ too much are watched") {
     add_psi(record, {5400, 5500, highest_psi});
     CHECK(verdict_of(findings_of(record), "strength.range") == verdict);
 }
+
+TEST_CASE("EN 206: continuous production does not wipe out a failure of the initial one") {
+    // Initial production: the mean of three is at least the class and 4 MPa (from memory).
+    core::StrengthRecord record = en_record(30);
+    add_batch(record, {33});
+    add_batch(record, {33});
+    add_batch(record, {33});
+    for (int i = 0; i < 31; ++i) {
+        add_batch(record, {40});
+    }
+    CHECK(core::any_fails(findings_of(record).checks));
+    add_batch(record, {40});
+    CHECK(check_of(findings_of(record), "strength.mean_initial")->verdict == Verdict::fails);
+}
