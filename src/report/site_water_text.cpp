@@ -7,6 +7,8 @@
 #include "quantity_format.hpp"
 #include "text_parts.hpp"
 
+#include <algorithm>
+
 namespace boardmark::report {
 namespace {
 
@@ -33,6 +35,21 @@ std::string limit_text(const core::SiteWater& water, const TextStyle& style) {
 std::string rough_slump(double mm, core::UnitSystem system) {
     const double step_mm = system == core::UnitSystem::us ? units::unit("in").to_inside(0.5) : 10;
     return shown({units::nearest({.amount = mm, .step = step_mm}), Measure::slump}, system);
+}
+
+/// Less half of the last digit that will be printed: rounding then never gives more than there is.
+double less_half_a_digit(double inside, std::string_view spelling) {
+    const units::Unit& unit = units::unit(spelling);
+    const double amount = unit.from_inside(inside);
+    const double digit = amount < 100 ? 0.01 : amount < 1000 ? 0.1 : 1;
+    return std::max(unit.to_inside(amount - digit / 2), 0.0);
+}
+
+/// The amount as it may be printed: the last digit must not break a limit.
+core::WaterAmount rounded_down(const core::WaterAmount& amount, core::UnitSystem system) {
+    const bool us = system == core::UnitSystem::us;
+    return {.kg = less_half_a_digit(amount.kg, us ? "lb" : "kg"),
+            .litres = 1000 * less_half_a_digit(amount.litres / 1000, us ? "gal" : "L")};
 }
 
 std::string consequence(const core::SiteWater& water, const TextStyle& style) {
@@ -73,7 +90,7 @@ std::string text_of_site_water(const core::SiteWater& water, const TextStyle& st
     };
     add("at the mixer", water.at_mixer, "");
     add("held back", water.held_back, "");
-    add("may be added", water.may_be_added,
+    add("may be added", rounded_down(water.may_be_added, style.system),
         water.may_be_added.kg > 0 ? consequence(water, style) : "");
     return grid.text() + "  highest w/cm: " + limit_text(water, style) + "\n" +
            text_of_cautions(water.advice, style);
