@@ -8,6 +8,7 @@
 #include "text_parts.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace boardmark::report {
 namespace {
@@ -90,7 +91,9 @@ std::string text_of_site_water(const core::SiteWater& water, const TextStyle& st
     };
     add("at the mixer", water.at_mixer, "");
     add("held back", water.held_back, "");
-    add("may be added", rounded_down(water.may_be_added, style.system),
+    const bool just_what_was_held = std::abs(water.may_be_added.kg - water.held_back.kg) < 1e-9;
+    add("may be added",
+        just_what_was_held ? water.held_back : rounded_down(water.may_be_added, style.system),
         water.may_be_added.kg > 0 ? consequence(water, style) : "");
     return grid.text() + "  highest w/cm: " + limit_text(water, style) + "\n" +
            text_of_cautions(water.advice, style);
