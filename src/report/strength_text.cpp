@@ -1,6 +1,7 @@
 #include <boardmark/report/strength_report.hpp>
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/date.hpp>
+#include <boardmark/units/unit.hpp>
 
 #include "grid.hpp"
 #include "names.hpp"
@@ -86,6 +87,13 @@ std::string text_of_tests(const StrengthResult& result, UnitSystem system) {
     return rows.text();
 }
 
+/// To the step in which a strength is written, up: what is pasted asks no less than the record.
+std::string deviation_rounded_up(double mpa, UnitSystem system) {
+    const double step_mpa = system == UnitSystem::us ? units::unit("psi").to_inside(10) : 0.1;
+    constexpr double conversion = 1e-9;
+    return strength_text(std::ceil(mpa / step_mpa - conversion) * step_mpa, system);
+}
+
 std::string text_of_statistics(const StrengthResult& result, UnitSystem system) {
     const core::StrengthStatistics& found = *result.findings.statistics;
     Grid grid{{Align::left, Align::left}};
@@ -115,8 +123,9 @@ std::string text_of_statistics(const StrengthResult& result, UnitSystem system) 
         grid.add(
             {"for the mix file",
              fmt::format("strength_records: {{tests: {}, standard_deviation: {}, strength: {}}}",
-                         found.counted, strength_text(*found.counted_deviation_mpa, system),
-                         strength_text(result.record.specified_mpa, system))});
+                         found.counted,
+                         deviation_rounded_up(*found.counted_deviation_mpa, result.record.system),
+                         strength_text(result.record.specified_mpa, result.record.system))});
     }
     return grid.text();
 }
