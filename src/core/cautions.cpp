@@ -1,5 +1,6 @@
 #include "cautions.hpp"
 
+#include "high_range_reducer.hpp"
 #include "phrases.hpp"
 #include "tolerance.hpp"
 
@@ -8,18 +9,12 @@
 namespace boardmark::core {
 namespace {
 
-bool holds_high_range_reducer(const Proportions& proportions) {
-    return std::ranges::any_of(proportions.ingredients, [](const Ingredient& ingredient) {
-        return ingredient.material && ingredient.material->kind == Kind::high_range_water_reducer;
-    });
-}
-
 void caution_flow(const Requirements& requirements, const Tables& tables,
                   const Proportions& proportions, std::vector<Phrase>& cautions) {
     const double limit_mm = tables.practice.formula_slump_mm.value;
     const double highest_mm =
         requirements.slump_window ? requirements.slump_window->high_mm : requirements.slump_mm;
-    if (!holds_high_range_reducer(proportions) && highest_mm <= limit_mm) {
+    if (high_range_reducers(proportions).empty() && highest_mm <= limit_mm) {
         return;
     }
     cautions.push_back({"Fluid concrete pushes harder on the forms: above {limit} slump, and with "
@@ -31,7 +26,7 @@ void caution_flow(const Requirements& requirements, const Tables& tables,
 
 void caution_slump(const Requirements& requirements, const Tables& tables,
                    const Proportions& proportions, std::vector<Phrase>& cautions) {
-    if (holds_high_range_reducer(proportions) || tables.method.slump.empty()) {
+    if (!high_range_reducers(proportions).empty() || tables.method.slump.empty()) {
         return;
     }
     const SlumpRecommendation& walls =

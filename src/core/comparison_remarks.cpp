@@ -1,7 +1,10 @@
 #include "comparison_remarks.hpp"
 
+#include "high_range_reducer.hpp"
 #include "phrases.hpp"
 #include "tolerance.hpp"
+
+#include <algorithm>
 
 namespace boardmark::core {
 namespace {
@@ -42,12 +45,8 @@ void remark_strength(const ComparedMix& column, const Tables& tables,
 }
 
 bool holds_reducer(const Proportions& proportions) {
-    for (const Ingredient* admixture : of_role(proportions, Role::admixture)) {
-        if (admixture->material->kind == Kind::high_range_water_reducer && admixture->kg_m3 > 0) {
-            return true;
-        }
-    }
-    return false;
+    return std::ranges::any_of(high_range_reducers(proportions),
+                               [](const Ingredient* reducer) { return reducer->kg_m3 > 0; });
 }
 
 /// Fluid concrete pushes harder, and a reducer makes it fluid at a wrong dose.

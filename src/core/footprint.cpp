@@ -1,5 +1,7 @@
 #include <boardmark/core/footprint.hpp>
 
+#include "high_range_reducer.hpp"
+
 #include <algorithm>
 #include <set>
 
@@ -53,10 +55,7 @@ std::optional<Cost> cost_of(const Proportions& proportions) {
 
 std::optional<double> reducer_cost_per_m3(const Proportions& proportions) {
     double sum = 0;
-    for (const Ingredient* ingredient : materials_of(proportions)) {
-        if (ingredient->material->kind != Kind::high_range_water_reducer) {
-            continue;
-        }
+    for (const Ingredient* ingredient : high_range_reducers(proportions)) {
         if (!ingredient->material->price) {
             return std::nullopt;
         }

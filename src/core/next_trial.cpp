@@ -1,6 +1,7 @@
 #include <boardmark/core/next_trial.hpp>
 #include <boardmark/core/proportion.hpp>
 
+#include "high_range_reducer.hpp"
 #include "material_figures.hpp"
 #include "next_mix.hpp"
 #include "next_water.hpp"
@@ -8,26 +9,17 @@
 #include "reducer_dose.hpp"
 #include "trial_advice.hpp"
 
-#include <algorithm>
-
 namespace boardmark::core {
 namespace {
 
-bool is_high_range(const Ingredient& ingredient) {
-    return ingredient.material && ingredient.material->kind == Kind::high_range_water_reducer;
-}
-
 /// The first high-range reducer that the batch held.
 const Ingredient* reducer_found(const Proportions& found) {
-    const auto reducer = std::ranges::find_if(found.ingredients, [](const Ingredient& ingredient) {
-        return is_high_range(ingredient) && ingredient.kg_m3 > 0;
-    });
-    return reducer == found.ingredients.end() ? nullptr : &*reducer;
-}
-
-/// Whether the mix works with a high-range reducer, in the trial or not.
-bool asks_for_reducer(const Proportions& designed) {
-    return std::ranges::any_of(designed.ingredients, is_high_range);
+    for (const Ingredient* reducer : high_range_reducers(found)) {
+        if (reducer->kg_m3 > 0) {
+            return reducer;
+        }
+    }
+    return nullptr;
 }
 
 Argument concentration(std::string name, double kg_m3) {
@@ -94,7 +86,7 @@ NextTrial next_trial(const Trial& trial, const Yield& yield, const Proportions& 
         next.lever = Lever::dose;
         next.adjustments.push_back(water_under_reducer(trial, yield, designed, tables));
         adjust_dose(*reducer, yield, tables, mix, next);
-    } else if (asks_for_reducer(designed)) {
+    } else if (!high_range_reducers(designed).empty()) { // asked for, but left out
         next.lever = Lever::dose;
         next.adjustments.push_back(water_of_design(designed));
     } else {

@@ -1,6 +1,7 @@
 #include <boardmark/core/site_water.hpp>
 #include <boardmark/core/unresolved.hpp>
 
+#include "high_range_reducer.hpp"
 #include "phrases.hpp"
 #include "tolerance.hpp"
 
@@ -42,15 +43,6 @@ double held_back_kg(double water_kg, const HoldBack& asked) {
     return std::min(weighed_kg, water_kg);
 }
 
-const Ingredient* high_range_reducer(const Proportions& proportions) {
-    for (const Ingredient* admixture : of_role(proportions, Role::admixture)) {
-        if (admixture->material->kind == Kind::high_range_water_reducer) {
-            return admixture;
-        }
-    }
-    return nullptr;
-}
-
 /// Water that fits below one limit.
 struct Room {
     double kg;
@@ -75,7 +67,7 @@ double room_of_binder_kg(const Site& site, double least_kg_m3) {
 
 /// The narrowest of the room by w/cm, by the reducer and by the least cementitious material.
 Room narrowest(Room room, const Site& site) {
-    if (high_range_reducer(site.proportions) && above(room.kg, site.held_kg)) {
+    if (!high_range_reducers(site.proportions).empty() && above(room.kg, site.held_kg)) {
         room = {site.held_kg, WaterLimit::reducer};
     }
     if (site.asked.minimum_binder_kg_m3) {
@@ -102,10 +94,11 @@ std::vector<Phrase> advice_of(const SiteWater& water, const Proportions& proport
                           "for {may}.",
                           {quantity("may", {water.may_be_added.kg, Measure::mass})}});
     }
-    if (const Ingredient* reducer = high_range_reducer(proportions)) {
+    const auto reducers = high_range_reducers(proportions);
+    if (!reducers.empty()) {
         advice.push_back({"The mix holds a high-range reducer: once {name} is in, adjust the flow "
                           "with {name}, not with water.",
-                          {word("name", reducer->name)}});
+                          {word("name", reducers.front()->name)}});
     }
     return advice;
 }
@@ -135,7 +128,7 @@ SiteWater site_water(const Proportions& proportions, const Batch& batch, const H
                      .w_cm_then = (at_mixing_kg + may_kg) / batch.binder_kg,
                      .slump_gain_mm = std::nullopt,
                      .advice = {}};
-    if (!high_range_reducer(proportions)) {
+    if (high_range_reducers(proportions).empty()) {
         result.slump_gain_mm =
             result.may_be_added_kg_m3 / tables.trial.adjustments.water_kg_m3_per_mm;
     }

@@ -1,5 +1,6 @@
 #include "trial_advice.hpp"
 
+#include "high_range_reducer.hpp"
 #include "phrases.hpp"
 #include "tolerance.hpp"
 
@@ -71,9 +72,9 @@ void advise_on_what_was_left_out(const Yield& yield, const Proportions& designed
 
 void advise_on_further_reducers(const Yield& yield, Advice& advice) {
     std::vector<std::string> reducers;
-    for (const Ingredient* admixture : of_role(yield.found, Role::admixture)) {
-        if (admixture->material->kind == Kind::high_range_water_reducer && admixture->kg_m3 > 0) {
-            reducers.push_back(admixture->name);
+    for (const Ingredient* reducer : high_range_reducers(yield.found)) {
+        if (reducer->kg_m3 > 0) {
+            reducers.push_back(reducer->name);
         }
     }
     if (reducers.size() > 1) {

@@ -3,6 +3,8 @@
 #include <boardmark/text/closest.hpp>
 #include <boardmark/text/utf8.hpp>
 
+#include "refuse.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -34,11 +36,6 @@ Path child(const Path& path, const std::string& key) {
 
 bool is_digit(char character) {
     return character >= '0' && character <= '9';
-}
-
-void refuse(const Node& node, std::string message, std::string advice, Diagnostics& diagnostics) {
-    diagnostics.push_back(
-        node.source->diagnostic(node.underline(), std::move(message), std::move(advice)));
 }
 
 /// A key without a value that is really a value torn at a comma, or a key and a value without the

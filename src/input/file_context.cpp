@@ -1,5 +1,7 @@
 #include "file_context.hpp"
 
+#include "refuse.hpp"
+
 #include <algorithm>
 
 namespace boardmark::input {
@@ -22,8 +24,7 @@ bool matches(std::string_view pattern, const Path& path) {
 } // namespace
 
 void FileContext::refuse(const Node& node, std::string message, std::string advice) const {
-    diagnostics.push_back(
-        node.source->diagnostic(node.underline(), std::move(message), std::move(advice)));
+    input::refuse(node, std::move(message), std::move(advice), diagnostics);
 }
 
 void FileContext::missing(const Path& parent, const std::string& key, const std::string& why,

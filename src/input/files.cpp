@@ -1,17 +1,13 @@
 #include "files.hpp"
 
 #include "gate.hpp"
+#include "refuse.hpp"
 
 #include <algorithm>
 #include <filesystem>
 
 namespace boardmark::input {
 namespace {
-
-void refuse(const Node& node, std::string message, std::string advice, Diagnostics& diagnostics) {
-    diagnostics.push_back(
-        node.source->diagnostic(node.underline(), std::move(message), std::move(advice)));
-}
 
 bool demand_mapping(const Node& root, Diagnostics& diagnostics) {
     if (root.kind == Node::Kind::mapping) {

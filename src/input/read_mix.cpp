@@ -4,16 +4,12 @@
 #include "files.hpp"
 #include "mix_context.hpp"
 #include "own_line.hpp"
+#include "refuse.hpp"
 
 #include <algorithm>
 
 namespace boardmark::input {
 namespace {
-
-void refuse(const Node& node, std::string message, std::string advice, Diagnostics& diagnostics) {
-    diagnostics.push_back(
-        node.source->diagnostic(node.underline(), std::move(message), std::move(advice)));
-}
 
 /// Judges everything in a file of materials but the materials, which are read with the mix.
 void judge_yard(const Node& yard, Diagnostics& diagnostics) {

@@ -4,6 +4,7 @@
 #include <boardmark/units/unit.hpp>
 
 #include "csv_reader.hpp"
+#include "refuse.hpp"
 
 #include <fmt/format.h>
 
@@ -63,11 +64,6 @@ struct Heading {
     const Column* column;
     std::string unit; ///< empty where it has none
 };
-
-void refuse(const Node& node, std::string what, std::string advice, Diagnostics& diagnostics) {
-    diagnostics.push_back(
-        node.source->diagnostic(node.underline(), std::move(what), std::move(advice)));
-}
 
 std::optional<Heading> refuse_unit(const Node& cell, const Column& column,
                                    Diagnostics& diagnostics) {

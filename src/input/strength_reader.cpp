@@ -5,6 +5,7 @@
 
 #include "file_context.hpp"
 #include "files.hpp"
+#include "refuse.hpp"
 #include "specimen_size.hpp"
 #include "specimen_table.hpp"
 
@@ -19,11 +20,6 @@ namespace {
 
 constexpr double lowest_mpa = 2;
 constexpr double highest_mpa = 200;
-
-void refuse(const Node& node, std::string what, std::string advice, Diagnostics& diagnostics) {
-    diagnostics.push_back(
-        node.source->diagnostic(node.underline(), std::move(what), std::move(advice)));
-}
 
 /// Replaces `specimens: from FILE` by what that file holds. Where that is not possible the key is
 /// taken away, its fault told.

@@ -60,10 +60,6 @@ private:
     UnitSystem system_;
 };
 
-double per_unit(double per_m3, UnitSystem system) {
-    return system == UnitSystem::us ? per_m3 * units::unit("yd3").factor : per_m3;
-}
-
 std::string per_volume(std::string_view what, UnitSystem system) {
     return std::string{what} + (system == UnitSystem::us ? "/yd3" : "/m3");
 }
@@ -201,6 +197,10 @@ std::optional<double> aggregate_percent(const ComparedMix& column) {
 }
 
 } // namespace
+
+double per_unit(double per_m3, UnitSystem system) {
+    return system == UnitSystem::us ? per_m3 * units::unit("yd3").factor : per_m3;
+}
 
 bool ComparisonRow::is_equal() const {
     return std::ranges::all_of(

@@ -32,6 +32,9 @@ struct ComparisonRow {
 
 std::vector<ComparisonRow> comparison_rows(const ComparisonResult& result, core::UnitSystem system);
 
+/// An amount of 1 m3 as that of the volume shown: 1 yd3 or 1 m3.
+double per_unit(double per_m3, core::UnitSystem system);
+
 /// "7.0": the amount alone, or "at least 7.0".
 std::string sum_text(double amount, const core::PartialSum& sum, int decimals);
 

@@ -3,6 +3,7 @@
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/unit.hpp>
 
+#include "comparison_rows.hpp"
 #include "csv_parts.hpp"
 #include "grid.hpp"
 #include "json_parts.hpp"
@@ -18,10 +19,6 @@ namespace {
 using core::ComparedMix;
 using core::Measure;
 using core::UnitSystem;
-
-double per_unit(double per_m3, UnitSystem system) {
-    return system == UnitSystem::us ? per_m3 * units::unit("yd3").factor : per_m3;
-}
 
 std::string currency_of(const core::DoseResponse& response) {
     const auto& cost = response.points.front().less_binder.cost;
