@@ -148,8 +148,8 @@ TEST_CASE("ties share the whole force on the form") {
     holds([] {
         const auto pressure = core::aci_form_pressure(any_pour(), form_tables_in(any_system()));
         const double depth_m = pressure.envelope.back().depth_m;
-        const core::TieGrid grid{core::row_heights({0.1, between(0.2, 1, "rows, m"), depth_m}), 1};
-        RC_PRE(!grid.row_heights_m.empty() && grid.row_heights_m.front() < depth_m);
+        const core::TieGrid grid{
+            core::row_heights({depth_m / 10, between(0.2, 1, "rows, m"), depth_m}), 1};
         double force_kn = 0;
         for (const auto& row : core::tie_loads(pressure, grid)) {
             force_kn += row.average_load_kn;
