@@ -21,15 +21,32 @@ struct Style {
     int decimals;
 };
 
-std::string stepped(double value, const Style& style, int finer) {
+std::string stepped_amount(double amount, const Style& style, int finer) {
     const double step = style.step / std::pow(10, finer);
-    const double amount = units::unit(style.unit).from_inside(value);
     const int decimals =
         finer == 0
             ? style.decimals
             : std::max(style.decimals, static_cast<int>(std::ceil(-std::log10(step) - 1e-9)));
     return fmt::format("{:.{}f} {}", units::nearest({.amount = amount, .step = step}), decimals,
                        style.unit);
+}
+
+std::string stepped(double value, const Style& style, int finer) {
+    return stepped_amount(units::unit(style.unit).from_inside(value), style, finer);
+}
+
+double feet(double metres) {
+    return units::unit("ft").from_inside(1000 * metres);
+}
+
+double pounds_per_square_foot(double kpa) {
+    return 144 * units::unit("psi").from_inside(kpa / 1000);
+}
+
+/// The pressure that the force is on one square foot.
+double pounds_of_force(double kn) {
+    const double square_feet_per_m2 = feet(feet(1));
+    return pounds_per_square_foot(kn * square_feet_per_m2);
 }
 
 /// Two decimals, a third where it says something.
@@ -92,6 +109,10 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
     const auto in_style = [&](Style us_style, Style si_style) {
         return stepped(value, us ? us_style : si_style, finer);
     };
+    const auto in_amount = [&](double us_amount, Style us_style, Style si_style) {
+        return us ? stepped_amount(us_amount, us_style, finer)
+                  : stepped_amount(value, si_style, finer);
+    };
     switch (quantity.measure) {
     case Measure::w_cm:
     case Measure::bulk_volume:
@@ -134,6 +155,16 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
         return us ? fixed(1.8 * value, 0) + " degF" : fixed(value, 0) + " K";
     case Measure::dose:
         return dose(value, us ? "fl oz/cwt" : "mL/100 kg");
+    case Measure::pressure:
+        return in_amount(pounds_per_square_foot(value), {"psf", 1, 0}, {"kPa", 0.1, 1});
+    case Measure::force:
+        return in_amount(pounds_of_force(value), {"lb", 1, 0}, {"kN", 0.01, 2});
+    case Measure::rate_of_rise:
+        return in_amount(feet(value), {"ft/h", 0.1, 1}, {"m/h", 0.01, 2});
+    case Measure::area:
+        return in_amount(feet(feet(value)), {"ft2", 0.1, 1}, {"m2", 0.01, 2});
+    case Measure::line_length:
+        return in_amount(feet(value), {"ft", 0.01, 2}, {"m", 0.01, 2});
     }
     return "";
 }
@@ -179,6 +210,16 @@ std::string si_unit(Measure measure) {
         return "K";
     case Measure::dose:
         return "mL/100 kg";
+    case Measure::pressure:
+        return "kPa";
+    case Measure::force:
+        return "kN";
+    case Measure::rate_of_rise:
+        return "m/h";
+    case Measure::area:
+        return "m2";
+    case Measure::line_length:
+        return "m";
     }
     return "";
 }

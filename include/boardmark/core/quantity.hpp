@@ -26,6 +26,11 @@ enum class Measure {
     temperature,            ///< degC
     temperature_difference, ///< K
     dose,                   ///< mL of product per 100 kg of cementitious material
+    pressure,               ///< kPa, of fresh concrete on its form
+    force,                  ///< kN
+    rate_of_rise,           ///< m/h, of fresh concrete in its form
+    area,                   ///< m2
+    line_length,            ///< m, of a wall or another length measured in feet
 };
 
 /// A value in the unit that its measure states.

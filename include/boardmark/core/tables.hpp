@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/form_tables.hpp>
 #include <boardmark/core/kind.hpp>
 #include <boardmark/core/mix.hpp>
 #include <boardmark/core/source.hpp>
@@ -345,6 +346,7 @@ struct Tables {
     StrengthTables strength;
     HeatTables heat;
     ControlChartRules control_chart;
+    FormTables forms;
 
     /// The class of that name. Asserts that the code has it: the reader refuses other names.
     const ExposureClass& exposure_class(const std::string& name) const;
