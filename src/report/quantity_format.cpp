@@ -79,6 +79,29 @@ std::string dose(double ml_per_100_kg, std::string_view unit) {
     return fixed(amount, amount < 100 ? 1 : 0) + " " + std::string{unit};
 }
 
+/// One digit: the formula is no better than a third.
+std::string evaporation(double kg_m2_h, bool us) {
+    const double per_square_foot = units::unit("lb").from_inside(kg_m2_h) *
+                                   units::unit("ft").factor * units::unit("ft").factor / 1e6;
+    const double amount = us ? per_square_foot : kg_m2_h;
+    constexpr double tenth = 0.1;
+    const int decimals = std::abs(amount) < tenth ? 2 : 1;
+    return fixed(amount, decimals) + (us ? " lb/ft2/h" : " kg/m2/h");
+}
+
+/// Minutes where hours would be a fraction.
+std::string duration(double hours) {
+    constexpr double shortest_in_hours = 2;
+    return hours < shortest_in_hours ? fixed(60 * hours, 0) + " min" : fixed(hours, 1) + " h";
+}
+
+/// Square inches to the foot of wall, as bars are tabled.
+std::string steel_area(double mm2_m, bool us) {
+    const double inch = units::unit("in").factor;
+    return us ? fixed(mm2_m / (inch * inch) * units::unit("ft").factor / 1000, 3) + " in2/ft"
+              : fixed(mm2_m, 0) + " mm2/m";
+}
+
 } // namespace
 
 std::string fixed(double value, int decimals) {
@@ -134,6 +157,14 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
         return us ? fixed(1.8 * value, 0) + " degF" : fixed(value, 0) + " K";
     case Measure::dose:
         return dose(value, us ? "fl oz/cwt" : "mL/100 kg");
+    case Measure::wind:
+        return in_style({"mph", 1, 0}, {"km/h", 1, 0});
+    case Measure::evaporation:
+        return evaporation(value, us);
+    case Measure::duration:
+        return duration(value);
+    case Measure::steel_area:
+        return steel_area(value, us);
     }
     return "";
 }
@@ -179,6 +210,14 @@ std::string si_unit(Measure measure) {
         return "K";
     case Measure::dose:
         return "mL/100 kg";
+    case Measure::wind:
+        return "km/h";
+    case Measure::evaporation:
+        return "kg/m2/h";
+    case Measure::duration:
+        return "h";
+    case Measure::steel_area:
+        return "mm2/m";
     }
     return "";
 }

@@ -26,6 +26,12 @@ enum class Measure {
     temperature,            ///< degC
     temperature_difference, ///< K
     dose,                   ///< mL of product per 100 kg of cementitious material
+
+    // of placing, weather and joints
+    wind,        ///< km/h
+    evaporation, ///< kg/m2 per h
+    duration,    ///< h
+    steel_area,  ///< mm2 per m of wall
 };
 
 /// A value in the unit that its measure states.
