@@ -1,10 +1,13 @@
 #include <boardmark/reference/tables.hpp>
 
 #include "code_tables.hpp"
+#include "joint_tables.hpp"
 #include "lookup.hpp"
 #include "method_tables.hpp"
+#include "placing_tables.hpp"
 #include "strength_tables.hpp"
 #include "trial_tables.hpp"
+#include "weather_tables.hpp"
 
 #include <algorithm>
 
@@ -89,7 +92,10 @@ core::Tables tables(UnitSystem system) {
             .trial = trial_tables(system),
             .strength = strength_tables(system),
             .heat = heat_tables(system),
-            .control_chart = control_chart_rules(system)};
+            .control_chart = control_chart_rules(system),
+            .weather = weather_tables(system),
+            .placing = placing_tables(system),
+            .joints = joint_tables(system)};
 }
 
 std::vector<ExplainedClass> exposure_classes() {
