@@ -38,6 +38,22 @@ TEST_CASE("rules for lifts and vibration as printed") {
     CHECK_THAT(in_unit(vibration().off_the_face_mm.value, "in"), WithinAbs(3, exact));
 }
 
+TEST_CASE("rules of the trade for placing") {
+    // Common practice, no source: 45 min between lifts, half of the setting time, an inch of room.
+    CHECK_THAT(60 * lifts().between_lifts_h.value, WithinAbs(45, exact));
+    CHECK(lifts().part_of_setting_percent.value == 50);
+    CHECK_THAT(in_unit(vibration().room_for_head_mm.value, "in"), WithinAbs(1, exact));
+    CHECK(lifts().between_lifts_h.source.confidence == core::Confidence::common_practice);
+    // Metric cells are the trade's rounded twins.
+    const auto& si = tables_in(UnitSystem::si).placing;
+    CHECK(si.lifts.least_mm.value == 300);
+    CHECK(si.lifts.most_mm.value == 500);
+    CHECK(si.lifts.most_architectural_mm.value == 600);
+    CHECK(si.vibration.into_lift_below_mm.value == 150);
+    CHECK(si.vibration.off_the_face_mm.value == 75);
+    CHECK(si.vibration.room_for_head_mm.value == 25);
+}
+
 TEST_CASE("radius of action by the head's diameter as printed") {
     // ACI 309R, from memory: 3/4 to 1 1/2 in act 3 to 6 in, 1 1/4 to 2 1/2 in 5 to 10 in, 2 to 3
     // 1/2 in 7 to 14 in; where groups overlap the smaller.

@@ -61,6 +61,20 @@ TEST_CASE("joint spacing by the rules as printed") {
     CHECK(spacing.governed_by == row.rule);
 }
 
+TEST_CASE("the first joint and the metric twins") {
+    // ACI 224.3R, from memory: 10 to 15 ft from a corner, or half the spacing at most.
+    CHECK_THAT(in_unit(1000 * rules().first_from_corner_m.value, "ft"), WithinAbs(15, exact));
+    CHECK(rules().corner_share.value == 0.5);
+    // Metric cells are rounded down to the closer joint.
+    const auto& si = tables_in(UnitSystem::si).joints.contraction;
+    CHECK(si.by_height.at(0).below_m == 2.4);
+    CHECK(si.by_height.at(1).below_m == 3.6);
+    CHECK_THAT(si.spacing_solid_m.value, WithinAbs(7.5, exact));
+    CHECK_THAT(si.spacing_many_openings_m.value, WithinAbs(6, exact));
+    CHECK_THAT(si.first_from_corner_m.value, WithinAbs(4.5, exact));
+    CHECK(si.groove_least_mm.value == 50);
+}
+
 TEST_CASE("equal panels of a free wall of 6 ft") {
     // 60 ft in panels of at most 18 ft: four of 15 ft.
     const auto layout = core::joint_layout({.stretches = {stretch(60, 6, 10)}}, rules());

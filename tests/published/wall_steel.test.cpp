@@ -117,6 +117,18 @@ TEST_CASE("least cover of ACI 318-19 Table 20.5.1.3.1") {
     CHECK_THAT(in_unit(joints().cover.corrosive_mm.value, "in"), WithinAbs(2, exact));
 }
 
+TEST_CASE("the metric prints of ACI 318M-19") {
+    // From memory: 450 mm, 250 mm; cover 75, 50, 40, 20 mm.
+    const auto& si = tables_in(UnitSystem::si).joints;
+    CHECK(si.steel.spacing_most_mm.value == 450);
+    CHECK(si.steel.two_layers_above_mm.value == 250);
+    CHECK(si.cover.against_earth_mm.value == 75);
+    CHECK(si.cover.weather_large_mm.value == 50);
+    CHECK(si.cover.weather_small_mm.value == 40);
+    CHECK(si.cover.inside_mm.value == 20);
+    CHECK(si.cover.corrosive_mm.value == 50);
+}
+
 TEST_CASE("cover counts from the bottom of the deepest board joint") {
     // ACI 318 measures to the concrete's surface; the relief is what the boards take away.
     core::Reinforcement steel{.vertical = bars(0.625, 0.31, 12), .cover_mm = inside(2, "in")};
