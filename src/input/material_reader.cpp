@@ -221,6 +221,7 @@ std::optional<Material> read_material(const MixContext& context, const std::stri
     reader.material.relative_density = reader.number("relative_density");
     reader.material.chloride_percent = reader.number("chloride");
     reader.material.carbon_kg_kg = reader.number("carbon");
+    reader.material.temperature_c = reader.number("temperature");
     reader.read_price();
     reader.refuse_keys_of_other_kinds();
     switch (role_of(kind->kind)) {

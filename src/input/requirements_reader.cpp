@@ -208,6 +208,21 @@ void read_air(const MixContext& context, core::Requirements& requirements) {
     }
 }
 
+core::PlacingConditions read_placing(const MixContext& context) {
+    const auto stated = [&](const std::string& name) {
+        return context.document.number({"requirements", "placing", name});
+    };
+    core::PlacingConditions placing{.air_c = stated("air_temperature"),
+                                    .wind_km_h = stated("wind"),
+                                    .humidity_percent = stated("humidity"),
+                                    .haul_h = stated("haul")};
+    if (placing.haul_h) {
+        constexpr double hours_in_day = 24; // times are read as days
+        *placing.haul_h *= hours_in_day;
+    }
+    return placing;
+}
+
 } // namespace
 
 core::Requirements read_requirements(const MixContext& context) {
@@ -233,6 +248,7 @@ core::Requirements read_requirements(const MixContext& context) {
     };
     requirements.section = {dimension("thickness"), dimension("clear_bar_spacing"),
                             dimension("clear_cover")};
+    requirements.placing = read_placing(context);
     requirements.minimum_binder_kg_m3 = context.document.number(key("minimum_binder"));
     requirements.board_marked = context.document.value(key("finish")) != nullptr;
     return requirements;

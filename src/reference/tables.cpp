@@ -2,10 +2,13 @@
 
 #include "code_tables.hpp"
 #include "form_tables.hpp"
+#include "joint_tables.hpp"
 #include "lookup.hpp"
 #include "method_tables.hpp"
+#include "placing_tables.hpp"
 #include "strength_tables.hpp"
 #include "trial_tables.hpp"
+#include "weather_tables.hpp"
 
 #include <algorithm>
 
@@ -91,7 +94,10 @@ core::Tables tables(UnitSystem system) {
             .strength = strength_tables(system),
             .heat = heat_tables(system),
             .control_chart = control_chart_rules(system),
-            .forms = form_tables(system)};
+            .forms = form_tables(system),
+            .weather = weather_tables(system),
+            .placing = placing_tables(system),
+            .joints = joint_tables(system)};
 }
 
 std::vector<ExplainedClass> exposure_classes() {

@@ -96,6 +96,29 @@ std::string dose(double ml_per_100_kg, std::string_view unit) {
     return fixed(amount, amount < 100 ? 1 : 0) + " " + std::string{unit};
 }
 
+/// One digit: the formula is no better than a third.
+std::string evaporation(double kg_m2_h, bool us) {
+    const double per_square_foot = units::unit("lb").from_inside(kg_m2_h) *
+                                   units::unit("ft").factor * units::unit("ft").factor / 1e6;
+    const double amount = us ? per_square_foot : kg_m2_h;
+    constexpr double tenth = 0.1;
+    const int decimals = std::abs(amount) < tenth ? 2 : 1;
+    return fixed(amount, decimals) + (us ? " lb/ft2/h" : " kg/m2/h");
+}
+
+/// Minutes where hours would be a fraction.
+std::string duration(double hours) {
+    constexpr double shortest_in_hours = 2;
+    return hours < shortest_in_hours ? fixed(60 * hours, 0) + " min" : fixed(hours, 1) + " h";
+}
+
+/// Square inches to the foot of wall, as bars are tabled.
+std::string steel_area(double mm2_m, bool us) {
+    const double inch = units::unit("in").factor;
+    return us ? fixed(mm2_m / (inch * inch) * units::unit("ft").factor / 1000, 3) + " in2/ft"
+              : fixed(mm2_m, 0) + " mm2/m";
+}
+
 } // namespace
 
 std::string fixed(double value, int decimals) {
@@ -165,6 +188,14 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
         return in_amount(feet(feet(value)), {"ft2", 0.1, 1}, {"m2", 0.01, 2});
     case Measure::line_length:
         return in_amount(feet(value), {"ft", 0.01, 2}, {"m", 0.01, 2});
+    case Measure::wind:
+        return in_style({"mph", 1, 0}, {"km/h", 1, 0});
+    case Measure::evaporation:
+        return evaporation(value, us);
+    case Measure::duration:
+        return duration(value);
+    case Measure::steel_area:
+        return steel_area(value, us);
     }
     return "";
 }
@@ -220,6 +251,14 @@ std::string si_unit(Measure measure) {
         return "m2";
     case Measure::line_length:
         return "m";
+    case Measure::wind:
+        return "km/h";
+    case Measure::evaporation:
+        return "kg/m2/h";
+    case Measure::duration:
+        return "h";
+    case Measure::steel_area:
+        return "mm2/m";
     }
     return "";
 }

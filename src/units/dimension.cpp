@@ -24,6 +24,8 @@ std::string_view describe(Dimension dimension) {
         return "a dose (fl oz/cwt, mL/100 kg)";
     case Dimension::mass_ratio:
         return "a mass ratio (kg/kg, kg/t)";
+    case Dimension::speed:
+        return "a speed (mph, km/h, m/s)";
     }
     return "";
 }

@@ -12,6 +12,7 @@ constexpr double inch_mm = 25.4;
 constexpr double inch_m = 0.0254;
 constexpr double foot_mm = 12 * inch_mm;
 constexpr double yard_mm = 36 * inch_mm;
+constexpr double mile_km = 5280 * 12 * inch_m / 1000;
 constexpr double pound_kg = 0.45359237;
 constexpr double standard_gravity_m_s2 = 9.80665;
 
@@ -79,6 +80,10 @@ constexpr std::array units_read{
 
     Unit{"kg/kg", Dimension::mass_ratio, 1, 0, si},
     Unit{"kg/t", Dimension::mass_ratio, 0.001, 0, si},
+
+    Unit{"km/h", Dimension::speed, 1, 0, si},
+    Unit{"m/s", Dimension::speed, 3.6, 0, si},
+    Unit{"mph", Dimension::speed, mile_km, 0, nist},
 };
 
 } // namespace

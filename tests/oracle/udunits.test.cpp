@@ -70,6 +70,9 @@ const std::vector<Twin> twins{
     {"fl oz/cwt", "US_fluid_ounce/(100 avoirdupois_pound)", its_gallon_is_rounded},
     {"kg/kg", "kilogram/kilogram"},
     {"kg/t", "kilogram/tonne"},
+    {"km/h", "kilometer/hour"},
+    {"m/s", "meter/second"},
+    {"mph", "international_mile/hour"},
 };
 
 /// Spellings that UDUNITS-2 cannot say, and why. They are tested by hand among the units.
@@ -90,7 +93,8 @@ const std::map<Dimension, std::string> inside_units{
     {Dimension::time, "day"},
     {Dimension::temperature, "degree_celsius"},
     {Dimension::dose, "meter^3/kilogram"},
-    {Dimension::mass_ratio, "1"}};
+    {Dimension::mass_ratio, "1"},
+    {Dimension::speed, "kilometer/hour"}};
 
 class Udunits {
 public:

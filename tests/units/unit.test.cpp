@@ -62,6 +62,9 @@ const std::vector<Definition> definitions{
      "Handbook 44 App. C: 29.573 529 562 5 mL / 45.359 237 kg"},
     {"kg/kg", Dimension::mass_ratio, 1, "SI brochure"},
     {"kg/t", Dimension::mass_ratio, 0.001, "SI brochure"},
+    {"km/h", Dimension::speed, 1, "SI brochure table 8: 1 h = 3600 s"},
+    {"m/s", Dimension::speed, 3.6, "SI brochure table 8: 1 h = 3600 s"},
+    {"mph", Dimension::speed, 1.609344, "SP 811 B.8: mile per hour to km/h 1.609 344, exact"},
 };
 
 } // namespace

@@ -81,7 +81,8 @@ struct Material {
         {}; ///< to water; the basis is stated with the aggregate
     std::optional<double> chloride_percent = {}; ///< by mass of the material
     std::optional<Price> price = {};
-    std::optional<double> carbon_kg_kg = {}; ///< CO2 equivalent by mass
+    std::optional<double> carbon_kg_kg = {};  ///< CO2 equivalent by mass
+    std::optional<double> temperature_c = {}; ///< when it is batched; binder and aggregates
     BinderFigures binder = {};
     AggregateFigures aggregate = {};
     AdmixtureFigures admixture = {};

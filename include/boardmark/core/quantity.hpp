@@ -31,6 +31,12 @@ enum class Measure {
     rate_of_rise,           ///< m/h, of fresh concrete in its form
     area,                   ///< m2
     line_length,            ///< m, of a wall or another length measured in feet
+
+    // of placing, weather and joints
+    wind,        ///< km/h
+    evaporation, ///< kg/m2 per h
+    duration,    ///< h
+    steel_area,  ///< mm2 per m of wall
 };
 
 /// A value in the unit that its measure states.

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/placing.hpp>
 #include <boardmark/core/strength_line.hpp>
 
 #include <optional>
@@ -79,6 +80,7 @@ struct Requirements {
     Section section = {};
     std::optional<double> minimum_binder_kg_m3 = {};
     bool board_marked = false;
+    PlacingConditions placing = {};
 };
 
 } // namespace boardmark::core

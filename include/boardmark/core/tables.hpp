@@ -1,9 +1,13 @@
 #pragma once
 
 #include <boardmark/core/form_tables.hpp>
+#include <boardmark/core/joint_tables.hpp>
 #include <boardmark/core/kind.hpp>
 #include <boardmark/core/mix.hpp>
+#include <boardmark/core/placing_tables.hpp>
 #include <boardmark/core/source.hpp>
+#include <boardmark/core/typical_figure.hpp>
+#include <boardmark/core/weather_tables.hpp>
 
 #include <map>
 #include <optional>
@@ -168,12 +172,6 @@ struct CodeTables {
     SizeRules size;
 };
 
-/// A figure that stands in where the papers give none.
-struct TypicalFigure {
-    double value;
-    Source source;
-};
-
 /// Usual figures of an aggregate that has no test report yet.
 struct TypicalAggregate {
     TypicalFigure relative_density; ///< SSD
@@ -222,12 +220,6 @@ struct SlumpTolerance {
     TypicalFigure within_mm;
 };
 
-/// Least temperature of concrete in sections below a least dimension.
-struct PlacingTemperature {
-    double below_mm;
-    TypicalFigure least_c;
-};
-
 /// Least measure of the density test up to a nominal maximum size.
 struct DensityMeasure {
     double size_mm;
@@ -238,15 +230,13 @@ struct DensityMeasure {
 struct TrialTables {
     TrialAdjustments adjustments;
     BatchingTolerances batching;
-    std::vector<SlumpTolerance> slump;           ///< increasing
-    std::vector<PlacingTemperature> temperature; ///< increasing dimensions
-    TypicalFigure hottest_c;                     ///< of fresh concrete
-    std::vector<DensityMeasure> measures;        ///< increasing sizes
-    TypicalFigure measure_shortfall_percent;     ///< that a measure may hold less than nominal
-    TypicalFigure density_difference_kg_m3;      ///< within which two operators agree
-    TypicalFigure air_gap_watch_percent;         ///< between gravimetric and metered air
-    TypicalFigure air_gap_most_percent;          ///< beyond which a figure of the trial is wrong
-    TypicalFigure yield_off_most_percent;        ///< likewise, of the relative yield
+    std::vector<SlumpTolerance> slump;       ///< increasing
+    std::vector<DensityMeasure> measures;    ///< increasing sizes
+    TypicalFigure measure_shortfall_percent; ///< that a measure may hold less than nominal
+    TypicalFigure density_difference_kg_m3;  ///< within which two operators agree
+    TypicalFigure air_gap_watch_percent;     ///< between gravimetric and metered air
+    TypicalFigure air_gap_most_percent;      ///< beyond which a figure of the trial is wrong
+    TypicalFigure yield_off_most_percent;    ///< likewise, of the relative yield
 };
 
 /// How ACI 318 judges strength tests.
@@ -347,6 +337,9 @@ struct Tables {
     HeatTables heat;
     ControlChartRules control_chart;
     FormTables forms;
+    WeatherTables weather;
+    PlacingTables placing;
+    JointTables joints;
 
     /// The class of that name. Asserts that the code has it: the reader refuses other names.
     const ExposureClass& exposure_class(const std::string& name) const;

@@ -16,6 +16,7 @@ enum class Dimension {
     temperature,     ///< degC
     dose,            ///< m3/kg: volume of an admixture per mass of cementitious material
     mass_ratio,      ///< kg/kg
+    speed,           ///< km/h, of wind
 };
 
 /// The dimension in the words of an error message, with examples: "a stress (psi, MPa)".
