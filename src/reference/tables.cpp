@@ -1,6 +1,7 @@
 #include <boardmark/reference/tables.hpp>
 
 #include "code_tables.hpp"
+#include "finish_tables.hpp"
 #include "lookup.hpp"
 #include "method_tables.hpp"
 #include "strength_tables.hpp"
@@ -89,7 +90,8 @@ core::Tables tables(UnitSystem system) {
             .trial = trial_tables(system),
             .strength = strength_tables(system),
             .heat = heat_tables(system),
-            .control_chart = control_chart_rules(system)};
+            .control_chart = control_chart_rules(system),
+            .finish = finish_tables(system)};
 }
 
 std::vector<ExplainedClass> exposure_classes() {
