@@ -115,6 +115,10 @@ TEST_CASE("a change of w/c that shows in colour, as water and as moisture of the
     CHECK_THAT(*check.value, WithinAbs(7.6, 1e-9));
     const auto found =
         std::ranges::find(check.message.arguments, "moisture", &core::Argument::name);
+    CHECK(check.verdict == Verdict::holds);
+    // 0.02 of 150 kg/m3 is 3 kg, 0.43 % of the sand: moistures are known to 0.5 % (common
+    // practice).
+    CHECK(submitted({.cement_kg = 150}).check("finish.w_cm_constancy")->verdict == Verdict::watch);
     REQUIRE(found != check.message.arguments.end());
     CHECK_THAT(std::get<core::Quantity>(found->value).value, WithinAbs(1.0857, 1e-4));
 }

@@ -1,10 +1,14 @@
 #include "../phrases.hpp"
+#include "../tolerance.hpp"
 #include "finish_checks.hpp"
 
 namespace boardmark::core {
 namespace {
 
-/// What a small change of the ratio is in water and in moisture of the sand.
+constexpr double moisture_known_within_percent = 0.5; // common practice, no source
+
+/// What a small change of the ratio is in water and in moisture of the sand, and whether moistures
+/// are known that closely in an ordinary plant.
 Check ratio_check(const CheckContext& context) {
     const TypicalFigure& change = context.tables.finish.w_cm_change;
     const double water_kg_m3 = change.value * context.proportions.totals.binder_kg_m3;
@@ -13,20 +17,27 @@ Check ratio_check(const CheckContext& context) {
         sand_kg_m3 += sand->dry_kg_m3.value_or(sand->kg_m3);
     }
     Check check{.id = "finish.w_cm_constancy",
-                .verdict = Verdict::watch,
-                .value = water_kg_m3,
+                .verdict = Verdict::not_checked,
                 .measure = Measure::water_amount,
                 .requirement = {},
                 .source = change.source};
-    check.message = {"{change} of w/cm shows in the colour: here {value} of water",
+    const std::string water = "{change} of w/cm shows in the colour: here {value} of water";
+    check.message = {water + "; the sand's moisture counts too, but no sand is listed",
                      {quantity("change", {change.value, Measure::w_cm}),
                       quantity("value", {water_kg_m3, Measure::water_amount})}};
-    if (sand_kg_m3 > 0) {
-        check.message.text += ", or {moisture} of moisture in the sand";
-        check.message.arguments.push_back(
-            quantity("moisture", {100 * water_kg_m3 / sand_kg_m3, Measure::percent}));
+    if (sand_kg_m3 == 0) {
+        return check;
     }
-    check.message.text += "; measure the moistures for each load";
+    const double moisture_percent = 100 * water_kg_m3 / sand_kg_m3;
+    const bool can_be_held = !below(moisture_percent, moisture_known_within_percent);
+    check.verdict = can_be_held ? Verdict::holds : Verdict::watch;
+    check.value = water_kg_m3;
+    check.message.text =
+        water + ", or {moisture} of moisture in the sand; measure the moistures for each load" +
+        (can_be_held ? "" : ", closer than the usual {known}");
+    check.message.arguments.push_back(quantity("moisture", {moisture_percent, Measure::percent}));
+    check.message.arguments.push_back(
+        quantity("known", {moisture_known_within_percent, Measure::percent}));
     return check;
 }
 
