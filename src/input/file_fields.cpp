@@ -124,6 +124,10 @@ constexpr Field fields[] = {
                .range = slump_mm},
      .example = "slump_window: 6 in to 8 in",
      .meaning = "slumps permitted at placing"},
+    {.path = "requirements.time_to_place",
+     .value = quantity(Dimension::time, {.low = 0, .high = 0.125}), // 180 min
+     .example = "time_to_place: 45 min",
+     .meaning = "from mixing until the last of a load is in the form"},
     {.path = "requirements.air",
      .value = or_words(percentage({.low = 0, .high = 20}, 0.1), air_words),
      .example = "air: exposure",

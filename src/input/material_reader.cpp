@@ -50,12 +50,14 @@ struct MaterialReader {
                                "delete it, or correct 'kind'");
             }
         }
-        const bool reduces = reading("water_reduction") && !core::reduces_water(material.kind);
-        if (reduces && role_of(material.kind) == Role::admixture) {
-            context.refuse(*reading("water_reduction")->key,
-                           place("water_reduction") + ": this key belongs to water reducers; " +
-                               name + " is " + std::string{core::name_of(material.kind)},
-                           "delete it, or correct 'kind'");
+        for (const char* key : {"water_reduction", "retains"}) {
+            const bool misplaced = reading(key) && !core::reduces_water(material.kind);
+            if (misplaced && role_of(material.kind) == Role::admixture) {
+                context.refuse(*reading(key)->key,
+                               place(key) + ": this key belongs to water reducers; " + name +
+                                   " is " + std::string{core::name_of(material.kind)},
+                               "delete it, or correct 'kind'");
+            }
         }
     }
 
@@ -174,6 +176,31 @@ struct MaterialReader {
         }
     }
 
+    /// Times that increase, and a slump that never rises from the whole one at mixing.
+    void read_retains() {
+        const Reading* table = reading("retains");
+        if (!table) {
+            return;
+        }
+        constexpr double minutes_in_a_day = 1440;
+        auto& points = material.admixture.retains;
+        for (const Pair& pair : table->pairs) {
+            const core::RetentionPoint point{pair.key.number * minutes_in_a_day, pair.value.number};
+            if (point.minutes == 0 && point.percent != 100) {
+                context.refuse(*pair.value.node, place("retains") + ": at 0 min all of it is left",
+                               "write '0 min: 100 %', or leave that point out");
+            } else if (!points.empty() && point.minutes <= points.back().minutes) {
+                context.refuse(*pair.key.node, place("retains") + ": the times do not increase",
+                               "write them from the earliest to the latest");
+            } else if (!points.empty() && point.percent > points.back().percent) {
+                context.refuse(*pair.value.node,
+                               place("retains") + ": more slump is left later than before",
+                               "check the product data sheet");
+            }
+            points.push_back(point);
+        }
+    }
+
     /// Doses of one basis that increase, and an effect that never falls.
     void demand_rising(const Reading& curve, const std::string& falling) const {
         const std::string where = place(std::string{curve.key->scalar});
@@ -197,6 +224,7 @@ struct MaterialReader {
         material.admixture.solids_percent = number("solids");
         read_water_reduction();
         read_slump_gain();
+        read_retains();
         if (const Parsed* maximum = context.document.value(path("maximum_dose"))) {
             material.admixture.maximum_dose = dose_of(*maximum);
         }

@@ -178,6 +178,10 @@ void read_slump(const MixContext& context, core::Requirements& requirements) {
                        "requirements.slump_before_reducer is above 'slump'",
                        "the reducer adds slump, it takes none away");
     }
+    if (const auto days = context.document.number(key("time_to_place"))) {
+        constexpr double minutes_in_a_day = 1440;
+        requirements.time_to_place_min = *days * minutes_in_a_day;
+    }
     if (const Parsed* window = context.document.value(key("slump_window"))) {
         requirements.slump_window = core::SlumpWindow{window->number, window->high};
         if (slump && (*slump < window->number || *slump > window->high)) {

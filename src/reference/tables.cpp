@@ -1,6 +1,7 @@
 #include <boardmark/reference/tables.hpp>
 
 #include "code_tables.hpp"
+#include "finish_tables.hpp"
 #include "form_tables.hpp"
 #include "joint_tables.hpp"
 #include "lookup.hpp"
@@ -97,7 +98,8 @@ core::Tables tables(UnitSystem system) {
             .forms = form_tables(system),
             .weather = weather_tables(system),
             .placing = placing_tables(system),
-            .joints = joint_tables(system)};
+            .joints = joint_tables(system),
+            .finish = finish_tables(system)};
 }
 
 std::vector<ExplainedClass> exposure_classes() {

@@ -119,6 +119,16 @@ std::string steel_area(double mm2_m, bool us) {
               : fixed(mm2_m, 0) + " mm2/m";
 }
 
+/// A plant reads water by weight or by the gallon.
+std::string water_amount(double kg_m3, bool us, int finer) {
+    if (!us) {
+        return fixed(kg_m3, 1 + finer) + " kg/m3";
+    }
+    const double gallons = units::unit("gal").from_inside(kg_m3 / 1000 * units::unit("yd3").factor);
+    return fixed(units::unit("lb/yd3").from_inside(kg_m3), 1 + finer) + " lb/yd3 (" +
+           fixed(gallons, 1) + " gal/yd3)";
+}
+
 } // namespace
 
 std::string fixed(double value, int decimals) {
@@ -154,6 +164,8 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
         return us ? inches(value, finer) : millimetres(value, finer);
     case Measure::concentration:
         return in_style({"lb/yd3", 1, 0}, {"kg/m3", 1, 0});
+    case Measure::water_amount:
+        return water_amount(value, us, finer);
     case Measure::fresh_density:
     case Measure::bulk_density:
         return in_style({"lb/ft3", 0.1, 1}, {"kg/m3", 1, 0});
@@ -225,6 +237,7 @@ std::string si_unit(Measure measure) {
     case Measure::length:
         return "mm";
     case Measure::concentration:
+    case Measure::water_amount:
     case Measure::fresh_density:
     case Measure::bulk_density:
         return "kg/m3";

@@ -13,6 +13,7 @@ enum class Measure {
     aggregate_size,   ///< mm
     length,           ///< mm
     concentration,    ///< kg per m3 of concrete
+    water_amount,     ///< kg of water per m3 of concrete, small amounts
     fresh_density,    ///< kg/m3 of fresh concrete
     bulk_density,     ///< kg/m3 of dry-rodded aggregate
     relative_density, ///< to water
