@@ -126,6 +126,13 @@ bool read_word_instead(Reading& reading) {
     return true;
 }
 
+/// One value may stand for all pairs where the field says so.
+bool is_one_value(const Reading& reading) {
+    const Shape shape = reading.field->shape;
+    return shape == Shape::value ||
+           (shape == Shape::value_or_table && reading.node->kind == Node::Kind::scalar);
+}
+
 void read_table(Reading& reading, const std::string& path, Diagnostics& diagnostics) {
     if (read_word_instead(reading)) {
         return;
@@ -253,7 +260,7 @@ void Document::read_entry(const Entry& entry, const Path& path, const Field& fie
         }
     } else if (field.shape == Shape::list) {
         read_list(reading, dotted(path), diagnostics);
-    } else if (field.shape == Shape::table) {
+    } else if (!is_one_value(reading)) {
         read_table(reading, dotted(path), diagnostics);
     } else {
         const std::string_view example = field.example.substr(field.example.find(": ") + 2);

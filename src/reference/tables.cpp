@@ -1,5 +1,6 @@
 #include <boardmark/reference/tables.hpp>
 
+#include "bar_sizes.hpp"
 #include "code_tables.hpp"
 #include "lookup.hpp"
 #include "method_tables.hpp"
@@ -89,7 +90,8 @@ core::Tables tables(UnitSystem system) {
             .trial = trial_tables(system),
             .strength = strength_tables(system),
             .heat = heat_tables(system),
-            .control_chart = control_chart_rules(system)};
+            .control_chart = control_chart_rules(system),
+            .bars = bar_sizes()};
 }
 
 std::vector<ExplainedClass> exposure_classes() {

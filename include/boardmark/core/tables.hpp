@@ -334,6 +334,14 @@ struct ControlChartRules {
     TypicalFigure firm_count;          ///< values from which the limits are firm
 };
 
+/// A size of reinforcing bar as the trade names it.
+struct BarSize {
+    std::string name; ///< "No. 4", "16 mm"
+    double diameter_mm;
+    double area_mm2; ///< as printed, else of the circle
+    Source source;
+};
+
 /// Every published number that a calculation uses, in one system of units.
 struct Tables {
     UnitSystem system;
@@ -345,6 +353,7 @@ struct Tables {
     StrengthTables strength;
     HeatTables heat;
     ControlChartRules control_chart;
+    std::vector<BarSize> bars; ///< of either system, each system's increasing
 
     /// The class of that name. Asserts that the code has it: the reader refuses other names.
     const ExposureClass& exposure_class(const std::string& name) const;
