@@ -16,6 +16,13 @@ bool is_digit(char letter) {
     return letter >= '0' && letter <= '9';
 }
 
+/// The digits of a text that holds one whole number: 4 of `#4`; nothing of `1/2 in`.
+std::string only_number(const std::string& written) {
+    const auto first = std::ranges::find_if(written, is_digit);
+    const auto end = std::find_if_not(first, written.end(), is_digit);
+    return std::any_of(end, written.end(), is_digit) ? "" : std::string(first, end);
+}
+
 /// The millimetres of `16 mm`, or nothing.
 std::optional<double> millimetres(const std::string& written) {
     const auto reading = units::read_quantity(written);
@@ -49,8 +56,7 @@ std::string advice(const std::string& written, const std::vector<core::BarSize>&
     if (millimetres(written)) {
         return names(sizes, false);
     }
-    std::string digits;
-    std::ranges::copy_if(written, std::back_inserter(digits), is_digit);
+    const std::string digits = only_number(written);
     const std::string numbered = std::string{number_sign} + digits;
     if (!digits.empty() && find_bar(numbered, sizes)) {
         const std::string in_mm = digits + " mm";

@@ -50,6 +50,11 @@ bool refuse_torn_value(const Entry& entry, bool keys_are_names, Diagnostics& dia
                "write decimals with a point, as in 1.5", diagnostics);
         return true;
     }
+    if (key.starts_with("likely ")) {
+        refuse(entry.key, fmt::format("'{}' stands alone: a comma ends a value", key),
+               "write it straight after the unit, without a comma", diagnostics);
+        return true;
+    }
     const std::size_t colon = key.find(':');
     if (colon == std::string::npos || colon == 0) {
         return false;

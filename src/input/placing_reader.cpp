@@ -28,8 +28,8 @@ core::WallPlacing read_placing(const FileContext& context) {
     const auto flow_class = section.text("flow_class");
     const auto round_trip_h = section.hours("round_trip");
     refuse_before(section, "end_of_set", "setting", ", when a lift no longer knits");
-    refuse_before(section, "strip_after", "end_of_set", ": the concrete has not set");
-    refuse_before(section, "strip_after", "setting", ": the concrete has not set");
+    refuse_before(section, "strip_after", section.value("end_of_set") ? "end_of_set" : "setting",
+                  ": the concrete has not set");
     return {.rise_m_h = scaled("rise", metres_in_km),
             .output_m3_h = section.number("output"),
             .lift_m = section.metres("lift"),

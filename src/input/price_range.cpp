@@ -1,7 +1,8 @@
 #include "price_range.hpp"
 
-#include <boardmark/text/closest.hpp>
 #include <boardmark/units/number.hpp>
+
+#include "currency.hpp"
 
 #include <fmt/format.h>
 
@@ -12,7 +13,6 @@
 namespace boardmark::input {
 namespace {
 
-using units::Dimension;
 using units::Misreading;
 
 /// What a price may count, and the denominators that are read for it; the first stands in messages.
@@ -37,11 +37,6 @@ const Counted& counted_by(std::string_view per) {
 /// How many of what is counted one of a denominator is: 0.3048 m in a foot.
 double size_of(std::string_view denominator, std::string_view per) {
     return denominator == per ? 1 : units::unit(denominator).factor / units::unit(per).factor;
-}
-
-bool is_currency(std::string_view word) {
-    return word.size() == 3 &&
-           std::ranges::all_of(word, [](char letter) { return letter >= 'A' && letter <= 'Z'; });
 }
 
 /// A text that is read from left to right.
@@ -181,6 +176,16 @@ std::optional<Amounts> read_amounts(const Attempt& attempt) {
 std::string priced_by(std::string_view per) {
     const Counted& by = counted_by(per);
     return fmt::format("{}, as in 'USD/{}'", by.words, by.denominators[0]);
+}
+
+std::vector<std::string_view> denominators_of(std::string_view per) {
+    std::vector<std::string_view> units;
+    for (const std::string_view unit : counted_by(per).denominators) {
+        if (!unit.empty()) {
+            units.push_back(unit);
+        }
+    }
+    return units;
 }
 
 std::optional<Parsed> read_price_range(const Attempt& attempt) {

@@ -5,11 +5,15 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace boardmark::input {
 
 /// What a price is by, in the words of a message: "by area, as in 'USD/ft2'".
 std::string priced_by(std::string_view per);
+
+/// The units that may stand behind the bar of such a price.
+std::vector<std::string_view> denominators_of(std::string_view per);
 
 /// Reads a price as a range, for one of what the value's `per` says (an SI unit, `piece`, `job`).
 ///

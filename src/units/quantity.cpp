@@ -30,6 +30,8 @@ constexpr Refused refused_units[] = {
     {"lbs", "'lbs' is not a unit known here", "'lb'"},
     {"sf", "'sf' is not a unit known here", "'ft2'"},
     {"sqft", "'sqft' is not a unit known here", "'ft2'"},
+    {"mi/h", "'mi/h' is not a unit known here", "'mph'"},
+    {"kph", "'kph' is not a unit known here", "'km/h'"},
     {"cy/h", "'cy/h' is not a unit known here", "'yd3/h'"},
     {"\"", "'\"' is not a unit known here", "'in'"},
     {"'", "''' is not a unit known here", "'ft'"},
