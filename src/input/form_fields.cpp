@@ -68,8 +68,7 @@ constexpr Field fields[] = {
      .value = length({.low = 0, .high = 100}),
      .example = "relief: 1/4 in",
      .default_text = "0 in",
-     .meaning =
-         "depth of the deepest board joint behind the nominal face; it takes from the cover"},
+     .meaning = "depth of the deepest board joint behind the face; it takes from the cover"},
     {.path = "boards.treatment",
      .value = text(),
      .example = "treatment: wire-brushed and sealed on all sides",

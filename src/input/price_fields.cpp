@@ -15,8 +15,8 @@ constexpr Field fields[] = {
     {.path = "prices",
      .shape = Shape::section,
      .example = "prices: {board_stock: 2.80 to 3.60 USD/ft likely 3.00}",
-     .meaning = "what things cost, labour with them: one price, or the lowest to the highest and "
-                "the likely one; in one currency"},
+     .meaning =
+         "what things cost, labour with them; the likely price is the middle where left out"},
 
     // the form
     {.path = "prices.plain_panels",

@@ -70,8 +70,7 @@ constexpr Field fields[] = {
      .value = one_of(tops),
      .example = "top: stepped",
      .default_text = "level",
-     .meaning = "how it goes from station to station: 'stepped' holds a height up to the next "
-                "station, 'sloping' goes straight to it"},
+     .meaning = "from station to station: 'stepped' holds a height, 'sloping' goes straight on"},
     {.path = "walls.*.thickness",
      .value = length(thickness_mm),
      .example = "thickness: 12 in",

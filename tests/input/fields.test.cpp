@@ -68,8 +68,10 @@ TEST_CASE("every example is read by its own key without a fault") {
     const auto fields = any_file();
     for (const Field& field : fields) {
         const bool shortened = field.example.find("...") != std::string_view::npos;
-        if (shortened) {
-            continue; // shows the form only
+        const bool other_file =
+            field.from_file && field.example.find(": from ") != field.example.npos;
+        if (shortened || other_file) {
+            continue; // shows the form only, or is replaced before the keys are read
         }
         const std::string text = nested(field.path, std::string{field.example});
         INFO(text);
