@@ -14,12 +14,12 @@ namespace {
 
 namespace po = boost::program_options;
 
-constexpr std::string_view formats[] = {"text", "json", "csv"};
+constexpr std::string_view formats[] = {"text", "json", "csv", "html"};
 constexpr std::string_view systems[] = {"us", "si"};
 constexpr std::string_view colours[] = {"auto", "always", "never"};
 
 constexpr Option common[] = {
-    {"format", "text|json|csv", "form of the result (default text)", formats},
+    {"format", "text|json|csv|html", "form of the result (default text)", formats},
     {"out", "FILE", "write the result to FILE, which must not exist yet"},
     {"force", "", "let --out replace an existing file"},
     {"reporting", "us|si", "units shown (default: the mix file's; JSON is always SI)", systems},
@@ -161,7 +161,10 @@ Arguments Arguments::for_file(const std::string& file) const {
 
 Format Arguments::format() const {
     const std::string word = value("format").value_or("text");
-    return word == "json" ? Format::json : word == "csv" ? Format::csv : Format::text;
+    return word == "json"   ? Format::json
+           : word == "csv"  ? Format::csv
+           : word == "html" ? Format::html
+                            : Format::text;
 }
 
 Colour Arguments::colour() const {

@@ -22,7 +22,7 @@ struct Option {
 /// Options that every command has.
 std::span<const Option> common_options();
 
-enum class Format { text, json, csv };
+enum class Format { text, json, csv, html };
 enum class Colour { automatic, always, never };
 
 /// How many files a command reads.

@@ -3,7 +3,9 @@
 #include <boardmark/text/utf8.hpp>
 
 #include "comparison_rows.hpp"
+#include "flow.hpp"
 #include "grid.hpp"
+#include "html.hpp"
 #include "quantity_format.hpp"
 #include "text_parts.hpp"
 #include "wrap.hpp"
@@ -29,14 +31,16 @@ std::string column_label(const std::string& label) {
     return ".." + harmless.substr(cut);
 }
 
-std::string heading(const ComparisonResult& result, const TextStyle& style) {
-    std::string text = wrapped(text::printable(result.title), {});
-    text += result.is_study ? "What the high-range water reducer buys"
-                            : fmt::format("{} mixes side by side", result.columns.size());
-    text += style.system == core::UnitSystem::us ? ", for 1 yd3\n" : ", for 1 m3\n";
+Flow heading(const ComparisonResult& result, const TextStyle& style) {
+    const std::string what = result.is_study
+                                 ? "What the high-range water reducer buys"
+                                 : fmt::format("{} mixes side by side", result.columns.size());
+    const Flow text =
+        paragraph(text::printable(result.title), {}) +
+        paragraph(what + (style.system == core::UnitSystem::us ? ", for 1 yd3" : ", for 1 m3"), {});
     return result.checks.empty() ? text
-                                 : text + "\nThe mix as written:\n" +
-                                       verdict_line(result.checks, style, {.listed_below = false});
+                                 : text + "\n" + paragraph("The mix as written:", {}) +
+                                       verdict_line(result.checks, {.listed_below = false});
 }
 
 /// The best cell of a row carries the word where whole mixes compete.
@@ -111,8 +115,8 @@ std::string text_of_figures(const ComparisonResult& result, core::UnitSystem sys
     return blocks(result, rows, 1);
 }
 
-void add_remark(std::string& text, const std::string& label, const std::string& words) {
-    text += wrapped(text::printable(label) + ": " + words, {.first = "  - ", .other = "    "});
+void add_remark(Flow& text, const std::string& label, const std::string& words) {
+    text += paragraph(text::printable(label) + ": " + words, {.first = "  - ", .other = "    "});
 }
 
 std::string missing_text(const core::PartialSum& sum) {
@@ -124,8 +128,8 @@ std::string missing_text(const core::PartialSum& sum) {
 }
 
 /// What is missing in the sums of the first column that has some; the others share its materials.
-std::string text_of_missing(const core::ComparedMix& column) {
-    std::string text;
+Flow text_of_missing(const core::ComparedMix& column) {
+    Flow text;
     if (column.cost && !column.cost->sum.is_whole()) {
         add_remark(text, column.label, "no price of " + missing_text(column.cost->sum));
     }
@@ -135,8 +139,8 @@ std::string text_of_missing(const core::ComparedMix& column) {
     return text;
 }
 
-std::string text_of_remarks(const ComparisonResult& result, core::UnitSystem system) {
-    std::string text;
+Flow text_of_remarks(const ComparisonResult& result, core::UnitSystem system) {
+    Flow text;
     for (const core::ComparedMix& column : result.columns) {
         if (column.unresolved) {
             add_remark(text, column.label,
@@ -165,15 +169,23 @@ const std::string how_to_read =
 
 } // namespace
 
-std::string text(const ComparisonResult& result, const TextStyle& style) {
-    std::string page = heading(result, style);
+Flow flow_of(const ComparisonResult& result, const TextStyle& style) {
+    Flow page = heading(result, style);
     page += section("SIDE BY SIDE") + text_of_figures(result, style.system);
-    if (const std::string remarks = text_of_remarks(result, style.system); !remarks.empty()) {
+    if (const Flow remarks = text_of_remarks(result, style.system); !remarks.blocks().empty()) {
         page += section("TO KNOW") + remarks;
     }
     page += section("WHAT DECIDES") + text_of_cautions(result.summary, style);
-    page += section("HOW TO READ IT") + wrapped(how_to_read, {"  ", "  "});
+    page += section("HOW TO READ IT") + paragraph(how_to_read, {"  ", "  "});
     return page + section("CAUTIONS") + text_of_cautions(result.cautions, style);
+}
+
+std::string text(const ComparisonResult& result, const TextStyle& style) {
+    return written(flow_of(result, style), style);
+}
+
+std::string html(const ComparisonResult& result, const TextStyle& style) {
+    return html_of(flow_of(result, style), {.title = result.title, .command = "compare"});
 }
 
 } // namespace boardmark::report

@@ -38,6 +38,9 @@ struct BatchResult {
 /// A ticket to take to the scale.
 std::string text(const BatchResult& result, const TextStyle& style);
 
+/// The same as one page for a browser, that needs no network; all reasons are in it.
+std::string html(const BatchResult& result, const TextStyle& style);
+
 /// The object of the contract.
 std::string json(const BatchResult& result);
 
