@@ -37,6 +37,7 @@ extern const Command strength_command;
 extern const Command compare_command;
 extern const Command dose_command;
 extern const Command record_command;
+extern const Command wall_command;
 extern const Command schema_command;
 extern const Command starter_command;
 

@@ -25,6 +25,7 @@ constexpr NamedKind kinds[] = {
     {"mix", input::FileKind::mix},
     {"trial", input::FileKind::trial},
     {"results", input::FileKind::results},
+    {"wall", input::FileKind::wall},
 };
 
 input::FileKind kind_named(const std::string& name) {
@@ -53,7 +54,7 @@ const Command schema_command{
     .name = "schema",
     .summary = "the format of a file as JSON Schema, from which an editor completes and checks it",
     .usage = "boardmark schema [OPTIONS] [KIND]",
-    .reads = "KIND is mix (default), trial or results",
+    .reads = "KIND is mix (default), trial, results or wall",
     .options = {},
     .examples = examples,
     .run = run,

@@ -5,6 +5,8 @@
 #include <boardmark/units/number.hpp>
 #include <boardmark/units/quantity.hpp>
 
+#include "currency.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -82,11 +84,6 @@ std::optional<Quantity> read_one_quantity(const Attempt& attempt, Part part) {
                               "", part.offset);
     }
     return quantity;
-}
-
-bool is_currency(std::string_view word) {
-    return word.size() == 3 &&
-           std::ranges::all_of(word, [](char letter) { return letter >= 'A' && letter <= 'Z'; });
 }
 
 /// The step of the last digit of a number as it is written: 0.1 for 43.4, 1 for a fraction or a

@@ -83,6 +83,8 @@ private:
             return {{"type", "array"}, {"items", schema_of_value(field.value)}};
         case Shape::table:
             return table_of(field);
+        case Shape::value_or_table:
+            return {{"anyOf", {schema_of_value(field.value), table_of(field)}}};
         case Shape::value:
             return schema_of_value(field.value);
         }
@@ -135,6 +137,7 @@ constexpr DescribedKind kinds[] = {
     {FileKind::mix, "boardmark mix file", mix_fields},
     {FileKind::trial, "boardmark trial file", trial_fields},
     {FileKind::results, "boardmark results file", strength_fields},
+    {FileKind::wall, "boardmark wall file", wall_fields},
 };
 
 } // namespace

@@ -2,6 +2,8 @@
 
 #include <boardmark/units/unit.hpp>
 
+#include "price_range.hpp"
+
 #include <fmt/format.h>
 
 #include <cmath>
@@ -54,6 +56,9 @@ std::string pattern_of(const Value& value) {
     case Form::price:
         return fmt::format("{} *[A-Z]{{3}}/{}", number_pattern,
                            units_pattern({units::Dimension::mass, units::Dimension::volume}));
+    case Form::price_range:
+        return fmt::format("{0}(?: to {0})? *[A-Z]{{3}}/(?:{1})(?: likely {0})?", number_pattern,
+                           fmt::join(denominators_of(value.per), "|"));
     case Form::date:
         return R"(\d{4}-\d{2}-\d{2})";
     case Form::text:

@@ -1,5 +1,6 @@
 #include <boardmark/reference/tables.hpp>
 
+#include "bar_sizes.hpp"
 #include "code_tables.hpp"
 #include "finish_tables.hpp"
 #include "form_tables.hpp"
@@ -99,7 +100,8 @@ core::Tables tables(UnitSystem system) {
             .weather = weather_tables(system),
             .placing = placing_tables(system),
             .joints = joint_tables(system),
-            .finish = finish_tables(system)};
+            .finish = finish_tables(system),
+            .bars = bar_sizes()};
 }
 
 std::vector<ExplainedClass> exposure_classes() {

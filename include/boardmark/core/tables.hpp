@@ -355,6 +355,14 @@ struct FinishTables {
     std::vector<MostFines> most_fines_other;
 };
 
+/// A size of reinforcing bar as the trade names it.
+struct BarSize {
+    std::string name; ///< "No. 4", "16 mm"
+    double diameter_mm;
+    double area_mm2; ///< as printed, else of the circle
+    Source source;
+};
+
 /// Every published number that a calculation uses, in one system of units.
 struct Tables {
     UnitSystem system;
@@ -371,6 +379,7 @@ struct Tables {
     PlacingTables placing;
     JointTables joints;
     FinishTables finish;
+    std::vector<BarSize> bars; ///< of either system, each system's increasing
 
     /// The class of that name. Asserts that the code has it: the reader refuses other names.
     const ExposureClass& exposure_class(const std::string& name) const;
