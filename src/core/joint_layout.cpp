@@ -65,16 +65,16 @@ Check spacing_check(const JointLayout& layout, const JointSpacing& by_rule) {
     const bool wide = above(layout.widest_m, by_rule.m);
     return {.id = "joints.spacing",
             .verdict = wide ? Verdict::watch : Verdict::holds,
-            .value = 1000 * layout.widest_m,
-            .limit = Limit{.low = std::nullopt, .high = 1000 * by_rule.m},
-            .measure = Measure::length,
+            .value = layout.widest_m,
+            .limit = Limit{.low = std::nullopt, .high = by_rule.m},
+            .measure = Measure::line_length,
             .requirement = "contraction joints",
             .source = by_rule.source,
             .message = {wide ? "panels up to {value} wide, at most {limit} by the rules: expect "
                                "cracks between the joints, or more horizontal steel"
                              : "panels up to {value} wide, at most {limit}",
-                        {quantity("value", {1000 * layout.widest_m, Measure::length}),
-                         quantity("limit", {1000 * by_rule.m, Measure::length})}}};
+                        {quantity("value", {layout.widest_m, Measure::line_length}),
+                         quantity("limit", {by_rule.m, Measure::line_length})}}};
 }
 
 Check groove_check(double groove, double least_mm, const ContractionJointRules& rules) {
