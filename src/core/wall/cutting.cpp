@@ -10,7 +10,7 @@ namespace boardmark::core {
 namespace {
 
 constexpr double hairline_m = 1e-7;        // unit conversion, not wood
-constexpr int most_steps = 200'000;        // about 20 ms
+constexpr int most_steps = 100'000;        // below 30 ms
 constexpr std::size_t most_boards = 2'000; // in a search: each is a few calls deep
 
 using Counts = std::vector<int>; // of each length
