@@ -23,7 +23,7 @@ struct Parsed {
     double high = 0;   ///< a window's high end
     std::optional<units::Dimension> dimension;     ///< of a quantity
     core::Kind kind = core::Kind::portland_cement; ///< Form::kind
-    std::string currency;                          ///< Form::price; the number is for one kg or m3
+    std::string currency; ///< Form::price; the number is for one kg, m3 or piece
 };
 
 /// Reads one scalar by its description. Nothing where it is wrong; then a diagnostic tells why.

@@ -81,7 +81,9 @@ struct Material {
         {}; ///< to water; the basis is stated with the aggregate
     std::optional<double> chloride_percent = {}; ///< by mass of the material
     std::optional<Price> price = {};
+    double waste_percent = 0; ///< 0–50, bought beyond what gets into the concrete, of the latter
     std::optional<double> carbon_kg_kg = {}; ///< CO2 equivalent by mass
+    std::string source = {};                 ///< where the figures come from; may be empty
     BinderFigures binder = {};
     AggregateFigures aggregate = {};
     AdmixtureFigures admixture = {};
