@@ -134,6 +134,8 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
         return us ? fixed(1.8 * value, 0) + " degF" : fixed(value, 0) + " K";
     case Measure::dose:
         return dose(value, us ? "fl oz/cwt" : "mL/100 kg");
+    case Measure::money:
+        return us ? fixed(value * units::unit("yd3").factor, 2) + "/yd3" : fixed(value, 2) + "/m3";
     }
     return "";
 }
@@ -179,6 +181,8 @@ std::string si_unit(Measure measure) {
         return "K";
     case Measure::dose:
         return "mL/100 kg";
+    case Measure::money:
+        return "1/m3";
     }
     return "";
 }

@@ -26,6 +26,7 @@ enum class Measure {
     temperature,            ///< degC
     temperature_difference, ///< K
     dose,                   ///< mL of product per 100 kg of cementitious material
+    money,                  ///< of a currency named beside it, per m3 of concrete
 };
 
 /// A value in the unit that its measure states.
