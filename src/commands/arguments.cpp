@@ -82,6 +82,16 @@ void demand_allowed_word(const Option& option, const std::string& value) {
                              near ? fmt::format("did you mean '{}'?", *near) : "");
 }
 
+std::string wrong_count(const std::string& command, FileCount count, std::size_t named) {
+    const std::string counted = named == 0 ? "none" : std::to_string(named);
+    if (count.most == 0) {
+        return fmt::format("'{}' reads no file; {} are named", command, counted);
+    }
+    return count.most == 1 ? fmt::format("'{}' reads one file; {} are named", command, counted)
+                           : fmt::format("'{}' reads 1 to {} files; {} are named", command,
+                                         count.most, counted);
+}
+
 } // namespace
 
 std::span<const Option> common_options() {
@@ -89,7 +99,7 @@ std::span<const Option> common_options() {
 }
 
 Arguments::Arguments(const std::string& command, std::span<const Option> own_options,
-                     std::size_t most_files, const std::vector<std::string>& words) {
+                     FileCount count, const std::vector<std::string>& words) {
     constexpr std::size_t most_words = 100; // the library's parsing takes the square of their count
     if (words.size() > most_words) {
         throw wrong_command_line(
@@ -125,13 +135,8 @@ Arguments::Arguments(const std::string& command, std::span<const Option> own_opt
     if (parsed.count(file_argument)) {
         files_ = parsed[file_argument].as<std::vector<std::string>>();
     }
-    if (files_.empty() || files_.size() > most_files) {
-        const std::string named = files_.empty() ? "none" : std::to_string(files_.size());
-        throw wrong_command_line(
-            most_files == 1
-                ? fmt::format("'{}' reads one file; {} are named", command, named)
-                : fmt::format("'{}' reads 1 to {} files; {} are named", command, most_files, named),
-            help);
+    if (files_.size() < count.least || files_.size() > count.most) {
+        throw wrong_command_line(wrong_count(command, count, files_.size()), help);
     }
     for (const Option* option : options) {
         const std::string name{option->name};

@@ -68,6 +68,8 @@ struct Field {
     std::string_view example = {};      ///< as it would be written: "strength: 4500 psi"
     std::string_view default_text = {}; ///< what holds where the key is left out; empty: nothing
     std::string_view meaning = {};
+    bool required = false;  ///< wherever the section that it stands in does
+    bool from_file = false; ///< whether 'from FILE' may stand in place of the keys below
 };
 
 /// The keys of the mix file but its materials, and those of the materials.
