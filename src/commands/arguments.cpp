@@ -14,12 +14,12 @@ namespace {
 
 namespace po = boost::program_options;
 
-constexpr std::string_view formats[] = {"text", "json", "csv"};
+constexpr std::string_view formats[] = {"text", "json", "csv", "html"};
 constexpr std::string_view systems[] = {"us", "si"};
 constexpr std::string_view colours[] = {"auto", "always", "never"};
 
 constexpr Option common[] = {
-    {"format", "text|json|csv", "form of the result (default text)", formats},
+    {"format", "text|json|csv|html", "form of the result (default text)", formats},
     {"out", "FILE", "write the result to FILE, which must not exist yet"},
     {"force", "", "let --out replace an existing file"},
     {"reporting", "us|si", "units shown (default: the mix file's; JSON is always SI)", systems},
@@ -82,6 +82,16 @@ void demand_allowed_word(const Option& option, const std::string& value) {
                              near ? fmt::format("did you mean '{}'?", *near) : "");
 }
 
+std::string wrong_count(const std::string& command, FileCount count, std::size_t named) {
+    const std::string counted = named == 0 ? "none" : std::to_string(named);
+    if (count.most == 0) {
+        return fmt::format("'{}' reads no file; {} are named", command, counted);
+    }
+    return count.most == 1 ? fmt::format("'{}' reads one file; {} are named", command, counted)
+                           : fmt::format("'{}' reads 1 to {} files; {} are named", command,
+                                         count.most, counted);
+}
+
 } // namespace
 
 std::span<const Option> common_options() {
@@ -89,7 +99,7 @@ std::span<const Option> common_options() {
 }
 
 Arguments::Arguments(const std::string& command, std::span<const Option> own_options,
-                     std::size_t most_files, const std::vector<std::string>& words) {
+                     FileCount count, const std::vector<std::string>& words) {
     constexpr std::size_t most_words = 100; // the library's parsing takes the square of their count
     if (words.size() > most_words) {
         throw wrong_command_line(
@@ -125,13 +135,8 @@ Arguments::Arguments(const std::string& command, std::span<const Option> own_opt
     if (parsed.count(file_argument)) {
         files_ = parsed[file_argument].as<std::vector<std::string>>();
     }
-    if (files_.empty() || files_.size() > most_files) {
-        const std::string named = files_.empty() ? "none" : std::to_string(files_.size());
-        throw wrong_command_line(
-            most_files == 1
-                ? fmt::format("'{}' reads one file; {} are named", command, named)
-                : fmt::format("'{}' reads 1 to {} files; {} are named", command, most_files, named),
-            help);
+    if (files_.size() < count.least || files_.size() > count.most) {
+        throw wrong_command_line(wrong_count(command, count, files_.size()), help);
     }
     for (const Option* option : options) {
         const std::string name{option->name};
@@ -156,7 +161,10 @@ Arguments Arguments::for_file(const std::string& file) const {
 
 Format Arguments::format() const {
     const std::string word = value("format").value_or("text");
-    return word == "json" ? Format::json : word == "csv" ? Format::csv : Format::text;
+    return word == "json"   ? Format::json
+           : word == "csv"  ? Format::csv
+           : word == "html" ? Format::html
+                            : Format::text;
 }
 
 Colour Arguments::colour() const {

@@ -22,16 +22,22 @@ struct Option {
 /// Options that every command has.
 std::span<const Option> common_options();
 
-enum class Format { text, json, csv };
+enum class Format { text, json, csv, html };
 enum class Colour { automatic, always, never };
+
+/// How many files a command reads.
+struct FileCount {
+    std::size_t least;
+    std::size_t most;
+};
 
 /// A command's part of the command line, parsed.
 class Arguments {
 public:
     /// Parses strictly: no abbreviations, no unknown options, `--` ends the options.
     /// Throws Failure where the command line is wrong.
-    Arguments(const std::string& command, std::span<const Option> own_options,
-              std::size_t most_files, const std::vector<std::string>& words);
+    Arguments(const std::string& command, std::span<const Option> own_options, FileCount count,
+              const std::vector<std::string>& words);
 
     /// The file that the command reads, the first where it reads several.
     const std::string& file() const { return files_.front(); }

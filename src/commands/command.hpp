@@ -18,6 +18,7 @@ struct Command {
     std::span<const std::string_view> examples;
     ExitCode (*run)(const Arguments& arguments);
     bool takes_standard_input = true; ///< whether '-' may stand for the file
+    std::size_t least_files = 1;
     std::size_t most_files = 1;
     std::string_view notes = {}; ///< what the options alone do not say; may be empty
 };
@@ -36,5 +37,8 @@ extern const Command strength_command;
 extern const Command compare_command;
 extern const Command dose_command;
 extern const Command record_command;
+extern const Command wall_command;
+extern const Command schema_command;
+extern const Command starter_command;
 
 } // namespace boardmark::commands

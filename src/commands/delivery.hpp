@@ -39,6 +39,8 @@ void deliver(const Result& result, const Arguments& arguments, const Origin& ori
         return write_where_asked(report::json(result), arguments, origin);
     case Format::csv:
         return write_where_asked(report::csv(result, style.system), arguments, origin);
+    case Format::html:
+        return write_where_asked(report::html(result, style), arguments, origin);
     }
 }
 

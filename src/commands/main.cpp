@@ -71,7 +71,8 @@ ExitCode run(const std::vector<std::string>& words) {
                                  "'boardmark help' lists the commands")
             : unknown_command(first);
     }
-    return command->run(Arguments{first, command->options, command->most_files, rest});
+    return command->run(
+        Arguments{first, command->options, {command->least_files, command->most_files}, rest});
 }
 
 } // namespace

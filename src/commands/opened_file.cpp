@@ -44,14 +44,15 @@ input::Loader loader_beside(const std::string& path, std::vector<std::string>& f
 }
 
 input::Vocabulary vocabulary() {
-    const core::StrengthTables strength = reference::tables(core::UnitSystem::si).strength;
+    const core::Tables tables = reference::tables(core::UnitSystem::si);
+    const core::StrengthTables& strength = tables.strength;
     input::Vocabulary words{.codes = reference::codes(),
                             .exposure_classes = {},
-                            .fineness_sieves_mm =
-                                reference::tables(core::UnitSystem::si).method.fineness_sieves_mm,
+                            .fineness_sieves_mm = tables.method.fineness_sieves_mm,
                             .strength_classes = strength.classes,
                             .line_confidence = strength.confidence_percent.value / 100,
-                            .strength_age_tolerance_d = strength.age_tolerance_d.value};
+                            .strength_age_tolerance_d = strength.age_tolerance_d.value,
+                            .bars = tables.bars};
     for (const auto& exposure : reference::exposure_classes()) {
         words.exposure_classes.push_back(exposure.name);
     }

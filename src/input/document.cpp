@@ -50,6 +50,11 @@ bool refuse_torn_value(const Entry& entry, bool keys_are_names, Diagnostics& dia
                "write decimals with a point, as in 1.5", diagnostics);
         return true;
     }
+    if (key.starts_with("likely ")) {
+        refuse(entry.key, fmt::format("'{}' stands alone: a comma ends a value", key),
+               "write it straight after the unit, without a comma", diagnostics);
+        return true;
+    }
     const std::size_t colon = key.find(':');
     if (colon == std::string::npos || colon == 0) {
         return false;
@@ -124,6 +129,13 @@ bool read_word_instead(Reading& reading) {
     word.is_word = true;
     reading.value = std::move(word);
     return true;
+}
+
+/// One value may stand for all pairs where the field says so.
+bool is_one_value(const Reading& reading) {
+    const Shape shape = reading.field->shape;
+    return shape == Shape::value ||
+           (shape == Shape::value_or_table && reading.node->kind == Node::Kind::scalar);
 }
 
 void read_table(Reading& reading, const std::string& path, Diagnostics& diagnostics) {
@@ -253,7 +265,7 @@ void Document::read_entry(const Entry& entry, const Path& path, const Field& fie
         }
     } else if (field.shape == Shape::list) {
         read_list(reading, dotted(path), diagnostics);
-    } else if (field.shape == Shape::table) {
+    } else if (!is_one_value(reading)) {
         read_table(reading, dotted(path), diagnostics);
     } else {
         const std::string_view example = field.example.substr(field.example.find(": ") + 2);

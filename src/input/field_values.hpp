@@ -51,6 +51,10 @@ constexpr Value or_words(Value value, std::span<const std::string_view> words) {
     return value;
 }
 
+constexpr Value price_per(std::string_view unit) {
+    return {.form = Form::price_range, .range = {.low = 0, .high = 1e9}, .per = unit};
+}
+
 constexpr std::string_view as_needed[] = {"as needed"};
 
 constexpr Range fresh_density_kg_m3{.low = 1500, .high = 3200}; // 94 to 200 lb/ft3

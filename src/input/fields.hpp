@@ -13,16 +13,17 @@ namespace boardmark::input {
 
 /// How one value is written.
 enum class Form {
-    text,     ///< the user's own words
-    flag,     ///< yes or no
-    word,     ///< one of the words listed
-    kind,     ///< the kind of a material
-    number,   ///< a bare number: the value has no unit
-    count,    ///< a bare whole number
-    quantity, ///< amount and unit of one of the dimensions listed
-    window,   ///< two quantities: `6 in to 8 in`
-    price,    ///< `165 USD/short ton`
-    date,     ///< `2026-03-02`
+    text,        ///< the user's own words
+    flag,        ///< yes or no
+    word,        ///< one of the words listed
+    kind,        ///< the kind of a material
+    number,      ///< a bare number: the value has no unit
+    count,       ///< a bare whole number
+    quantity,    ///< amount and unit of one of the dimensions listed
+    window,      ///< two quantities: `6 in to 8 in`
+    price,       ///< `165 USD/short ton`
+    date,        ///< `2026-03-02`
+    price_range, ///< `2.80 to 3.60 USD/ft likely 3.00`, by what `per` says
 };
 
 /// Values that physics and the trade allow, in the inside unit.
@@ -40,14 +41,16 @@ struct Value {
     Range second_range = {}; ///< of the second dimension
     double suspicious_below = -std::numeric_limits<double>::infinity(); ///< percent or fraction?
     std::span<const std::string_view> words = {};
+    std::string_view per = {}; ///< of a price range: what it counts, an SI unit or "piece" or "job"
 };
 
 /// What stands under a key.
 enum class Shape {
-    value,   ///< one value
-    list,    ///< values of one form
-    table,   ///< pairs of values: a curve, a grading, shares
-    section, ///< further keys
+    value,          ///< one value
+    list,           ///< values of one form
+    table,          ///< pairs of values: a curve, a grading, shares
+    value_or_table, ///< one value for all, or values by another
+    section,        ///< further keys
 };
 
 /// The roles of the materials that a key belongs to, as a set of bits.
@@ -68,6 +71,8 @@ struct Field {
     std::string_view example = {};      ///< as it would be written: "strength: 4500 psi"
     std::string_view default_text = {}; ///< what holds where the key is left out; empty: nothing
     std::string_view meaning = {};
+    bool required = false;  ///< wherever the section that it stands in does
+    bool from_file = false; ///< whether 'from FILE' may stand in place of the keys below
 };
 
 /// The keys of the mix file but its materials, and those of the materials.
@@ -85,6 +90,9 @@ std::span<const Field> trial_fields();
 
 /// Every key of a file of strength results.
 std::span<const Field> strength_fields();
+
+/// Every key of a wall file.
+std::span<const Field> wall_fields();
 
 /// Names that a material may not have: `proportions` uses them itself.
 std::span<const std::string_view> reserved_names();

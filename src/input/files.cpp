@@ -58,6 +58,7 @@ constexpr std::string_view mix_commands = "use 'boardmark proportion', 'check' o
 constexpr TellingKey telling_keys[] = {
     {"trial", FileKind::trial, "a trial file", "use 'boardmark yield'"},
     {"specimens", FileKind::results, "a file of strength results", "use 'boardmark strength'"},
+    {"walls", FileKind::wall, "a wall file", "use 'boardmark wall'"},
     {"mixture", FileKind::mix, "a mix file", mix_commands},
     {"proportions", FileKind::mix, "a mix file", mix_commands},
 };
@@ -140,6 +141,10 @@ std::optional<std::string> other_kind(const SourceText& source, FileKind expecte
 std::string shown_beside(const std::string& file, const std::string& name) {
     const std::size_t slash = file.rfind('/');
     return slash == std::string::npos ? name : file.substr(0, slash + 1) + name;
+}
+
+Loader loader_of(const Loader& load, const std::string& named) {
+    return [load, named](const std::string& name) { return load(shown_beside(named, name)); };
 }
 
 const SourceText* fetch(const Node& asked, const std::string& key, const std::string& name,

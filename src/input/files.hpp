@@ -44,6 +44,9 @@ std::optional<std::string> other_kind(const SourceText& source, FileKind expecte
 const SourceText* fetch(const Node& asked, const std::string& key, const std::string& name,
                         const Loader& load, Files& files, Diagnostics& diagnostics);
 
+/// Gets what a named file names in turn: its names are relative to that file.
+Loader loader_of(const Loader& load, const std::string& named);
+
 /// How messages name a file that another file names: with the folder of that other file.
 std::string shown_beside(const std::string& file, const std::string& name);
 

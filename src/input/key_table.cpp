@@ -17,7 +17,7 @@ DescribedFile described(std::string_view name, std::span<const Field> fields) {
 
 std::vector<DescribedFile> key_tables() {
     return {described("mix file", mix_fields()), described("trial file", trial_fields()),
-            described("results file", strength_fields())};
+            described("results file", strength_fields()), described("wall file", wall_fields())};
 }
 
 } // namespace boardmark::input

@@ -11,11 +11,6 @@
 namespace boardmark::input {
 namespace {
 
-/// Gets what a mix file names: its names are relative to that file, not to the trial file.
-Loader loader_of_mix(const Loader& load, const std::string& mix_file) {
-    return [load, mix_file](const std::string& name) { return load(shown_beside(mix_file, name)); };
-}
-
 /// Moistures by the names of the mix file, in its basis.
 std::map<std::string, double> read_moistures(const FileContext& context) {
     std::map<std::string, double> moistures;
@@ -43,7 +38,7 @@ std::optional<core::AnyMix> read_batched_mix(const FileContext& context, const s
     auto reading = read_mix(source->text(), source->file(),
                             {.purpose = Purpose::trial,
                              .vocabulary = options.vocabulary,
-                             .load = loader_of_mix(options.load, name),
+                             .load = loader_of(options.load, name),
                              .moisture_percent = read_moistures(context)});
     for (Diagnostic& diagnostic : reading.diagnostics) {
         context.diagnostics.push_back(std::move(diagnostic));

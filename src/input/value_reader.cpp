@@ -7,6 +7,7 @@
 #include <boardmark/units/number.hpp>
 
 #include "attempt.hpp"
+#include "price_range.hpp"
 #include "quantity_value.hpp"
 
 #include <fmt/format.h>
@@ -129,9 +130,11 @@ std::string describe(const Value& value) {
     case Form::window:
         return "two values, 'A to B'";
     case Form::price:
-        return "a price by mass or volume";
+        return "a price by mass, volume or piece";
     case Form::date:
         return "a date, 'YEAR-MONTH-DAY'";
+    case Form::price_range:
+        return "a price " + priced_by(value.per);
     case Form::quantity:
         break;
     }
@@ -177,6 +180,8 @@ std::optional<Parsed> read_value(const Node& node, const Value& value, const std
         return read_price(attempt);
     case Form::date:
         return read_date(attempt);
+    case Form::price_range:
+        return read_price_range(attempt);
     }
     return std::nullopt;
 }

@@ -20,10 +20,11 @@ struct Parsed {
     bool flag = false;    ///< Form::flag
     double number = 0; ///< in the inside unit; a window's low end; days of a date since 1970-01-01
     double step = 0;   ///< of a quantity: its last digit as written, in the inside unit
-    double high = 0;   ///< a window's high end
+    double high = 0;   ///< a window's or a price range's high end
+    std::optional<double> likely;                  ///< of a price range, where it is stated
     std::optional<units::Dimension> dimension;     ///< of a quantity
     core::Kind kind = core::Kind::portland_cement; ///< Form::kind
-    std::string currency;                          ///< Form::price; the number is for one kg or m3
+    std::string currency; ///< Form::price, the number is for one kg, m3 or piece; Form::price_range
 };
 
 /// Reads one scalar by its description. Nothing where it is wrong; then a diagnostic tells why.

@@ -1,10 +1,16 @@
 #include <boardmark/reference/tables.hpp>
 
+#include "bar_sizes.hpp"
 #include "code_tables.hpp"
+#include "finish_tables.hpp"
+#include "form_tables.hpp"
+#include "joint_tables.hpp"
 #include "lookup.hpp"
 #include "method_tables.hpp"
+#include "placing_tables.hpp"
 #include "strength_tables.hpp"
 #include "trial_tables.hpp"
+#include "weather_tables.hpp"
 
 #include <algorithm>
 
@@ -91,7 +97,13 @@ core::Tables tables(UnitSystem system) {
             .trial = trial_tables(system),
             .strength = strength_tables(system),
             .heat = heat_tables(system),
-            .control_chart = control_chart_rules(system)};
+            .control_chart = control_chart_rules(system),
+            .forms = form_tables(system),
+            .weather = weather_tables(system),
+            .placing = placing_tables(system),
+            .joints = joint_tables(system),
+            .finish = finish_tables(system),
+            .bars = bar_sizes()};
 }
 
 std::vector<ExplainedClass> exposure_classes() {

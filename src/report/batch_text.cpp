@@ -2,10 +2,13 @@
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/unit.hpp>
 
+#include "flow.hpp"
 #include "grid.hpp"
+#include "html.hpp"
 #include "names.hpp"
 #include "quantity_format.hpp"
 #include "sack_text.hpp"
+#include "short_load_text.hpp"
 #include "site_water_text.hpp"
 #include "text_parts.hpp"
 #include "wrap.hpp"
@@ -26,7 +29,7 @@ std::string charges_name(const core::Charging& charging) {
     return charging.size && charging.size->vessel == core::Vessel::truck ? "loads" : "charges";
 }
 
-std::string heading(const BatchResult& result, const TextStyle& style) {
+Flow heading(const BatchResult& result, const TextStyle& style) {
     const auto volume = [&](double m3) { return shown({m3, Measure::volume}, style.system); };
     const int count = result.charging.count;
     std::string ticket = "Batch ticket for " + volume(result.batch.volume_m3);
@@ -45,9 +48,8 @@ std::string heading(const BatchResult& result, const TextStyle& style) {
         ticket += fmt::format(", in {} equal {} of {}", count, charges_name(result.charging),
                               volume(result.each.volume_m3));
     }
-    return wrapped(text::printable(result.title), {}) +
-           wrapped(ticket + ", at today's moistures", {}) + "\n" +
-           verdict_line(result.checks, style);
+    return paragraph(text::printable(result.title), {}) +
+           paragraph(ticket + ", at today's moistures", {}) + "\n" + verdict_line(result.checks);
 }
 
 std::string moisture_text(const core::BatchItem& item, UnitSystem system) {
@@ -99,26 +101,26 @@ std::string weighed(const core::BatchItem& item, UnitSystem system) {
 }
 
 /// The items to weigh; where there are several charges, those of one charge and the whole beside.
-std::string text_of_items(const BatchResult& result, UnitSystem system) {
+Flow text_of_items(const BatchResult& result, UnitSystem system) {
     const bool several = result.charging.count > 1;
     Grid grid = several ? Grid{{Align::left, Align::right, Align::right, Align::right, Align::left}}
                         : Grid{{Align::left, Align::right, Align::right, Align::left}};
-    const auto add = [&](std::vector<std::string> cells, std::string in_all, std::string note) {
+    const auto row = [&](std::vector<std::string> cells, std::string in_all, std::string note) {
         if (several) {
             cells.push_back(std::move(in_all));
         }
         cells.push_back(std::move(note));
-        grid.add(std::move(cells));
+        return cells;
     };
-    add({"", "weigh", "or measure"}, fmt::format("all {}", result.charging.count), "");
+    grid.head(row({"", "weigh", "or measure"}, fmt::format("all {}", result.charging.count), ""));
     for (std::size_t i = 0; i < result.each.items.size(); ++i) {
         const core::BatchItem& item = result.each.items[i];
-        add({column_name(item.name), weighed(item, system), measured(item, system)},
-            weighed(result.batch.items[i], system), note(item, result, system));
+        grid.add(row({column_name(item.name), weighed(item, system), measured(item, system)},
+                     weighed(result.batch.items[i], system), note(item, result, system)));
     }
-    add({"total", shown({result.each.mass_kg, Measure::mass}, system), ""},
-        shown({result.batch.mass_kg, Measure::mass}, system), "");
-    return grid.text();
+    grid.add(row({"total", shown({result.each.mass_kg, Measure::mass}, system), ""},
+                 shown({result.batch.mass_kg, Measure::mass}, system), ""));
+    return grid;
 }
 
 /// What the rounded weights fill, where that is not what was asked for.
@@ -132,7 +134,7 @@ void add_yield(const core::Batch& batch, UnitSystem system, Grid& facts) {
     }
 }
 
-std::string text_of_facts(const BatchResult& result, UnitSystem system) {
+Flow text_of_facts(const BatchResult& result, UnitSystem system) {
     const core::Batch& batch = result.each;
     Grid facts{{Align::left, Align::left}};
     const bool any_by_trial = std::ranges::any_of(batch.items, &core::BatchItem::by_trial);
@@ -148,11 +150,11 @@ std::string text_of_facts(const BatchResult& result, UnitSystem system) {
     facts.add({"slump", slump_text(result.requirements, system)});
     facts.add({"air", shown({result.proportions.selection.air_percent, Measure::percent}, system) +
                           " in this batch; asked " + air_text(result.requirements, system)});
-    return facts.text();
+    return facts;
 }
 
 /// The name of a section, with what it counts where there are several charges.
-std::string charge_section(const std::string& name, const BatchResult& result) {
+Flow charge_section(const std::string& name, const BatchResult& result) {
     return section(result.charging.count > 1
                        ? fmt::format("{}, each of {} {}", name, result.charging.count,
                                      charges_name(result.charging))
@@ -161,8 +163,8 @@ std::string charge_section(const std::string& name, const BatchResult& result) {
 
 } // namespace
 
-std::string text(const BatchResult& result, const TextStyle& style) {
-    std::string page = heading(result, style);
+Flow flow_of(const BatchResult& result, const TextStyle& style) {
+    Flow page = heading(result, style);
     page += charge_section("WEIGH", result) + text_of_items(result, style.system);
     page += charge_section("THIS BATCH", result) + text_of_facts(result, style.system);
     if (result.sacks) {
@@ -171,6 +173,9 @@ std::string text(const BatchResult& result, const TextStyle& style) {
     if (result.site_water) {
         page +=
             charge_section("WATER ON SITE", result) + text_of_site_water(*result.site_water, style);
+    }
+    if (result.short_load) {
+        page += section("DELIVERY") + text_of_short_load(*result.short_load, style.system);
     }
     if (!result.each.cautions.empty()) {
         page += section("AT THE MIXER") + text_of_cautions(result.each.cautions, style);
@@ -182,6 +187,14 @@ std::string text(const BatchResult& result, const TextStyle& style) {
         page += section("LIMITS, where they come from") + text_of_limits(result.checks);
     }
     return page;
+}
+
+std::string text(const BatchResult& result, const TextStyle& style) {
+    return written(flow_of(result, style), style);
+}
+
+std::string html(const BatchResult& result, const TextStyle& style) {
+    return html_of(flow_of(result, style), {.title = result.title, .command = "batch"});
 }
 
 } // namespace boardmark::report

@@ -2,7 +2,9 @@
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/unit.hpp>
 
+#include "flow.hpp"
 #include "grid.hpp"
+#include "html.hpp"
 #include "names.hpp"
 #include "quantity_format.hpp"
 #include "record_parts.hpp"
@@ -84,7 +86,7 @@ std::string number_word(std::size_t count) {
     return fmt::format("{} {}", count, count == 1 ? "value" : "values");
 }
 
-std::string heading(const ChartResult& result, const TextStyle& style) {
+Flow heading(const ChartResult& result, const TextStyle& style) {
     std::string what = "Control chart of the " + std::string{result.charted.heading};
     if (result.age_d) {
         what += " at " + shown({*result.age_d, core::Measure::age}, style.system);
@@ -94,9 +96,11 @@ std::string heading(const ChartResult& result, const TextStyle& style) {
     }
     const std::string& first = result.points.front().date;
     const std::string& last = result.points.back().date;
-    return wrapped("Record " + text::printable(result.title), {}) + wrapped(what, {}) +
-           number_word(result.points.size()) +
-           (first == last ? " on " + first : ", " + first + " to " + last) + "\n\n";
+    return paragraph("Record " + text::printable(result.title), {}) + paragraph(what, {}) +
+           paragraph(number_word(result.points.size()) +
+                         (first == last ? " on " + first : ", " + first + " to " + last),
+                     {}) +
+           "\n";
 }
 
 /// A calculated value. That of a length is no reading: it gets decimals, not a fraction of an inch.
@@ -129,16 +133,16 @@ std::string target_text(const ChartResult& result, const TextStyle& style) {
                   : "none recorded";
 }
 
-std::string facts(const ChartResult& result, const TextStyle& style) {
+Flow facts(const ChartResult& result, const TextStyle& style) {
     const bool strength = result.charted.charted == core::Charted::strength;
     Grid grid{{Align::left, Align::left}};
     grid.add({"mean", calculated(result.chart.mean, result, style)});
     grid.add({"control limits", limits_text(result, style)});
     grid.add({strength ? "specified" : "target", target_text(result, style)});
-    return grid.text();
+    return grid;
 }
 
-std::string rows(const ChartResult& result, const TextStyle& style) {
+Flow rows(const ChartResult& result, const TextStyle& style) {
     std::vector<std::string> values;
     std::size_t batch_width = 0;
     std::size_t value_width = 0;
@@ -165,7 +169,7 @@ std::string cited(const core::TypicalFigure& figure) {
     return " [" + figure.source.citation + "]";
 }
 
-std::string notes(const ChartResult& result) {
+Flow notes(const ChartResult& result) {
     const core::ControlChartRules& rules = result.rules;
     std::vector<std::string> sentences{
         "| control limit, : mean, + target, * value, o value outside",
@@ -182,18 +186,26 @@ std::string notes(const ChartResult& result) {
     }
     sentences.push_back("The limits come from the values themselves: they tell whether the work is "
                         "steady, not whether the concrete meets what is asked.");
-    std::string text;
+    Flow text;
     for (const std::string& sentence : sentences) {
-        text += wrapped(sentence, {.first = "  ", .other = "      "});
+        text += paragraph(sentence, {.first = "  ", .other = "      "});
     }
     return text;
 }
 
 } // namespace
 
-std::string text(const ChartResult& result, const TextStyle& style) {
+Flow flow_of(const ChartResult& result, const TextStyle& style) {
     return heading(result, style) + facts(result, style) + "\n" + rows(result, style) + "\n" +
            notes(result);
+}
+
+std::string text(const ChartResult& result, const TextStyle& style) {
+    return written(flow_of(result, style), style);
+}
+
+std::string html(const ChartResult& result, const TextStyle& style) {
+    return html_of(flow_of(result, style), {.title = result.title, .command = "record"});
 }
 
 } // namespace boardmark::report

@@ -5,7 +5,9 @@
 
 #include "comparison_rows.hpp"
 #include "csv_parts.hpp"
+#include "flow.hpp"
 #include "grid.hpp"
+#include "html.hpp"
 #include "json_parts.hpp"
 #include "quantity_format.hpp"
 #include "text_parts.hpp"
@@ -23,6 +25,17 @@ using core::UnitSystem;
 std::string currency_of(const core::DoseResponse& response) {
     const auto& cost = response.points.front().less_binder.cost;
     return cost ? cost->currency : "";
+}
+
+/// Why the costs of the points were not added up: that of the first point that has none. The point
+/// at no dose may be in one currency where the others are in two.
+std::optional<core::Phrase> why_no_cost(const core::DoseResponse& response) {
+    for (const core::DosePoint& point : response.points) {
+        if (point.less_binder.no_cost) {
+            return point.less_binder.no_cost;
+        }
+    }
+    return std::nullopt;
 }
 
 std::string cost_text(const ComparedMix& column, UnitSystem system) {
@@ -68,13 +81,14 @@ std::string remark_on(const core::DoseResponse& response, std::size_t point) {
     return remark;
 }
 
-std::string text_of_points(const core::DoseResponse& response, UnitSystem system) {
+Flow text_of_points(const core::DoseResponse& response, UnitSystem system) {
     Grid grid{{Align::left, Align::right, Align::right, Align::right, Align::right, Align::right,
                Align::right, Align::left}};
-    const std::string currency = currency_of(response);
-    grid.add({"", "", "less water:", "", "", "less binder:", "", ""});
+    const std::string stated = currency_of(response);
+    const std::string currency = stated.empty() ? "cost" : stated;
+    grid.head({"", "", "less water:", "", "", "less binder:", "", ""});
     const std::string binder = system == UnitSystem::us ? "cementitious" : "binder";
-    grid.add({"dose", "water", "w/cm", "strength", currency, binder, currency, ""});
+    grid.head({"dose", "water", "w/cm", "strength", currency, binder, currency, ""});
     for (std::size_t i = 0; i < response.points.size(); ++i) {
         const core::DosePoint& point = response.points[i];
         grid.add({shown({point.ml_100kg, Measure::dose}, system),
@@ -85,7 +99,7 @@ std::string text_of_points(const core::DoseResponse& response, UnitSystem system
                   figure(point.less_binder, Measure::concentration, system, binder_of),
                   cost_text(point.less_binder, system), remark_on(response, i)});
     }
-    return grid.text();
+    return grid;
 }
 
 std::string limits_text(const core::DoseResponse& response, UnitSystem system) {
@@ -103,6 +117,9 @@ std::string limits_text(const core::DoseResponse& response, UnitSystem system) {
 }
 
 std::string cost_words(const core::DoseResponse& response, UnitSystem system) {
+    if (const auto reason = why_no_cost(response)) {
+        return "Where cost starts to rise is not known; cost: " + words(*reason, system) + ".";
+    }
     if (!response.cheapest) {
         return "Where cost starts to rise is not known: a price is missing.";
     }
@@ -134,21 +151,27 @@ Json dose_at(const core::DoseResponse& response, std::optional<std::size_t> poin
 
 } // namespace
 
-std::string text(const DoseResult& result, const TextStyle& style) {
+Flow flow_of(const DoseResult& result, const TextStyle& style) {
     const core::DoseResponse& response = result.response;
-    std::string page = wrapped(text::printable(result.title), {});
-    page += wrapped("Response to the dose of " + text::printable(response.reducer) +
-                        (style.system == UnitSystem::us ? ", for 1 yd3" : ", for 1 m3"),
-                    {});
-    page += "\nThe mix as written:\n" + verdict_line(result.checks, style, {.listed_below = false});
+    Flow page = paragraph(text::printable(result.title), {});
+    page += paragraph("Response to the dose of " + text::printable(response.reducer) +
+                          (style.system == UnitSystem::us ? ", for 1 yd3" : ", for 1 m3"),
+                      {});
+    page += Flow{"\n"} + paragraph("The mix as written:", {}) +
+            verdict_line(result.checks, {.listed_below = false});
     page += section("DOSE BY DOSE") + text_of_points(response, style.system);
-    page += section("WHAT IT SHOWS") +
-            wrapped(limits_text(response, style.system), {"  - ", "    "}) +
-            wrapped(cost_words(response, style.system), {"  - ", "    "}) +
-            wrapped("Strengths are estimates until they are tested; the reducer's data end at the "
-                    "last dose shown.",
-                    {"  - ", "    "});
+    page +=
+        section("WHAT IT SHOWS") +
+        paragraph(limits_text(response, style.system), {"  - ", "    "}) +
+        paragraph(cost_words(response, style.system), {"  - ", "    "}) +
+        paragraph("Strengths are estimates until they are tested; the reducer's data end at the "
+                  "last dose shown.",
+                  {"  - ", "    "});
     return page;
+}
+
+std::string text(const DoseResult& result, const TextStyle& style) {
+    return written(flow_of(result, style), style);
 }
 
 std::string json(const DoseResult& result) {
@@ -157,6 +180,8 @@ std::string json(const DoseResult& result) {
     object["reducer"] = response.reducer;
     const std::string currency = currency_of(response);
     object["currency"] = currency.empty() ? Json(nullptr) : Json(currency);
+    const auto no_cost = why_no_cost(response);
+    object["cost_reason"] = no_cost ? Json(words(*no_cost, UnitSystem::si)) : Json(nullptr);
     object["points"] = Json::array();
     for (const core::DosePoint& point : response.points) {
         object["points"].push_back({{"dose_ml_100kg", point.ml_100kg},
@@ -200,6 +225,10 @@ std::string csv(const DoseResult& result, UnitSystem system) {
                          cost(point.less_binder), csv_cell(remark_on(result.response, i))});
     }
     return text;
+}
+
+std::string html(const DoseResult& result, const TextStyle& style) {
+    return html_of(flow_of(result, style), {.title = result.title, .command = "dose"});
 }
 
 } // namespace boardmark::report

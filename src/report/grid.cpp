@@ -1,5 +1,6 @@
 #include "grid.hpp"
 
+#include "colour.hpp"
 #include "wrap.hpp"
 
 #include <algorithm>
@@ -21,21 +22,30 @@ std::string without_trailing_spaces(std::string line) {
 Grid::Grid(std::vector<Align> columns)
     : columns_(std::move(columns)) {}
 
+void Grid::head(std::vector<std::string> cells) {
+    add(std::move(cells));
+    head_rows_ = rows_.size();
+}
+
 void Grid::add(std::vector<std::string> cells) {
-    rows_.push_back(std::move(cells));
+    rows_.push_back({std::move(cells)});
+}
+
+void Grid::add(core::Verdict verdict, std::vector<std::string> cells) {
+    rows_.push_back({std::move(cells), verdict});
 }
 
 std::vector<std::size_t> Grid::widths() const {
     std::vector<std::size_t> widest(columns_.size(), 0);
-    for (const auto& row : rows_) {
-        for (std::size_t i = 0; i < row.size(); ++i) {
-            widest[i] = std::max(widest[i], shown_width(row[i]));
+    for (const Row& row : rows_) {
+        for (std::size_t i = 0; i < row.cells.size(); ++i) {
+            widest[i] = std::max(widest[i], shown_width(row.cells[i]));
         }
     }
     return widest;
 }
 
-std::string Grid::text() const {
+std::string Grid::text(bool colour) const {
     const auto widest = widths();
     std::size_t last_at = margin;
     for (std::size_t i = 0; i + 1 < widest.size(); ++i) {
@@ -44,14 +54,17 @@ std::string Grid::text() const {
     const std::size_t room =
         last_at + narrowest_last_column < page_width ? page_width - last_at : narrowest_last_column;
     std::string result;
-    for (const auto& row : rows_) {
+    for (const Row& row : rows_) {
         std::string line(margin, ' ');
-        for (std::size_t i = 0; i + 1 < row.size(); ++i) {
-            line += columns_[i] == Align::left ? padded_right(row[i], widest[i])
-                                               : padded_left(row[i], widest[i]);
+        for (std::size_t i = 0; i + 1 < row.cells.size(); ++i) {
+            const bool is_coloured = colour && row.verdict && i == 0;
+            const std::string cell =
+                is_coloured ? coloured(row.cells[i], *row.verdict) : row.cells[i];
+            line += columns_[i] == Align::left ? padded_right(cell, widest[i])
+                                               : padded_left(cell, widest[i]);
             line += std::string(gap, ' ');
         }
-        const auto last = lines_of(row.back(), room);
+        const auto last = lines_of(row.cells.back(), room);
         const std::string first = columns_.back() == Align::right
                                       ? padded_left(last.front(), widest.back())
                                       : last.front();

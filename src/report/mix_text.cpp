@@ -3,7 +3,9 @@
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/unit.hpp>
 
+#include "flow.hpp"
 #include "grid.hpp"
+#include "html.hpp"
 #include "names.hpp"
 #include "quantity_format.hpp"
 #include "text_parts.hpp"
@@ -17,19 +19,23 @@ namespace {
 using core::Measure;
 using core::UnitSystem;
 
-std::string heading(const MixResult& result, const TextStyle& style) {
+Flow heading(const MixResult& result, const TextStyle& style) {
     const bool us = style.system == UnitSystem::us;
     const std::string unit = us ? "1 yd3" : "1 m3";
     const std::string& code = result.requirements.code;
     const std::string limits = code.empty() ? "" : ", limits of " + code;
-    std::string text = result.proportions.estimate
-                           ? "ESTIMATE with usual aggregate figures: it must not be batched.\n\n"
-                           : "";
-    text += wrapped(text::printable(result.title), {});
-    text += result.proportions.submitted
-                ? "Submitted amounts for " + unit + limits + "\n"
-                : "Proportions for " + unit + " by ACI 211.1-91, absolute volume" + limits + "\n";
-    return text + "\n" + verdict_line(result.checks, style);
+    Flow flow;
+    if (result.proportions.estimate) {
+        flow += paragraph("ESTIMATE with usual aggregate figures: it must not be batched.", {});
+        flow += "\n";
+    }
+    flow += paragraph(text::printable(result.title), {});
+    flow +=
+        paragraph(result.proportions.submitted
+                      ? "Submitted amounts for " + unit + limits
+                      : "Proportions for " + unit + " by ACI 211.1-91, absolute volume" + limits,
+                  {});
+    return flow + "\n" + verdict_line(result.checks);
 }
 
 std::string exposure_text(const core::Requirements& requirements) {
@@ -60,7 +66,21 @@ std::string section_text(const core::Section& section, UnitSystem system) {
     return fmt::format("{}", fmt::join(parts, ", "));
 }
 
-std::string text_of_requirements(const core::Requirements& requirements, UnitSystem system) {
+std::string placing_text(const core::PlacingConditions& placing, UnitSystem system) {
+    std::vector<std::string> parts;
+    const auto add = [&](const char* what, std::optional<double> value, Measure measure) {
+        if (value) {
+            parts.push_back(what + shown({*value, measure}, system));
+        }
+    };
+    add("air ", placing.air_c, Measure::temperature);
+    add("wind ", placing.wind_km_h, Measure::wind);
+    add("humidity ", placing.humidity_percent, Measure::percent);
+    add("haul ", placing.haul_h, Measure::duration);
+    return fmt::format("{}", fmt::join(parts, ", "));
+}
+
+Flow text_of_requirements(const core::Requirements& requirements, UnitSystem system) {
     Grid grid{{Align::left, Align::left}};
     grid.add({"strength", shown({requirements.strength_mpa, Measure::strength}, system) +
                               ", specified at " +
@@ -90,7 +110,10 @@ std::string text_of_requirements(const core::Requirements& requirements, UnitSys
     if (const std::string section = section_text(requirements.section, system); !section.empty()) {
         grid.add({"section", section});
     }
-    return grid.text();
+    if (const std::string placing = placing_text(requirements.placing, system); !placing.empty()) {
+        grid.add({"placing", placing});
+    }
+    return grid;
 }
 
 /// What is measured by volume on site: water in gallons or litres, admixtures in fluid ounces or
@@ -121,7 +144,7 @@ std::string site_measure(const core::Ingredient& ingredient, UnitSystem system) 
     }
 }
 
-std::string text_of_ingredients(const core::Proportions& proportions, UnitSystem system) {
+Flow text_of_ingredients(const core::Proportions& proportions, UnitSystem system) {
     const bool us = system == UnitSystem::us;
     const auto& pound_per_yard = units::unit("lb/yd3");
     const auto mass = [&](double kg_m3, int decimals) {
@@ -131,8 +154,8 @@ std::string text_of_ingredients(const core::Proportions& proportions, UnitSystem
         return !m3 ? std::string{"-"} : us ? fixed(27 * *m3, 2) : fixed(*m3, 4);
     };
     Grid grid{{Align::left, Align::left, Align::right, Align::right, Align::right, Align::left}};
-    grid.add({"", "", us ? "mass, lb" : "mass, kg", "rel. density",
-              us ? "volume, ft3" : "volume, m3", ""});
+    grid.head({"", "", us ? "mass, lb" : "mass, kg", "rel. density",
+               us ? "volume, ft3" : "volume, m3", ""});
     for (const core::Ingredient& ingredient : proportions.ingredients) {
         const std::string kind = ingredient.material
                                      ? std::string{core::name_of(ingredient.material->kind)}
@@ -148,10 +171,10 @@ std::string text_of_ingredients(const core::Proportions& proportions, UnitSystem
         grid.add({"total", "", mass(*proportions.totals.fresh_density_kg_m3, 0), "",
                   volume(proportions.totals.volume_m3), ""});
     }
-    return grid.text();
+    return grid;
 }
 
-std::string text_of_totals(const core::Proportions& proportions, UnitSystem system) {
+Flow text_of_totals(const core::Proportions& proportions, UnitSystem system) {
     const core::Totals& totals = proportions.totals;
     const auto in_units = [&](double value, Measure measure) {
         return shown({value, measure}, system);
@@ -175,14 +198,14 @@ std::string text_of_totals(const core::Proportions& proportions, UnitSystem syst
                                        in_units(*totals.mortar_percent, Measure::percent) +
                                        " of the volume"});
     }
-    return grid.text();
+    return grid;
 }
 
 } // namespace
 
-std::string text(const MixResult& result, const TextStyle& style) {
+Flow flow_of(const MixResult& result, const TextStyle& style) {
     const core::Proportions& proportions = result.proportions;
-    std::string page = heading(result, style);
+    Flow page = heading(result, style);
     page += section("ASKED") + text_of_requirements(result.requirements, style.system);
     page += section(proportions.submitted ? "FOUND, step by step" : "SELECTED, step by step") +
             text_of_steps(proportions.worksheet.steps, style.system);
@@ -198,6 +221,14 @@ std::string text(const MixResult& result, const TextStyle& style) {
         page += section("LIMITS, where they come from") + text_of_limits(result.checks);
     }
     return page;
+}
+
+std::string text(const MixResult& result, const TextStyle& style) {
+    return written(flow_of(result, style), style);
+}
+
+std::string html(const MixResult& result, const TextStyle& style) {
+    return html_of(flow_of(result, style), {.title = result.title, .command = result.command});
 }
 
 } // namespace boardmark::report

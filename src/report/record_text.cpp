@@ -1,7 +1,9 @@
 #include <boardmark/report/record_report.hpp>
 #include <boardmark/text/utf8.hpp>
 
+#include "flow.hpp"
 #include "grid.hpp"
+#include "html.hpp"
 #include "names.hpp"
 #include "quantity_format.hpp"
 #include "record_parts.hpp"
@@ -15,8 +17,8 @@ namespace {
 
 using core::Measure;
 
-std::string heading(const std::string& title) {
-    return wrapped("Record " + text::printable(title), {});
+Flow heading(const std::string& title) {
+    return paragraph("Record " + text::printable(title), {});
 }
 
 std::string counted(std::size_t count, const char* noun) {
@@ -43,7 +45,7 @@ private:
 
 } // namespace
 
-std::string text(const RecordSummary& summary, const TextStyle&) {
+Flow flow_of(const RecordSummary& summary, const TextStyle&) {
     Grid counts{{Align::left, Align::right, Align::left}};
     counts.add({"trials", std::to_string(summary.trials.size()), span_of_dates(summary.trials)});
     counts.add(
@@ -54,14 +56,14 @@ std::string text(const RecordSummary& summary, const TextStyle&) {
         mixes.add(
             {mix_name(mix.mix), counted(mix.trials, "trial"), counted(mix.specimens, "specimen")});
     }
-    return heading(summary.title) + "\n" + counts.text() + section("MIXES") + mixes.text();
+    return heading(summary.title) + "\n" + counts + section("MIXES") + mixes;
 }
 
-std::string text(const RecordList<core::RecordedTrial>& list, const TextStyle& style) {
+Flow flow_of(const RecordList<core::RecordedTrial>& list, const TextStyle& style) {
     const Shown show{style};
     Grid grid{{Align::left, Align::left, Align::right, Align::right, Align::right, Align::right,
                Align::right, Align::left}};
-    grid.add({"date", "batch", "slump", "air", "density", "w/cm", "yield", "mix"});
+    grid.head({"date", "batch", "slump", "air", "density", "w/cm", "yield", "mix"});
     for (const core::RecordedTrial& trial : list.rows) {
         grid.add(
             {trial.date, column_name(trial.batch), show(trial.slump_mm, Measure::slump),
@@ -69,41 +71,89 @@ std::string text(const RecordList<core::RecordedTrial>& list, const TextStyle& s
              show(trial.density_kg_m3, Measure::fresh_density), show(trial.w_cm, Measure::w_cm),
              trial.relative_yield ? fixed(*trial.relative_yield, 3) : "", mix_name(trial.mix)});
     }
-    return heading(list.title) + counted(list.rows.size(), "trial") +
-           "; the yield is relative to the intended one\n\n" + grid.text();
+    return heading(list.title) +
+           paragraph(counted(list.rows.size(), "trial") +
+                         "; the yield is relative to the intended one",
+                     {}) +
+           "\n" + grid;
 }
 
-std::string text(const RecordList<core::RecordedSpecimen>& list, const TextStyle& style) {
+Flow flow_of(const RecordList<core::RecordedSpecimen>& list, const TextStyle& style) {
     const Shown show{style};
     Grid grid{{Align::left, Align::left, Align::left, Align::right, Align::right, Align::right,
                Align::left}};
-    grid.add({"cast", "batch", "specimen", "age", "strength", "w/cm", "shape"});
+    grid.head({"cast", "batch", "specimen", "age", "strength", "w/cm", "shape"});
     for (const core::RecordedSpecimen& specimen : list.rows) {
         grid.add({specimen.date, column_name(specimen.batch), column_name(specimen.specimen),
                   show(specimen.age_d, Measure::age),
                   show(specimen.strength_mpa, Measure::strength),
                   show(specimen.w_cm, Measure::w_cm), column_name(specimen.shape)});
     }
-    return heading(list.title) + counted(list.rows.size(), "specimen") + "\n\n" + grid.text();
+    return heading(list.title) + paragraph(counted(list.rows.size(), "specimen"), {}) + "\n" + grid;
 }
 
-std::string text(const RecordList<core::RecordedFile>& list, const TextStyle&) {
+Flow flow_of(const RecordList<core::RecordedFile>& list, const TextStyle&) {
     Grid grid{{Align::right, Align::right, Align::left, Align::left}};
-    grid.add({"trials", "specimens", "kind", "file"});
+    grid.head({"trials", "specimens", "kind", "file"});
     for (const core::RecordedFile& file : list.rows) {
         grid.add({std::to_string(file.trials), std::to_string(file.specimens),
                   column_name(file.kind), text::printable(file.name)});
     }
-    return heading(list.title) + counted(list.rows.size(), "file") + "\n\n" + grid.text();
+    return heading(list.title) + paragraph(counted(list.rows.size(), "file"), {}) + "\n" + grid;
 }
 
-std::string text(const SavedRows& saved, const TextStyle&) {
-    return wrapped(fmt::format("saved {} of {} in {}{}", counted(saved.saved, "row"),
-                               text::printable(saved.file), text::printable(saved.title),
-                               saved.already_there == 0
-                                   ? ""
-                                   : fmt::format("; {} already there", saved.already_there)),
-                   {});
+Flow flow_of(const SavedRows& saved, const TextStyle&) {
+    return paragraph(fmt::format("saved {} of {} in {}{}", counted(saved.saved, "row"),
+                                 text::printable(saved.file), text::printable(saved.title),
+                                 saved.already_there == 0
+                                     ? ""
+                                     : fmt::format("; {} already there", saved.already_there)),
+                     {});
+}
+
+namespace {
+
+template <class Result>
+std::string page(const Result& result, const TextStyle& style) {
+    return html_of(flow_of(result, style),
+                   {.title = "Record " + result.title, .command = "record"});
+}
+
+} // namespace
+
+std::string text(const RecordSummary& summary, const TextStyle& style) {
+    return written(flow_of(summary, style), style);
+}
+std::string html(const RecordSummary& summary, const TextStyle& style) {
+    return page(summary, style);
+}
+
+std::string text(const RecordList<core::RecordedTrial>& list, const TextStyle& style) {
+    return written(flow_of(list, style), style);
+}
+std::string html(const RecordList<core::RecordedTrial>& list, const TextStyle& style) {
+    return page(list, style);
+}
+
+std::string text(const RecordList<core::RecordedSpecimen>& list, const TextStyle& style) {
+    return written(flow_of(list, style), style);
+}
+std::string html(const RecordList<core::RecordedSpecimen>& list, const TextStyle& style) {
+    return page(list, style);
+}
+
+std::string text(const RecordList<core::RecordedFile>& list, const TextStyle& style) {
+    return written(flow_of(list, style), style);
+}
+std::string html(const RecordList<core::RecordedFile>& list, const TextStyle& style) {
+    return page(list, style);
+}
+
+std::string text(const SavedRows& saved, const TextStyle& style) {
+    return written(flow_of(saved, style), style);
+}
+std::string html(const SavedRows& saved, const TextStyle& style) {
+    return page(saved, style);
 }
 
 } // namespace boardmark::report

@@ -48,7 +48,7 @@ std::string sacks_text(double count) {
                : fixed(count, 2) + " sacks";
 }
 
-std::string text_of_sacks(const BatchResult& result, const TextStyle& style) {
+Flow text_of_sacks(const BatchResult& result, const TextStyle& style) {
     const core::SackStudy& study = result.sacks->study;
     const auto volume = [&](double m3) { return shown({m3, Measure::volume}, style.system); };
     const auto ratio = [&](double w_cm) { return shown({w_cm, Measure::w_cm}, style.system); };
@@ -56,7 +56,7 @@ std::string text_of_sacks(const BatchResult& result, const TextStyle& style) {
     const double exact_w_cm = result.proportions.totals.w_cm;
 
     Grid grid{{Align::left, Align::right, Align::left, Align::left, Align::left}};
-    grid.add({"", "concrete", "w/cm", "", ""});
+    grid.head({"", "concrete", "w/cm", "", ""});
     grid.add({"as ordered", volume(study.rounded.volume_m3), ratio(exact_w_cm),
               name + " " + sacks_text(study.exact_sacks), ""});
     grid.add({"sacks rounded, the rest as ordered",
@@ -70,7 +70,7 @@ std::string text_of_sacks(const BatchResult& result, const TextStyle& style) {
     }
     grid.add({"this ticket", volume(result.each.volume_m3), ratio(result.each.w_cm),
               taken(result.each), not_met(result.checks)});
-    return grid.text() + wrapped(advice(*result.sacks), {.first = "  ", .other = "  "});
+    return grid + paragraph(advice(*result.sacks), {.first = "  ", .other = "  "});
 }
 
 } // namespace boardmark::report

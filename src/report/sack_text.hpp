@@ -2,6 +2,8 @@
 
 #include <boardmark/report/batch_report.hpp>
 
+#include "flow.hpp"
+
 #include <string>
 
 namespace boardmark::report {
@@ -10,6 +12,6 @@ namespace boardmark::report {
 std::string sacks_text(double count);
 
 /// What whole sacks do to the volume ordered, and what the ticket does instead.
-std::string text_of_sacks(const BatchResult& result, const TextStyle& style);
+Flow text_of_sacks(const BatchResult& result, const TextStyle& style);
 
 } // namespace boardmark::report

@@ -82,7 +82,7 @@ std::string name_of(core::WaterLimit limit) {
     return "";
 }
 
-std::string text_of_site_water(const core::SiteWater& water, const TextStyle& style) {
+Flow text_of_site_water(const core::SiteWater& water, const TextStyle& style) {
     Grid grid{{Align::left, Align::right, Align::right, Align::left}};
     const auto add = [&](const char* name, const core::WaterAmount& amount,
                          const std::string& note) {
@@ -95,7 +95,7 @@ std::string text_of_site_water(const core::SiteWater& water, const TextStyle& st
     add("may be added",
         just_what_was_held ? water.held_back : rounded_down(water.may_be_added, style.system),
         water.may_be_added.kg > 0 ? consequence(water, style) : "");
-    return grid.text() + "  highest w/cm: " + limit_text(water, style) + "\n" +
+    return grid + paragraph("highest w/cm: " + limit_text(water, style), {"  ", "  "}) +
            text_of_cautions(water.advice, style);
 }
 

@@ -3,6 +3,8 @@
 #include <boardmark/core/site_water.hpp>
 #include <boardmark/report/mix_report.hpp>
 
+#include "flow.hpp"
+
 #include <string>
 
 namespace boardmark::report {
@@ -11,6 +13,6 @@ namespace boardmark::report {
 std::string name_of(core::WaterLimit limit);
 
 /// What goes in at the mixer, what stays back, how much may be added on site and what that does.
-std::string text_of_site_water(const core::SiteWater& water, const TextStyle& style);
+Flow text_of_site_water(const core::SiteWater& water, const TextStyle& style);
 
 } // namespace boardmark::report

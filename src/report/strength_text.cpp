@@ -3,7 +3,9 @@
 #include <boardmark/units/date.hpp>
 #include <boardmark/units/unit.hpp>
 
+#include "flow.hpp"
 #include "grid.hpp"
+#include "html.hpp"
 #include "names.hpp"
 #include "quantity_format.hpp"
 #include "text_parts.hpp"
@@ -32,7 +34,7 @@ std::string specimen_text(const core::SpecimenSize& specimen, UnitSystem system)
                      shown({specimen.height_mm, Measure::length}, system);
 }
 
-std::string heading(const StrengthResult& result, const TextStyle& style) {
+Flow heading(const StrengthResult& result, const TextStyle& style) {
     const core::StrengthRecord& record = result.record;
     const bool aci = record.code == core::AcceptanceCode::aci_318;
     std::string asked = strength_text(record.specified_mpa, style.system);
@@ -43,8 +45,8 @@ std::string heading(const StrengthResult& result, const TextStyle& style) {
                                    specimen_text(record.specimen, style.system), asked,
                                    shown({record.strength_age_d, Measure::age}, style.system),
                                    aci ? "ACI 318-19" : "EN 206");
-    return wrapped(text::printable(record.title), {}) + wrapped(line, {}) + "\n" +
-           verdict_line(result.findings.checks, style, {.refusal = "NOT ACCEPTED"});
+    return paragraph(text::printable(record.title), {}) + paragraph(line, {}) + "\n" +
+           verdict_line(result.findings.checks, {.refusal = "NOT ACCEPTED"});
 }
 
 /// What is wrong with a test or with the average that ends at it, and by how much.
@@ -67,12 +69,12 @@ std::string or_dash(std::optional<double> value, Measure measure, UnitSystem sys
     return value ? shown({*value, measure}, system) : "-";
 }
 
-std::string text_of_tests(const StrengthResult& result, UnitSystem system) {
+Flow text_of_tests(const StrengthResult& result, UnitSystem system) {
     const int averaged = result.findings.acceptance.averaged;
     Grid rows{{Align::left, Align::left, Align::right, Align::right, Align::right, Align::right,
                Align::right, Align::right, Align::left}};
-    rows.add({"batch", "cast", "w/cm", "air", "of", "range", "strength",
-              averaged > 0 ? fmt::format("mean of {}", averaged) : "mean", ""});
+    rows.head({"batch", "cast", "w/cm", "air", "of", "range", "strength",
+               averaged > 0 ? fmt::format("mean of {}", averaged) : "mean", ""});
     for (const core::JudgedTest& judged : result.findings.tests) {
         const core::StrengthTest& test = judged.test;
         rows.add({column_name(test.batch.name),
@@ -84,7 +86,7 @@ std::string text_of_tests(const StrengthResult& result, UnitSystem system) {
                   or_dash(judged.running_mean_mpa, Measure::strength, system),
                   judgement(judged, system)});
     }
-    return rows.text();
+    return rows;
 }
 
 /// To the step in which a strength is written, up: what is pasted asks no less than the record.
@@ -94,7 +96,7 @@ std::string deviation_rounded_up(double mpa, UnitSystem system) {
     return strength_text(std::ceil(mpa / step_mpa - conversion) * step_mpa, system);
 }
 
-std::string text_of_statistics(const StrengthResult& result, UnitSystem system) {
+Flow text_of_statistics(const StrengthResult& result, UnitSystem system) {
     const core::StrengthStatistics& found = *result.findings.statistics;
     Grid grid{{Align::left, Align::left}};
     grid.add({"tests",
@@ -127,21 +129,22 @@ std::string text_of_statistics(const StrengthResult& result, UnitSystem system) 
                          deviation_rounded_up(*found.counted_deviation_mpa, result.record.system),
                          strength_text(result.record.specified_mpa, result.record.system))});
     }
-    return grid.text();
+    return grid;
 }
 
-std::string text_of_projections(const StrengthResult& result, UnitSystem system) {
-    std::string text;
+Flow text_of_projections(const StrengthResult& result, UnitSystem system) {
+    Flow text;
     for (const core::Projection& projection : result.findings.projections) {
         const std::string early = shown({projection.early_age_d, Measure::age}, system);
         const std::string age = shown({result.record.strength_age_d, Measure::age}, system);
         if (!projection.sufficient) {
-            text += wrapped(fmt::format("{}: {} batches were tested at {} too, too few to project.",
-                                        early, projection.pairs, age),
-                            {"  ", "  "});
+            text +=
+                paragraph(fmt::format("{}: {} batches were tested at {} too, too few to project.",
+                                      early, projection.pairs, age),
+                          {"  ", "  "});
             continue;
         }
-        text += wrapped(
+        text += paragraph(
             fmt::format(
                 "{}: strength at {} is {:.3f} times that at {}, by {} batches tested at both; "
                 "one further batch lies between {:.3f} and {:.3f} times (95 %). Holds from {} "
@@ -154,15 +157,15 @@ std::string text_of_projections(const StrengthResult& result, UnitSystem system)
     return text;
 }
 
-std::string text_of_line(const core::StrengthLine& line, UnitSystem system) {
-    std::string text = wrapped(
+Flow text_of_line(const core::StrengthLine& line, UnitSystem system) {
+    Flow text = paragraph(
         fmt::format("ln(strength, MPa) = {:.4f} {} {:.4f} w/cm; {} tests at {} ratios, r2 {:.3f}, "
                     "scatter {:.1f} %",
                     line.intercept, line.slope < 0 ? "-" : "+", std::abs(line.slope),
                     line.points.size(), line.ratio_count, line.r_squared, 100 * line.deviation),
         {"  ", "  "});
     Grid grid{{Align::right, Align::right, Align::right, Align::left}};
-    grid.add({"w/cm", "line", "lower side", "one further test"});
+    grid.head({"w/cm", "line", "lower side", "one further test"});
     constexpr int steps = 6;
     for (int i = 0; i <= steps; ++i) {
         const double w_cm =
@@ -173,17 +176,17 @@ std::string text_of_line(const core::StrengthLine& line, UnitSystem system) {
              strength_text(core::lower_mean_at(line, w_cm), system),
              strength_text(next.low_mpa, system) + " to " + strength_text(next.high_mpa, system)});
     }
-    return text + grid.text() +
-           wrapped("Lower side: what the mean lies above with 95 % confidence; "
-                   "'requirements.strength_curve: from' this file reads the ratio there.",
-                   {"  ", "  "});
+    return text + grid +
+           paragraph("Lower side: what the mean lies above with 95 % confidence; "
+                     "'requirements.strength_curve: from' this file reads the ratio there.",
+                     {"  ", "  "});
 }
 
 } // namespace
 
-std::string text(const StrengthResult& result, const TextStyle& style) {
+Flow flow_of(const StrengthResult& result, const TextStyle& style) {
     const core::StrengthFindings& findings = result.findings;
-    std::string page = heading(result, style);
+    Flow page = heading(result, style);
     if (!findings.tests.empty()) {
         page += section("TESTS of production, in order of casting") +
                 text_of_tests(result, style.system);
@@ -202,6 +205,14 @@ std::string text(const StrengthResult& result, const TextStyle& style) {
         page += section("LIMITS, where they come from") + text_of_limits(findings.checks);
     }
     return page;
+}
+
+std::string text(const StrengthResult& result, const TextStyle& style) {
+    return written(flow_of(result, style), style);
+}
+
+std::string html(const StrengthResult& result, const TextStyle& style) {
+    return html_of(flow_of(result, style), {.title = result.record.title, .command = "strength"});
 }
 
 } // namespace boardmark::report

@@ -14,24 +14,6 @@
 namespace boardmark::report {
 namespace {
 
-/// ANSI colour of a verdict. The word itself carries the meaning.
-std::string coloured(const std::string& text, core::Verdict verdict, const TextStyle& style) {
-    if (!style.colour) {
-        return text;
-    }
-    switch (verdict) {
-    case core::Verdict::holds:
-        return "\x1b[32m" + text + "\x1b[0m";
-    case core::Verdict::fails:
-        return "\x1b[1;31m" + text + "\x1b[0m";
-    case core::Verdict::watch:
-        return "\x1b[33m" + text + "\x1b[0m";
-    case core::Verdict::not_checked:
-        break;
-    }
-    return text;
-}
-
 std::string printed_verdict(core::Verdict verdict) {
     return verdict == core::Verdict::fails ? "FAILS" : name_of(verdict);
 }
@@ -85,12 +67,11 @@ std::string air_asked(const core::Requirements& requirements, core::UnitSystem s
 
 } // namespace
 
-std::string section(const std::string& name) {
-    return "\n" + name + "\n";
+Flow section(const std::string& name) {
+    return Block{Heading{name}};
 }
 
-std::string verdict_line(const std::vector<core::Check>& checks, const TextStyle& style,
-                         const VerdictWords& say) {
+Flow verdict_line(const std::vector<core::Check>& checks, const VerdictWords& say) {
     const std::size_t failing = count(checks, core::Verdict::fails);
     const std::size_t open = count(checks, core::Verdict::not_checked);
     const std::size_t watched = count(checks, core::Verdict::watch);
@@ -106,14 +87,10 @@ std::string verdict_line(const std::vector<core::Check>& checks, const TextStyle
             fmt::format(" {} could not be checked{}.", open, say.listed_below ? "; see below" : "");
     }
     const auto verdict = failing > 0 ? core::Verdict::fails : core::Verdict::holds;
-    std::string result;
-    for (const std::string& part : lines_of(line, page_width)) {
-        result += coloured(part, verdict, style) + "\n";
-    }
-    return result;
+    return Block{Paragraph{line, {}, verdict}};
 }
 
-std::string text_of_checks(const std::vector<core::Check>& checks, const TextStyle& style) {
+Flow text_of_checks(const std::vector<core::Check>& checks, const TextStyle& style) {
     Grid grid{{Align::left, Align::left, Align::left}};
     for (const core::Verdict verdict : {core::Verdict::fails, core::Verdict::watch,
                                         core::Verdict::holds, core::Verdict::not_checked}) {
@@ -123,29 +100,29 @@ std::string text_of_checks(const std::vector<core::Check>& checks, const TextSty
                 if (!check.source.citation.empty() && verdict != core::Verdict::not_checked) {
                     message += " [" + check.source.citation + "]";
                 }
-                grid.add({coloured(printed_verdict(verdict), verdict, style), check.id, message});
+                grid.add(verdict, {printed_verdict(verdict), check.id, message});
             }
         }
     }
-    return grid.text();
+    return grid;
 }
 
-std::string text_of_limits(const std::vector<core::Check>& checks) {
-    std::string result;
+Flow text_of_limits(const std::vector<core::Check>& checks) {
+    Flow result;
     for (const core::Check& check : checks) {
         if (!check.source.citation.empty()) {
-            result += wrapped(fmt::format("{}: {}{}", check.id, check.source.citation,
-                                          confidence_text(check.source.confidence)),
-                              {.first = "  ", .other = "      "});
+            result += paragraph(fmt::format("{}: {}{}", check.id, check.source.citation,
+                                            confidence_text(check.source.confidence)),
+                                {.first = "  ", .other = "      "});
         }
     }
     return result;
 }
 
-std::string text_of_cautions(const std::vector<core::Phrase>& cautions, const TextStyle& style) {
-    std::string result;
+Flow text_of_cautions(const std::vector<core::Phrase>& cautions, const TextStyle& style) {
+    Flow result;
     for (const core::Phrase& caution : cautions) {
-        result += wrapped(words(caution, style.system), {.first = "  - ", .other = "    "});
+        result += paragraph(words(caution, style.system), {.first = "  - ", .other = "    "});
     }
     return result;
 }
@@ -170,6 +147,10 @@ std::string slump_text(const core::Requirements& requirements, core::UnitSystem 
         text += ", permitted at placing " + in_units(requirements.slump_window->low_mm) + " to " +
                 in_units(requirements.slump_window->high_mm);
     }
+    if (requirements.time_to_place_min) {
+        text +=
+            fmt::format(", placed within {:.0f} min of mixing", *requirements.time_to_place_min);
+    }
     return text;
 }
 
@@ -190,7 +171,7 @@ std::string shown_value(const core::Step& step, core::UnitSystem system) {
     return step.value ? shown({*step.value, step.measure}, system) : "-";
 }
 
-std::string text_of_steps(const std::vector<core::Step>& steps, core::UnitSystem system) {
+Flow text_of_steps(const std::vector<core::Step>& steps, core::UnitSystem system) {
     Grid grid{{Align::left, Align::right, Align::left}};
     for (const core::Step& step : steps) {
         std::string why = words(step.reason, system);
@@ -202,21 +183,22 @@ std::string text_of_steps(const std::vector<core::Step>& steps, core::UnitSystem
         }
         grid.add({quantity_name(step, system), shown_value(step, system), why});
     }
-    return grid.text();
+    return grid;
 }
 
-std::string text_of_reasons(const std::vector<core::Step>& steps, const TextStyle& style) {
-    std::string result;
+Flow text_of_reasons(const std::vector<core::Step>& steps, const TextStyle& style) {
+    Flow result;
     for (const core::Step& step : steps) {
-        result += fmt::format("  {} = {}\n", quantity_name(step, style.system),
-                              shown_value(step, style.system));
+        result += paragraph(fmt::format("{} = {}", quantity_name(step, style.system),
+                                        shown_value(step, style.system)),
+                            {"  ", "  "});
         const Indent indent{.first = "      ", .other = "              "};
-        result += wrapped("reason: " + words(step.reason, style.system), indent);
-        result +=
-            wrapped(fmt::format("source: {} ({}){}",
-                                step.source.citation.empty() ? "none needed" : step.source.citation,
-                                name_of(step.provenance), confidence_text(step.source.confidence)),
-                    indent);
+        result += paragraph("reason: " + words(step.reason, style.system), indent);
+        result += paragraph(
+            fmt::format("source: {} ({}){}",
+                        step.source.citation.empty() ? "none needed" : step.source.citation,
+                        name_of(step.provenance), confidence_text(step.source.confidence)),
+            indent);
         std::vector<std::string> inputs;
         for (const core::Argument& argument : step.reason.arguments) {
             const auto* quantity = std::get_if<core::Quantity>(&argument.value);
@@ -227,10 +209,10 @@ std::string text_of_reasons(const std::vector<core::Step>& steps, const TextStyl
             }
         }
         if (!inputs.empty()) {
-            result += wrapped(fmt::format("inputs: {}", fmt::join(inputs, "; ")), indent);
+            result += paragraph(fmt::format("inputs: {}", fmt::join(inputs, "; ")), indent);
         }
         if (!step.marks.empty()) {
-            result += wrapped("marked: " + marks_text(step.marks), indent);
+            result += paragraph("marked: " + marks_text(step.marks), indent);
         }
     }
     return result;

@@ -4,6 +4,8 @@
 #include <boardmark/core/step.hpp>
 #include <boardmark/report/mix_report.hpp>
 
+#include "flow.hpp"
+
 #include <string>
 #include <string_view>
 #include <vector>
@@ -11,7 +13,7 @@
 namespace boardmark::report {
 
 /// The name of a section, set off from what stands above.
-std::string section(const std::string& name);
+Flow section(const std::string& name);
 
 /// How a verdict is said.
 struct VerdictWords {
@@ -20,20 +22,19 @@ struct VerdictWords {
 };
 
 /// One sentence that says whether the mix may be used as far as the checks could tell.
-std::string verdict_line(const std::vector<core::Check>& checks, const TextStyle& style,
-                         const VerdictWords& say = {});
+Flow verdict_line(const std::vector<core::Check>& checks, const VerdictWords& say = {});
 
-std::string text_of_checks(const std::vector<core::Check>& checks, const TextStyle& style);
-std::string text_of_cautions(const std::vector<core::Phrase>& cautions, const TextStyle& style);
+Flow text_of_checks(const std::vector<core::Check>& checks, const TextStyle& style);
+Flow text_of_cautions(const std::vector<core::Phrase>& cautions, const TextStyle& style);
 
 /// Every step in a line or two: its value and why.
-std::string text_of_steps(const std::vector<core::Step>& steps, core::UnitSystem system);
+Flow text_of_steps(const std::vector<core::Step>& steps, core::UnitSystem system);
 
 /// Every step with its reason, its source and how well that is known, its inputs.
-std::string text_of_reasons(const std::vector<core::Step>& steps, const TextStyle& style);
+Flow text_of_reasons(const std::vector<core::Step>& steps, const TextStyle& style);
 
 /// Where the limit of every check comes from, and how well that is known.
-std::string text_of_limits(const std::vector<core::Check>& checks);
+Flow text_of_limits(const std::vector<core::Check>& checks);
 
 /// What is asked of the fresh concrete.
 std::string air_text(const core::Requirements& requirements, core::UnitSystem system);

@@ -3,7 +3,9 @@
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/unit.hpp>
 
+#include "flow.hpp"
 #include "grid.hpp"
+#include "html.hpp"
 #include "names.hpp"
 #include "quantity_format.hpp"
 #include "side_by_side.hpp"
@@ -54,15 +56,15 @@ std::string verdict_text(const core::TrialSet& set) {
                         : fmt::format("{} No mix follows at {}.", verdict, fmt::join(open, ", "));
 }
 
-std::string heading(const TrialSetResult& result) {
+Flow heading(const TrialSetResult& result) {
     const std::string& code = result.requirements.code;
     const std::string limits = code.empty() ? "" : ", limits of " + code;
-    return wrapped(text::printable(result.title), {}) +
-           wrapped(fmt::format("Trial set of {} ratios at one slump and air, by ACI 211.1-91, "
-                               "absolute volume{}",
-                               result.set.mixes.size(), limits),
-                   {}) +
-           "\n" + wrapped(verdict_text(result.set), {});
+    return paragraph(text::printable(result.title), {}) +
+           paragraph(fmt::format("Trial set of {} ratios at one slump and air, by ACI 211.1-91, "
+                                 "absolute volume{}",
+                                 result.set.mixes.size(), limits),
+                     {}) +
+           "\n" + paragraph(verdict_text(result.set), {});
 }
 
 std::string liquid_text(double m3, UnitSystem system) {
@@ -144,7 +146,7 @@ void add_batches(const TrialSetResult& result, const SolvedTrial& first, UnitSys
               }));
 }
 
-std::string text_of_table(const TrialSetResult& result, UnitSystem system) {
+Flow text_of_table(const TrialSetResult& result, UnitSystem system) {
     std::vector<std::string> heads;
     const SolvedTrial* first = nullptr;
     for (const core::TrialMix& mix : result.set.mixes) {
@@ -168,7 +170,7 @@ std::string text_of_table(const TrialSetResult& result, UnitSystem system) {
 }
 
 /// What is broken or to be watched, mix by mix.
-std::string text_of_set_checks(const core::TrialSet& set, UnitSystem system) {
+Flow text_of_set_checks(const core::TrialSet& set, UnitSystem system) {
     Grid grid{{Align::left, Align::left, Align::left}};
     for (const core::TrialMix& mix : set.mixes) {
         std::string label = label_of(mix);
@@ -192,10 +194,10 @@ std::string text_of_set_checks(const core::TrialSet& set, UnitSystem system) {
             add(name_of(core::Verdict::holds), "whatever could be checked");
         }
     }
-    return grid.text();
+    return grid;
 }
 
-std::string text_of_open_checks(const core::TrialSet& set) {
+Flow text_of_open_checks(const core::TrialSet& set) {
     std::vector<std::string> ids;
     for (const core::TrialMix& mix : set.mixes) {
         for (const core::Check& check :
@@ -207,23 +209,23 @@ std::string text_of_open_checks(const core::TrialSet& set) {
         }
     }
     return ids.empty()
-               ? ""
-               : wrapped(fmt::format(
-                             "not checked: {}; 'boardmark proportion' without '--w-cm' says why",
-                             fmt::join(ids, ", ")),
-                         {.first = "  ", .other = "    "});
+               ? Flow{}
+               : paragraph(fmt::format(
+                               "not checked: {}; 'boardmark proportion' without '--w-cm' says why",
+                               fmt::join(ids, ", ")),
+                           {.first = "  ", .other = "    "});
 }
 
-std::string text_of_set_cautions(const core::TrialSet& set, UnitSystem system) {
-    std::string text;
+Flow text_of_set_cautions(const core::TrialSet& set, UnitSystem system) {
+    Flow text;
     for (const SetCaution& caution : cautions_of(set, system)) {
-        text += wrapped(whose(caution) + caution.text, {.first = "  - ", .other = "    "});
+        text += paragraph(whose(caution) + caution.text, {.first = "  - ", .other = "    "});
     }
     return text;
 }
 
-std::string text_of_set_reasons(const core::TrialSet& set, const TextStyle& style) {
-    std::string text;
+Flow text_of_set_reasons(const core::TrialSet& set, const TextStyle& style) {
+    Flow text;
     for (const core::TrialMix& mix : set.mixes) {
         if (mix.solved()) {
             text += section("REASONS, " + label_of(mix)) +
@@ -237,14 +239,22 @@ std::string text_of_set_reasons(const core::TrialSet& set, const TextStyle& styl
 
 } // namespace
 
-std::string text(const TrialSetResult& result, const TextStyle& style) {
-    std::string page = heading(result);
+Flow flow_of(const TrialSetResult& result, const TextStyle& style) {
+    Flow page = heading(result);
     page += section("MIXES side by side") + text_of_table(result, style.system);
     page += section("CHECKS") + text_of_set_checks(result.set, style.system) +
             text_of_open_checks(result.set);
     page += section("WHAT TO DO") + text_of_cautions(result.set.advice, style);
     page += section("CAUTIONS") + text_of_set_cautions(result.set, style.system);
     return style.explain ? page + text_of_set_reasons(result.set, style) : page;
+}
+
+std::string text(const TrialSetResult& result, const TextStyle& style) {
+    return written(flow_of(result, style), style);
+}
+
+std::string html(const TrialSetResult& result, const TextStyle& style) {
+    return html_of(flow_of(result, style), {.title = result.title, .command = "proportion"});
 }
 
 } // namespace boardmark::report

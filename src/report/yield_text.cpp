@@ -5,7 +5,9 @@
 #include <boardmark/units/unit.hpp>
 
 #include "batch_sheet.hpp"
+#include "flow.hpp"
 #include "grid.hpp"
+#include "html.hpp"
 #include "names.hpp"
 #include "quantity_format.hpp"
 #include "text_parts.hpp"
@@ -24,7 +26,7 @@ using core::UnitSystem;
 constexpr int one_digit_more = 1;
 constexpr const char* unchanged = "as before";
 
-std::string heading(const YieldResult& result, const TextStyle& style) {
+Flow heading(const YieldResult& result) {
     std::string trial = "Trial";
     if (!result.name.empty()) {
         trial += " " + result.name;
@@ -32,9 +34,9 @@ std::string heading(const YieldResult& result, const TextStyle& style) {
     if (result.date) {
         trial += " of " + units::written_date(*result.date);
     }
-    return wrapped(text::printable(result.title), {}) +
-           wrapped(text::printable(trial + ", mix " + result.mix_file), {}) + "\n" +
-           verdict_line(result.checks, style);
+    return paragraph(text::printable(result.title), {}) +
+           paragraph(text::printable(trial + ", mix " + result.mix_file), {}) + "\n" +
+           verdict_line(result.checks);
 }
 
 std::string air_found(const core::Yield& yield, UnitSystem system) {
@@ -81,7 +83,7 @@ std::string relative_yield_text(const YieldResult& result) {
                           : text + ": more concrete than intended";
 }
 
-std::string text_of_findings(const YieldResult& result, UnitSystem system) {
+Flow text_of_findings(const YieldResult& result, UnitSystem system) {
     const core::Yield& yield = result.yield;
     const auto in_units = [&](double value, Measure measure, int finer = 0) {
         return shown({value, measure}, system, finer);
@@ -108,7 +110,7 @@ std::string text_of_findings(const YieldResult& result, UnitSystem system) {
               in_units(found.binder_kg_m3, Measure::concentration)});
     grid.add({"w/cm", in_units(found.w_cm, Measure::w_cm) + "; the mix file's " +
                           in_units(result.designed.totals.w_cm, Measure::w_cm)});
-    return grid.text();
+    return grid;
 }
 
 /// Admixtures are measured by volume, everything else is weighed.
@@ -132,11 +134,11 @@ std::string change_text(const SheetRow& row, UnitSystem system) {
     return nothing ? unchanged : (by_mass > 0 ? "+" : "-") + amount;
 }
 
-std::string text_of_sheet(const std::vector<SheetRow>& rows, double volume_m3, UnitSystem system) {
+Flow text_of_sheet(const std::vector<SheetRow>& rows, double volume_m3, UnitSystem system) {
     Grid grid{{Align::left, Align::right, Align::right, Align::right, Align::right, Align::right}};
     const bool us = system == UnitSystem::us;
     const std::string per = us ? "per yd3" : "per m3";
-    grid.add({"", "found " + per, "next " + per, "weighed", "weigh next", "change"});
+    grid.head({"", "found " + per, "next " + per, "weighed", "weigh next", "change"});
     for (const SheetRow& row : rows) {
         const auto concentration = [&](double kg_m3) {
             const double amount = us ? units::unit("lb/yd3").from_inside(kg_m3) : kg_m3;
@@ -148,11 +150,12 @@ std::string text_of_sheet(const std::vector<SheetRow>& rows, double volume_m3, U
                   amount_text(row.weighed_kg, row.weighed_m3, system),
                   amount_text(*row.next_kg, row.next_m3, system), change_text(row, system)});
     }
-    return grid.text() +
-           wrapped("Weights for " + shown({volume_m3, Measure::volume}, system, one_digit_more) +
-                       " with the aggregates as wet as in this trial; per volume the water is all "
-                       "mixing water and the aggregates are saturated surface-dry.",
-                   {"  ", "  "});
+    return grid +
+           paragraph(
+               "Weights for " + shown({volume_m3, Measure::volume}, system, one_digit_more) +
+                   " with the aggregates as wet as in this trial; per volume the water is all "
+                   "mixing water and the aggregates are saturated surface-dry.",
+               {"  ", "  "});
 }
 
 std::string lever_text(const core::NextTrial& next) {
@@ -182,31 +185,31 @@ std::string changes_text(const std::vector<SheetRow>& rows, UnitSystem system) {
 }
 
 /// What the next trial would break, and what is to be watched in it.
-std::string text_of_next_checks(const std::vector<core::Check>& checks, const TextStyle& style) {
+Flow text_of_next_checks(const std::vector<core::Check>& checks, const TextStyle& style) {
     std::vector<core::Check> told;
     for (const core::Check& check : checks) {
         if (check.verdict == core::Verdict::fails || check.verdict == core::Verdict::watch) {
             told.push_back(check);
         }
     }
-    return verdict_line(checks, style, {.listed_below = false}) + text_of_checks(told, style);
+    return verdict_line(checks, {.listed_below = false}) + text_of_checks(told, style);
 }
 
-std::string text_of_next(const YieldResult& result, const TextStyle& style) {
+Flow text_of_next(const YieldResult& result, const TextStyle& style) {
     if (result.no_next) {
-        std::string text =
+        Flow text =
             section("NEXT TRIAL") +
-            wrapped("None follows: " + words(result.no_next->what, style.system), {"  ", "  "});
+            paragraph("None follows: " + words(result.no_next->what, style.system), {"  ", "  "});
         for (const core::Phrase& way : result.no_next->ways_out) {
-            text += wrapped(words(way, style.system), {"  - ", "    "});
+            text += paragraph(words(way, style.system), {"  - ", "    "});
         }
         return text;
     }
     const core::NextTrial& next = *result.next;
-    std::string text = section("NEXT TRIAL") + wrapped(lever_text(next), {"  ", "  "});
+    Flow text = section("NEXT TRIAL") + paragraph(lever_text(next), {"  ", "  "});
     const auto rows = batch_sheet(result);
     text += text_of_sheet(rows, next.batch.volume_m3, style.system);
-    text += wrapped(changes_text(rows, style.system), {"  ", "  "});
+    text += paragraph(changes_text(rows, style.system), {"  ", "  "});
     text += section("WHY") + text_of_steps(next.adjustments, style.system);
     std::vector<core::Phrase> at_the_mixer = next.advice;
     at_the_mixer.insert(at_the_mixer.end(), next.batch.cautions.begin(), next.batch.cautions.end());
@@ -219,8 +222,8 @@ std::string text_of_next(const YieldResult& result, const TextStyle& style) {
 
 } // namespace
 
-std::string text(const YieldResult& result, const TextStyle& style) {
-    std::string page = heading(result, style);
+Flow flow_of(const YieldResult& result, const TextStyle& style) {
+    Flow page = heading(result);
     page += section("FOUND") + text_of_findings(result, style.system);
     page += text_of_next(result, style);
     page += section("CHECKS of this trial") + text_of_checks(result.checks, style);
@@ -234,6 +237,14 @@ std::string text(const YieldResult& result, const TextStyle& style) {
         page += section("LIMITS, where they come from") + text_of_limits(result.checks);
     }
     return page;
+}
+
+std::string text(const YieldResult& result, const TextStyle& style) {
+    return written(flow_of(result, style), style);
+}
+
+std::string html(const YieldResult& result, const TextStyle& style) {
+    return html_of(flow_of(result, style), {.title = result.title, .command = "yield"});
 }
 
 } // namespace boardmark::report

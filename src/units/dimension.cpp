@@ -24,6 +24,14 @@ std::string_view describe(Dimension dimension) {
         return "a dose (fl oz/cwt, mL/100 kg)";
     case Dimension::mass_ratio:
         return "a mass ratio (kg/kg, kg/t)";
+    case Dimension::area:
+        return "an area (ft2, m2)";
+    case Dimension::force:
+        return "a force (lbf, kip, kN)";
+    case Dimension::speed:
+        return "a speed (ft/h, m/h, mph, km/h, m/s)";
+    case Dimension::volume_rate:
+        return "a volume per time (yd3/h, m3/h)";
     }
     return "";
 }

@@ -26,6 +26,13 @@ constexpr Refused refused_units[] = {
     {"lb/in2", "'lb/in2' is not a unit known here", "'psi'"},
     {"oz/cwt", "'oz/cwt' does not say which ounce", "'fl oz/cwt'"},
     {"oz", "'oz' does not say which ounce", "'fl oz' for a liquid"},
+    {"kips", "'kips' is not a unit known here", "'kip'"},
+    {"lbs", "'lbs' is not a unit known here", "'lb'"},
+    {"sf", "'sf' is not a unit known here", "'ft2'"},
+    {"sqft", "'sqft' is not a unit known here", "'ft2'"},
+    {"mi/h", "'mi/h' is not a unit known here", "'mph'"},
+    {"kph", "'kph' is not a unit known here", "'km/h'"},
+    {"cy/h", "'cy/h' is not a unit known here", "'yd3/h'"},
     {"\"", "'\"' is not a unit known here", "'in'"},
     {"'", "''' is not a unit known here", "'ft'"},
 };

@@ -12,6 +12,7 @@ constexpr double inch_mm = 25.4;
 constexpr double inch_m = 0.0254;
 constexpr double foot_mm = 12 * inch_mm;
 constexpr double yard_mm = 36 * inch_mm;
+constexpr double mile_km = 5280 * 12 * inch_m / 1000;
 constexpr double pound_kg = 0.45359237;
 constexpr double standard_gravity_m_s2 = 9.80665;
 
@@ -20,6 +21,9 @@ constexpr double cubic_foot_m3 = 1728 * cubic_inch_m3;
 constexpr double cubic_yard_m3 = 27 * cubic_foot_m3;
 constexpr double gallon_m3 = 231 * cubic_inch_m3;
 constexpr double fluid_ounce_m3 = gallon_m3 / 128;
+
+constexpr double square_foot_m2 = 144 * inch_m * inch_m;
+constexpr double pound_force_kn = pound_kg * standard_gravity_m_s2 / 1000;
 
 constexpr double psi_mpa = pound_kg * standard_gravity_m_s2 / (inch_m * inch_m) / 1e6;
 constexpr double hundredweight_kg = 100 * pound_kg;
@@ -56,6 +60,9 @@ constexpr std::array units_read{
     Unit{"psi", Dimension::stress, psi_mpa, 0, nist},
     Unit{"MPa", Dimension::stress, 1, 0, si},
     Unit{"N/mm2", Dimension::stress, 1, 0, si},
+    Unit{"psf", Dimension::stress, pound_force_kn / square_foot_m2 / 1000, 0, nist},
+    Unit{"kPa", Dimension::stress, 0.001, 0, si},
+    Unit{"kN/m2", Dimension::stress, 0.001, 0, si},
 
     Unit{"kg/m3", Dimension::mass_per_volume, 1, 0, si},
     Unit{"lb/ft3", Dimension::mass_per_volume, pound_kg / cubic_foot_m3, 0, nist},
@@ -79,6 +86,25 @@ constexpr std::array units_read{
 
     Unit{"kg/kg", Dimension::mass_ratio, 1, 0, si},
     Unit{"kg/t", Dimension::mass_ratio, 0.001, 0, si},
+
+    Unit{"m2", Dimension::area, 1, 0, si},
+    Unit{"mm2", Dimension::area, 1e-6, 0, si},
+    Unit{"in2", Dimension::area, square_foot_m2 / 144, 0, nist},
+    Unit{"ft2", Dimension::area, square_foot_m2, 0, nist},
+
+    Unit{"N", Dimension::force, 0.001, 0, si},
+    Unit{"kN", Dimension::force, 1, 0, si},
+    Unit{"lbf", Dimension::force, pound_force_kn, 0, nist},
+    Unit{"kip", Dimension::force, 1000 * pound_force_kn, 0, nist},
+
+    Unit{"m/h", Dimension::speed, 0.001, 0, si},
+    Unit{"km/h", Dimension::speed, 1, 0, si},
+    Unit{"m/s", Dimension::speed, 3.6, 0, si},
+    Unit{"ft/h", Dimension::speed, mile_km / 5280, 0, nist},
+    Unit{"mph", Dimension::speed, mile_km, 0, nist},
+
+    Unit{"m3/h", Dimension::volume_rate, 1, 0, si},
+    Unit{"yd3/h", Dimension::volume_rate, cubic_yard_m3, 0, nist},
 };
 
 } // namespace

@@ -12,7 +12,7 @@ TEST_CASE("the key table describes every key in the order of the format") {
     const auto files = key_tables();
     const auto [at, fields] =
         GENERATE(Catch::Generators::table<std::size_t, std::span<const Field>>(
-            {{0, mix_fields()}, {1, trial_fields()}}));
+            {{0, mix_fields()}, {1, trial_fields()}, {2, strength_fields()}, {3, wall_fields()}}));
     const auto& keys = files.at(at).keys;
     REQUIRE(keys.size() == fields.size());
     for (std::size_t i = 0; i < keys.size(); ++i) {

@@ -70,6 +70,24 @@ const std::vector<Twin> twins{
     {"fl oz/cwt", "US_fluid_ounce/(100 avoirdupois_pound)", its_gallon_is_rounded},
     {"kg/kg", "kilogram/kilogram"},
     {"kg/t", "kilogram/tonne"},
+    {"psf", "pound_force/international_foot^2"},
+    {"kPa", "kilopascal"},
+    {"kN/m2", "kilonewton/meter^2"},
+    {"m2", "meter^2"},
+    {"mm2", "millimeter^2"},
+    {"in2", "international_inch^2"},
+    {"ft2", "international_foot^2"},
+    {"N", "newton"},
+    {"kN", "kilonewton"},
+    {"lbf", "pound_force"},
+    {"kip", "kip"},
+    {"m/h", "meter/hour"},
+    {"km/h", "kilometer/hour"},
+    {"m/s", "meter/second"},
+    {"ft/h", "international_foot/hour"},
+    {"mph", "international_mile/hour"},
+    {"m3/h", "meter^3/hour"},
+    {"yd3/h", "international_yard^3/hour"},
 };
 
 /// Spellings that UDUNITS-2 cannot say, and why. They are tested by hand among the units.
@@ -90,7 +108,11 @@ const std::map<Dimension, std::string> inside_units{
     {Dimension::time, "day"},
     {Dimension::temperature, "degree_celsius"},
     {Dimension::dose, "meter^3/kilogram"},
-    {Dimension::mass_ratio, "1"}};
+    {Dimension::mass_ratio, "1"},
+    {Dimension::area, "meter^2"},
+    {Dimension::force, "kilonewton"},
+    {Dimension::speed, "kilometer/hour"},
+    {Dimension::volume_rate, "meter^3/hour"}};
 
 class Udunits {
 public:

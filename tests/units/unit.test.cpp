@@ -62,6 +62,24 @@ const std::vector<Definition> definitions{
      "Handbook 44 App. C: 29.573 529 562 5 mL / 45.359 237 kg"},
     {"kg/kg", Dimension::mass_ratio, 1, "SI brochure"},
     {"kg/t", Dimension::mass_ratio, 0.001, "SI brochure"},
+    {"psf", Dimension::stress, 0.0000478802589803358, "SP 811 B.8: 4.788 026 E+01 Pa; lb g / ft2"},
+    {"kPa", Dimension::stress, 0.001, "SI brochure, prefix kilo"},
+    {"kN/m2", Dimension::stress, 0.001, "SI brochure: 1 Pa = 1 N/m2"},
+    {"m2", Dimension::area, 1, "SI brochure"},
+    {"mm2", Dimension::area, 0.000001, "SI brochure, prefix milli"},
+    {"in2", Dimension::area, 0.00064516, "SP 811 B.8: square inch 6.4516 E-04 m2, exact"},
+    {"ft2", Dimension::area, 0.09290304, "SP 811 B.8: square foot 9.290 304 E-02 m2, exact"},
+    {"N", Dimension::force, 0.001, "SI brochure"},
+    {"kN", Dimension::force, 1, "SI brochure, prefix kilo"},
+    {"lbf", Dimension::force, 0.0044482216152605, "SP 811 B.8: 4.448 222 E+00 N; lb g, exact"},
+    {"kip", Dimension::force, 4.4482216152605, "SP 811 B.8: kip (1 kip = 1000 lbf)"},
+    {"m/h", Dimension::speed, 0.001, "SI brochure table 8, hour"},
+    {"km/h", Dimension::speed, 1, "SI brochure table 8: 1 h = 3600 s"},
+    {"m/s", Dimension::speed, 3.6, "SI brochure table 8: 1 h = 3600 s"},
+    {"ft/h", Dimension::speed, 0.0003048, "SP 811 B.8: foot per hour; foot 0.3048 m, exact"},
+    {"mph", Dimension::speed, 1.609344, "SP 811 B.8: mile per hour to km/h 1.609 344, exact"},
+    {"m3/h", Dimension::volume_rate, 1, "SI brochure table 8, hour"},
+    {"yd3/h", Dimension::volume_rate, 0.764554857984, "Handbook 44 App. C: cubic yard, exact"},
 };
 
 } // namespace
@@ -78,7 +96,7 @@ TEST_CASE("each unit has the size of its definition") {
 }
 
 TEST_CASE("seven digits of NIST SP 811 Appendix B.8 as they are printed") {
-    // inside units: mm, kg, m3, MPa, kg/m3; the last printed digit is worth `digit`
+    // inside units: mm, kg, m3, MPa, kg/m3, kN, m2; the last printed digit is worth `digit`
     const auto [spelling, printed, digit] = GENERATE(table<std::string, double, double>({
         {"lb", 4.535924e-01, 1e-07},
         {"short ton", 9.071847e+02, 1e-04},
@@ -89,6 +107,10 @@ TEST_CASE("seven digits of NIST SP 811 Appendix B.8 as they are printed") {
         {"psi", 6.894757e-03, 1e-09},
         {"lb/ft3", 1.601846e+01, 1e-05},
         {"lb/yd3", 5.932764e-01, 1e-07},
+        {"psf", 4.788026e-05, 1e-11},
+        {"lbf", 4.448222e-03, 1e-09},
+        {"kip", 4.448222e+00, 1e-06},
+        {"ft2", 9.290304e-02, 1e-08},
     }));
     INFO(spelling);
     CHECK_THAT(unit(spelling).to_inside(1), WithinAbs(printed, 0.5 * digit));
@@ -147,7 +169,10 @@ TEST_CASE("relations that the trade takes for granted") {
         Relation{1, "yd", 36, "in"}, Relation{12, "in", 1, "ft"}, Relation{1, "m3", 1000, "L"},
         Relation{1, "L", 1000, "mL"}, Relation{1, "t", 1000, "kg"}, Relation{1, "h", 60, "min"},
         Relation{12, "months", 365.25, "d"}, Relation{1, "cy", 1, "yd3"},
-        Relation{1, "pcf", 1, "lb/ft3"}, Relation{1, "pcy", 1, "lb/yd3"});
+        Relation{1, "pcf", 1, "lb/ft3"}, Relation{1, "pcy", 1, "lb/yd3"},
+        Relation{1, "psi", 144, "psf"}, Relation{1, "ft2", 144, "in2"},
+        Relation{1, "kip", 1000, "lbf"}, Relation{1, "mph", 5280, "ft/h"},
+        Relation{1, "MPa", 1000, "kPa"});
     INFO(row.amount << " " << row.from << " in " << row.to);
     REQUIRE(unit(row.from).dimension == unit(row.to).dimension);
     CHECK_THAT(unit(row.to).from_inside(unit(row.from).to_inside(row.amount)),
@@ -156,7 +181,7 @@ TEST_CASE("relations that the trade takes for granted") {
 
 TEST_CASE("spellings that are not units here") {
     const std::string spelling =
-        GENERATE(as<std::string>{}, "", " ", "PSI", "Psi", "ksi", "Pa", "kPa", "inch", "inches",
+        GENERATE(as<std::string>{}, "", " ", "PSI", "Psi", "ksi", "Pa", "KPa", "inch", "inches",
                  "IN", "lbs", "LB", "ton", "tons", "oz", "gallon", "US gal", "ml", "l", "M3",
                  "cu yd", "yd^3", "lb/cy", "lb/in2", "F", "C", "deg F", "fl oz / cwt", "fl  oz",
                  "oz/cwt", "floz", "percent", "day", "month", "psi ", " psi", "mm\n");
@@ -179,7 +204,11 @@ TEST_CASE("each dimension says its name and its inside unit is read with factor 
         Row{Dimension::percentage, "a percentage (%)", "%"},
         Row{Dimension::time, "a time (min, h, d, months)", "d"},
         Row{Dimension::temperature, "a temperature (degF, degC)", "degC"},
-        Row{Dimension::mass_ratio, "a mass ratio (kg/kg, kg/t)", "kg/kg"});
+        Row{Dimension::mass_ratio, "a mass ratio (kg/kg, kg/t)", "kg/kg"},
+        Row{Dimension::area, "an area (ft2, m2)", "m2"},
+        Row{Dimension::force, "a force (lbf, kip, kN)", "kN"},
+        Row{Dimension::speed, "a speed (ft/h, m/h, mph, km/h, m/s)", "km/h"},
+        Row{Dimension::volume_rate, "a volume per time (yd3/h, m3/h)", "m3/h"});
     CHECK(describe(row.dimension) == row.words);
     CHECK(unit(row.inside).dimension == row.dimension);
     CHECK(unit(row.inside).to_inside(7) == 7);

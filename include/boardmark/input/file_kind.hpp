@@ -6,7 +6,7 @@
 namespace boardmark::input {
 
 /// What a file holds, as its keys say.
-enum class FileKind { mix, trial, results };
+enum class FileKind { mix, trial, results, wall };
 
 /// The kind of a file's text. Nothing where it cannot be read or has no key that tells.
 std::optional<FileKind> kind_of(std::string text);

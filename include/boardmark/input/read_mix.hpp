@@ -27,7 +27,8 @@ struct Vocabulary {
     std::vector<double> fineness_sieves_mm;
     std::vector<core::StrengthClass> strength_classes; ///< of results that a mix names
     double line_confidence;                            ///< of the lower side of a line, 0 to 1
-    double strength_age_tolerance_d = 0; ///< within which a test is one of the strength age
+    double strength_age_tolerance_d = 0;  ///< within which a test is one of the strength age
+    std::vector<core::BarSize> bars = {}; ///< of walls
 };
 
 struct ReadOptions {

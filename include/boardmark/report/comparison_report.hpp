@@ -23,6 +23,7 @@ struct ComparisonResult {
 
 /// The columns side by side, four to a block, at most 100 columns wide.
 std::string text(const ComparisonResult& result, const TextStyle& style);
+std::string html(const ComparisonResult& result, const TextStyle& style);
 
 /// The object of the contract.
 std::string json(const ComparisonResult& result);

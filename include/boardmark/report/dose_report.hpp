@@ -17,6 +17,7 @@ struct DoseResult {
 
 /// The response in steps, both uses side by side; at most 100 columns wide.
 std::string text(const DoseResult& result, const TextStyle& style);
+std::string html(const DoseResult& result, const TextStyle& style);
 
 /// SI, unrounded: `points` with both uses at each dose.
 std::string json(const DoseResult& result);

@@ -28,6 +28,9 @@ struct TextStyle {
 /// A worksheet that a concrete technician can follow from the top; at most 100 columns wide.
 std::string text(const MixResult& result, const TextStyle& style);
 
+/// The same as one page for a browser, that needs no network; all reasons are in it.
+std::string html(const MixResult& result, const TextStyle& style);
+
 /// The object of the contract: SI, unrounded, keys in fixed order. The same for both systems.
 std::string json(const MixResult& result);
 

@@ -48,11 +48,17 @@ struct ChartResult {
 
 /// Text for a terminal, at most 100 columns wide.
 std::string text(const RecordSummary& summary, const TextStyle& style);
+std::string html(const RecordSummary& summary, const TextStyle& style);
 std::string text(const RecordList<core::RecordedTrial>& list, const TextStyle& style);
+std::string html(const RecordList<core::RecordedTrial>& list, const TextStyle& style);
 std::string text(const RecordList<core::RecordedSpecimen>& list, const TextStyle& style);
+std::string html(const RecordList<core::RecordedSpecimen>& list, const TextStyle& style);
 std::string text(const RecordList<core::RecordedFile>& list, const TextStyle& style);
+std::string html(const RecordList<core::RecordedFile>& list, const TextStyle& style);
 std::string text(const SavedRows& saved, const TextStyle& style);
+std::string html(const SavedRows& saved, const TextStyle& style);
 std::string text(const ChartResult& result, const TextStyle& style);
+std::string html(const ChartResult& result, const TextStyle& style);
 
 /// One object each; SI, unrounded.
 std::string json(const RecordSummary& summary);

@@ -16,6 +16,7 @@ struct StrengthResult {
 
 /// Tests with running averages and verdicts, scatter, early ages, the line; at most 100 columns.
 std::string text(const StrengthResult& result, const TextStyle& style);
+std::string html(const StrengthResult& result, const TextStyle& style);
 
 /// The object of the contract: SI, unrounded.
 std::string json(const StrengthResult& result);

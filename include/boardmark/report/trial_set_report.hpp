@@ -18,6 +18,7 @@ struct TrialSetResult {
 
 /// The mixes side by side, at most 100 columns wide.
 std::string text(const TrialSetResult& result, const TextStyle& style);
+std::string html(const TrialSetResult& result, const TextStyle& style);
 
 /// The object of the contract.
 std::string json(const TrialSetResult& result);

@@ -29,6 +29,9 @@ struct YieldResult {
 /// What the trial was, what to change on the batch sheet; at most 100 columns wide.
 std::string text(const YieldResult& result, const TextStyle& style);
 
+/// The same as one page for a browser, that needs no network; all reasons are in it.
+std::string html(const YieldResult& result, const TextStyle& style);
+
 /// The object of the contract.
 std::string json(const YieldResult& result);
 

@@ -16,6 +16,10 @@ enum class Dimension {
     temperature,     ///< degC
     dose,            ///< m3/kg: volume of an admixture per mass of cementitious material
     mass_ratio,      ///< kg/kg
+    area,            ///< m2
+    force,           ///< kN
+    speed,           ///< km/h
+    volume_rate,     ///< m3/h
 };
 
 /// The dimension in the words of an error message, with examples: "a stress (psi, MPa)".

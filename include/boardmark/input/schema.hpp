@@ -1,0 +1,14 @@
+#pragma once
+
+#include <boardmark/input/file_kind.hpp>
+
+#include <string>
+
+namespace boardmark::input {
+
+/// The format of a kind of file as JSON Schema draft-07, made of the same table of keys that the
+/// reader goes by: an editor completes, describes and checks a file with it. A file that is read
+/// without an error satisfies it; what only a calculation can find, it does not know.
+std::string schema_of(FileKind kind);
+
+} // namespace boardmark::input

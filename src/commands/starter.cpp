@@ -1,0 +1,33 @@
+#include <boardmark/input/starter.hpp>
+
+#include "command.hpp"
+#include "delivery.hpp"
+
+namespace boardmark::commands {
+namespace {
+
+constexpr std::string_view examples[] = {
+    "boardmark starter",
+    "boardmark starter --reporting si",
+};
+
+ExitCode run(const Arguments& arguments) {
+    const core::UnitSystem system = arguments.reporting().value_or(core::UnitSystem::us);
+    write_where_asked(input::starter_mix(system), arguments, {system, {}});
+    return ExitCode::done;
+}
+
+} // namespace
+
+const Command starter_command{.name = "starter",
+                              .summary = "a mix file to begin with, every key explained",
+                              .usage = "boardmark starter [OPTIONS]",
+                              .reads = "No file is read",
+                              .options = {},
+                              .examples = examples,
+                              .run = run,
+                              .takes_standard_input = false,
+                              .least_files = 0,
+                              .most_files = 0};
+
+} // namespace boardmark::commands

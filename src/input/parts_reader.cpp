@@ -1,0 +1,71 @@
+#include "wall_parts.hpp"
+
+namespace boardmark::input {
+namespace {
+
+core::Planter read_planter(const Section& section, const std::string& name) {
+    section.demand({"length", "width", "height", "thickness"});
+    core::Planter planter{.name = name,
+                          .length_m = section.metres("length").value_or(0),
+                          .width_m = section.metres("width").value_or(0),
+                          .height_m = section.metres("height").value_or(0),
+                          .thickness_mm = section.number("thickness").value_or(0),
+                          .floor_mm = section.number("floor").value_or(0),
+                          .count = section.count("count", 1)};
+    for (const char* across : {"length", "width"}) {
+        const auto outside_mm = section.number(across);
+        if (outside_mm && *outside_mm <= 2 * planter.thickness_mm) {
+            section.refuse("thickness",
+                           std::string{": two walls of it leave no room for soil in the "} + across,
+                           "check it against the outside " + std::string{across});
+        }
+    }
+    const auto height_mm = section.number("height");
+    if (height_mm && planter.floor_mm >= *height_mm) {
+        section.refuse("floor", " is not below the planter's height",
+                       "the height is the outside one, with the floor");
+    }
+    return planter;
+}
+
+core::BenchTop read_bench(const Section& section, const std::string& name) {
+    section.demand({"length", "depth", "thickness"});
+    const auto depth_mm = section.number("depth");
+    const core::BenchTop bench{.name = name,
+                               .length_m = section.metres("length").value_or(0),
+                               .depth_mm = depth_mm.value_or(0),
+                               .thickness_mm = section.number("thickness").value_or(0),
+                               .overhang_mm = section.number("overhang").value_or(0),
+                               .count = section.count("count", 1)};
+    if (depth_mm && bench.overhang_mm > *depth_mm) {
+        section.refuse("overhang", " is more than the bench's depth",
+                       "it is the part of the depth that stands free");
+    }
+    return bench;
+}
+
+} // namespace
+
+void read_parts(const FileContext& context, core::Wall& wall) {
+    const Section planters{context, {"planters"}};
+    for (const std::string& name : planters.names()) {
+        if (planters.below(name).stands()) {
+            wall.planters.push_back(read_planter(planters.below(name), name));
+        }
+    }
+    const Section benches{context, {"benches"}};
+    for (const std::string& name : benches.names()) {
+        if (benches.below(name).stands()) {
+            wall.benches.push_back(read_bench(benches.below(name), name));
+        }
+    }
+    const Section embedments{context, {"embedments"}};
+    for (const std::string& name : embedments.names()) {
+        if (embedments.below(name).stands()) {
+            embedments.below(name).demand({"count"});
+            wall.embedments.push_back({name, embedments.below(name).count("count", 0)});
+        }
+    }
+}
+
+} // namespace boardmark::input

@@ -1,0 +1,147 @@
+#include "value_schema.hpp"
+
+#include <boardmark/units/unit.hpp>
+
+#include "price_range.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+namespace boardmark::input {
+namespace {
+
+/// The numbers of units::read_leading_number: `4500`, `-5`, `0.45`, `.45`, `1.5e3`, `3/4`, `1 1/2`.
+constexpr std::string_view number_pattern =
+    R"([-+]?(?:\d+[- ]\d+/\d+|\d+/\d+|(?:\d+(?:\.\d+)?|\.\d+)(?:[eE][-+]?\d+)?))";
+
+/// A text as a pattern that means itself.
+std::string literal(std::string_view text) {
+    std::string pattern;
+    for (const char character : text) {
+        if (std::string_view{R"(\^$.|?*+()[]{})"}.find(character) != std::string_view::npos) {
+            pattern += '\\';
+        }
+        pattern += character;
+    }
+    return pattern;
+}
+
+std::string units_pattern(std::initializer_list<std::optional<units::Dimension>> dimensions) {
+    std::string pattern;
+    for (const units::Unit& unit : units::all_units()) {
+        for (const auto& dimension : dimensions) {
+            if (dimension == unit.dimension) {
+                pattern += (pattern.empty() ? "" : "|") + literal(unit.spelling);
+            }
+        }
+    }
+    return "(?:" + pattern + ")";
+}
+
+std::string quantity_pattern(const Value& value) {
+    return fmt::format("{} *{}", number_pattern,
+                       units_pattern({value.dimensions[0], value.dimensions[1]}));
+}
+
+std::string pattern_of(const Value& value) {
+    switch (value.form) {
+    case Form::number:
+    case Form::count:
+        return std::string{number_pattern};
+    case Form::quantity:
+        return quantity_pattern(value);
+    case Form::window:
+        return fmt::format("{0} to {0}", quantity_pattern(value));
+    case Form::price:
+        return fmt::format("{} *[A-Z]{{3}}/{}", number_pattern,
+                           units_pattern({units::Dimension::mass, units::Dimension::volume}));
+    case Form::price_range:
+        return fmt::format("{0}(?: to {0})? *[A-Z]{{3}}/(?:{1})(?: likely {0})?", number_pattern,
+                           fmt::join(denominators_of(value.per), "|"));
+    case Form::date:
+        return R"(\d{4}-\d{2}-\d{2})";
+    case Form::text:
+    case Form::flag:
+    case Form::word:
+    case Form::kind:
+        break;
+    }
+    return ".+";
+}
+
+Schema matching(const std::string& pattern) {
+    return {{"type", "string"}, {"pattern", "^" + pattern + "$"}};
+}
+
+/// A bare number, which YAML reads as a number, or a fraction, which it reads as a text.
+Schema number_schema(const Value& value) {
+    Schema number{{"type", value.form == Form::count ? "integer" : "number"}};
+    if (std::isfinite(value.range.low)) {
+        number[value.range.low_itself ? "minimum" : "exclusiveMinimum"] = value.range.low;
+    }
+    if (std::isfinite(value.range.high)) {
+        number["maximum"] = value.range.high;
+    }
+    return {{"anyOf", {number, matching(std::string{number_pattern})}}};
+}
+
+Schema words_schema(std::span<const std::string_view> words) {
+    Schema schema{{"enum", Schema::array()}};
+    for (const std::string_view word : words) {
+        schema["enum"].push_back(word);
+    }
+    return schema;
+}
+
+Schema kinds_schema() {
+    Schema schema{{"enum", Schema::array()}};
+    for (const core::KindName& kind : core::all_kinds()) {
+        schema["enum"].push_back(kind.name);
+    }
+    return schema;
+}
+
+Schema schema_without_words(const Value& value) {
+    switch (value.form) {
+    case Form::text:
+        return {{"type", {"string", "number"}}};
+    case Form::flag:
+        return {{"enum", {"yes", "no", true, false}}};
+    case Form::word:
+        return words_schema(value.words);
+    case Form::kind:
+        return kinds_schema();
+    case Form::number:
+    case Form::count:
+        return number_schema(value);
+    default:
+        return matching(pattern_of(value));
+    }
+}
+
+} // namespace
+
+Schema schema_of_value(const Value& value) {
+    Schema schema = schema_without_words(value);
+    if (value.words.empty() || value.form == Form::word) {
+        return schema;
+    }
+    return {{"anyOf", {words_schema(value.words), schema}}};
+}
+
+std::string pattern_of_key(const Value& key) {
+    std::string pattern = pattern_of(key);
+    if (key.form == Form::kind) {
+        pattern.clear();
+        for (const core::KindName& kind : core::all_kinds()) {
+            pattern += (pattern.empty() ? "" : "|") + literal(kind.name);
+        }
+    }
+    for (const std::string_view word : key.words) {
+        pattern += "|" + literal(word);
+    }
+    return "(?:" + pattern + ")";
+}
+
+} // namespace boardmark::input

@@ -1,0 +1,16 @@
+#pragma once
+
+#include "fields.hpp"
+
+/// The parts of a wall file's table of keys, one file each.
+namespace boardmark::input {
+
+/// Boards, ties, edges, joints and reinforcement.
+std::span<const Field> form_fields();
+
+/// How the wall is placed, the mock-up and the order.
+std::span<const Field> placing_fields();
+
+std::span<const Field> price_fields();
+
+} // namespace boardmark::input

@@ -1,0 +1,208 @@
+#include "html.hpp"
+
+#include <boardmark/text/utf8.hpp>
+
+#include "page_template.hpp"
+
+#include <kainjow/mustache.hpp>
+
+#include <algorithm>
+
+namespace boardmark::report {
+namespace {
+
+using kainjow::mustache::data;
+using kainjow::mustache::list;
+using kainjow::mustache::mustache;
+using kainjow::mustache::object;
+using kainjow::mustache::partial;
+
+constexpr std::string_view item_indent = "  - ";
+
+std::string role_of(core::Verdict verdict) {
+    switch (verdict) {
+    case core::Verdict::holds:
+        return "holds";
+    case core::Verdict::fails:
+        return "fails";
+    case core::Verdict::watch:
+        return "watch";
+    case core::Verdict::not_checked:
+        break;
+    }
+    return "open";
+}
+
+bool is_blank(const std::string& text) {
+    return text.find_first_not_of(" \n") == std::string::npos;
+}
+
+object cell_of(const Grid& grid, const Grid::Row& row, std::size_t column) {
+    const std::string& text = row.cells[column];
+    std::string role = grid.columns()[column] == Align::right ? "r" : "";
+    if (row.verdict && column == 0) {
+        role = "v " + role_of(*row.verdict);
+    }
+    const bool names_row = column == 0 && !row.verdict && !is_blank(text);
+    return {{"text", text}, {"class", role}, {"is_name", names_row}};
+}
+
+object row_of(const Grid& grid, const Grid::Row& row) {
+    list cells;
+    for (std::size_t column = 0; column < row.cells.size(); ++column) {
+        cells.push_back(cell_of(grid, row, column));
+    }
+    return {{"cells", cells}};
+}
+
+object head_row_of(const Grid& grid, const Grid::Row& row) {
+    list cells;
+    for (std::size_t column = 0; column < row.cells.size(); ++column) {
+        object cell = cell_of(grid, row, column);
+        cell["is_name"] = !is_blank(row.cells[column]);
+        cells.push_back(cell);
+    }
+    return {{"cells", cells}};
+}
+
+object table_of(const Grid& grid, const std::string& name) {
+    list head;
+    list body;
+    for (std::size_t i = 0; i < grid.rows().size(); ++i) {
+        const bool in_head = i < grid.head_rows();
+        const Grid::Row& row = grid.rows()[i];
+        (in_head ? head : body).push_back(in_head ? head_row_of(grid, row) : row_of(grid, row));
+    }
+    object table{{"name", name}, {"body", body}};
+    if (!head.empty()) {
+        table["head"] = object{{"rows", head}};
+    }
+    return table;
+}
+
+object figure_of(const Figure& figure) {
+    list areas;
+    list lines;
+    for (const Stroke& stroke : figure.strokes) {
+        (stroke.is_area ? areas : lines)
+            .push_back(object{{"role", stroke.role}, {"points", stroke.points}});
+    }
+    list spots;
+    for (const Spot& spot : figure.spots) {
+        spots.push_back(
+            object{{"x", spot.x}, {"y", spot.y}, {"role", spot.role}, {"meaning", spot.meaning}});
+    }
+    list labels;
+    for (const Label& label : figure.labels) {
+        labels.push_back(
+            object{{"x", label.x}, {"y", label.y}, {"text", label.text}, {"anchor", label.anchor}});
+    }
+    return {{"caption", figure.caption},
+            {"width", std::to_string(figure.width)},
+            {"height", std::to_string(figure.height)},
+            {"areas", areas},
+            {"lines", lines},
+            {"spots", spots},
+            {"labels", labels}};
+}
+
+/// The blocks of one section, paragraphs that are items of a list gathered into lists.
+class Blocks {
+public:
+    explicit Blocks(std::string name)
+        : name_(std::move(name)) {}
+
+    void add(const Block& block) { std::visit(*this, block); }
+
+    void operator()(const Heading&) {}
+    void operator()(const Paragraph& paragraph) {
+        if (paragraph.indent.first == item_indent) {
+            items_.push_back(object{{"text", paragraph.text}});
+            return;
+        }
+        object said{{"text", paragraph.text}};
+        if (paragraph.verdict) {
+            said["role"] = role_of(*paragraph.verdict);
+        }
+        push(paragraph.verdict ? "verdict" : "paragraph", said);
+    }
+    void operator()(const Verbatim& verbatim) {
+        if (!is_blank(verbatim.text)) {
+            push("verbatim", object{{"text", verbatim.text}, {"name", name_}});
+        }
+    }
+    void operator()(const Grid& grid) { push("table", table_of(grid, name_)); }
+    void operator()(const Figure& figure) { push("figure", figure_of(figure)); }
+
+    list all() {
+        end_list();
+        return blocks_;
+    }
+
+private:
+    void push(const std::string& kind, const object& block) {
+        end_list();
+        blocks_.push_back(object{{kind, block}});
+    }
+    void end_list() {
+        if (!items_.empty()) {
+            const object items{{"item", std::exchange(items_, {})}};
+            blocks_.push_back(object{{"items", items}});
+        }
+    }
+
+    std::string name_;
+    list blocks_;
+    list items_;
+};
+
+/// Whether a block says the title again, which the page has as its heading.
+bool is_title(const Block& block, const std::string& title) {
+    const auto* said = std::get_if<Paragraph>(&block);
+    return said && said->text == title;
+}
+
+std::vector<std::pair<std::string, list>> sections_of(const Flow& flow, const std::string& title) {
+    std::vector<std::pair<std::string, list>> sections;
+    std::string name = title;
+    Blocks blocks{name};
+    for (const Block& block : flow.blocks()) {
+        if (const auto* heading = std::get_if<Heading>(&block)) {
+            sections.emplace_back(name, blocks.all());
+            name = heading->text;
+            blocks = Blocks{name};
+        } else if (!sections.empty() || !is_title(block, title)) {
+            blocks.add(block);
+        }
+    }
+    sections.emplace_back(name, blocks.all());
+    return sections;
+}
+
+/// A part of the page that is put in as it stands.
+data part(const char* text) {
+    return partial{[text] { return std::string{text}; }};
+}
+
+} // namespace
+
+std::string html_of(const Flow& flow, const PageWords& words) {
+    const std::string title = text::printable(words.title);
+    const auto sections = sections_of(flow, title);
+    list below;
+    for (auto section = sections.begin() + 1; section != sections.end(); ++section) {
+        below.push_back(object{{"name", section->first}, {"blocks", section->second}});
+    }
+    mustache page{page_template};
+    data all;
+    all.set("title", title);
+    all.set("command", words.command);
+    all.set("hash", style_hash);
+    all.set("opening", sections.front().second);
+    all.set("sections", below);
+    all.set("style", part(page_style));
+    all.set("block", part(block_template));
+    return page.render(all);
+}
+
+} // namespace boardmark::report

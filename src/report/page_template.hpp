@@ -1,0 +1,114 @@
+#pragma once
+
+/// The page of a result for a browser. Only the escaping form {{name}} is used; nothing that a file
+/// says becomes markup.
+namespace boardmark::report {
+
+// The policy names the hash of the style, so that no other style can be smuggled in; a test
+// computes it again.
+constexpr const char* style_hash = "sha256-oLi3YAYq6x9N+djuFpKNM9iEbNKo17Q9XIFeiIqC0Bg=";
+
+constexpr const char* page_style = R"(
+:root{--paper:#fcfbf8;--ink:#1c1f22;--soft:#565c62;--line:#cfcbc2;--accent:#28495c;
+--holds:#0a5c44;--fails:#9c1b2e;--watch:#7a4d00;--open:#4d5359;--area:#dde5ea}
+@media (prefers-color-scheme:dark){:root{--paper:#16191b;--ink:#ece9e2;--soft:#a9afb4;--line:#3c4246;
+--accent:#9cc3d8;--holds:#7fd1ae;--fails:#ff9aa5;--watch:#f0c274;--open:#b4bbc0;--area:#24333c}}
+*{box-sizing:border-box}
+body{margin:0;background:var(--paper);color:var(--ink);
+font:1rem/1.5 Charter,"Bitstream Charter","Iowan Old Style",Georgia,serif;
+font-variant-numeric:lining-nums tabular-nums}
+main{max-width:62rem;margin:0 auto;padding:2rem 1.25rem 3rem}
+h1{font-size:1.6rem;line-height:1.25;margin:0 0 .4rem;overflow-wrap:anywhere}
+h2{font-size:1.05rem;font-weight:600;letter-spacing:.04em;color:var(--accent);
+margin:2rem 0 .5rem;padding-bottom:.2rem;border-bottom:1px solid var(--line)}
+p{margin:.4rem 0;overflow-wrap:anywhere}
+ul{margin:.4rem 0;padding-left:1.2rem}
+li{margin:.25rem 0;overflow-wrap:anywhere}
+.table{overflow-x:auto;margin:.5rem 0}
+table{border-collapse:collapse;min-width:min(100%,24rem)}
+th,td{padding:.28rem .9rem .28rem 0;text-align:left;vertical-align:top;font-weight:400;
+overflow-wrap:anywhere}
+th{white-space:normal}
+thead th,thead td{color:var(--soft);border-bottom:1px solid var(--line);vertical-align:bottom}
+tbody tr+tr>*{border-top:1px solid var(--line)}
+.r{text-align:right;white-space:nowrap}
+tbody .n{color:var(--soft)}
+.v{white-space:nowrap;font-weight:600}
+.holds{color:var(--holds)}.fails{color:var(--fails)}.watch{color:var(--watch)}.open{color:var(--open)}
+.verdict{font-weight:600;border-left:.3rem solid;padding-left:.8rem;margin:1rem 0}
+pre{overflow-x:auto;font:0.85rem/1.35 ui-monospace,"DejaVu Sans Mono",monospace}
+figure{margin:1rem 0}
+figcaption{color:var(--soft);font-size:.95rem}
+svg{display:block;width:100%;height:auto;max-width:46rem}
+svg text{font:13px Charter,Georgia,serif;fill:var(--ink)}
+svg .axis{stroke:var(--soft);fill:none;stroke-width:1}
+svg .grid{stroke:var(--line);fill:none;stroke-width:1}
+svg .value{stroke:var(--accent);fill:none;stroke-width:2.5}
+svg .other{stroke:var(--watch);fill:none;stroke-width:2;stroke-dasharray:2 5;stroke-linecap:round}
+svg .limit{stroke:var(--fails);fill:none;stroke-width:2;stroke-dasharray:8 5}
+svg .band{fill:var(--area);stroke:var(--soft);stroke-width:1}
+svg .band2{fill:var(--line);stroke:var(--soft);stroke-width:1}
+svg .point{fill:var(--paper);stroke:var(--accent);stroke-width:2.5}
+svg .chosen{fill:var(--fails);stroke:var(--paper);stroke-width:2}
+footer{margin-top:2.5rem;color:var(--soft);font-size:.9rem;border-top:1px solid var(--line);
+padding-top:.6rem}
+@media (max-width:40rem){main{padding:1.25rem .9rem 2rem}th,td{padding-right:.6rem}}
+@page{margin:16mm 14mm}
+@media print{:root{--paper:#fff;--ink:#000;--soft:#444;--line:#bbb;--accent:#123;--holds:#064;
+--fails:#800;--watch:#640;--open:#444;--area:#e4e8ea}
+body{font-size:10pt}main{max-width:none;padding:0}h2{break-after:avoid}
+tr,li,figure,.verdict{break-inside:avoid}.table{overflow:visible}thead{display:table-header-group}}
+)";
+
+constexpr const char* page_template = R"(<!DOCTYPE html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src '{{hash}}'; base-uri 'none'; form-action 'none'">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="color-scheme" content="light dark">
+<title>{{title}}: {{command}}</title>
+<style>{{>style}}</style>
+</head>
+<body>
+<main>
+<header>
+<h1>{{title}}</h1>
+{{#opening}}{{>block}}{{/opening}}
+</header>
+{{#sections}}
+<section>
+<h2>{{name}}</h2>
+{{#blocks}}{{>block}}{{/blocks}}
+</section>
+{{/sections}}
+<footer>Written by boardmark {{command}}. Proportions and forces are a start, to be proven on the job; local codes and the licensed engineer decide.</footer>
+</main>
+</body>
+</html>
+)";
+
+constexpr const char* block_template = R"({{#paragraph}}<p>{{text}}</p>
+{{/paragraph}}{{#verdict}}<p class="verdict {{role}}">{{text}}</p>
+{{/verdict}}{{#items}}<ul>
+{{#item}}<li>{{text}}</li>
+{{/item}}</ul>
+{{/items}}{{#verbatim}}<div class="table" tabindex="0" role="region" aria-label="{{name}}"><pre>{{text}}</pre></div>
+{{/verbatim}}{{#table}}<div class="table" tabindex="0" role="region" aria-label="{{name}}"><table>
+{{#head}}<thead>{{#rows}}<tr>{{#cells}}{{#is_name}}<th scope="col" class="{{class}}">{{text}}</th>{{/is_name}}{{^is_name}}<td></td>{{/is_name}}{{/cells}}</tr>{{/rows}}</thead>
+{{/head}}<tbody>
+{{#body}}<tr>{{#cells}}{{#is_name}}<th scope="row" class="{{class}}">{{text}}</th>{{/is_name}}{{^is_name}}<td class="{{class}}">{{text}}</td>{{/is_name}}{{/cells}}</tr>
+{{/body}}</tbody>
+</table></div>
+{{/table}}{{#figure}}<figure>
+<svg viewBox="0 0 {{width}} {{height}}" role="img" aria-label="{{caption}}">
+{{#areas}}<polygon class="{{role}}" points="{{points}}"/>
+{{/areas}}{{#lines}}<polyline class="{{role}}" points="{{points}}"/>
+{{/lines}}{{#spots}}<circle class="{{role}}" cx="{{x}}" cy="{{y}}" r="6"><title>{{meaning}}</title></circle>
+{{/spots}}{{#labels}}<text x="{{x}}" y="{{y}}" text-anchor="{{anchor}}">{{text}}</text>
+{{/labels}}</svg>
+<figcaption>{{caption}}</figcaption>
+</figure>
+{{/figure}})";
+
+} // namespace boardmark::report

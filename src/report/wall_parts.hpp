@@ -1,0 +1,18 @@
+#pragma once
+
+#include <boardmark/core/wall.hpp>
+
+#include <string_view>
+
+namespace boardmark::report {
+
+std::string_view name_of(core::Top top);
+std::string_view name_of(core::ShownFaces faces);
+
+/// The openings of a run, each counted as often as it stands there.
+int openings_of(const core::WallRun& run);
+
+double lowest_m(const core::WallRun& run);
+double highest_m(const core::WallRun& run);
+
+} // namespace boardmark::report
