@@ -31,7 +31,7 @@ struct PartQuantities {
 };
 
 /// Ties of one run or planter wall as a grid.
-struct TieGrid {
+struct TieCount {
     std::string name;
     int columns; ///< along the wall
     int rows;    ///< in the highest column
@@ -61,7 +61,7 @@ struct FaceDeductions {
 struct WallQuantities {
     std::vector<PartQuantities> parts; ///< runs, planters, benches in the order of the file
     PartQuantities total;
-    std::vector<TieGrid> tie_grids; ///< empty where the file states no ties
+    std::vector<TieCount> tie_grids; ///< empty where the file states no ties
     ConcreteOrder order;
     ConcreteOrder footing_order;
     FaceDeductions deductions;

@@ -13,9 +13,9 @@ PartQuantities planter_quantities(const Planter& planter);
 PartQuantities bench_quantities(const BenchTop& bench);
 
 /// Rows and columns of ties in a run.
-TieGrid run_ties(const WallRun& run, const Ties& ties);
+TieCount run_ties(const WallRun& run, const Ties& ties);
 
 /// Of all planters of the name, each of whose walls is a grid along its middle line.
-TieGrid planter_ties(const Planter& planter, const Ties& ties);
+TieCount planter_ties(const Planter& planter, const Ties& ties);
 
 } // namespace boardmark::core

@@ -30,9 +30,9 @@ double highest_m(const Profile& profile, double from_m, double to_m) {
 
 } // namespace
 
-TieGrid run_ties(const WallRun& run, const Ties& ties) {
+TieCount run_ties(const WallRun& run, const Ties& ties) {
     const Profile profile = profile_of(run);
-    TieGrid grid{.name = run.name,
+    TieCount grid{.name = run.name,
                  .columns = parts_of(run.length_m, ties.across_mm / 1000),
                  .rows = parts_of(profile.greatest_height_m, ties.up_mm / 1000),
                  .ties = 0};
@@ -44,7 +44,7 @@ TieGrid run_ties(const WallRun& run, const Ties& ties) {
     return grid;
 }
 
-TieGrid planter_ties(const Planter& planter, const Ties& ties) {
+TieCount planter_ties(const Planter& planter, const Ties& ties) {
     const double thickness_m = planter.thickness_mm / 1000;
     const double across_m = ties.across_mm / 1000;
     const int columns = 2 * parts_of(planter.length_m - thickness_m, across_m) +

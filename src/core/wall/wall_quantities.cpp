@@ -17,7 +17,7 @@ void complete(const Wall& wall, PartQuantities& part) {
     part.chamfer_strip_m = chamfered ? part.edges_m : 0;
 }
 
-void put_ties(const TieGrid& grid, int faces_that_show, WallQuantities& quantities) {
+void put_ties(const TieCount& grid, int faces_that_show, WallQuantities& quantities) {
     quantities.parts.back().ties = grid.ties;
     quantities.parts.back().tie_holes = grid.ties * faces_that_show;
     quantities.tie_grids.push_back(grid);
