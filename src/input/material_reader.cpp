@@ -62,13 +62,28 @@ struct MaterialReader {
     }
 
     void read_price() {
-        if (const Parsed* price = context.document.value(path("price"))) {
-            material.price = core::Price{.currency = price->currency,
-                                         .amount = price->number,
-                                         .basis = price->dimension == units::Dimension::mass
-                                                      ? core::PriceBasis::mass
-                                                      : core::PriceBasis::volume};
+        const Parsed* price = context.document.value(path("price"));
+        const Reading* piece = reading("piece");
+        const bool by_piece = price && !price->dimension;
+        if (by_piece && !context.has(path("piece"))) {
+            context.refuse(*price->node,
+                           place("price") + ": the price is by the piece, and what one piece "
+                                            "holds is not told",
+                           "add for example 'piece: 94 lb'");
+        } else if (piece && !by_piece && (price || !context.has(path("price")))) {
+            context.refuse(*piece->key, place("piece") + " stands without a price by the piece",
+                           "write the price as '18 USD/piece', or delete it");
         }
+        if (!price || (by_piece && !(piece && piece->value))) {
+            return;
+        }
+        const Parsed& counted = by_piece ? *piece->value : *price;
+        material.price = core::Price{
+            .currency = price->currency,
+            .amount = price->number / (by_piece ? counted.number : 1),
+            .basis = counted.dimension == units::Dimension::mass ? core::PriceBasis::mass
+                                                                 : core::PriceBasis::volume,
+            .written = price->text + (by_piece ? " of " + counted.text : "")};
     }
 
     void read_binder() {
@@ -250,6 +265,8 @@ std::optional<Material> read_material(const MixContext& context, const std::stri
     reader.material.chloride_percent = reader.number("chloride");
     reader.material.carbon_kg_kg = reader.number("carbon");
     reader.material.temperature_c = reader.number("temperature");
+    reader.material.waste_percent = reader.number("waste").value_or(0);
+    reader.material.source = context.document.text(reader.path("source")).value_or("");
     reader.read_price();
     reader.refuse_keys_of_other_kinds();
     switch (role_of(kind->kind)) {

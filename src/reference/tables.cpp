@@ -59,7 +59,9 @@ core::PracticeTables practice_tables(UnitSystem system) {
         .drinking_water_chloride_percent = figure(practice, "drinking_water_chloride", system),
         .slump_measures_to_mm = figure(practice, "slump_measures_to", system),
         .spare_strength_percent = figure(practice, "spare_strength", system),
-        .formula_slump_mm = figure(practice, "formula_slump", system)};
+        .formula_slump_mm = figure(practice, "formula_slump", system),
+        .face_deduction_matters_percent = figure(practice, "face_deduction_matters", system),
+        .cut_course_percent = figure(practice, "cut_course", system)};
 }
 
 core::HeatTables heat_tables(UnitSystem system) {

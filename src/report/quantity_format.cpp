@@ -208,6 +208,8 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
         return duration(value);
     case Measure::steel_area:
         return steel_area(value, us);
+    case Measure::money:
+        return us ? fixed(value * units::unit("yd3").factor, 2) + "/yd3" : fixed(value, 2) + "/m3";
     }
     return "";
 }
@@ -272,6 +274,8 @@ std::string si_unit(Measure measure) {
         return "h";
     case Measure::steel_area:
         return "mm2/m";
+    case Measure::money:
+        return "1/m3";
     }
     return "";
 }

@@ -90,6 +90,8 @@ struct Material {
     std::optional<Price> price = {};
     std::optional<double> carbon_kg_kg = {};  ///< CO2 equivalent by mass
     std::optional<double> temperature_c = {}; ///< when it is batched; binder and aggregates
+    double waste_percent = 0; ///< 0–50, bought beyond what gets into the concrete, of the latter
+    std::string source = {};  ///< where the figures come from; may be empty
     BinderFigures binder = {};
     AggregateFigures aggregate = {};
     AdmixtureFigures admixture = {};

@@ -38,6 +38,7 @@ enum class Measure {
     evaporation, ///< kg/m2 per h
     duration,    ///< h
     steel_area,  ///< mm2 per m of wall
+    money,       ///< of a currency named beside it, per m3 of concrete
 };
 
 /// A value in the unit that its measure states.

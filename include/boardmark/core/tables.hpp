@@ -194,6 +194,8 @@ struct PracticeTables {
     TypicalFigure slump_measures_to_mm;   ///< above it flow and segregation are tested instead
     TypicalFigure spare_strength_percent; ///< above the required average, from which it is spare
     TypicalFigure formula_slump_mm;       ///< highest slump for which form-pressure formulas hold
+    TypicalFigure face_deduction_matters_percent; ///< of the concrete, from which it is deducted
+    TypicalFigure cut_course_percent; ///< of a course, below which a cut one looks like a mistake
 };
 
 /// How the next trial corrects what this one showed.
