@@ -37,6 +37,16 @@ BatchWork work_or_fail(const WorkedMix& mix, const BatchOptions& asked,
     }
 }
 
+/// What the supplier charges for loads that are too small; nothing where the concrete is not
+/// delivered but mixed on site or cast as a panel.
+std::optional<core::ShortLoad> short_load_of(const WorkedMix& mix, const core::Charging& charging,
+                                             const Arguments& arguments) {
+    const bool delivered =
+        !arguments.has("mixer") && !arguments.has("panel") && !arguments.has("sacks");
+    return mix.supply && delivered ? std::optional{core::short_load(*mix.supply, charging)}
+                                   : std::nullopt;
+}
+
 ExitCode run(const Arguments& arguments) {
     const BatchOptions asked = read_batch_options(arguments);
     const WorkedMix mix = open_mix(arguments, {input::Purpose::batch, asked.moisture_percent});
@@ -51,6 +61,7 @@ ExitCode run(const Arguments& arguments) {
                                      .ordered_m3 = asked.volume_m3,
                                      .sacks = worked.sacks,
                                      .site_water = worked.site_water,
+                                     .short_load = short_load_of(mix, worked.charging, arguments),
                                      .proportions = mix.proportions,
                                      .checks = worked.checks};
     deliver(result, arguments, mix.origin);

@@ -18,7 +18,8 @@ WorkedMix open_mix(const Arguments& arguments, const MixDemand& demand) {
                              .tables = reference::tables(either.system),
                              .proportions = {},
                              .checks = {},
-                             .origin = read.origin};
+                             .origin = read.origin,
+                             .supply = either.supply};
             log("calculating '" + worked.title + "'");
             try {
                 worked.proportions = core::proportions_of(read.mix, worked.tables);

@@ -20,6 +20,7 @@ struct WorkedMix {
     core::Proportions proportions;
     std::vector<core::Check> checks;
     Origin origin;
+    std::optional<core::Supply> supply = {};
 };
 
 /// Reads the file of the arguments, proportions or accepts the mix and runs the checks. Warnings go

@@ -6,6 +6,7 @@
 #include "ingredients.hpp"
 #include "material_figures.hpp"
 #include "phrases.hpp"
+#include "placing_temperature.hpp"
 #include "required_strength.hpp"
 #include "water_cement_ratio.hpp"
 
@@ -133,6 +134,7 @@ Proportions accept(const SubmittedMix& mix, const Tables& tables) {
               quantity("liquid",
                        {sum_of_liquids_kg_m3(proportions.ingredients), Measure::concentration}),
               quantity("binder", {proportions.totals.binder_kg_m3, Measure::concentration})}}});
+    record_temperature(mix.requirements, mix.batched_water, proportions, tables);
     caution(mix.requirements, proportions, tables);
     return proportions;
 }

@@ -113,6 +113,15 @@ void caution_order_of_batching(const Proportions& proportions, std::vector<Phras
     }
 }
 
+void caution_ice(const Proportions& proportions, double volume_m3, std::vector<Phrase>& cautions) {
+    if (proportions.temperature && proportions.temperature->ice_kg_m3 > 0) {
+        cautions.push_back(
+            {"Of the water, {ice} is weighed as ice: take as much off the water at "
+             "the mixer, and mix until it has melted.",
+             {quantity("ice", {proportions.temperature->ice_kg_m3 * volume_m3, Measure::mass})}});
+    }
+}
+
 } // namespace
 
 Batch batch(const Proportions& proportions, const BatchOrder& order, double water_density_kg_m3) {
@@ -158,6 +167,7 @@ Batch batch(const Proportions& proportions, const BatchOrder& order, double wate
     batch.w_cm = (water_kg + batch.free_water_kg + batch.liquid_kg) / batch.binder_kg;
     batch.yield_m3 = yield_m3(batch, proportions);
     caution_order_of_batching(proportions, batch.cautions);
+    caution_ice(proportions, order.volume_m3, batch.cautions);
     return batch;
 }
 

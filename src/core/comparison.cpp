@@ -3,6 +3,7 @@
 #include <boardmark/core/proportion.hpp>
 
 #include "checks/trial_checks.hpp"
+#include "comparison_reasons.hpp"
 #include "comparison_remarks.hpp"
 #include "tolerance.hpp"
 
@@ -50,21 +51,24 @@ void evaluate(ComparedMix& column, const Requirements& requirements, const Requi
                                         proportions.selection.air_entrained, tables);
     column.temperature_rise_k = temperature_rise_k(proportions, tables);
     column.cost = cost_of(proportions);
+    column.no_cost = why_no_cost(proportions);
     column.reducer_cost_per_m3 = reducer_cost_per_m3(proportions);
     column.carbon = carbon_of(proportions);
     column.proves_strength = proves_strength(column);
     column.gives_slump = gives_slump(column.slump, asked, tables);
     column.asked = asked_text(asked);
     column.remarks = remarks_on(column, asked, tables);
+    column.reasons = reasons_of(column, tables);
 }
 
 } // namespace
 
-ComparedMix compared(std::string label, const AnyMix& mix, const Requirements& asked,
-                     const Tables& tables) {
+ComparedMix compared(std::string label, const AnyMix& mix, const ComparedSlump& slump,
+                     const Requirements& asked, const Tables& tables) {
     ComparedMix column{.label = std::move(label)};
     const Requirements& requirements = requirements_of(mix);
-    column.slump.mm = requirements.slump_mm;
+    column.supply = std::visit([](const auto& either) { return either.supply; }, mix);
+    column.slump = slump;
     if (requirements.slump_mm > tables.practice.slump_measures_to_mm.value) {
         column.slump.mm = std::nullopt;
     }
@@ -79,7 +83,9 @@ ComparedMix compared(std::string label, const AnyMix& mix, const Requirements& a
 }
 
 ComparedMix compared(std::string label, const AnyMix& mix, const Tables& tables) {
-    return compared(std::move(label), mix, requirements_of(mix), tables);
+    const Requirements& asked = requirements_of(mix);
+    return compared(std::move(label), mix,
+                    {.mm = asked.slump_mm, .reason = {"asked in the mix file", {}}}, asked, tables);
 }
 
 } // namespace boardmark::core

@@ -98,6 +98,45 @@ void remark_binder(const ComparedMix& column, std::vector<Phrase>& remarks) {
     }
 }
 
+/// The face needs fines and paste; what its checks only watch is still to be known when choosing.
+void remark_finish(const ComparedMix& column, std::vector<Phrase>& remarks) {
+    for (const Check& check : column.checks) {
+        const bool of_the_face =
+            check.id.starts_with("finish.fines") || check.id.starts_with("finish.paste");
+        if (of_the_face && check.verdict == Verdict::watch) {
+            remarks.push_back({check.id + ": " + check.message.text, check.message.arguments});
+        }
+    }
+}
+
+void remark_cost(const ComparedMix& column, std::vector<Phrase>& remarks) {
+    const bool any_price =
+        std::ranges::any_of(column.proportions->ingredients, [](const Ingredient& ingredient) {
+            return ingredient.material && ingredient.material->price;
+        });
+    if (column.no_cost && any_price) {
+        remarks.push_back({"cost: " + column.no_cost->text, column.no_cost->arguments});
+    }
+}
+
+void remark_supply(const ComparedMix& column, std::vector<Phrase>& remarks) {
+    if (!column.supply) {
+        return;
+    }
+    const Argument least = quantity("least", {column.supply->minimum_load_m3, Measure::volume});
+    const auto& charge = column.supply->short_load_charge;
+    if (charge) {
+        remarks.push_back(
+            {"a load below {least} pays {currency} {charge} for what it lacks; that is not in the "
+             "cost here",
+             {least, word("currency", charge->currency),
+              quantity("charge", {charge->per_m3, Measure::money})}});
+    } else {
+        remarks.push_back(
+            {"a load below {least} is short for the supplier: ask what he charges", {least}});
+    }
+}
+
 } // namespace
 
 std::vector<Phrase> remarks_on(const ComparedMix& column, const Requirements& asked,
@@ -108,6 +147,9 @@ std::vector<Phrase> remarks_on(const ComparedMix& column, const Requirements& as
     remark_slump(column, asked, remarks);
     remark_forms(column, tables, remarks);
     remark_binder(column, remarks);
+    remark_finish(column, remarks);
+    remark_cost(column, remarks);
+    remark_supply(column, remarks);
     return remarks;
 }
 

@@ -3,6 +3,7 @@
 #include "phrases.hpp"
 
 #include <algorithm>
+#include <set>
 
 namespace boardmark::core {
 namespace {
@@ -80,6 +81,17 @@ bool of_one_currency(const Columns& columns) {
     });
 }
 
+/// Whether costs are known, but not in one currency.
+bool in_several_currencies(const Columns& columns) {
+    std::set<std::string> currencies;
+    for (const ComparedMix* column : columns) {
+        if (column->proportions) {
+            currencies.merge(currencies_of(*column->proportions));
+        }
+    }
+    return currencies.size() > 1;
+}
+
 void tell(std::vector<Phrase>& summary, const Columns& columns, std::string text) {
     if (!columns.empty()) {
         summary.push_back({std::move(text), {word("labels", labels_of(columns))}});
@@ -127,8 +139,10 @@ std::vector<Phrase> summary_of(const std::vector<ComparedMix>& columns) {
     const Columns cheapest = of_one_currency(left) ? least(left, cent, whole_cost) : Columns{};
     tell(summary, cheapest, "Cheapest of these: {labels}.");
     if (cheapest.empty()) {
-        summary.push_back({"Which of these is cheapest is not known: prices are missing or in "
-                           "different currencies.",
+        summary.push_back({in_several_currencies(left)
+                               ? "Which of these is cheapest is not known: prices are in different "
+                                 "currencies."
+                               : "Which of these is cheapest is not known: prices are missing.",
                            {}});
     }
     const Columns cleanest = least(left, half_a_kg, whole_carbon);

@@ -48,6 +48,7 @@ Mix proportionable(const SubmittedMix& submitted, const Proportions& designed) {
         }
     }
     mix.selections.coarse_dry_kg_m3 = dry_kg_m3(designed, Role::coarse);
+    mix.batched_water = submitted.batched_water;
     return mix;
 }
 

@@ -11,6 +11,7 @@
 #include "material_figures.hpp"
 #include "paste.hpp"
 #include "phrases.hpp"
+#include "placing_temperature.hpp"
 #include "required_strength.hpp"
 
 #include <algorithm>
@@ -184,6 +185,7 @@ Proportions proportion(const Mix& mix, const Tables& tables) {
     proportions.totals = total(proportions.ingredients);
 
     cross_check_by_mass(proportions, tables, worksheet);
+    record_temperature(mix.requirements, mix.batched_water, proportions, tables);
     caution(mix.requirements, proportions, tables);
     return proportions;
 }

@@ -4,6 +4,7 @@
 #include "material_figures.hpp"
 #include "next_mix.hpp"
 #include "phrases.hpp"
+#include "reducer_trade.hpp"
 #include "slump_gain.hpp"
 #include "tolerance.hpp"
 #include "water_reduction.hpp"
@@ -65,6 +66,15 @@ Mix without_reducer(const Mix& mix, double w_cm, double remaining_water) {
     return base;
 }
 
+/// The slump of the columns whose water alone gives it.
+ComparedSlump slump_of_water(const Requirements& asked) {
+    return {.mm = slump_of_water_mm(asked),
+            .reason = {asked.slump_before_reducer_mm
+                           ? "the slump of the water alone, asked in the mix file"
+                           : "asked in the mix file; the water is that of this slump",
+                       {}}};
+}
+
 /// A column of the study: the mix with its reducer again, at a water and either a binder or a w/cm.
 struct Paste {
     double water_kg_m3;
@@ -124,12 +134,26 @@ ComparedMix not_made(std::string label, Unresolved why) {
     return column;
 }
 
+/// Gives the reason of the study where a column's mix holds a value as given.
+void explain(ComparedMix& column, const std::string& quantity, const Phrase& reason) {
+    for (Step& step : column.reasons) {
+        if (step.quantity == quantity && step.provenance == Provenance::given) {
+            step.provenance = Provenance::computed;
+            step.reason = reason;
+            step.marks = {};
+        }
+    }
+}
+
+const Phrase as_without{"that of the column without reducer", {}};
+const Phrase as_written{"that of the mix as written", {}};
+
 /// One study: what all columns share.
 struct Study {
     const Mix& mix;
     const Tables& tables;
     const Proportions& base;
-    const Selection& written;
+    const Proportions& written;
     std::variant<Effect, Unresolved> effect;
 
     double base_slump_mm() const { return slump_of_water_mm(mix.requirements); }
@@ -142,7 +166,7 @@ struct Study {
 
     ComparedMix less_binder() const {
         return reduced("less binder", [&](double water_kg_m3) {
-            return Paste{water_kg_m3, std::nullopt, ratio_before_minimum(mix, written)};
+            return Paste{water_kg_m3, std::nullopt, ratio_before_minimum(mix, written.selection)};
         });
     }
 
@@ -165,12 +189,36 @@ struct Study {
         Mix flowing =
             with_reducer(mix, {base.totals.water_kg_m3, base.totals.binder_kg_m3, std::nullopt});
         flowing.requirements.slump_mm += gain->mm;
-        ComparedMix column = compared(label, flowing, mix.requirements, tables);
-        column.slump.estimate = gain->estimate;
+        ComparedMix column = compared(label, flowing, slump_with(*gain), mix.requirements, tables);
+        explain(column, "water", as_without);
+        explain(column, "binder", as_without);
         return column;
     }
 
 private:
+    ComparedSlump slump_with(const Gain& gain) const {
+        Phrase reason{gain.estimate ? "{before} of the water alone and {gain} as the saved water "
+                                      "would have added"
+                                    : "{before} of the water alone and {gain} by the reducer's "
+                                      "'slump_gain' at its dose",
+                      {quantity("before", {base_slump_mm(), Measure::slump}),
+                       quantity("gain", {gain.mm, Measure::slump})}};
+        return {.mm = base_slump_mm() + gain.mm,
+                .estimate = gain.estimate,
+                .reason = std::move(reason),
+                .source = gain.estimate ? tables.trial.adjustments.source
+                                        : Source{"data of the mix file", Confidence::read}};
+    }
+
+    /// Where the reduction comes from, by the mix as written.
+    void add_reduction(ComparedMix& column) const {
+        const auto& steps = written.worksheet.steps;
+        const auto step = std::ranges::find(steps, "water_reduction", &Step::quantity);
+        if (step != steps.end() && column.proportions) {
+            column.reasons.insert(column.reasons.begin(), *step);
+        }
+    }
+
     template <class PasteOf>
     ComparedMix reduced(std::string label, PasteOf paste_of) const {
         if (const auto* unknown = std::get_if<Unresolved>(&effect)) {
@@ -178,8 +226,17 @@ private:
         }
         const double water_kg_m3 =
             base.totals.water_kg_m3 * std::get<Effect>(effect).remaining_water;
-        return compared(std::move(label), with_reducer(mix, paste_of(water_kg_m3)),
-                        mix.requirements, tables);
+        ComparedMix column = compared(std::move(label), with_reducer(mix, paste_of(water_kg_m3)),
+                                      slump_of_water(mix.requirements), mix.requirements, tables);
+        explain(column, "water",
+                {"{base} of the column without reducer less the {saved} that the reducer saves at "
+                 "its dose",
+                 {quantity("base", {base.totals.water_kg_m3, Measure::concentration}),
+                  quantity("saved", {std::get<Effect>(effect).percent(), Measure::percent})}});
+        explain(column, "binder", as_without);
+        explain(column, "w_cm", as_written);
+        add_reduction(column);
+        return column;
     }
 };
 
@@ -206,7 +263,7 @@ std::vector<ComparedMix> reducer_study(const Mix& mix, const Tables& tables) {
     columns.push_back(
         compared("without reducer",
                  without_reducer(mix, ratio_before_minimum(mix, written.selection), remaining),
-                 mix.requirements, tables));
+                 slump_of_water(mix.requirements), mix.requirements, tables));
     if (columns.front().unresolved) {
         for (const char* label : {"less water", "less binder", "more flow"}) {
             columns.push_back(not_made(label, *columns.front().unresolved));
@@ -214,9 +271,14 @@ std::vector<ComparedMix> reducer_study(const Mix& mix, const Tables& tables) {
         return columns;
     }
     const Proportions base = *columns.front().proportions;
-    const Study study{mix, tables, base, written.selection, effect};
+    explain(columns.front(), "w_cm", as_written);
+    explain(columns.front(), "water", {"the given water and what the reducer saves of it", {}});
+    const Study study{mix, tables, base, written, effect};
     columns.push_back(study.less_water());
     columns.push_back(study.less_binder());
+    if (columns.back().proportions) {
+        columns.back().remarks.push_back(trade_of(base, *columns.back().proportions));
+    }
     columns.push_back(study.more_flow());
     return columns;
 }

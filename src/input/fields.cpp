@@ -5,7 +5,8 @@
 namespace boardmark::input {
 namespace {
 
-constexpr std::string_view reserved[] = {"volume", "water", "air", "water_includes_admixtures"};
+constexpr std::string_view reserved[] = {
+    "volume", "water", "air", "water_includes_admixtures", "water_temperature", "ice"};
 
 std::vector<Field> joined(std::span<const Field> first, std::span<const Field> second) {
     std::vector<Field> all(first.begin(), first.end());

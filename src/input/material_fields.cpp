@@ -17,6 +17,10 @@ constexpr std::string_view moisture_bases[] = {"total", "free"};
 constexpr std::string_view standard_minimum[] = {"standard minimum"};
 
 constexpr Range relative_density{.low = 0.8, .high = 8};
+constexpr Value piece{.form = Form::quantity,
+                      .dimensions = {Dimension::mass, Dimension::volume},
+                      .range = {.low = 0, .high = 50e3, .low_itself = false},       // kg
+                      .second_range = {.low = 0, .high = 50, .low_itself = false}}; // m3
 
 constexpr Field fields[] = {
     {.path = "materials",
@@ -119,11 +123,11 @@ constexpr Field fields[] = {
      .meaning = "highest dose the data sheet permits"},
     {.path = "materials.*.retains",
      .shape = Shape::table,
-     .value = percentage({.low = 0, .high = 100}, 1),
+     .value = percentage({.low = 0, .high = 100, .low_itself = false}, 1),
      .key = quantity(Dimension::time, {.low = 0, .high = 1}),
      .roles = admixture,
      .example = "retains: {30 min: 85 %, 60 min: 60 %}",
-     .meaning = "slump that remains by time"},
+     .meaning = "slump that a water reducer leaves by time after mixing"},
     {.path = "materials.*.retards",
      .value = flag(),
      .roles = admixture,
@@ -150,10 +154,24 @@ constexpr Field fields[] = {
      .value = percentage({.low = 0, .high = 50}),
      .example = "chloride: 0.01 %",
      .meaning = "chloride by mass of the material"},
+    {.path = "materials.*.temperature",
+     .value = quantity(Dimension::temperature, {.low = -30, .high = 120}),
+     .roles = binder | aggregate,
+     .example = "temperature: 70 degF",
+     .meaning = "when it is batched, for the temperature of the mixture"},
     {.path = "materials.*.price",
      .value = {.form = Form::price, .range = {.low = 0, .high = 1e9}},
      .example = "price: 165 USD/short ton",
-     .meaning = "price by mass or volume"},
+     .meaning = "price by mass, volume or piece"},
+    {.path = "materials.*.piece",
+     .value = piece,
+     .example = "piece: 94 lb",
+     .meaning = "what one sack, drum or bag holds, where the price is by the piece"},
+    {.path = "materials.*.waste",
+     .value = percentage({.low = 0, .high = 50}, 0.1),
+     .example = "waste: 3 %",
+     .default_text = "0 %",
+     .meaning = "bought beyond what gets into the concrete, in percent of the latter"},
     {.path = "materials.*.carbon",
      .value = quantity(Dimension::mass_ratio, {.low = -10, .high = 100}),
      .example = "carbon: 0.92 kg/kg",

@@ -50,23 +50,40 @@ struct MaterialReader {
                                "delete it, or correct 'kind'");
             }
         }
-        const bool reduces = reading("water_reduction") && !core::reduces_water(material.kind);
-        if (reduces && role_of(material.kind) == Role::admixture) {
-            context.refuse(*reading("water_reduction")->key,
-                           place("water_reduction") + ": this key belongs to water reducers; " +
-                               name + " is " + std::string{core::name_of(material.kind)},
-                           "delete it, or correct 'kind'");
+        for (const char* key : {"water_reduction", "retains"}) {
+            const bool misplaced = reading(key) && !core::reduces_water(material.kind);
+            if (misplaced && role_of(material.kind) == Role::admixture) {
+                context.refuse(*reading(key)->key,
+                               place(key) + ": this key belongs to water reducers; " + name +
+                                   " is " + std::string{core::name_of(material.kind)},
+                               "delete it, or correct 'kind'");
+            }
         }
     }
 
     void read_price() {
-        if (const Parsed* price = context.document.value(path("price"))) {
-            material.price = core::Price{.currency = price->currency,
-                                         .amount = price->number,
-                                         .basis = price->dimension == units::Dimension::mass
-                                                      ? core::PriceBasis::mass
-                                                      : core::PriceBasis::volume};
+        const Parsed* price = context.document.value(path("price"));
+        const Reading* piece = reading("piece");
+        const bool by_piece = price && !price->dimension;
+        if (by_piece && !context.has(path("piece"))) {
+            context.refuse(*price->node,
+                           place("price") + ": the price is by the piece, and what one piece "
+                                            "holds is not told",
+                           "add for example 'piece: 94 lb'");
+        } else if (piece && !by_piece && (price || !context.has(path("price")))) {
+            context.refuse(*piece->key, place("piece") + " stands without a price by the piece",
+                           "write the price as '18 USD/piece', or delete it");
         }
+        if (!price || (by_piece && !(piece && piece->value))) {
+            return;
+        }
+        const Parsed& counted = by_piece ? *piece->value : *price;
+        material.price = core::Price{
+            .currency = price->currency,
+            .amount = price->number / (by_piece ? counted.number : 1),
+            .basis = counted.dimension == units::Dimension::mass ? core::PriceBasis::mass
+                                                                 : core::PriceBasis::volume,
+            .written = price->text + (by_piece ? " of " + counted.text : "")};
     }
 
     void read_binder() {
@@ -174,6 +191,31 @@ struct MaterialReader {
         }
     }
 
+    /// Times that increase, and a slump that never rises from the whole one at mixing.
+    void read_retains() {
+        const Reading* table = reading("retains");
+        if (!table) {
+            return;
+        }
+        constexpr double minutes_in_a_day = 1440;
+        auto& points = material.admixture.retains;
+        for (const Pair& pair : table->pairs) {
+            const core::RetentionPoint point{pair.key.number * minutes_in_a_day, pair.value.number};
+            if (point.minutes == 0 && point.percent != 100) {
+                context.refuse(*pair.value.node, place("retains") + ": at 0 min all of it is left",
+                               "write '0 min: 100 %', or leave that point out");
+            } else if (!points.empty() && point.minutes <= points.back().minutes) {
+                context.refuse(*pair.key.node, place("retains") + ": the times do not increase",
+                               "write them from the earliest to the latest");
+            } else if (!points.empty() && point.percent > points.back().percent) {
+                context.refuse(*pair.value.node,
+                               place("retains") + ": more slump is left later than before",
+                               "check the product data sheet");
+            }
+            points.push_back(point);
+        }
+    }
+
     /// Doses of one basis that increase, and an effect that never falls.
     void demand_rising(const Reading& curve, const std::string& falling) const {
         const std::string where = place(std::string{curve.key->scalar});
@@ -197,6 +239,7 @@ struct MaterialReader {
         material.admixture.solids_percent = number("solids");
         read_water_reduction();
         read_slump_gain();
+        read_retains();
         if (const Parsed* maximum = context.document.value(path("maximum_dose"))) {
             material.admixture.maximum_dose = dose_of(*maximum);
         }
@@ -221,6 +264,9 @@ std::optional<Material> read_material(const MixContext& context, const std::stri
     reader.material.relative_density = reader.number("relative_density");
     reader.material.chloride_percent = reader.number("chloride");
     reader.material.carbon_kg_kg = reader.number("carbon");
+    reader.material.temperature_c = reader.number("temperature");
+    reader.material.waste_percent = reader.number("waste").value_or(0);
+    reader.material.source = context.document.text(reader.path("source")).value_or("");
     reader.read_price();
     reader.refuse_keys_of_other_kinds();
     switch (role_of(kind->kind)) {

@@ -25,6 +25,9 @@ core::Requirements read_requirements(const MixContext& context);
 
 core::Selections read_selections(const MixContext& context);
 
+/// The terms of supply, where the file has some.
+std::optional<core::Supply> read_supply(const MixContext& context);
+
 void read_mixture(const MixContext& context, const Materials& materials, core::Mix& mix);
 
 void read_proportions(const MixContext& context, const Materials& materials,

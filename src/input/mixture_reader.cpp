@@ -162,6 +162,8 @@ void read_mixture(const MixContext& context, const Materials& materials, core::M
     mix.blend_dry_rodded_density_kg_m3 =
         context.document.number({"mixture", "coarse_dry_rodded_density"});
     mix.admixtures = read_admixtures(context, materials, mix);
+    mix.batched_water = {context.document.number({"mixture", "water_temperature"}),
+                         context.document.number({"mixture", "ice"}).value_or(0)};
     demand_reducer_for_flow(context, mix);
     for (const core::Share& share : mix.coarse) {
         demand_coarse(context, share.material, mix);

@@ -158,6 +158,8 @@ void read_proportions(const MixContext& context, const Materials& materials,
     demand("air", "the submittal has it");
     const double volume_m3 = context.document.number(key("volume")).value_or(1);
     mix.air_percent = context.document.number(key("air")).value_or(0);
+    mix.batched_water = {context.document.number(key("water_temperature")),
+                         context.document.number(key("ice")).value_or(0) / volume_m3};
     mix.water_includes_admixtures = context.document.flag(key("water_includes_admixtures"), false);
     if (const Parsed* water = context.document.value(key("water"))) {
         const double per_m3 = water->number / volume_m3;

@@ -142,6 +142,37 @@ std::optional<Parsed> read_window(const Attempt& attempt) {
     return parsed;
 }
 
+namespace {
+
+constexpr std::string_view piece = "piece";
+
+/// What the trade calls a piece.
+bool is_a_piece(std::string_view word) {
+    constexpr std::string_view names[] = {"sack", "bag",  "big bag", "drum", "pail", "barrel",
+                                          "tote", "each", "ea",      "unit", "pc",   "pieces"};
+    return std::ranges::count(names, word) > 0;
+}
+
+/// A price by something that is no unit: a piece under another name, or a unit misspelt.
+std::nullopt_t wrong_price_unit(const Attempt& attempt, std::string_view number,
+                                std::string_view word, std::size_t offset) {
+    if (is_a_piece(word)) {
+        return attempt.refuse(fmt::format("'{}' is not a unit", word),
+                              fmt::format("write '{}/piece', and what one piece holds as "
+                                          "'piece: 94 lb'",
+                                          number),
+                              offset);
+    }
+    const auto named = units::read_quantity("1 " + std::string{word});
+    if (const auto* wrong = std::get_if<Misreading>(&named); wrong && !wrong->advice.empty()) {
+        return attempt.refuse(wrong->what, wrong->advice, offset);
+    }
+    return attempt.refuse(
+        fmt::format("'{}' is not a price by mass, volume or piece", attempt.node.scalar), "");
+}
+
+} // namespace
+
 std::optional<Parsed> read_price(const Attempt& attempt) {
     const std::string_view written = attempt.node.scalar;
     const auto amount = units::read_leading_number(written);
@@ -151,24 +182,27 @@ std::optional<Parsed> read_price(const Attempt& attempt) {
     const auto [number, length] = std::get<units::LeadingNumber>(amount);
     const std::size_t currency = written.find_first_not_of(' ', length);
     const std::size_t slash = written.find('/', length);
-    const units::Unit* unit =
-        slash == std::string_view::npos ? nullptr : units::find_unit(written.substr(slash + 1));
+    const std::string_view word =
+        slash == std::string_view::npos ? std::string_view{} : written.substr(slash + 1);
+    const bool by_piece = word == piece;
+    const units::Unit* unit = by_piece ? nullptr : units::find_unit(word);
     const bool by_mass_or_volume =
         unit && (unit->dimension == Dimension::mass || unit->dimension == Dimension::volume);
-    if (slash != std::string_view::npos && !unit) {
-        const auto named = units::read_quantity("1 " + std::string{written.substr(slash + 1)});
-        if (const auto* wrong = std::get_if<Misreading>(&named); wrong && !wrong->advice.empty()) {
-            return attempt.refuse(wrong->what, wrong->advice, slash + 1);
-        }
+    if (!word.empty() && !by_piece && !unit) {
+        return wrong_price_unit(attempt, written.substr(0, slash), word, slash + 1);
     }
-    if (!by_mass_or_volume || !is_currency(written.substr(currency, slash - currency))) {
-        return attempt.refuse(fmt::format("'{}' is not a price by mass or volume", written), "");
+    if (!(by_mass_or_volume || by_piece) ||
+        !is_currency(written.substr(currency, slash - currency))) {
+        return attempt.refuse(fmt::format("'{}' is not a price by mass, volume or piece", written),
+                              "");
     }
     auto price = attempt.finish(attempt.start(), number, nullptr);
     if (price) {
         price->currency = written.substr(currency, slash - currency);
-        price->dimension = unit->dimension;
-        price->number /= unit->factor;
+        if (unit) {
+            price->dimension = unit->dimension;
+            price->number /= unit->factor;
+        }
     }
     return price;
 }

@@ -13,7 +13,8 @@ std::optional<Parsed> read_quantity(const Attempt& attempt);
 /// `6 in to 8 in`
 std::optional<Parsed> read_window(const Attempt& attempt);
 
-/// `165 USD/short ton`: the amount, a currency of three capital letters, a mass or a volume.
+/// `165 USD/short ton`: the amount, a currency of three capital letters, a mass, a volume or a
+/// piece, which has no dimension.
 std::optional<Parsed> read_price(const Attempt& attempt);
 
 } // namespace boardmark::input

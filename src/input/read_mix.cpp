@@ -158,12 +158,14 @@ std::optional<core::AnyMix> build(const MixContext& context) {
         demand_known_moistures(context, materials);
     }
 
+    const auto supply = read_supply(context);
     switch (content_of(context)) {
     case Content::mixture: {
         core::Mix mix{.title = title,
                       .system = system.value_or(core::UnitSystem::si),
                       .requirements = requirements,
                       .selections = read_selections(context)};
+        mix.supply = supply;
         read_mixture(context, materials, mix);
         return mix;
     }
@@ -174,6 +176,7 @@ std::optional<core::AnyMix> build(const MixContext& context) {
                                .air_percent = 0,
                                .amounts = {},
                                .nominal_max_size_mm = 0};
+        mix.supply = supply;
         read_proportions(context, materials, mix);
         return mix;
     }

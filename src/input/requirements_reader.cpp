@@ -178,6 +178,10 @@ void read_slump(const MixContext& context, core::Requirements& requirements) {
                        "requirements.slump_before_reducer is above 'slump'",
                        "the reducer adds slump, it takes none away");
     }
+    if (const auto days = context.document.number(key("time_to_place"))) {
+        constexpr double minutes_in_a_day = 1440;
+        requirements.time_to_place_min = *days * minutes_in_a_day;
+    }
     if (const Parsed* window = context.document.value(key("slump_window"))) {
         requirements.slump_window = core::SlumpWindow{window->number, window->high};
         if (slump && (*slump < window->number || *slump > window->high)) {
@@ -208,6 +212,21 @@ void read_air(const MixContext& context, core::Requirements& requirements) {
     }
 }
 
+core::PlacingConditions read_placing(const MixContext& context) {
+    const auto stated = [&](const std::string& name) {
+        return context.document.number({"requirements", "placing", name});
+    };
+    core::PlacingConditions placing{.air_c = stated("air_temperature"),
+                                    .wind_km_h = stated("wind"),
+                                    .humidity_percent = stated("humidity"),
+                                    .haul_h = stated("haul")};
+    if (placing.haul_h) {
+        constexpr double hours_in_day = 24; // times are read as days
+        *placing.haul_h *= hours_in_day;
+    }
+    return placing;
+}
+
 } // namespace
 
 core::Requirements read_requirements(const MixContext& context) {
@@ -233,6 +252,7 @@ core::Requirements read_requirements(const MixContext& context) {
     };
     requirements.section = {dimension("thickness"), dimension("clear_bar_spacing"),
                             dimension("clear_cover")};
+    requirements.placing = read_placing(context);
     requirements.minimum_binder_kg_m3 = context.document.number(key("minimum_binder"));
     requirements.board_marked = context.document.value(key("finish")) != nullptr;
     return requirements;

@@ -130,7 +130,7 @@ std::string describe(const Value& value) {
     case Form::window:
         return "two values, 'A to B'";
     case Form::price:
-        return "a price by mass or volume";
+        return "a price by mass, volume or piece";
     case Form::date:
         return "a date, 'YEAR-MONTH-DAY'";
     case Form::price_range:

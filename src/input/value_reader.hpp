@@ -24,7 +24,7 @@ struct Parsed {
     std::optional<double> likely;                  ///< of a price range, where it is stated
     std::optional<units::Dimension> dimension;     ///< of a quantity
     core::Kind kind = core::Kind::portland_cement; ///< Form::kind
-    std::string currency; ///< Form::price, the number is for one kg or m3; Form::price_range
+    std::string currency; ///< Form::price, the number is for one kg, m3 or piece; Form::price_range
 };
 
 /// Reads one scalar by its description. Nothing where it is wrong; then a diagnostic tells why.

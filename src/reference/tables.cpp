@@ -2,10 +2,15 @@
 
 #include "bar_sizes.hpp"
 #include "code_tables.hpp"
+#include "finish_tables.hpp"
+#include "form_tables.hpp"
+#include "joint_tables.hpp"
 #include "lookup.hpp"
 #include "method_tables.hpp"
+#include "placing_tables.hpp"
 #include "strength_tables.hpp"
 #include "trial_tables.hpp"
+#include "weather_tables.hpp"
 
 #include <algorithm>
 
@@ -54,7 +59,9 @@ core::PracticeTables practice_tables(UnitSystem system) {
         .drinking_water_chloride_percent = figure(practice, "drinking_water_chloride", system),
         .slump_measures_to_mm = figure(practice, "slump_measures_to", system),
         .spare_strength_percent = figure(practice, "spare_strength", system),
-        .formula_slump_mm = figure(practice, "formula_slump", system)};
+        .formula_slump_mm = figure(practice, "formula_slump", system),
+        .face_deduction_matters_percent = figure(practice, "face_deduction_matters", system),
+        .cut_course_percent = figure(practice, "cut_course", system)};
 }
 
 core::HeatTables heat_tables(UnitSystem system) {
@@ -91,6 +98,11 @@ core::Tables tables(UnitSystem system) {
             .strength = strength_tables(system),
             .heat = heat_tables(system),
             .control_chart = control_chart_rules(system),
+            .forms = form_tables(system),
+            .weather = weather_tables(system),
+            .placing = placing_tables(system),
+            .joints = joint_tables(system),
+            .finish = finish_tables(system),
             .bars = bar_sizes()};
 }
 

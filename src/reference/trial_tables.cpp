@@ -59,9 +59,6 @@ core::TrialTables trial_tables(UnitSystem system) {
         .adjustments = adjustments(system),
         .batching = batching(),
         .slump = graded_rows<core::SlumpTolerance>("slump-tolerance", "up_to", "within", system),
-        .temperature =
-            graded_rows<core::PlacingTemperature>("placing-temperature", "below", "least", system),
-        .hottest_c = figure(practice, "hottest_concrete", system),
         .measures = graded_rows<core::DensityMeasure>("density-measure", "size", "volume", system),
         .measure_shortfall_percent = figure(practice, "measure_shortfall", system),
         .density_difference_kg_m3 = figure(practice, "density_difference", system),

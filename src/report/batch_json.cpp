@@ -30,6 +30,17 @@ Json json_of(const SackResult& sacks) {
             {"volume_below_m3", number_or_null(study.volume_below_m3)}};
 }
 
+Json json_of(const core::ShortLoad& load) {
+    const auto& charge = load.charge;
+    return {{"loads", load.loads},
+            {"each_m3", load.each_m3},
+            {"minimum_load_m3", load.minimum_m3},
+            {"short_m3", load.short_m3},
+            {"currency", charge ? Json(charge->currency) : Json(nullptr)},
+            {"charge_per_m3", charge ? Json(charge->per_m3) : Json(nullptr)},
+            {"charge", number_or_null(load.cost())}};
+}
+
 } // namespace
 
 std::string json(const BatchResult& result) {
@@ -40,6 +51,7 @@ std::string json(const BatchResult& result) {
     object["per_charge"] = json_of(result.each);
     object["sacks"] = result.sacks ? json_of(*result.sacks) : Json(nullptr);
     object["site_water"] = result.site_water ? json_of(*result.site_water) : Json(nullptr);
+    object["short_load"] = result.short_load ? json_of(*result.short_load) : Json(nullptr);
     object["checks"] = json_of(result.checks);
     object["steps"] = json_of(result.proportions.worksheet.steps);
     object["cautions"] = json_of(result.batch.cautions);

@@ -8,6 +8,7 @@
 #include "names.hpp"
 #include "quantity_format.hpp"
 #include "sack_text.hpp"
+#include "short_load_text.hpp"
 #include "site_water_text.hpp"
 #include "text_parts.hpp"
 #include "wrap.hpp"
@@ -172,6 +173,9 @@ Flow flow_of(const BatchResult& result, const TextStyle& style) {
     if (result.site_water) {
         page +=
             charge_section("WATER ON SITE", result) + text_of_site_water(*result.site_water, style);
+    }
+    if (result.short_load) {
+        page += section("DELIVERY") + text_of_short_load(*result.short_load, style.system);
     }
     if (!result.each.cautions.empty()) {
         page += section("AT THE MIXER") + text_of_cautions(result.each.cautions, style);

@@ -22,6 +22,15 @@ struct Written {
     std::string unit;
 };
 
+/// A value in the unit that was written beside it.
+double in_written_unit(double value, Measure measure, const std::string& unit) {
+    if (measure == Measure::temperature_difference) {
+        return unit == "degF" ? 1.8 * value : value;
+    }
+    const units::Unit* known = unit == "%" || unit.empty() ? nullptr : units::find_unit(unit);
+    return known ? known->from_inside(value) : value;
+}
+
 Written written_apart(core::Quantity quantity, UnitSystem system) {
     const std::string text = shown(quantity, system);
     const std::size_t space = text.rfind(' ');
@@ -37,8 +46,12 @@ public:
         , system_(system) {}
 
     template <class ValueOf>
-    void add(std::string name, Measure measure, Better better, ValueOf value_of) {
-        ComparisonRow row{.name = std::move(name), .unit = "", .better = better, .cells = {}};
+    void add(std::string name, Measure measure, std::string best_key, ValueOf value_of) {
+        ComparisonRow row{.name = std::move(name),
+                          .unit = "",
+                          .better = best_key.empty() ? Better::neither : Better::lower,
+                          .cells = {},
+                          .key = std::move(best_key)};
         for (const ComparedMix& column : columns_) {
             const std::optional<double> value =
                 column.proportions ? value_of(column) : std::nullopt;
@@ -48,7 +61,7 @@ public:
             }
             const Written written = written_apart({*value, measure}, system_);
             row.unit = written.unit;
-            row.cells.push_back({value, written.amount});
+            row.cells.push_back({in_written_unit(*value, measure, row.unit), written.amount});
         }
         rows.push_back(std::move(row));
     }
@@ -86,8 +99,7 @@ void add_sums(std::vector<ComparisonRow>& rows, const ComparisonResult& result, 
             continue;
         }
         const double amount = per_unit(sum->per_m3, system);
-        row.cells.push_back({sum->is_whole() ? std::optional{amount} : std::nullopt,
-                             sum_text(amount, *sum, decimals)});
+        row.cells.push_back({amount, sum_text(amount, *sum, decimals), !sum->is_whole()});
         const bool comparable = first && first->is_whole() && sum->is_whole();
         const double step = amount - per_unit(first->per_m3, system);
         difference.cells.push_back(comparable ? ComparisonCell{step, signed_text(step, decimals)}
@@ -119,18 +131,14 @@ void add_reducer_cost(std::vector<ComparisonRow>& rows, const ComparisonResult& 
 
 void add_footprints(std::vector<ComparisonRow>& rows, const ComparisonResult& result,
                     UnitSystem system) {
-    std::string currency;
-    for (const ComparedMix& column : result.columns) {
-        if (column.cost && currency.empty()) {
-            currency = column.cost->currency;
-        }
-    }
+    const std::string currency = currency_of(result.columns);
     constexpr int cents = 2;
     add_sums(rows, result, system,
              {.name = "cost",
               .unit = per_volume(currency, system),
               .better = Better::lower,
-              .cells = {}},
+              .cells = {},
+              .key = "cost"},
              cents, [&](const ComparedMix& column) -> const core::PartialSum* {
                  return column.cost && column.cost->currency == currency ? &column.cost->sum
                                                                          : nullptr;
@@ -138,12 +146,15 @@ void add_footprints(std::vector<ComparisonRow>& rows, const ComparisonResult& re
     if (!currency.empty()) {
         add_reducer_cost(rows, result, system, currency);
     }
-    add_sums(
-        rows, result, system,
-        {.name = "carbon", .unit = per_volume("kg", system), .better = Better::lower, .cells = {}},
-        0, [](const ComparedMix& column) -> const core::PartialSum* {
-            return column.carbon ? &*column.carbon : nullptr;
-        });
+    add_sums(rows, result, system,
+             {.name = "carbon",
+              .unit = per_volume("kg", system),
+              .better = Better::lower,
+              .cells = {},
+              .key = "carbon_kg_m3"},
+             0, [](const ComparedMix& column) -> const core::PartialSum* {
+                 return column.carbon ? &*column.carbon : nullptr;
+             });
 }
 
 ComparisonRow slump_row(const std::vector<ComparedMix>& columns, UnitSystem system) {
@@ -161,15 +172,15 @@ ComparisonRow slump_row(const std::vector<ComparedMix>& columns, UnitSystem syst
             }
             const Written written = written_apart(slump, system);
             row.unit = written.unit;
-            row.cells.push_back(
-                {*column.slump.mm, (column.slump.estimate ? "about " : "") + written.amount});
+            row.cells.push_back({in_written_unit(*column.slump.mm, Measure::slump, row.unit),
+                                 (column.slump.estimate ? "about " : "") + written.amount});
         }
     }
     return row;
 }
 
 ComparisonRow checks_row(const std::vector<ComparedMix>& columns) {
-    ComparisonRow row{.name = "checks failed", .unit = "", .better = Better::lower, .cells = {}};
+    ComparisonRow row{.name = "checks failed", .unit = "", .cells = {}};
     for (const ComparedMix& column : columns) {
         if (!column.proportions) {
             row.cells.push_back({std::nullopt, nothing});
@@ -196,7 +207,30 @@ std::optional<double> aggregate_percent(const ComparedMix& column) {
     return 100 * volume_m3;
 }
 
+/// Where air is lost on the way, that of the batch and that at placing.
+void add_air(Table& table, const std::vector<ComparedMix>& columns) {
+    const bool any_lost = std::ranges::any_of(columns, [](const ComparedMix& column) {
+        return column.proportions && column.proportions->selection.air_percent !=
+                                         column.proportions->selection.air_at_placing_percent;
+    });
+    table.add(any_lost ? "air in the batch" : "air", Measure::percent, "",
+              [](const ComparedMix& column) {
+                  return std::optional{column.proportions->selection.air_percent};
+              });
+    if (any_lost) {
+        table.add("air at placing", Measure::percent, "", [](const ComparedMix& column) {
+            return std::optional{column.proportions->selection.air_at_placing_percent};
+        });
+    }
+}
+
 } // namespace
+
+std::string currency_of(const std::vector<core::ComparedMix>& columns) {
+    const auto first = std::ranges::find_if(
+        columns, [](const ComparedMix& column) { return column.cost.has_value(); });
+    return first == columns.end() ? "" : first->cost->currency;
+}
 
 double per_unit(double per_m3, UnitSystem system) {
     return system == UnitSystem::us ? per_m3 * units::unit("yd3").factor : per_m3;
@@ -208,17 +242,20 @@ bool ComparisonRow::is_equal() const {
 }
 
 std::vector<std::size_t> ComparisonRow::best(const std::vector<core::ComparedMix>& columns) const {
-    if (better == Better::neither || is_equal()) {
+    if (better == Better::neither) {
         return {};
     }
     std::optional<std::size_t> lowest;
+    std::size_t choices = 0;
     for (std::size_t i = 0; i < cells.size(); ++i) {
         if (!columns[i].may_be_chosen()) {
             continue;
         }
-        if (!cells[i].value) {
+        if (!cells[i].value || cells[i].at_least ||
+            (lowest && columns[i].asked != columns[*lowest].asked)) {
             return {};
         }
+        ++choices;
         lowest = !lowest || *cells[i].value < *cells[*lowest].value ? i : *lowest;
     }
     std::vector<std::size_t> best;
@@ -227,7 +264,7 @@ std::vector<std::size_t> ComparisonRow::best(const std::vector<core::ComparedMix
             best.push_back(i);
         }
     }
-    return best;
+    return best.size() < choices ? best : std::vector<std::size_t>{};
 }
 
 std::string sum_text(double amount, const core::PartialSum& sum, int decimals) {
@@ -244,25 +281,21 @@ std::vector<ComparisonRow> comparison_rows(const ComparisonResult& result, UnitS
     const auto partial = [](std::optional<double> core::Totals::*member) {
         return [member](const ComparedMix& column) { return column.proportions->totals.*member; };
     };
-    table.add("mixing water", Measure::concentration, Better::lower,
+    table.add("mixing water", Measure::concentration, "water_kg_m3",
               totals(&core::Totals::water_kg_m3));
     table.add(system == UnitSystem::us ? "cementitious materials" : "cementitious material",
-              Measure::concentration, Better::lower, totals(&core::Totals::binder_kg_m3));
-    table.add("w/cm", Measure::w_cm, Better::lower, totals(&core::Totals::w_cm));
-    table.add("expected strength", Measure::strength, Better::neither,
-              [](const ComparedMix& column) {
-                  return column.strength ? std::optional{column.strength->mpa} : std::nullopt;
-              });
-    table.rows.push_back(slump_row(result.columns, system));
-    table.add("air", Measure::percent, Better::neither, [](const ComparedMix& column) {
-        return std::optional{column.proportions->selection.air_percent};
+              Measure::concentration, "binder_kg_m3", totals(&core::Totals::binder_kg_m3));
+    table.add("w/cm", Measure::w_cm, "", totals(&core::Totals::w_cm));
+    table.add("expected strength", Measure::strength, "", [](const ComparedMix& column) {
+        return column.strength ? std::optional{column.strength->mpa} : std::nullopt;
     });
-    table.add("paste, of the volume", Measure::percent, Better::neither,
-              partial(&core::Totals::paste_percent));
-    table.add("mortar, of the volume", Measure::percent, Better::neither,
+    table.rows.push_back(slump_row(result.columns, system));
+    add_air(table, result.columns);
+    table.add("paste, of the volume", Measure::percent, "", partial(&core::Totals::paste_percent));
+    table.add("mortar, of the volume", Measure::percent, "",
               partial(&core::Totals::mortar_percent));
-    table.add("aggregate, of the volume", Measure::percent, Better::neither, aggregate_percent);
-    table.add("heat, rise when thick", Measure::temperature_difference, Better::lower,
+    table.add("aggregate, of the volume", Measure::percent, "", aggregate_percent);
+    table.add("heat, rise when thick", Measure::temperature_difference, "temperature_rise_k",
               [](const ComparedMix& column) { return column.temperature_rise_k; });
     add_footprints(table.rows, result, system);
     table.rows.push_back(checks_row(result.columns));

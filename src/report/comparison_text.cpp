@@ -2,6 +2,7 @@
 #include <boardmark/report/words.hpp>
 #include <boardmark/text/utf8.hpp>
 
+#include "comparison_reasons.hpp"
 #include "comparison_rows.hpp"
 #include "flow.hpp"
 #include "grid.hpp"
@@ -98,7 +99,7 @@ bool fits_the_page(const std::string& text) {
     return true;
 }
 
-std::string text_of_figures(const ComparisonResult& result, core::UnitSystem system) {
+Flow text_of_figures(const ComparisonResult& result, core::UnitSystem system) {
     auto rows = comparison_rows(result, system);
     if (result.only_different) {
         std::erase_if(rows, [](const ComparisonRow& row) { return row.is_equal(); });
@@ -115,9 +116,35 @@ std::string text_of_figures(const ComparisonResult& result, core::UnitSystem sys
     return blocks(result, rows, 1);
 }
 
-void add_remark(Flow& text, const std::string& label, const std::string& words) {
-    text += paragraph(text::printable(label) + ": " + words, {.first = "  - ", .other = "    "});
-}
+/// Sentences about columns. One that is true of several columns stands once, after their names.
+class Remarks {
+public:
+    void add(const std::string& label, std::string words) {
+        const auto told = std::ranges::find(remarks_, words, &Remark::words);
+        Remark& remark =
+            told == remarks_.end() ? remarks_.emplace_back(Remark{std::move(words), {}}) : *told;
+        const std::string name = text::printable(label);
+        if (std::ranges::count(remark.labels, name) == 0) {
+            remark.labels.push_back(name);
+        }
+    }
+
+    Flow text() const {
+        Flow text;
+        for (const Remark& remark : remarks_) {
+            text += paragraph(fmt::format("{}: {}", fmt::join(remark.labels, ", "), remark.words),
+                              {.first = "  - ", .other = "    "});
+        }
+        return text;
+    }
+
+private:
+    struct Remark {
+        std::string words;
+        std::vector<std::string> labels;
+    };
+    std::vector<Remark> remarks_;
+};
 
 std::string missing_text(const core::PartialSum& sum) {
     std::string names;
@@ -127,45 +154,48 @@ std::string missing_text(const core::PartialSum& sum) {
     return names;
 }
 
-/// What is missing in the sums of the first column that has some; the others share its materials.
-Flow text_of_missing(const core::ComparedMix& column) {
-    Flow text;
+/// What is missing in the sums of a column.
+void add_missing(const core::ComparedMix& column, const std::string& currency, Remarks& remarks) {
+    if (column.cost && column.cost->currency != currency) {
+        remarks.add(column.label, fmt::format("its cost is in {}, not set beside the {} of others",
+                                              column.cost->currency, currency));
+    }
     if (column.cost && !column.cost->sum.is_whole()) {
-        add_remark(text, column.label, "no price of " + missing_text(column.cost->sum));
+        remarks.add(column.label,
+                    "no price of " + missing_text(column.cost->sum) + " that can be counted");
     }
     if (column.carbon && !column.carbon->is_whole()) {
-        add_remark(text, column.label, "no carbon figure of " + missing_text(*column.carbon));
+        remarks.add(column.label, "no carbon figure of " + missing_text(*column.carbon));
     }
-    return text;
 }
 
 Flow text_of_remarks(const ComparisonResult& result, core::UnitSystem system) {
-    Flow text;
+    Remarks remarks;
     for (const core::ComparedMix& column : result.columns) {
         if (column.unresolved) {
-            add_remark(text, column.label,
-                       "cannot be made: " + words(column.unresolved->what, system) + ". " +
-                           words(column.unresolved->ways_out.front(), system));
+            remarks.add(column.label, "cannot be made: " + words(column.unresolved->what, system) +
+                                          ". " +
+                                          words(column.unresolved->ways_out.front(), system));
         }
         for (const core::Check& check : column.checks) {
             if (check.verdict == core::Verdict::fails) {
-                add_remark(text, column.label,
-                           "FAILS " + check.id + ": " + words(check.message, system));
+                remarks.add(column.label,
+                            "FAILS " + check.id + ": " + words(check.message, system));
             }
         }
         for (const core::Phrase& remark : column.remarks) {
-            add_remark(text, column.label, words(remark, system));
+            remarks.add(column.label, words(remark, system));
         }
-        text += text_of_missing(column);
+        add_missing(column, currency_of(result.columns), remarks);
     }
-    return text;
+    return remarks.text();
 }
 
 const std::string how_to_read =
     "Strengths are estimates until they are tested. Heat is the rise in the middle of a thick "
     "section; a thin wall stays below it. Drying shrinkage follows the water: the column with less "
-    "water shrinks less. Cost and carbon are of the materials alone, by the figures of the file; "
-    "differences are to the first column.";
+    "water shrinks less. Cost and carbon are of the materials alone, waste included, by the "
+    "figures of the file; differences are to the first column.";
 
 } // namespace
 
@@ -177,7 +207,8 @@ Flow flow_of(const ComparisonResult& result, const TextStyle& style) {
     }
     page += section("WHAT DECIDES") + text_of_cautions(result.summary, style);
     page += section("HOW TO READ IT") + paragraph(how_to_read, {"  ", "  "});
-    return page + section("CAUTIONS") + text_of_cautions(result.cautions, style);
+    page += section("CAUTIONS") + text_of_cautions(result.cautions, style);
+    return style.explain ? page + comparison_reasons(result, style) : page;
 }
 
 std::string text(const ComparisonResult& result, const TextStyle& style) {

@@ -27,6 +27,17 @@ std::string currency_of(const core::DoseResponse& response) {
     return cost ? cost->currency : "";
 }
 
+/// Why the costs of the points were not added up: that of the first point that has none. The point
+/// at no dose may be in one currency where the others are in two.
+std::optional<core::Phrase> why_no_cost(const core::DoseResponse& response) {
+    for (const core::DosePoint& point : response.points) {
+        if (point.less_binder.no_cost) {
+            return point.less_binder.no_cost;
+        }
+    }
+    return std::nullopt;
+}
+
 std::string cost_text(const ComparedMix& column, UnitSystem system) {
     if (!column.cost) {
         return "-";
@@ -73,7 +84,8 @@ std::string remark_on(const core::DoseResponse& response, std::size_t point) {
 Flow text_of_points(const core::DoseResponse& response, UnitSystem system) {
     Grid grid{{Align::left, Align::right, Align::right, Align::right, Align::right, Align::right,
                Align::right, Align::left}};
-    const std::string currency = currency_of(response);
+    const std::string stated = currency_of(response);
+    const std::string currency = stated.empty() ? "cost" : stated;
     grid.head({"", "", "less water:", "", "", "less binder:", "", ""});
     const std::string binder = system == UnitSystem::us ? "cementitious" : "binder";
     grid.head({"dose", "water", "w/cm", "strength", currency, binder, currency, ""});
@@ -105,6 +117,9 @@ std::string limits_text(const core::DoseResponse& response, UnitSystem system) {
 }
 
 std::string cost_words(const core::DoseResponse& response, UnitSystem system) {
+    if (const auto reason = why_no_cost(response)) {
+        return "Where cost starts to rise is not known; cost: " + words(*reason, system) + ".";
+    }
     if (!response.cheapest) {
         return "Where cost starts to rise is not known: a price is missing.";
     }
@@ -165,6 +180,8 @@ std::string json(const DoseResult& result) {
     object["reducer"] = response.reducer;
     const std::string currency = currency_of(response);
     object["currency"] = currency.empty() ? Json(nullptr) : Json(currency);
+    const auto no_cost = why_no_cost(response);
+    object["cost_reason"] = no_cost ? Json(words(*no_cost, UnitSystem::si)) : Json(nullptr);
     object["points"] = Json::array();
     for (const core::DosePoint& point : response.points) {
         object["points"].push_back({{"dose_ml_100kg", point.ml_100kg},

@@ -8,6 +8,8 @@ std::string json(const MixResult& result) {
     Json object = json_heading(result.command, result.title);
     object["method"] = proportions.submitted ? Json(nullptr) : Json("ACI 211.1-91");
     object["selection"] = json_of(proportions.selection);
+    object["selection"]["mixture_temperature_c"] =
+        number_or_null(proportions.temperature ? proportions.temperature->mixed_c : std::nullopt);
     object["ingredients"] = json_of(proportions.ingredients);
     object["totals"] = json_of(proportions.totals);
     object["checks"] = json_of(result.checks);

@@ -66,6 +66,20 @@ std::string section_text(const core::Section& section, UnitSystem system) {
     return fmt::format("{}", fmt::join(parts, ", "));
 }
 
+std::string placing_text(const core::PlacingConditions& placing, UnitSystem system) {
+    std::vector<std::string> parts;
+    const auto add = [&](const char* what, std::optional<double> value, Measure measure) {
+        if (value) {
+            parts.push_back(what + shown({*value, measure}, system));
+        }
+    };
+    add("air ", placing.air_c, Measure::temperature);
+    add("wind ", placing.wind_km_h, Measure::wind);
+    add("humidity ", placing.humidity_percent, Measure::percent);
+    add("haul ", placing.haul_h, Measure::duration);
+    return fmt::format("{}", fmt::join(parts, ", "));
+}
+
 Flow text_of_requirements(const core::Requirements& requirements, UnitSystem system) {
     Grid grid{{Align::left, Align::left}};
     grid.add({"strength", shown({requirements.strength_mpa, Measure::strength}, system) +
@@ -95,6 +109,9 @@ Flow text_of_requirements(const core::Requirements& requirements, UnitSystem sys
     }
     if (const std::string section = section_text(requirements.section, system); !section.empty()) {
         grid.add({"section", section});
+    }
+    if (const std::string placing = placing_text(requirements.placing, system); !placing.empty()) {
+        grid.add({"placing", placing});
     }
     return grid;
 }

@@ -21,15 +21,32 @@ struct Style {
     int decimals;
 };
 
-std::string stepped(double value, const Style& style, int finer) {
+std::string stepped_amount(double amount, const Style& style, int finer) {
     const double step = style.step / std::pow(10, finer);
-    const double amount = units::unit(style.unit).from_inside(value);
     const int decimals =
         finer == 0
             ? style.decimals
             : std::max(style.decimals, static_cast<int>(std::ceil(-std::log10(step) - 1e-9)));
     return fmt::format("{:.{}f} {}", units::nearest({.amount = amount, .step = step}), decimals,
                        style.unit);
+}
+
+std::string stepped(double value, const Style& style, int finer) {
+    return stepped_amount(units::unit(style.unit).from_inside(value), style, finer);
+}
+
+double feet(double metres) {
+    return units::unit("ft").from_inside(1000 * metres);
+}
+
+double pounds_per_square_foot(double kpa) {
+    return 144 * units::unit("psi").from_inside(kpa / 1000);
+}
+
+/// The pressure that the force is on one square foot.
+double pounds_of_force(double kn) {
+    const double square_feet_per_m2 = feet(feet(1));
+    return pounds_per_square_foot(kn * square_feet_per_m2);
 }
 
 /// Two decimals, a third where it says something.
@@ -79,6 +96,39 @@ std::string dose(double ml_per_100_kg, std::string_view unit) {
     return fixed(amount, amount < 100 ? 1 : 0) + " " + std::string{unit};
 }
 
+/// One digit: the formula is no better than a third.
+std::string evaporation(double kg_m2_h, bool us) {
+    const double per_square_foot = units::unit("lb").from_inside(kg_m2_h) *
+                                   units::unit("ft").factor * units::unit("ft").factor / 1e6;
+    const double amount = us ? per_square_foot : kg_m2_h;
+    constexpr double tenth = 0.1;
+    const int decimals = std::abs(amount) < tenth ? 2 : 1;
+    return fixed(amount, decimals) + (us ? " lb/ft2/h" : " kg/m2/h");
+}
+
+/// Minutes where hours would be a fraction.
+std::string duration(double hours) {
+    constexpr double shortest_in_hours = 2;
+    return hours < shortest_in_hours ? fixed(60 * hours, 0) + " min" : fixed(hours, 1) + " h";
+}
+
+/// Square inches to the foot of wall, as bars are tabled.
+std::string steel_area(double mm2_m, bool us) {
+    const double inch = units::unit("in").factor;
+    return us ? fixed(mm2_m / (inch * inch) * units::unit("ft").factor / 1000, 3) + " in2/ft"
+              : fixed(mm2_m, 0) + " mm2/m";
+}
+
+/// A plant reads water by weight or by the gallon.
+std::string water_amount(double kg_m3, bool us, int finer) {
+    if (!us) {
+        return fixed(kg_m3, 1 + finer) + " kg/m3";
+    }
+    const double gallons = units::unit("gal").from_inside(kg_m3 / 1000 * units::unit("yd3").factor);
+    return fixed(units::unit("lb/yd3").from_inside(kg_m3), 1 + finer) + " lb/yd3 (" +
+           fixed(gallons, 1) + " gal/yd3)";
+}
+
 } // namespace
 
 std::string fixed(double value, int decimals) {
@@ -91,6 +141,10 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
     const double value = quantity.value;
     const auto in_style = [&](Style us_style, Style si_style) {
         return stepped(value, us ? us_style : si_style, finer);
+    };
+    const auto in_amount = [&](double us_amount, Style us_style, Style si_style) {
+        return us ? stepped_amount(us_amount, us_style, finer)
+                  : stepped_amount(value, si_style, finer);
     };
     switch (quantity.measure) {
     case Measure::w_cm:
@@ -110,6 +164,8 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
         return us ? inches(value, finer) : millimetres(value, finer);
     case Measure::concentration:
         return in_style({"lb/yd3", 1, 0}, {"kg/m3", 1, 0});
+    case Measure::water_amount:
+        return water_amount(value, us, finer);
     case Measure::fresh_density:
     case Measure::bulk_density:
         return in_style({"lb/ft3", 0.1, 1}, {"kg/m3", 1, 0});
@@ -134,6 +190,26 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
         return us ? fixed(1.8 * value, 0) + " degF" : fixed(value, 0) + " K";
     case Measure::dose:
         return dose(value, us ? "fl oz/cwt" : "mL/100 kg");
+    case Measure::pressure:
+        return in_amount(pounds_per_square_foot(value), {"psf", 1, 0}, {"kPa", 0.1, 1});
+    case Measure::force:
+        return in_amount(pounds_of_force(value), {"lb", 1, 0}, {"kN", 0.01, 2});
+    case Measure::rate_of_rise:
+        return in_amount(feet(value), {"ft/h", 0.1, 1}, {"m/h", 0.01, 2});
+    case Measure::area:
+        return in_amount(feet(feet(value)), {"ft2", 0.1, 1}, {"m2", 0.01, 2});
+    case Measure::line_length:
+        return in_amount(feet(value), {"ft", 0.01, 2}, {"m", 0.01, 2});
+    case Measure::wind:
+        return in_style({"mph", 1, 0}, {"km/h", 1, 0});
+    case Measure::evaporation:
+        return evaporation(value, us);
+    case Measure::duration:
+        return duration(value);
+    case Measure::steel_area:
+        return steel_area(value, us);
+    case Measure::money:
+        return us ? fixed(value * units::unit("yd3").factor, 2) + "/yd3" : fixed(value, 2) + "/m3";
     }
     return "";
 }
@@ -163,6 +239,7 @@ std::string si_unit(Measure measure) {
     case Measure::length:
         return "mm";
     case Measure::concentration:
+    case Measure::water_amount:
     case Measure::fresh_density:
     case Measure::bulk_density:
         return "kg/m3";
@@ -179,6 +256,26 @@ std::string si_unit(Measure measure) {
         return "K";
     case Measure::dose:
         return "mL/100 kg";
+    case Measure::pressure:
+        return "kPa";
+    case Measure::force:
+        return "kN";
+    case Measure::rate_of_rise:
+        return "m/h";
+    case Measure::area:
+        return "m2";
+    case Measure::line_length:
+        return "m";
+    case Measure::wind:
+        return "km/h";
+    case Measure::evaporation:
+        return "kg/m2/h";
+    case Measure::duration:
+        return "h";
+    case Measure::steel_area:
+        return "mm2/m";
+    case Measure::money:
+        return "1/m3";
     }
     return "";
 }

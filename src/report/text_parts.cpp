@@ -147,6 +147,10 @@ std::string slump_text(const core::Requirements& requirements, core::UnitSystem 
         text += ", permitted at placing " + in_units(requirements.slump_window->low_mm) + " to " +
                 in_units(requirements.slump_window->high_mm);
     }
+    if (requirements.time_to_place_min) {
+        text +=
+            fmt::format(", placed within {:.0f} min of mixing", *requirements.time_to_place_min);
+    }
     return text;
 }
 

@@ -12,6 +12,7 @@ constexpr double inch_mm = 25.4;
 constexpr double inch_m = 0.0254;
 constexpr double foot_mm = 12 * inch_mm;
 constexpr double yard_mm = 36 * inch_mm;
+constexpr double mile_km = 5280 * 12 * inch_m / 1000;
 constexpr double pound_kg = 0.45359237;
 constexpr double standard_gravity_m_s2 = 9.80665;
 
@@ -22,7 +23,6 @@ constexpr double gallon_m3 = 231 * cubic_inch_m3;
 constexpr double fluid_ounce_m3 = gallon_m3 / 128;
 
 constexpr double square_foot_m2 = 144 * inch_m * inch_m;
-constexpr double mile_km = 5280 * 12 * inch_m / 1000;
 constexpr double pound_force_kn = pound_kg * standard_gravity_m_s2 / 1000;
 
 constexpr double psi_mpa = pound_kg * standard_gravity_m_s2 / (inch_m * inch_m) / 1e6;

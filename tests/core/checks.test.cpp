@@ -165,11 +165,6 @@ TEST_CASE("a value is compared at the precision of its limit") {
     CHECK(at_most({0.15 + 0.30 + 0.05, 0.5, 0.1}) == Verdict::holds); // not exactly 0.5 in binary
 }
 
-TEST_CASE("a board-marked finish says that its checks are not built") {
-    CHECK(with("").check("finish") == nullptr);
-    CHECK(with("  finish: board-formed\n").check("finish")->verdict == Verdict::not_checked);
-}
-
 TEST_CASE("air that the file itself asks for is held where no class asks") {
     struct Case {
         std::string selections;

@@ -342,16 +342,19 @@ TEST_CASE("the caret of a window stands under the end that is wrong") {
     CHECK(attempt.faults[0].advice == "did you mean 'in'?");
 }
 
-TEST_CASE("a price is an amount of a currency by mass or volume") {
+TEST_CASE("a price is an amount of a currency by mass, volume or piece") {
     const auto [written, fault] = GENERATE(table<std::string, std::string>({
         {"165 USD/short ton", ""},
         {"0.12 EUR/kg", ""},
         {"95 EUR/m3", ""},
-        {"165 USD", "a: '165 USD' is not a price by mass or volume"},
-        {"165 usd/t", "a: '165 usd/t' is not a price by mass or volume"},
-        {"165 USDX/t", "a: '165 USDX/t' is not a price by mass or volume"},
-        {"165/t", "a: '165/t' is not a price by mass or volume"},
-        {"165 USD/ft", "a: '165 USD/ft' is not a price by mass or volume"},
+        {"18 USD/piece", ""},
+        {"18 USD/sack", "a: 'sack' is not a unit"},
+        {"18/piece", "a: '18/piece' is not a price by mass, volume or piece"},
+        {"165 USD", "a: '165 USD' is not a price by mass, volume or piece"},
+        {"165 usd/t", "a: '165 usd/t' is not a price by mass, volume or piece"},
+        {"165 USDX/t", "a: '165 USDX/t' is not a price by mass, volume or piece"},
+        {"165/t", "a: '165/t' is not a price by mass, volume or piece"},
+        {"165 USD/ft", "a: '165 USD/ft' is not a price by mass, volume or piece"},
         {"USD 165/t", "a: 'USD 165/t' does not begin with a number"},
     }));
     INFO(written);
@@ -370,7 +373,7 @@ TEST_CASE("what a value must be in the words of a message") {
         {of(Form::kind), "a kind of material"},
         {of(Form::number), "a number"},
         {of(Form::count), "a whole number"},
-        {of(Form::price), "a price by mass or volume"},
+        {of(Form::price), "a price by mass, volume or piece"},
         {quantity(Dimension::length), "a length (in, ft, mm, m)"},
         {dose_or_word, "a dose (fl oz/cwt, mL/100 kg) or a percentage (%)"},
     }));

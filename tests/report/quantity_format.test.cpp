@@ -54,6 +54,12 @@ TEST_CASE("each measure as its trade writes it") {
         // densities to 0.1 lb/ft3 (16.018463374 kg/m3) and 1 kg/m3
         Row{2299.91845147, Measure::fresh_density, "143.6 lb/ft3", "2300 kg/m3"}, // 143.58
         Row{1601.8463374, Measure::bulk_density, "100.0 lb/ft3", "1602 kg/m3"},
+        // forms: 1 psf = 0.0478802590 kPa, 1 lb = 4.4482216153 N, 1 ft = 0.3048 m (NIST SP 811)
+        Row{38.5197, Measure::pressure, "805 psf", "38.5 kPa"}, // 804.5 psf
+        Row{14.3143, Measure::force, "3218 lb", "14.31 kN"},
+        Row{1.2192, Measure::rate_of_rise, "4.0 ft/h", "1.22 m/h"},
+        Row{0.37161216, Measure::area, "4.0 ft2", "0.37 m2"},
+        Row{3.048, Measure::line_length, "10.00 ft", "3.05 m"},
         Row{2.64, Measure::relative_density, "2.64", "2.64"},
         Row{2.675, Measure::relative_density, "2.68", "2.68"}, // stored below the half
         Row{2.8, Measure::fineness_modulus, "2.80", "2.80"},
@@ -161,6 +167,11 @@ TEST_CASE("the SI unit of each measure as JSON names it") {
         {Measure::age, "d"},
         {Measure::volume, "m3"},
         {Measure::mass, "kg"},
+        {Measure::pressure, "kPa"},
+        {Measure::force, "kN"},
+        {Measure::rate_of_rise, "m/h"},
+        {Measure::area, "m2"},
+        {Measure::line_length, "m"},
     }));
     CHECK(report::si_unit(measure) == unit);
 }

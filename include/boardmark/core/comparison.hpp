@@ -17,6 +17,8 @@ namespace boardmark::core {
 struct ComparedSlump {
     std::optional<double> mm; ///< absent where slump no longer measures the flow
     bool estimate = false;
+    Phrase reason = {}; ///< where it comes from
+    Source source = {};
 };
 
 /// One column of a comparison: a mix with what it is worth, or why there is none.
@@ -29,9 +31,12 @@ struct ComparedMix {
     std::optional<ExpectedStrength> strength = {};
     std::optional<double> temperature_rise_k = {}; ///< of a thick section
     std::optional<Cost> cost = {};
+    std::optional<Phrase> no_cost = {};             ///< why there is no cost
     std::optional<double> reducer_cost_per_m3 = {}; ///< part of the cost
     std::optional<PartialSum> carbon = {};
     std::vector<Phrase> remarks = {};
+    std::vector<Step> reasons = {}; ///< where its figures come from
+    std::optional<Supply> supply = {};
     bool gives_slump = true;     ///< whether its slump is the one asked
     bool proves_strength = true; ///< whether the strength expected is known to reach the average
     std::string asked = {};      ///< strength and exposure classes, to tell unlike requirements
@@ -46,9 +51,10 @@ struct ComparedMix {
 /// A mix of a file as a column, proportioned or accepted.
 ComparedMix compared(std::string label, const AnyMix& mix, const Tables& tables);
 
-/// The same, its slump held against other requirements than its own: those of the mix as written.
-ComparedMix compared(std::string label, const AnyMix& mix, const Requirements& asked,
-                     const Tables& tables);
+/// The same with a slump that was found otherwise, held against other requirements than its own:
+/// those of the mix as written.
+ComparedMix compared(std::string label, const AnyMix& mix, const ComparedSlump& slump,
+                     const Requirements& asked, const Tables& tables);
 
 /// What the high-range reducer of a mix buys: `without reducer`, `less water`, `less binder`, `more
 /// flow`. A column that cannot be made says why. Asserts that the mix holds such a reducer.

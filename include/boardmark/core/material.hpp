@@ -62,6 +62,12 @@ struct SlumpGainPoint {
     double mm; ///< ≥ 0
 };
 
+/// The slump that is left some time after mixing.
+struct RetentionPoint {
+    double minutes; ///< ≥ 0
+    double percent; ///< of the slump at mixing, above 0 to 100
+};
+
 /// What the product data sheet says of an admixture.
 struct AdmixtureFigures {
     std::optional<double> solids_percent;             ///< by mass of the product
@@ -69,6 +75,7 @@ struct AdmixtureFigures {
     bool standard_minimum_reduction = false;          ///< the least that its standard demands
     std::vector<SlumpGainPoint> slump_gain;           ///< increasing doses of one basis
     std::optional<Dose> maximum_dose;
+    std::vector<RetentionPoint> retains; ///< increasing minutes, never rising percent
 };
 
 /// One material as its papers describe it. Figures that the papers must supply are optional here;
@@ -81,7 +88,10 @@ struct Material {
         {}; ///< to water; the basis is stated with the aggregate
     std::optional<double> chloride_percent = {}; ///< by mass of the material
     std::optional<Price> price = {};
-    std::optional<double> carbon_kg_kg = {}; ///< CO2 equivalent by mass
+    std::optional<double> carbon_kg_kg = {};  ///< CO2 equivalent by mass
+    std::optional<double> temperature_c = {}; ///< when it is batched; binder and aggregates
+    double waste_percent = 0; ///< 0–50, bought beyond what gets into the concrete, of the latter
+    std::string source = {};  ///< where the figures come from; may be empty
     BinderFigures binder = {};
     AggregateFigures aggregate = {};
     AdmixtureFigures admixture = {};

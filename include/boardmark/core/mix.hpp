@@ -37,6 +37,8 @@ struct Mix {
     std::vector<Dosage> admixtures = {};
     std::optional<double> blend_dry_rodded_density_kg_m3 = {}; ///< measured on the coarse blend
     Selections selections = {};
+    BatchedWater batched_water = {};
+    std::optional<Supply> supply = {};
 };
 
 /// An amount of one material in a submitted mix, per m3 of concrete.
@@ -58,6 +60,8 @@ struct SubmittedMix {
     double air_percent;
     std::vector<SubmittedAmount> amounts;
     double nominal_max_size_mm; ///< of the largest coarse aggregate
+    BatchedWater batched_water = {};
+    std::optional<Supply> supply = {};
 };
 
 using AnyMix = std::variant<Mix, SubmittedMix>;

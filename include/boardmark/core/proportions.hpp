@@ -2,6 +2,7 @@
 
 #include <boardmark/core/material.hpp>
 #include <boardmark/core/mix.hpp>
+#include <boardmark/core/mixture_temperature.hpp>
 #include <boardmark/core/step.hpp>
 
 #include <optional>
@@ -69,6 +70,7 @@ struct Proportions {
     std::vector<Ingredient> ingredients; ///< water, binder, coarse, fine, admixtures, air
     Totals totals;
     Worksheet worksheet;
+    std::optional<MixtureTemperature> temperature = {}; ///< where the file speaks of it
 };
 
 /// The ingredients of one role.

@@ -13,6 +13,7 @@ enum class Measure {
     aggregate_size,   ///< mm
     length,           ///< mm
     concentration,    ///< kg per m3 of concrete
+    water_amount,     ///< kg of water per m3 of concrete, small amounts
     fresh_density,    ///< kg/m3 of fresh concrete
     bulk_density,     ///< kg/m3 of dry-rodded aggregate
     relative_density, ///< to water
@@ -26,6 +27,18 @@ enum class Measure {
     temperature,            ///< degC
     temperature_difference, ///< K
     dose,                   ///< mL of product per 100 kg of cementitious material
+    pressure,               ///< kPa, of fresh concrete on its form
+    force,                  ///< kN
+    rate_of_rise,           ///< m/h, of fresh concrete in its form
+    area,                   ///< m2
+    line_length,            ///< m, of a wall or another length measured in feet
+
+    // of placing, weather and joints
+    wind,        ///< km/h
+    evaporation, ///< kg/m2 per h
+    duration,    ///< h
+    steel_area,  ///< mm2 per m of wall
+    money,       ///< of a currency named beside it, per m3 of concrete
 };
 
 /// A value in the unit that its measure states.

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/placing.hpp>
 #include <boardmark/core/strength_line.hpp>
 
 #include <optional>
@@ -74,11 +75,13 @@ struct Requirements {
     double slump_mm; ///< at placing
     std::optional<double> slump_before_reducer_mm = {};
     std::optional<SlumpWindow> slump_window = {};
-    RequiredAir air = {};        ///< at placing
+    std::optional<double> time_to_place_min = {}; ///< from mixing to the last of it placed, 0–180
+    RequiredAir air = {};                         ///< at placing
     double air_loss_percent = 0; ///< points of air lost between mixer and placing, 0–5
     Section section = {};
     std::optional<double> minimum_binder_kg_m3 = {};
     bool board_marked = false;
+    PlacingConditions placing = {};
 };
 
 } // namespace boardmark::core

@@ -1,8 +1,13 @@
 #pragma once
 
+#include <boardmark/core/form_tables.hpp>
+#include <boardmark/core/joint_tables.hpp>
 #include <boardmark/core/kind.hpp>
 #include <boardmark/core/mix.hpp>
+#include <boardmark/core/placing_tables.hpp>
 #include <boardmark/core/source.hpp>
+#include <boardmark/core/typical_figure.hpp>
+#include <boardmark/core/weather_tables.hpp>
 
 #include <map>
 #include <optional>
@@ -167,12 +172,6 @@ struct CodeTables {
     SizeRules size;
 };
 
-/// A figure that stands in where the papers give none.
-struct TypicalFigure {
-    double value;
-    Source source;
-};
-
 /// Usual figures of an aggregate that has no test report yet.
 struct TypicalAggregate {
     TypicalFigure relative_density; ///< SSD
@@ -195,6 +194,8 @@ struct PracticeTables {
     TypicalFigure slump_measures_to_mm;   ///< above it flow and segregation are tested instead
     TypicalFigure spare_strength_percent; ///< above the required average, from which it is spare
     TypicalFigure formula_slump_mm;       ///< highest slump for which form-pressure formulas hold
+    TypicalFigure face_deduction_matters_percent; ///< of the concrete, from which it is deducted
+    TypicalFigure cut_course_percent; ///< of a course, below which a cut one looks like a mistake
 };
 
 /// How the next trial corrects what this one showed.
@@ -221,12 +222,6 @@ struct SlumpTolerance {
     TypicalFigure within_mm;
 };
 
-/// Least temperature of concrete in sections below a least dimension.
-struct PlacingTemperature {
-    double below_mm;
-    TypicalFigure least_c;
-};
-
 /// Least measure of the density test up to a nominal maximum size.
 struct DensityMeasure {
     double size_mm;
@@ -237,15 +232,13 @@ struct DensityMeasure {
 struct TrialTables {
     TrialAdjustments adjustments;
     BatchingTolerances batching;
-    std::vector<SlumpTolerance> slump;           ///< increasing
-    std::vector<PlacingTemperature> temperature; ///< increasing dimensions
-    TypicalFigure hottest_c;                     ///< of fresh concrete
-    std::vector<DensityMeasure> measures;        ///< increasing sizes
-    TypicalFigure measure_shortfall_percent;     ///< that a measure may hold less than nominal
-    TypicalFigure density_difference_kg_m3;      ///< within which two operators agree
-    TypicalFigure air_gap_watch_percent;         ///< between gravimetric and metered air
-    TypicalFigure air_gap_most_percent;          ///< beyond which a figure of the trial is wrong
-    TypicalFigure yield_off_most_percent;        ///< likewise, of the relative yield
+    std::vector<SlumpTolerance> slump;       ///< increasing
+    std::vector<DensityMeasure> measures;    ///< increasing sizes
+    TypicalFigure measure_shortfall_percent; ///< that a measure may hold less than nominal
+    TypicalFigure density_difference_kg_m3;  ///< within which two operators agree
+    TypicalFigure air_gap_watch_percent;     ///< between gravimetric and metered air
+    TypicalFigure air_gap_most_percent;      ///< beyond which a figure of the trial is wrong
+    TypicalFigure yield_off_most_percent;    ///< likewise, of the relative yield
 };
 
 /// How ACI 318 judges strength tests.
@@ -334,6 +327,36 @@ struct ControlChartRules {
     TypicalFigure firm_count;          ///< values from which the limits are firm
 };
 
+/// Most fines up to a size of stone, kg/m3: linear between two amounts of cement.
+struct MostFines {
+    double up_to_mm;
+    double cement_low_kg_m3;
+    double at_low_kg_m3;
+    double cement_high_kg_m3;
+    double at_high_kg_m3;
+    double raised_by_kg_m3; ///< at most, for cement above the second amount and for pozzolans
+    Source source;
+};
+
+/// What a board-marked face is advised to have.
+struct FinishTables {
+    TypicalFigure least_paste_percent;
+    TypicalFigure least_mortar_percent;
+    TypicalFigure largest_size_mm;
+    TypicalFigure w_cm_change;   ///< that shows in colour
+    Source constancy_source;     ///< of one plant and unchanged materials
+    TypicalFigure bleeding_w_cm; ///< above it a sign of bleeding
+    TypicalFigure bleeding_signs;
+    TypicalFigure redosings; ///< of a reducer on site, at most
+    TypicalFigure redose_revolutions;
+    SizeRow least_fines_kg_m3;
+    double least_fines_below_mm; ///< the sieve below which they count
+    double most_fines_below_mm;
+    double most_fines_strength_mpa;             ///< up to which a maximum is published
+    std::vector<MostFines> most_fines_freezing; ///< increasing sizes
+    std::vector<MostFines> most_fines_other;
+};
+
 /// A size of reinforcing bar as the trade names it.
 struct BarSize {
     std::string name; ///< "No. 4", "16 mm"
@@ -353,6 +376,11 @@ struct Tables {
     StrengthTables strength;
     HeatTables heat;
     ControlChartRules control_chart;
+    FormTables forms;
+    WeatherTables weather;
+    PlacingTables placing;
+    JointTables joints;
+    FinishTables finish;
     std::vector<BarSize> bars; ///< of either system, each system's increasing
 
     /// The class of that name. Asserts that the code has it: the reader refuses other names.

@@ -4,6 +4,7 @@
 #include <boardmark/core/charges.hpp>
 #include <boardmark/core/check.hpp>
 #include <boardmark/core/sacks.hpp>
+#include <boardmark/core/short_load.hpp>
 #include <boardmark/core/site_water.hpp>
 #include <boardmark/report/mix_report.hpp>
 
@@ -31,6 +32,7 @@ struct BatchResult {
     double ordered_m3;                         ///< with it; whole sacks may make more
     std::optional<SackResult> sacks;           ///< of one charge
     std::optional<core::SiteWater> site_water; ///< of one charge
+    std::optional<core::ShortLoad> short_load; ///< where the supplier has a smallest load
     const core::Proportions& proportions;
     const std::vector<core::Check>& checks;
 };

@@ -157,19 +157,12 @@ Check yield_check(const Yield& yield, const Tables& tables) {
                          quantity("precision", {precision.value, Measure::fresh_density})}}};
 }
 
-/// The least temperature for the section; without a thickness that of the thinnest.
-const PlacingTemperature& least_temperature(const Requirements& requirements,
-                                            const Tables& tables) {
-    const auto& rows = tables.trial.temperature;
-    const double thickness_mm = requirements.section.thickness_mm.value_or(0);
-    const auto found = std::ranges::find_if(
-        rows, [&](const PlacingTemperature& row) { return thickness_mm < row.below_mm; });
-    return found == rows.end() ? rows.back() : *found;
-}
-
 Check temperature_check(const Trial& trial, const Tables& tables) {
-    const PlacingTemperature& cold = least_temperature(requirements_of(trial.mix), tables);
-    const TypicalFigure& hottest = tables.trial.hottest_c;
+    // Without a thickness the least temperature of the thinnest section.
+    const TypicalFigure& least =
+        tables.weather.section(requirements_of(trial.mix).section.thickness_mm.value_or(0))
+            .least_placed_c;
+    const TypicalFigure& hottest = tables.weather.hottest_c;
     Check check{.id = "temperature",
                 .verdict = Verdict::not_checked,
                 .measure = Measure::temperature,
@@ -181,22 +174,22 @@ Check temperature_check(const Trial& trial, const Tables& tables) {
     }
     const double value = *trial.tests.temperature_c;
     const std::vector<Argument> figures{quantity("value", {value, Measure::temperature}),
-                                        quantity("low", {cold.least_c.value, Measure::temperature}),
+                                        quantity("low", {least.value, Measure::temperature}),
                                         quantity("high", {hottest.value, Measure::temperature})};
     check.value = value;
-    check.limit = Limit{cold.least_c.value, hottest.value};
+    check.limit = Limit{least.value, hottest.value};
     constexpr double freezing_c = 0;
     if (!above(value, freezing_c)) {
         check.verdict = Verdict::fails;
-        check.source = cold.least_c.source;
+        check.source = least.source;
         check.message = {"concrete at {value} freezes: it never gains its strength; {low} or above",
                          figures};
     } else if (above(value, hottest.value)) {
         check.verdict = Verdict::fails;
         check.message = {"concrete at {value}, at most {high}", figures};
-    } else if (below(value, cold.least_c.value)) {
+    } else if (below(value, least.value)) {
         check.verdict = Verdict::watch;
-        check.source = cold.least_c.source;
+        check.source = least.source;
         check.message = {"concrete at {value}; in cold weather a section like this is placed and "
                          "kept at {low} or above",
                          figures};

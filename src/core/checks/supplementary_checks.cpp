@@ -1,60 +1,12 @@
 #include "../phrases.hpp"
+#include "checks.hpp"
 #include "compare.hpp"
-#include "exposure_limits.hpp"
+#include "supplementary.hpp"
 
 #include <algorithm>
 
 namespace boardmark::core {
 namespace {
-
-/// Percent of all cementitious material by mass, what is inside blended cements counted.
-struct Supplementary {
-    double ash = 0; ///< fly ash and natural pozzolans
-    double slag = 0;
-    double fume = 0;
-
-    double total() const { return ash + slag + fume; }
-};
-
-void add(Supplementary& sum, Kind kind, double percent) {
-    switch (kind) {
-    case Kind::fly_ash:
-    case Kind::natural_pozzolan:
-    case Kind::metakaolin: // a calcined natural pozzolan
-        sum.ash += percent;
-        break;
-    case Kind::slag_cement:
-        sum.slag += percent;
-        break;
-    case Kind::silica_fume:
-        sum.fume += percent;
-        break;
-    default:
-        break;
-    }
-}
-
-Supplementary supplementary_of(const Proportions& proportions) {
-    Supplementary sum;
-    for (const Ingredient* binder : of_role(proportions, Role::binder)) {
-        const double percent = 100 * binder->kg_m3 / proportions.totals.binder_kg_m3;
-        add(sum, binder->material->kind, percent);
-        for (const Constituent& part : binder->material->binder.contains) {
-            add(sum, part.kind, percent * part.percent / 100);
-        }
-    }
-    return sum;
-}
-
-/// A blended cement whose make-up the file does not state, or nullptr.
-const Material* unknown_blend(const Proportions& proportions) {
-    for (const Material* material : binder_materials(proportions)) {
-        if (material->kind == Kind::blended_cement && material->binder.contains.empty()) {
-            return material;
-        }
-    }
-    return nullptr;
-}
 
 struct Capped {
     const char* id;

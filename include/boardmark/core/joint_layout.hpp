@@ -1,0 +1,62 @@
+#pragma once
+
+#include <boardmark/core/check.hpp>
+#include <boardmark/core/joint_tables.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace boardmark::core {
+
+/// A part of a wall of one height and one thickness. Of a sloping top give the least height: the
+/// rule by height then errs to closer joints.
+struct WallStretch {
+    double length_m;     ///< > 0
+    double height_m;     ///< > 0
+    double thickness_mm; ///< > 0
+};
+
+/// A straight wall between two ends, from station 0.
+struct JointedWall {
+    std::vector<WallStretch> stretches;  ///< at least one, in order
+    std::vector<double> openings_m = {}; ///< stations that need a joint: edges of openings
+    bool corner_at_start = false;        ///< the end is a bend or a tee, not free
+    bool corner_at_end = false;
+    bool many_openings = false;
+    std::optional<double> spacing_m = {}; ///< stated in place of the rules
+    std::optional<double> groove_mm = {}; ///< both faces together, likewise
+};
+
+enum class SpacingRule { height, thickness, practice, stated };
+
+/// Widest panel that the rules allow, and which of them decides.
+struct JointSpacing {
+    double m;
+    SpacingRule governed_by;
+    Source source;
+};
+
+/// Contraction joints of a wall. Aligning them with boards is left to whoever lays out the boards.
+struct JointLayout {
+    std::vector<JointSpacing> spacings; ///< one for each stretch
+    std::vector<double> positions_m;    ///< increasing, strictly between the ends
+    double widest_m;                    ///< panel
+    double narrowest_m;
+    double groove_mm;          ///< both faces' grooves together, the same depth each
+    std::vector<Check> checks; ///< `joints.spacing`, `joints.groove`
+};
+
+/// The closest of: some heights of the wall, 30 thicknesses, 25 ft (20 ft with many openings).
+JointSpacing joint_spacing(const WallStretch& stretch, bool many_openings,
+                           const ContractionJointRules& rules);
+
+/// Depth of both faces' grooves together: a quarter of the thickness, at least 2 in.
+double groove_mm(double thickness_mm, const ContractionJointRules& rules);
+
+/// Joints at every change of height or thickness and at every opening named; between those, equal
+/// panels no wider than the spacing. A panel at a corner is half as wide as the others, and no
+/// wider than 15 ft. Stations outside the wall are left out.
+JointLayout joint_layout(const JointedWall& wall, const ContractionJointRules& rules);
+
+} // namespace boardmark::core

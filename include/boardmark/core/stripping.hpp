@@ -1,0 +1,45 @@
+#pragma once
+
+#include <boardmark/core/maturity.hpp>
+#include <boardmark/core/placing_tables.hpp>
+#include <boardmark/core/typical_figure.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace boardmark::core {
+
+/// One lift between placing and stripping.
+struct StrippedLift {
+    TemperatureHistory air = {};                 ///< from the end of placing on
+    TemperatureHistory concrete = {};            ///< of the concrete in its form, likewise
+    std::optional<double> strength_28d_mpa = {}; ///< mean, moist at 20 °C
+    std::optional<EnStrengthGain> gain = {};     ///< of its cement
+    bool frost = false;                          ///< expected before it is protected again
+};
+
+/// When a lift may be stripped at the earliest, h after placing. A rule whose data are missing or
+/// whose histories end too early gives nothing.
+struct StrippingAge {
+    std::optional<double> by_time_h;     ///< 12 h in air above 50 °F, cumulative (ACI 347)
+    std::optional<double> by_strength_h; ///< that the face is not damaged (2 MPa, 5 MPa in frost)
+    double needed_mpa;                   ///< the strength that the second rule asks
+
+    /// The later of the two rules: neither may be broken. Nothing where neither could be applied.
+    std::optional<double> earliest_h() const;
+};
+
+/// Earliest age of one lift. Only vertical faces: never soffits. The engineer's own figure governs.
+StrippingAge stripping_age(const StrippedLift& lift, const CuringRules& rules);
+
+/// The one age at which every lift is stripped so that all get one colour: that of the slowest. A
+/// lift without an age makes it nothing.
+std::optional<double> uniform_stripping_age_h(const std::vector<StrippingAge>& lifts);
+
+/// Least days of moist curing above 50 °F: the code's, or longer where the type of cement asks it
+/// ("I" to "V"; unknown types count by the code alone).
+TypicalFigure curing_time_d(const std::string& cement_type, bool high_early,
+                            const CuringRules& rules);
+
+} // namespace boardmark::core

@@ -1,0 +1,85 @@
+#include <boardmark/core/form_ties.hpp>
+
+#include "../phrases.hpp"
+#include "compare.hpp"
+
+#include <algorithm>
+
+namespace boardmark::core {
+namespace {
+
+constexpr double psf_kpa = 0.0478802590;
+constexpr double pound_kn = 0.0044482216;
+
+double pressure_precision_kpa(UnitSystem system) {
+    return system == UnitSystem::us ? psf_kpa : 0.1;
+}
+
+double force_precision_kn(UnitSystem system) {
+    return system == UnitSystem::us ? pound_kn : 0.01;
+}
+
+/// A breaking load is halved by the guide's factor, and the message says so.
+Phrase tie_message(const TieRowLoad& row, TieRating rating, double working_kn,
+                   const Tables& tables) {
+    Phrase message{"the hardest loaded tie, {depth} below the top, carries {value} of {limit} "
+                   "working load",
+                   {quantity("depth", {row.depth_m, Measure::line_length}),
+                    quantity("value", {row.load_kn, Measure::force}),
+                    quantity("limit", {working_kn, Measure::force})}};
+    if (rating.breaking) {
+        message.text += ", the breaking load of {breaking} over {factor}";
+        message.arguments.push_back(quantity("breaking", {rating.kn, Measure::force}));
+        message.arguments.push_back(
+            quantity("factor", {tables.forms.tie_safety_factor.value, Measure::ratio}));
+    }
+    return message;
+}
+
+} // namespace
+
+Check tie_check(const FormPressure& pressure, const TieGrid& grid,
+                const std::optional<TieRating>& rating, const Tables& tables) {
+    Check check{.id = "forms.tie",
+                .verdict = Verdict::not_checked,
+                .measure = Measure::force,
+                .requirement = "working load",
+                .source = tables.forms.tie_safety_factor.source,
+                .message = {"state the working load of the ties and the spacing of their rows and "
+                            "columns",
+                            {}}};
+    const auto rows = tie_loads(pressure, grid);
+    if (!rating || rows.empty()) {
+        return check;
+    }
+    const auto hardest = std::ranges::max_element(rows, {}, &TieRowLoad::load_kn);
+    const double working_kn = working_load_kn(*rating, tables);
+    check.value = hardest->load_kn;
+    check.limit = Limit{.low = {}, .high = working_kn};
+    check.verdict = at_most({hardest->load_kn, working_kn, force_precision_kn(tables.system)});
+    check.message = tie_message(*hardest, *rating, working_kn, tables);
+    return check;
+}
+
+Check form_pressure_check(const FormPressure& pressure, std::optional<double> design_kpa,
+                          const Tables& tables) {
+    Check check{.id = "forms.pressure",
+                .verdict = Verdict::not_checked,
+                .measure = Measure::pressure,
+                .requirement = "design pressure",
+                .source = pressure.source,
+                .message = {"state the pressure that the form is designed for", {}}};
+    if (!design_kpa) {
+        return check;
+    }
+    check.value = pressure.kpa;
+    check.limit = Limit{.low = {}, .high = design_kpa};
+    check.verdict = at_most({pressure.kpa, *design_kpa, pressure_precision_kpa(tables.system)});
+    check.message = {"{value} by {method} on a form designed for {limit}",
+                     {quantity("value", {pressure.kpa, Measure::pressure}),
+                      word("method", pressure.method),
+                      quantity("limit", {*design_kpa, Measure::pressure})}};
+    return check;
+}
+
+} // namespace boardmark::core

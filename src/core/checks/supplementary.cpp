@@ -1,0 +1,49 @@
+#include "supplementary.hpp"
+
+#include "exposure_limits.hpp"
+
+namespace boardmark::core {
+namespace {
+
+void add(Supplementary& sum, Kind kind, double percent) {
+    switch (kind) {
+    case Kind::fly_ash:
+    case Kind::natural_pozzolan:
+    case Kind::metakaolin: // a calcined natural pozzolan
+        sum.ash += percent;
+        break;
+    case Kind::slag_cement:
+        sum.slag += percent;
+        break;
+    case Kind::silica_fume:
+        sum.fume += percent;
+        break;
+    default:
+        break;
+    }
+}
+
+} // namespace
+
+Supplementary supplementary_of(const Proportions& proportions) {
+    Supplementary sum;
+    for (const Ingredient* binder : of_role(proportions, Role::binder)) {
+        const double percent = 100 * binder->kg_m3 / proportions.totals.binder_kg_m3;
+        add(sum, binder->material->kind, percent);
+        for (const Constituent& part : binder->material->binder.contains) {
+            add(sum, part.kind, percent * part.percent / 100);
+        }
+    }
+    return sum;
+}
+
+const Material* unknown_blend(const Proportions& proportions) {
+    for (const Material* material : binder_materials(proportions)) {
+        if (material->kind == Kind::blended_cement && material->binder.contains.empty()) {
+            return material;
+        }
+    }
+    return nullptr;
+}
+
+} // namespace boardmark::core

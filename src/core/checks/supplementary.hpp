@@ -1,0 +1,21 @@
+#pragma once
+
+#include <boardmark/core/proportions.hpp>
+
+namespace boardmark::core {
+
+/// Percent of all cementitious material by mass, what is inside blended cements counted.
+struct Supplementary {
+    double ash = 0; ///< fly ash and natural pozzolans
+    double slag = 0;
+    double fume = 0;
+
+    double total() const { return ash + slag + fume; }
+};
+
+Supplementary supplementary_of(const Proportions& proportions);
+
+/// A blended cement whose make-up the file does not state, or nullptr.
+const Material* unknown_blend(const Proportions& proportions);
+
+} // namespace boardmark::core

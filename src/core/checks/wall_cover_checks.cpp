@@ -1,0 +1,86 @@
+#include <boardmark/core/wall_cover.hpp>
+
+#include "../phrases.hpp"
+#include "../tolerance.hpp"
+
+#include <algorithm>
+
+namespace boardmark::core {
+namespace {
+
+double largest_bar_mm(const Reinforcement& bars) {
+    double largest_mm = 0;
+    for (const auto* grid : {&bars.vertical, &bars.horizontal}) {
+        largest_mm = std::max(largest_mm, *grid ? (*grid)->bar_mm : 0);
+    }
+    return largest_mm;
+}
+
+} // namespace
+
+Check check_cover(const Reinforcement& bars, const CoveredFace& face, const JointTables& joints) {
+    const TypicalFigure least = least_cover_mm(face, largest_bar_mm(bars), joints);
+    const TypicalFigure& corrosive = joints.cover.corrosive_mm;
+    const bool commentary = face.corrosive && corrosive.value > least.value;
+    Check check{.id = "cover.least",
+                .verdict = Verdict::not_checked,
+                .measure = Measure::length,
+                .requirement = "cover at the deepest board joint",
+                .source = least.source,
+                .message = {"the cover is not stated; the drawings have it", {}}};
+    if (!bars.cover_mm) {
+        return check;
+    }
+    const double value = cover_at_relief_mm(*bars.cover_mm, face.relief_mm);
+    const TypicalFigure& asked = commentary ? corrosive : least;
+    check.value = value;
+    check.limit = Limit{.low = asked.value, .high = std::nullopt};
+    check.verdict = below(value, least.value)                 ? Verdict::fails
+                    : commentary && below(value, asked.value) ? Verdict::watch
+                                                              : Verdict::holds;
+    if (check.verdict != Verdict::fails) {
+        check.source = asked.source;
+    } else {
+        check.limit = Limit{.low = least.value, .high = std::nullopt};
+    }
+    check.message = {"cover {cover}, less {relief} of relief: {value}, at least {limit}",
+                     {quantity("cover", {*bars.cover_mm, Measure::length}),
+                      quantity("relief", {face.relief_mm, Measure::length}),
+                      quantity("value", {value, Measure::length}),
+                      quantity("limit", {*check.limit->low, Measure::length})}};
+    if (check.verdict == Verdict::watch) {
+        check.message.text += " in corrosive exposure (commentary of the code, no limit)";
+    }
+    return check;
+}
+
+Check check_vibrator(const Reinforcement& bars, double thickness_mm, std::optional<double> head_mm,
+                     const VibrationRules& rules) {
+    const auto room_mm = room_for_vibrator_mm(bars, thickness_mm);
+    Check check{.id = "vibrator.fits",
+                .verdict = Verdict::not_checked,
+                .measure = Measure::length,
+                .requirement = "room for the vibrator head",
+                .source = rules.room_for_head_mm.source,
+                .message = {"the vibrator's head, the bars or their cover are not stated", {}}};
+    if (!head_mm || !room_mm) {
+        return check;
+    }
+    const double asked_mm = *head_mm + rules.room_for_head_mm.value;
+    check.value = *room_mm;
+    check.limit = Limit{.low = asked_mm, .high = std::nullopt};
+    check.verdict = below(*room_mm, *head_mm)   ? Verdict::fails
+                    : below(*room_mm, asked_mm) ? Verdict::watch
+                                                : Verdict::holds;
+    check.message = {
+        check.verdict == Verdict::fails
+            ? "a head of {head} does not go in: {value} is clear between the bars"
+            : "{value} is clear between the bars for a head of {head}; {limit} lets it "
+              "go down straight",
+        {quantity("head", {*head_mm, Measure::length}),
+         quantity("value", {*room_mm, Measure::length}),
+         quantity("limit", {asked_mm, Measure::length})}};
+    return check;
+}
+
+} // namespace boardmark::core

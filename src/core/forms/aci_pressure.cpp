@@ -1,0 +1,85 @@
+#include "../phrases.hpp"
+#include "../tolerance.hpp"
+#include "form_parts.hpp"
+
+#include <algorithm>
+
+namespace boardmark::core {
+namespace {
+
+bool is_column(const FormCase& pour, const AciFormPressure& aci) {
+    return pour.column &&
+           !above(std::max(pour.column->long_side_m, pour.column->short_side_m), aci.column_side_m);
+}
+
+double weight_coefficient(double density_kg_m3, const AciFormPressure& aci) {
+    const double relative = density_kg_m3 / aci.reference_density_kg_m3;
+    if (below(density_kg_m3, aci.light_below_kg_m3)) {
+        return std::max(aci.light_least, aci.light_factor * (1 + relative));
+    }
+    return above(density_kg_m3, aci.heavy_above_kg_m3) ? relative : 1;
+}
+
+/// Which of the two formulas, its value without coefficients, and what it is for.
+struct Bare {
+    double kpa;
+    Source source;
+    std::string what;
+};
+
+Bare bare_pressure(const FormCase& pour, const AciFormPressure& aci) {
+    const double rise_m_h = *pour.rise_m_h;
+    const double degrees_k = *pour.temperature_c + aci.temperature_shift_k;
+    const bool low_and_slow =
+        below(rise_m_h, aci.slow_rise_m_h) && !above(head_m(pour), aci.low_wall_m);
+    if (is_column(pour, aci) || low_and_slow) {
+        return {aci.base_kpa + aci.slope_kpa_k_h_m * rise_m_h / degrees_k, aci.first_source,
+                is_column(pour, aci) ? "formula of columns" : "formula of low walls placed slowly"};
+    }
+    return {aci.base_kpa +
+                (aci.tall_constant_kpa_k + aci.tall_slope_kpa_k_h_m * rise_m_h) / degrees_k,
+            aci.tall_source, "formula of tall walls and of fast placing"};
+}
+
+void compute(FormPressure& result, const FormCase& pour, const Tables& tables) {
+    const AciFormPressure& aci = tables.forms.aci;
+    const double weight = weight_coefficient(pour.fresh_density_kg_m3, aci);
+    const CementFactor cement = cement_factor(pour, aci.cement, tables);
+    const Bare bare = bare_pressure(pour, aci);
+    const double formula_kpa = weight * cement.value * bare.kpa;
+    result.remarks = assumptions(pour, tables);
+    result.steps = {
+        form_step("unit_weight_coefficient", {weight, Measure::ratio},
+                  {"concrete of {density}",
+                   {quantity("density", {pour.fresh_density_kg_m3, Measure::fresh_density})}},
+                  aci.weight_source),
+        form_step("chemistry_coefficient", {cement.value, Measure::ratio}, cement.reason,
+                  aci.cement.source, cement.marks),
+        form_step("formula_pressure", {formula_kpa, Measure::pressure},
+                  {bare.what + ", rising {rise} at {temperature}",
+                   {quantity("rise", {*pour.rise_m_h, Measure::rate_of_rise}),
+                    quantity("temperature", {*pour.temperature_c, Measure::temperature})}},
+                  bare.source)};
+    take_formula(result, pour,
+                 {.formula_kpa = formula_kpa,
+                  .floor_kpa = aci.floor_kpa.value * weight,
+                  .formula_source = bare.source,
+                  .floor_source = aci.floor_kpa.source},
+                 tables);
+}
+
+} // namespace
+
+FormPressure aci_form_pressure(const FormCase& pour, const Tables& tables) {
+    FormPressure result{.method = "ACI 347R-14"};
+    result.data_suffice = pour.rise_m_h && pour.temperature_c && pour.highest_slump_mm;
+    result.why = full_head_reasons(pour, tables);
+    if (result.why.empty()) {
+        compute(result, pour, tables);
+    } else {
+        take_full_head(result, pour, tables);
+    }
+    return result;
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,69 @@
+#include "../phrases.hpp"
+#include "../tolerance.hpp"
+#include "form_parts.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace boardmark::core {
+namespace {
+
+bool is_column(const FormCase& pour, const CiriaFormPressure& ciria) {
+    return pour.column && below(std::max(pour.column->long_side_m, pour.column->short_side_m),
+                                ciria.column_side_m);
+}
+
+/// The formula; where the rise alone reaches past the form's height, the head of the pour.
+double formula_kpa(const FormCase& pour, double shape, double cement_and_temperature) {
+    const double weight = weight_kn_m3(pour.fresh_density_kg_m3);
+    const double by_rise_m = shape * std::sqrt(*pour.rise_m_h);
+    if (by_rise_m > pour.form_height_m) {
+        return weight * head_m(pour);
+    }
+    return weight *
+           (by_rise_m + cement_and_temperature * std::sqrt(pour.form_height_m - by_rise_m));
+}
+
+void compute(FormPressure& result, const FormCase& pour, const Tables& tables) {
+    const CiriaFormPressure& ciria = tables.forms.ciria;
+    const double shape = is_column(pour, ciria) ? ciria.column : ciria.wall;
+    const CementFactor cement = cement_factor(pour, ciria.cement, tables);
+    const double temperature =
+        std::pow(ciria.temperature_numerator / (*pour.temperature_c + ciria.temperature_shift), 2);
+    const double kpa = formula_kpa(pour, shape, cement.value * temperature);
+    result.remarks = assumptions(pour, tables);
+    result.steps = {
+        form_step("c1", {shape, Measure::ratio},
+                  {is_column(pour, ciria) ? "a column" : "a wall", {}}, ciria.source),
+        form_step("c2", {cement.value, Measure::ratio}, cement.reason, ciria.cement.source,
+                  cement.marks),
+        form_step("k", {temperature, Measure::ratio},
+                  {"concrete at {temperature}",
+                   {quantity("temperature", {*pour.temperature_c, Measure::temperature})}},
+                  ciria.source),
+        form_step("formula_pressure", {kpa, Measure::pressure},
+                  {"a form of {height}, rising {rise}",
+                   {quantity("height", {pour.form_height_m, Measure::line_length}),
+                    quantity("rise", {*pour.rise_m_h, Measure::rate_of_rise})}},
+                  ciria.source)};
+    take_formula(
+        result, pour,
+        {.formula_kpa = kpa, .floor_kpa = 0, .formula_source = ciria.source, .floor_source = {}},
+        tables);
+}
+
+} // namespace
+
+FormPressure ciria_form_pressure(const FormCase& pour, const Tables& tables) {
+    FormPressure result{.method = "CIRIA 108"};
+    result.data_suffice = pour.rise_m_h && pour.temperature_c && pour.highest_slump_mm;
+    result.why = full_head_reasons(pour, tables);
+    if (result.why.empty()) {
+        compute(result, pour, tables);
+    } else {
+        take_full_head(result, pour, tables);
+    }
+    return result;
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,97 @@
+#include "../interpolation.hpp"
+#include "../phrases.hpp"
+#include "form_parts.hpp"
+
+#include <algorithm>
+
+namespace boardmark::core {
+namespace {
+
+const DinClass* class_of(const FormCase& pour, const DinFormPressure& din) {
+    const std::string name =
+        pour.self_consolidating ? std::string{"SCC"} : pour.flow_class.value_or("");
+    const auto found = std::ranges::find(din.classes, name, &DinClass::name);
+    return found == din.classes.end() ? nullptr : &*found;
+}
+
+/// K1; a setting that ends before the first printed time counts as that one.
+std::optional<TableValue> set_factor(const DinClass& consistency, double set_time_h,
+                                     const DinFormPressure& din) {
+    const auto position = locate(din.set_times_h, std::max(set_time_h, din.set_times_h.front()));
+    if (!position) {
+        return std::nullopt;
+    }
+    return TableValue{interpolate(consistency.set_factors, *position), position->between()};
+}
+
+std::vector<Phrase> missing(const FormCase& pour, const DinFormPressure& din) {
+    std::vector<Phrase> phrases;
+    if (!class_of(pour, din)) {
+        phrases.push_back({"the consistency class (F1 to F6) is not stated", {}});
+    }
+    if (!pour.set_time_h) {
+        phrases.push_back({"the end of setting at the temperature in the form is not stated", {}});
+    }
+    return phrases;
+}
+
+void compute(FormPressure& result, const FormCase& pour, const DinClass& consistency,
+             const TableValue& set, const Tables& tables) {
+    const DinFormPressure& din = tables.forms.din;
+    // Lighter concrete than the print's is given no reduction.
+    const double weight =
+        std::max(1.0, weight_kn_m3(pour.fresh_density_kg_m3) / din.weight_kn_m3.value);
+    const double kpa =
+        set.value * weight * (consistency.base_kpa + consistency.slope_kpa_h_m * *pour.rise_m_h);
+    result.remarks = assumptions(pour, tables);
+    result.steps = {
+        form_step("k1", {set.value, Measure::ratio},
+                  {"class {class}, setting ends after {hours} h at the temperature in the form",
+                   {word("class", consistency.name),
+                    quantity("hours", {*pour.set_time_h, Measure::ratio})}},
+                  din.set_source, set.marks()),
+        form_step("weight_factor", {weight, Measure::ratio},
+                  {"concrete of {density}",
+                   {quantity("density", {pour.fresh_density_kg_m3, Measure::fresh_density})}},
+                  din.weight_kn_m3.source),
+        form_step("formula_pressure", {kpa, Measure::pressure},
+                  {"class {class}, rising {rise}",
+                   {word("class", consistency.name),
+                    quantity("rise", {*pour.rise_m_h, Measure::rate_of_rise})}},
+                  din.source)};
+    take_formula(result, pour,
+                 {.formula_kpa = kpa,
+                  .floor_kpa = consistency.least_kpa,
+                  .formula_source = din.source,
+                  .floor_source = din.source},
+                 tables);
+}
+
+} // namespace
+
+FormPressure din_form_pressure(const FormCase& pour, const Tables& tables) {
+    const DinFormPressure& din = tables.forms.din;
+    FormPressure result{.method = "DIN 18218"};
+    const DinClass* consistency = class_of(pour, din);
+    result.why = missing(pour, din);
+    result.data_suffice = result.why.empty() && pour.rise_m_h && pour.temperature_c;
+    for (Phrase& reason :
+         full_head_reasons(pour, tables, {.fluid_concrete = consistency && consistency->fluid})) {
+        result.why.push_back(std::move(reason));
+    }
+    const auto set = consistency && pour.set_time_h
+                         ? set_factor(*consistency, *pour.set_time_h, din)
+                         : std::nullopt;
+    if (consistency && pour.set_time_h && !set) {
+        result.why.push_back({"setting ends later than {limit} h, beyond the method",
+                              {quantity("limit", {din.set_times_h.back(), Measure::ratio})}});
+    }
+    if (result.why.empty()) {
+        compute(result, pour, *consistency, *set, tables);
+    } else {
+        take_full_head(result, pour, tables);
+    }
+    return result;
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,107 @@
+#include "../phrases.hpp"
+#include "../tolerance.hpp"
+#include "form_parts.hpp"
+
+namespace boardmark::core {
+namespace {
+
+struct Reason {
+    bool applies;
+    Phrase phrase;
+};
+
+std::vector<Phrase> applying(const std::vector<Reason>& reasons) {
+    std::vector<Phrase> phrases;
+    for (const Reason& reason : reasons) {
+        if (reason.applies) {
+            phrases.push_back(reason.phrase);
+        }
+    }
+    return phrases;
+}
+
+Reason exceeds(const std::optional<double>& value, double limit, Measure measure,
+               const char* text) {
+    return {
+        value && above(*value, limit),
+        {text,
+         {quantity("value", {value.value_or(0), measure}), quantity("limit", {limit, measure})}}};
+}
+
+std::vector<Reason> reasons_of_the_concrete(const FormCase& pour, const Tables& tables,
+                                            OwnAnswers answers) {
+    const bool unbounded_reducer =
+        pour.high_range_reducer && !pour.slump_maximum_stated && !pour.formula_asked;
+    const double slump_mm = tables.practice.formula_slump_mm.value;
+    std::vector<Reason> reasons;
+    if (!answers.fluid_concrete) {
+        reasons.push_back(
+            {pour.self_consolidating, {"self-consolidating concrete is as fluid as a liquid", {}}});
+        reasons.push_back(
+            {!pour.highest_slump_mm, {"the highest slump permitted at placing is not stated", {}}});
+        reasons.push_back(exceeds(pour.highest_slump_mm, slump_mm, Measure::slump,
+                                  "slump up to {value} is permitted at placing; the formulas hold "
+                                  "to {limit}"));
+    }
+    reasons.push_back({unbounded_reducer,
+                       {"a high-range water reducer without a stated maximum slump: a formula is "
+                        "used only when it is asked for",
+                        {}}});
+    reasons.push_back(
+        {pour.redosing_on_site, {"admixture may be added again on site, to any slump", {}}});
+    return reasons;
+}
+
+std::vector<Reason> reasons_of_the_placing(const FormCase& pour, const FormTables& forms) {
+    return {
+        {pour.pumped_from_below, {"concrete pumped from below", {}}},
+        {pour.vibration.external, {"vibrators on the form", {}}},
+        exceeds(pour.vibration.depth_m, forms.aci.deepest_vibration_m.value, Measure::line_length,
+                "vibration {value} deep; the formulas hold to {limit}"),
+        {!pour.rise_m_h, {"the rate of rise is not stated", {}}},
+        exceeds(pour.rise_m_h, forms.aci.fastest_rise_m_h.value, Measure::rate_of_rise,
+                "a rate of rise of {value}; the formulas hold to {limit}"),
+        {!pour.temperature_c,
+         {"the temperature of the concrete in the form is not stated; that of the air does not "
+          "stand in for it",
+          {}}},
+        {pour.temperature_c && !above(*pour.temperature_c, forms.freezing_c.value),
+         {"concrete at {value} freezes: no formula holds",
+          {quantity("value", {pour.temperature_c.value_or(0), Measure::temperature})}}},
+    };
+}
+
+} // namespace
+
+std::vector<Phrase> full_head_reasons(const FormCase& pour, const Tables& tables,
+                                      OwnAnswers answers) {
+    auto reasons = applying(reasons_of_the_concrete(pour, tables, answers));
+    for (Phrase& reason : applying(reasons_of_the_placing(pour, tables.forms))) {
+        reasons.push_back(std::move(reason));
+    }
+    return reasons;
+}
+
+std::vector<Phrase> assumptions(const FormCase& pour, const Tables& tables) {
+    const bool on_request =
+        pour.high_range_reducer && !pour.slump_maximum_stated && pour.formula_asked;
+    return applying({
+        {!pour.vibration.depth_m,
+         {"assumes internal vibration no deeper than {limit} below the surface",
+          {quantity("limit", {tables.forms.aci.deepest_vibration_m.value, Measure::line_length})}}},
+        {on_request,
+         {"a formula was asked for in spite of a high-range water reducer without a stated maximum "
+          "slump: turn away concrete above {slump}",
+          {quantity("slump", {pour.highest_slump_mm.value_or(0), Measure::slump})}}},
+    });
+}
+
+std::vector<Phrase> low_form_remark(const FormCase& pour, const Tables& tables) {
+    const double low_m = tables.forms.low_form_m.value;
+    return applying({{!above(head_m(pour), low_m),
+                      {"for forms up to about {height} full liquid head costs little: {head} here",
+                       {quantity("height", {low_m, Measure::line_length}),
+                        quantity("head", {head_kpa(pour), Measure::pressure})}}}});
+}
+
+} // namespace boardmark::core

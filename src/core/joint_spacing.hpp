@@ -1,0 +1,21 @@
+#pragma once
+
+#include <boardmark/core/joint_layout.hpp>
+
+#include <vector>
+
+namespace boardmark::core {
+
+/// A part of a wall between two joints that must be, or its ends.
+struct FixedSpan {
+    double from_m;
+    double to_m;
+    double spacing_m;
+    bool corner_at_start;
+    bool corner_at_end;
+};
+
+/// Joints strictly inside a span: equal panels, half as wide at a corner.
+std::vector<double> joints_within_m(const FixedSpan& span, const ContractionJointRules& rules);
+
+} // namespace boardmark::core

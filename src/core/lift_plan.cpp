@@ -1,0 +1,106 @@
+#include <boardmark/core/placing_plan.hpp>
+
+#include "phrases.hpp"
+#include "tolerance.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace boardmark::core {
+namespace {
+
+constexpr double minutes_in_hour = 60;
+
+std::optional<double> rise_m_h(const PouredWall& wall) {
+    if (!wall.output_m3_h) {
+        return wall.rise_m_h;
+    }
+    const double by_output_m_h = *wall.output_m3_h / wall.plan_area_m2;
+    return std::min(wall.rise_m_h.value_or(by_output_m_h), by_output_m_h);
+}
+
+double longest_wait_h(const PouredWall& wall, const LiftRules& rules) {
+    return wall.setting_h ? *wall.setting_h * rules.part_of_setting_percent.value / 100
+                          : rules.between_lifts_h.value;
+}
+
+Check height_check(double lift_mm, const PouredWall& wall, const LiftRules& rules) {
+    const TypicalFigure& most = wall.exposed ? rules.most_architectural_mm : rules.most_mm;
+    const bool high = above(lift_mm, most.value);
+    const bool low = below(lift_mm, rules.least_mm.value);
+    return {.id = "lift.height",
+            .verdict = high  ? Verdict::fails
+                       : low ? Verdict::watch
+                             : Verdict::holds,
+            .value = lift_mm,
+            .limit = Limit{rules.least_mm.value, most.value},
+            .measure = Measure::length,
+            .requirement = "consolidation by internal vibration",
+            .source = most.source,
+            .message = {high  ? "lifts of {value}, at most {most}: a vibrator does not reach deeper"
+                        : low ? "lifts of {value}: below {least} they show as many lines; fewer "
+                                "and higher ones are usual"
+                              : "lifts of {value}, {least} to {most}",
+                        {quantity("value", {lift_mm, Measure::length}),
+                         quantity("least", {rules.least_mm.value, Measure::length}),
+                         quantity("most", {most.value, Measure::length})}}};
+}
+
+Check time_check(std::optional<double> between_h, const PouredWall& wall, const LiftRules& rules) {
+    const double longest_h = longest_wait_h(wall, rules);
+    const TypicalFigure& rule =
+        wall.setting_h ? rules.part_of_setting_percent : rules.between_lifts_h;
+    Check check{.id = "lift.time",
+                .verdict = Verdict::not_checked,
+                .measure = Measure::duration,
+                .requirement = "lifts knit together",
+                .source = rule.source,
+                .message = {"neither a rate of rise nor the crew's output is stated", {}}};
+    if (!between_h) {
+        return check;
+    }
+    const bool late = above(*between_h, longest_h);
+    check.value = *between_h;
+    check.limit = Limit{.low = std::nullopt, .high = longest_h};
+    // Without a stated setting time the bound is a rule of thumb: no reason to fail a plan.
+    check.verdict = !late ? Verdict::holds : wall.setting_h ? Verdict::fails : Verdict::watch;
+    check.message = {
+        std::string{"{between} between lifts, at most {longest}"} +
+            (wall.setting_h ? " of {setting} to setting"
+                            : "; state the setting time at the concrete's temperature") +
+            (late ? ": a cold joint shows on the face. Pour shorter runs, place faster, or retard"
+                  : ""),
+        {quantity("between", {*between_h, Measure::duration}),
+         quantity("longest", {longest_h, Measure::duration})}};
+    if (wall.setting_h) {
+        check.message.arguments.push_back(
+            quantity("setting", {*wall.setting_h, Measure::duration}));
+    }
+    return check;
+}
+
+} // namespace
+
+LiftPlan lift_plan(const PouredWall& wall, const LiftRules& rules) {
+    const double most_m = wall.lift_m.value_or(rules.most_mm.value / 1000);
+    const int lifts =
+        std::max(1, static_cast<int>(std::ceil(wall.height_m / most_m - relative_rounding)));
+    LiftPlan plan{.lifts = lifts,
+                  .lift_m = wall.height_m / lifts,
+                  .rise_m_h = rise_m_h(wall),
+                  .between_lifts_min = std::nullopt,
+                  .longest_wait_min = minutes_in_hour * longest_wait_h(wall, rules),
+                  .checks = {height_check(1000 * wall.height_m / lifts, wall, rules)}};
+    if (lifts == 1) {
+        return plan;
+    }
+    std::optional<double> between_h;
+    if (plan.rise_m_h) {
+        between_h = plan.lift_m / *plan.rise_m_h;
+        plan.between_lifts_min = minutes_in_hour * *between_h;
+    }
+    plan.checks.push_back(time_check(between_h, wall, rules));
+    return plan;
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,11 @@
+#pragma once
+
+#include <boardmark/core/wall_quantities.hpp>
+
+namespace boardmark::core {
+
+/// Says which rules the quantities of this wall follow from.
+Worksheet quantity_rules(const Wall& wall, const WallQuantities& quantities,
+                         const PracticeTables& practice);
+
+} // namespace boardmark::core

@@ -1,0 +1,36 @@
+#include "mix_context.hpp"
+
+namespace boardmark::input {
+namespace {
+
+Path key(const std::string& name) {
+    return {"supply", name};
+}
+
+std::optional<core::Charge> read_charge(const MixContext& context) {
+    const Parsed* charge = context.document.value(key("short_load_charge"));
+    if (!charge) {
+        return std::nullopt;
+    }
+    if (charge->dimension != units::Dimension::volume) {
+        context.refuse(*charge->node,
+                       "supply.short_load_charge: '" + charge->text +
+                           "' is not by volume of concrete",
+                       "write for example '40 USD/yd3'");
+    }
+    return core::Charge{charge->currency, charge->number};
+}
+
+} // namespace
+
+std::optional<core::Supply> read_supply(const MixContext& context) {
+    if (!context.holds_keys({"supply"})) {
+        return std::nullopt;
+    }
+    const auto charge = read_charge(context);
+    context.demand(key("minimum_load"), "below it a load is charged for what it lacks");
+    const auto minimum_load_m3 = context.document.number(key("minimum_load"));
+    return minimum_load_m3 ? std::optional{core::Supply{*minimum_load_m3, charge}} : std::nullopt;
+}
+
+} // namespace boardmark::input

@@ -1,0 +1,10 @@
+#pragma once
+
+#include <boardmark/core/tables.hpp>
+
+namespace boardmark::reference {
+
+/// Advice for a board-marked face.
+core::FinishTables finish_tables(core::UnitSystem system);
+
+} // namespace boardmark::reference

@@ -1,0 +1,11 @@
+#pragma once
+
+#include <boardmark/core/tables.hpp>
+
+namespace boardmark::reference {
+
+/// Pressure of fresh concrete on forms and loads of form ties. What a system prints in its own
+/// units comes as SI.
+core::FormTables form_tables(core::UnitSystem system);
+
+} // namespace boardmark::reference

@@ -1,0 +1,111 @@
+// Cutting boards out of stock: by hand, and against every way of sharing few pieces among boards.
+
+#include <boardmark/core/cutting.hpp>
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <functional>
+#include <random>
+
+using namespace boardmark;
+using Catch::Matchers::WithinAbs;
+
+namespace {
+
+/// The least stock by trying every partition of the pieces into boards.
+double by_brute_force(const std::vector<double>& pieces_m, const std::vector<double>& stock_m,
+                      double saw_cut_m) {
+    double best_m = 1e9;
+    std::vector<double> loads_m; // of each board, each piece with its saw cut
+    const std::function<void(std::size_t)> place = [&](std::size_t next) {
+        if (next == pieces_m.size()) {
+            double bought_m = 0;
+            for (const double load_m : loads_m) {
+                double shortest_m = 1e9;
+                for (const double stock : stock_m) {
+                    if (load_m <= stock + saw_cut_m + 1e-7) {
+                        shortest_m = std::min(shortest_m, stock);
+                    }
+                }
+                bought_m += shortest_m;
+            }
+            best_m = std::min(best_m, bought_m);
+            return;
+        }
+        for (std::size_t board = 0; board < loads_m.size(); ++board) {
+            loads_m[board] += pieces_m[next] + saw_cut_m;
+            place(next + 1);
+            loads_m[board] -= pieces_m[next] + saw_cut_m;
+        }
+        loads_m.push_back(pieces_m[next] + saw_cut_m);
+        place(next + 1);
+        loads_m.pop_back();
+    };
+    place(0);
+    return best_m;
+}
+
+} // namespace
+
+TEST_CASE("the cutting plan is the best of all plans in small cases") {
+    const unsigned seed = GENERATE(range(0U, 150U));
+    std::mt19937 draw{seed};
+    const double saw_cut_m = seed % 3 == 0 ? 0 : 0.003;
+    std::vector<double> stock_m{2.4, 3.6, 4.8};
+    if (seed % 2 == 0) {
+        stock_m = {3.1, 4.3};
+    }
+    std::vector<double> pieces_m;
+    std::vector<core::Pieces> pieces;
+    for (unsigned count = 3 + seed % 5; count > 0; --count) {
+        pieces_m.push_back(0.3 + 0.1 * static_cast<double>(draw() % 40));
+        pieces.push_back({pieces_m.back(), 1});
+    }
+    CAPTURE(seed, pieces_m);
+    const core::CuttingPlan plan = core::cut(pieces, stock_m, 1000 * saw_cut_m);
+    CHECK(plan.proven);
+    CHECK_THAT(plan.bought_m, WithinAbs(by_brute_force(pieces_m, stock_m, saw_cut_m), 1e-9));
+}
+
+TEST_CASE("a saw cut may take the second piece off a board") {
+    CHECK_THAT(core::cut({{2, 2}}, {4}, 0).bought_m, WithinAbs(4, 1e-12));
+    CHECK_THAT(core::cut({{2, 2}}, {4}, 3).bought_m, WithinAbs(8, 1e-12));
+    CHECK_THAT(core::cut({{1.9985, 2}}, {4}, 3).bought_m, WithinAbs(4, 1e-12)); // one cut only
+}
+
+TEST_CASE("a plan cuts what was asked for and nothing below its bound") {
+    std::vector<core::Pieces> pieces;
+    for (int number = 0; number < 60; ++number) { // far too many lengths to try everything
+        pieces.push_back({0.4 + 0.071 * number, 2 + number % 3});
+    }
+    const core::CuttingPlan plan = core::cut(pieces, {3, 4.2, 4.8}, 3);
+    double bought_m = 0;
+    for (const core::CutBoard& board : plan.boards) {
+        double load_m = 0;
+        for (const core::Pieces& piece : board.pieces) {
+            load_m += piece.count * (piece.length_m + 0.003);
+            auto asked = std::ranges::find(pieces, piece.length_m, &core::Pieces::length_m);
+            REQUIRE(asked != pieces.end());
+            asked->count -= piece.count * board.count;
+        }
+        CHECK(load_m <= board.stock_m + 0.003 + 1e-6);
+        bought_m += board.count * board.stock_m;
+    }
+    CHECK(std::ranges::all_of(pieces, [](const core::Pieces& left) { return left.count == 0; }));
+    CHECK_THAT(plan.bought_m, WithinAbs(bought_m, 1e-6));
+    CHECK(plan.lower_bound_m <= plan.bought_m + 1e-9);
+    CHECK(plan.needed_m < plan.lower_bound_m);
+    CHECK(plan.lower_bound_m > 0.85 * plan.bought_m);
+}
+
+TEST_CASE("nothing to cut buys nothing") {
+    CHECK(core::cut({}, {4}, 3).bought_m == 0);
+}
+
+TEST_CASE("thousands of boards are cut in bounded time and depth") {
+    const core::CuttingPlan plan =
+        core::cut({{1.3, 4001}, {1.1, 3999}, {0.7, 4003}, {0.31, 2000}}, {2.9, 4.1}, 3);
+    CHECK(plan.lower_bound_m <= plan.bought_m + 1e-9);
+    CHECK(plan.bought_m < 1.05 * plan.needed_m);
+}

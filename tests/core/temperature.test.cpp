@@ -1,0 +1,170 @@
+// Temperatures of a mix file: what is checked, what is advised, what is left alone.
+
+#include <boardmark/core/unresolved.hpp>
+
+#include "support.hpp"
+
+#include <catch2/catch.hpp>
+
+using namespace boardmark;
+using namespace boardmark::test;
+using Catch::Matchers::WithinAbs;
+using core::Verdict;
+
+namespace {
+
+/// A mix with places for what it says of temperatures.
+struct Weather {
+    std::string placing = "";
+    std::string stone_c = "40 degF";
+    std::string sand_c = "45 degF";
+    std::string cement_c = "60 degF";
+    std::string water = "water_temperature: 60 degF";
+    std::string moisture = "moisture: 6.0 %";
+};
+
+std::string text(const Weather& weather) {
+    return R"(boardmark: 1
+title: Quay terrace in winter
+reporting: us
+requirements:
+  strength: 4500 psi
+  slump: 4 in
+  section: {thickness: 10 in}
+)" + (weather.placing.empty() ? "" : "  placing: {" + weather.placing + "}\n") +
+           "materials:\n  cement: {kind: portland cement, temperature: " + weather.cement_c +
+           "}\n"
+           "  stone: {kind: coarse aggregate, nominal_max_size: 3/4 in, relative_density: 2.68, "
+           "absorption: 0.5 %, moisture: 2.0 %, dry_rodded_density: 100 lb/ft3, temperature: " +
+           weather.stone_c +
+           "}\n  sand: {kind: fine aggregate, relative_density: 2.64, absorption: 0.7 %, "
+           "fineness_modulus: 2.8, temperature: " +
+           weather.sand_c + (weather.moisture.empty() ? "" : ", " + weather.moisture) +
+           "}\nmixture:\n  binder: {cement: 100 %}\n  coarse: {stone: 100 %}\n"
+           "  fine: {sand: 100 %}\n" +
+           (weather.water.empty() ? "" : "  " + weather.water + "\n");
+}
+
+/// The base mix without any word of temperatures.
+std::string silent() {
+    std::string yaml = text({.water = ""});
+    for (const char* part :
+         {", temperature: 40 degF", ", temperature: 45 degF", ", temperature: 60 degF"}) {
+        yaml.erase(yaml.find(part), std::string{part}.size());
+    }
+    return yaml;
+}
+
+} // namespace
+
+TEST_CASE("a file that says nothing of temperatures gets no check of them") {
+    const Solved mix = solve(silent());
+    CHECK_FALSE(mix.proportions.temperature);
+    CHECK_FALSE(mix.check("temperature.placing"));
+    CHECK_FALSE(mix.check("temperature.mixed"));
+    CHECK_FALSE(mix.check("evaporation"));
+}
+
+TEST_CASE("what is missing is named and nothing is assumed") {
+    const Solved mix = solve(text({.water = "", .moisture = ""}));
+    const core::Check* check = mix.check("temperature.placing");
+    REQUIRE(check);
+    CHECK(check->verdict == Verdict::not_checked);
+    CHECK(mix.proportions.temperature->missing ==
+          std::vector<std::string>{"materials.sand.moisture", "mixture.water_temperature"});
+    CHECK_FALSE(mix.step("mixture_temperature"));
+}
+
+TEST_CASE("free water counts at the temperature of its aggregate") {
+    const Solved mix = solve(text({}));
+    // Sums by hand over the ingredients of 1 m3.
+    double held = 0;
+    double heat = 0;
+    double free_water = 0;
+    for (const auto& [name, degrees_f, free_percent] :
+         {std::tuple{"cement", 60.0, 0.0}, std::tuple{"stone", 40.0, 1.5},
+          std::tuple{"sand", 45.0, 5.3}}) {
+        const core::Ingredient& one = mix.ingredient(name);
+        const double water = one.dry_kg_m3.value() * free_percent / 100;
+        held += 0.22 * one.kg_m3 + water;
+        heat += (0.22 * one.kg_m3 + water) * degrees_f;
+        free_water += water;
+    }
+    const double batched = mix.ingredient("water").kg_m3 - free_water;
+    const double mixed_f = (heat + 60 * batched) / (held + batched);
+    CHECK_THAT(in_unit(*mix.proportions.temperature->mixed_c, "degF"), WithinAbs(mixed_f, 1e-9));
+    CHECK_THAT(*mix.step("mixture_temperature")->value,
+               WithinAbs(*mix.proportions.temperature->mixed_c, 1e-12));
+}
+
+TEST_CASE("in cold air a cold mixture fails and hot water mends it") {
+    const std::string placing = "air_temperature: 25 degF, haul: 40 min";
+    const Solved cold = solve(text({.placing = placing}));
+    CHECK(cold.check("temperature.placing")->verdict == Verdict::fails);
+    CHECK(cold.check("temperature.mixed")->verdict == Verdict::watch);
+    // 10 in of wall, air between 0 and 30 degF: 65 degF as mixed (ACI 306R).
+    CHECK_THAT(in_unit(*cold.check("temperature.mixed")->limit->low, "degF"), WithinAbs(65, 1e-9));
+    const core::Step* advice = cold.step("water_temperature");
+    REQUIRE(advice);
+    const std::string water = std::to_string(in_unit(*advice->value, "degF"));
+    const Solved mended =
+        solve(text({.placing = placing, .water = "water_temperature: " + water + " degF"}));
+    CHECK(mended.check("temperature.placing")->verdict == Verdict::holds);
+    CHECK(mended.check("temperature.mixed")->verdict == Verdict::holds);
+    CHECK_FALSE(mended.step("water_temperature"));
+}
+
+TEST_CASE("where the hottest water is not enough it says so") {
+    const Solved frozen = solve(text({.placing = "air_temperature: -10 degF",
+                                      .stone_c = "10 degF",
+                                      .sand_c = "10 degF",
+                                      .cement_c = "20 degF"}));
+    CHECK_FALSE(frozen.step("water_temperature"));
+    CHECK(std::ranges::any_of(frozen.proportions.worksheet.cautions, [](const core::Phrase& told) {
+        return told.text.find("heat the aggregates") != std::string::npos;
+    }));
+}
+
+TEST_CASE("in hot air ice mends a mixture that is too hot") {
+    const Weather hot{.placing = "air_temperature: 100 degF, haul: 60 min",
+                      .stone_c = "105 degF",
+                      .sand_c = "100 degF",
+                      .cement_c = "150 degF",
+                      .water = "water_temperature: 85 degF"};
+    const Solved mix = solve(text(hot));
+    CHECK(mix.check("temperature.placing")->verdict == Verdict::fails);
+    CHECK_FALSE(mix.check("temperature.mixed")); // a matter of cold weather
+    const core::Step* advice = mix.step("ice");
+    REQUIRE(advice);
+    Weather iced = hot;
+    iced.water += "\n  ice: " + std::to_string(*advice->value + 0.001) + " kg/m3";
+    const Solved mended = solve(text(iced));
+    // 95 degF exactly: a watch, because older specifications stop at 90.
+    CHECK(mended.check("temperature.placing")->verdict == Verdict::watch);
+    CHECK_FALSE(mended.step("ice"));
+    // The mixing water stays what it was: ice is a part of it.
+    CHECK_THAT(mended.proportions.totals.water_kg_m3,
+               WithinAbs(mix.proportions.totals.water_kg_m3, 1e-9));
+}
+
+TEST_CASE("more ice than water to batch is no mix") {
+    CHECK_THROWS_AS(solve(text({.water = "water_temperature: 60 degF\n  ice: 290 lb/yd3"})),
+                    core::Unresolved);
+}
+
+TEST_CASE("evaporation needs the air and the concrete") {
+    const Solved mix =
+        solve(text({.placing = "air_temperature: 40 degF, wind: 20 mph, humidity: 60 %",
+                    .stone_c = "70 degF",
+                    .sand_c = "70 degF",
+                    .cement_c = "70 degF",
+                    .water = "water_temperature: 70 degF"}));
+    // Concrete at 70 degF in this air: 0.314 lb/ft2/h, above 0.2 (the worked check of the warm
+    // mix).
+    const core::Check* check = mix.check("evaporation");
+    REQUIRE(check);
+    CHECK(check->verdict == Verdict::watch);
+    CHECK_THAT(*check->value, WithinAbs(0.314 * 4.88243, 0.003));
+    const Solved half = solve(text({.placing = "wind: 20 mph"}));
+    CHECK(half.check("evaporation")->verdict == Verdict::not_checked);
+}
