@@ -22,8 +22,8 @@ const TypicalFigure& least_mixed(const Requirements& requirements, const Weather
 const ColdSection& cold_section(const Requirements& requirements, const WeatherTables& weather);
 
 /// Works out the temperature of a mix whose file speaks of temperatures, and what would bring it
-/// within the limits: steps `mixture_temperature`, `placing_temperature`, `water_temperature`,
-/// `ice`.
+/// within the limits: steps `mixture_temperature`, `placing_temperature`,
+/// `advised_water_temperature`, `advised_ice`.
 ///
 /// @throws Unresolved where more ice is asked for than there is water to batch
 void record_temperature(const Requirements& requirements, const BatchedWater& water,

@@ -32,11 +32,11 @@ void advise_hot_water(const MixtureHeat& heat, double target_c, const WeatherTab
     const Argument target = quantity("target", {target_c, Measure::temperature});
     if (water_c && !above(*water_c, hottest.value)) {
         worksheet.steps.push_back(
-            {.quantity = "water_temperature",
+            {.quantity = "advised_water_temperature",
              .value = *water_c,
              .measure = Measure::temperature,
              .provenance = Provenance::computed,
-             .reason = {"advice: water this hot brings the mixture to {target}, which cold weather "
+             .reason = {"water this hot brings the mixture to {target}, which cold weather "
                         "and the haul ask; hot water meets the aggregates before the cement",
                         {target}},
              .source = weather.solids_heat.source,
@@ -58,11 +58,11 @@ void advise_ice(const MixtureHeat& heat, double target_c, const WeatherTables& w
     const Argument target = quantity("target", {target_c, Measure::temperature});
     if (!above(ice_kg_m3, heat.water_kg)) {
         worksheet.steps.push_back(
-            {.quantity = "ice",
+            {.quantity = "advised_ice",
              .value = ice_kg_m3,
              .measure = Measure::concentration,
              .provenance = Provenance::computed,
-             .reason = {"advice: as much ice in place of batched water brings the mixture down to "
+             .reason = {"as much ice in place of batched water brings the mixture down to "
                         "{target} as mixed",
                         {target}},
              .source = weather.ice_as_water_c.source,

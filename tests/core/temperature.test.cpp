@@ -104,14 +104,14 @@ TEST_CASE("in cold air a cold mixture fails and hot water mends it") {
     CHECK(cold.check("temperature.mixed")->verdict == Verdict::watch);
     // 10 in of wall, air between 0 and 30 degF: 65 degF as mixed (ACI 306R).
     CHECK_THAT(in_unit(*cold.check("temperature.mixed")->limit->low, "degF"), WithinAbs(65, 1e-9));
-    const core::Step* advice = cold.step("water_temperature");
+    const core::Step* advice = cold.step("advised_water_temperature");
     REQUIRE(advice);
     const std::string water = std::to_string(in_unit(*advice->value, "degF"));
     const Solved mended =
         solve(text({.placing = placing, .water = "water_temperature: " + water + " degF"}));
     CHECK(mended.check("temperature.placing")->verdict == Verdict::holds);
     CHECK(mended.check("temperature.mixed")->verdict == Verdict::holds);
-    CHECK_FALSE(mended.step("water_temperature"));
+    CHECK_FALSE(mended.step("advised_water_temperature"));
 }
 
 TEST_CASE("where the hottest water is not enough it says so") {
@@ -119,7 +119,7 @@ TEST_CASE("where the hottest water is not enough it says so") {
                                       .stone_c = "10 degF",
                                       .sand_c = "10 degF",
                                       .cement_c = "20 degF"}));
-    CHECK_FALSE(frozen.step("water_temperature"));
+    CHECK_FALSE(frozen.step("advised_water_temperature"));
     CHECK(std::ranges::any_of(frozen.proportions.worksheet.cautions, [](const core::Phrase& told) {
         return told.text.find("heat the aggregates") != std::string::npos;
     }));
@@ -134,14 +134,14 @@ TEST_CASE("in hot air ice mends a mixture that is too hot") {
     const Solved mix = solve(text(hot));
     CHECK(mix.check("temperature.placing")->verdict == Verdict::fails);
     CHECK_FALSE(mix.check("temperature.mixed")); // a matter of cold weather
-    const core::Step* advice = mix.step("ice");
+    const core::Step* advice = mix.step("advised_ice");
     REQUIRE(advice);
     Weather iced = hot;
     iced.water += "\n  ice: " + std::to_string(*advice->value + 0.001) + " kg/m3";
     const Solved mended = solve(text(iced));
     // 95 degF exactly: a watch, because older specifications stop at 90.
     CHECK(mended.check("temperature.placing")->verdict == Verdict::watch);
-    CHECK_FALSE(mended.step("ice"));
+    CHECK_FALSE(mended.step("advised_ice"));
     // The mixing water stays what it was: ice is a part of it.
     CHECK_THAT(mended.proportions.totals.water_kg_m3,
                WithinAbs(mix.proportions.totals.water_kg_m3, 1e-9));
