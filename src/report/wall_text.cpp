@@ -2,11 +2,12 @@
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/unit.hpp>
 
+#include "flow.hpp"
 #include "grid.hpp"
+#include "html.hpp"
 #include "quantity_format.hpp"
 #include "text_parts.hpp"
 #include "wall_parts.hpp"
-#include "wrap.hpp"
 
 #include <fmt/format.h>
 
@@ -29,9 +30,9 @@ std::string range(const std::string& low, const std::string& high) {
     return low == high ? low : low + " to " + high;
 }
 
-std::string text_of_runs(const std::vector<core::WallRun>& runs, UnitSystem system) {
+Flow text_of_runs(const std::vector<core::WallRun>& runs, UnitSystem system) {
     Grid grid{{Align::left, Align::right, Align::right, Align::right, Align::left, Align::right}};
-    grid.add({"wall", "length", "height", "thickness", "shows", "openings"});
+    grid.head({"wall", "length", "height", "thickness", "shows", "openings"});
     for (const core::WallRun& run : runs) {
         grid.add(
             {text::printable(run.name), long_length(run.length_m, system),
@@ -39,11 +40,11 @@ std::string text_of_runs(const std::vector<core::WallRun>& runs, UnitSystem syst
              range(thickness(run.thickness_mm, system), thickness(run.bottom_thickness_mm, system)),
              std::string{name_of(run.shows)}, std::to_string(openings_of(run))});
     }
-    return grid.text();
+    return grid;
 }
 
 /// Planters, benches and embedments in a line each.
-std::string text_of_parts(const core::Wall& wall, UnitSystem system) {
+Flow text_of_parts(const core::Wall& wall, UnitSystem system) {
     Grid grid{{Align::left, Align::right, Align::left}};
     for (const core::Planter& planter : wall.planters) {
         grid.add({text::printable(planter.name),
@@ -62,20 +63,28 @@ std::string text_of_parts(const core::Wall& wall, UnitSystem system) {
     for (const core::Embedment& embedment : wall.embedments) {
         grid.add({text::printable(embedment.name), fmt::format("{} cast in", embedment.count), ""});
     }
-    return grid.text();
+    return grid;
+}
+
+Flow flow_of(const WallResult& result, const TextStyle& style) {
+    const core::Wall& wall = result.wall;
+    Flow page = paragraph(text::printable(wall.title), {}) +
+                paragraph("concrete of " + text::printable(result.mix_file), {});
+    page += section("WALLS") + text_of_runs(wall.runs, style.system);
+    if (!wall.planters.empty() || !wall.benches.empty() || !wall.embedments.empty()) {
+        page += section("WITH THEM") + text_of_parts(wall, style.system);
+    }
+    return page;
 }
 
 } // namespace
 
 std::string text(const WallResult& result, const TextStyle& style) {
-    const core::Wall& wall = result.wall;
-    std::string written = wrapped(text::printable(wall.title), {}) +
-                          wrapped("concrete of " + text::printable(result.mix_file), {});
-    written += section("Walls") + text_of_runs(wall.runs, style.system);
-    if (!wall.planters.empty() || !wall.benches.empty() || !wall.embedments.empty()) {
-        written += section("With them") + text_of_parts(wall, style.system);
-    }
-    return written;
+    return written(flow_of(result, style), style);
+}
+
+std::string html(const WallResult& result, const TextStyle& style) {
+    return html_of(flow_of(result, style), {.title = result.wall.title, .command = "wall"});
 }
 
 } // namespace boardmark::report

@@ -16,6 +16,9 @@ struct WallResult {
 /// The walls as they were read; at most 100 columns wide.
 std::string text(const WallResult& result, const TextStyle& style);
 
+/// The same as one page for a browser, that needs no network.
+std::string html(const WallResult& result, const TextStyle& style);
+
 /// The object of the contract: SI, unrounded. The same for both systems.
 std::string json(const WallResult& result);
 
