@@ -54,7 +54,7 @@ std::string pattern_of(const Value& value) {
     case Form::window:
         return fmt::format("{0} to {0}", quantity_pattern(value));
     case Form::price:
-        return fmt::format("{} *[A-Z]{{3}}/{}", number_pattern,
+        return fmt::format("{} *[A-Z]{{3}}/(?:{}|piece)", number_pattern,
                            units_pattern({units::Dimension::mass, units::Dimension::volume}));
     case Form::price_range:
         return fmt::format("{0}(?: to {0})? *[A-Z]{{3}}/(?:{1})(?: likely {0})?", number_pattern,

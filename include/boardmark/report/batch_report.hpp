@@ -29,10 +29,10 @@ struct BatchResult {
     core::Charging charging;
     double net_volume_m3; ///< without the allowance
     double allowance_percent;
-    double ordered_m3;                         ///< with it; whole sacks may make more
-    std::optional<SackResult> sacks;           ///< of one charge
-    std::optional<core::SiteWater> site_water; ///< of one charge
-    std::optional<core::ShortLoad> short_load; ///< where the supplier has a smallest load
+    double ordered_m3;                              ///< with it; whole sacks may make more
+    std::optional<SackResult> sacks;                ///< of one charge
+    std::optional<core::SiteWater> site_water;      ///< of one charge
+    std::optional<core::ShortLoad> short_load = {}; ///< where the supplier has a smallest load
     const core::Proportions& proportions;
     const std::vector<core::Check>& checks;
 };
