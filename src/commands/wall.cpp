@@ -1,4 +1,5 @@
 #include <boardmark/input/read_wall.hpp>
+#include <boardmark/reference/tables.hpp>
 #include <boardmark/report/wall_report.hpp>
 
 #include "command.hpp"
@@ -21,19 +22,28 @@ ExitCode run(const Arguments& arguments) {
         {.vocabulary = vocabulary(), .load = loader_beside(arguments.file(), files_read)});
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments);
     const input::WallRecord& record = *reading.record;
-    deliver(report::WallResult{record.wall, record.mix_file}, arguments,
-            {record.wall.system, files_read});
-    return ExitCode::done;
+    const core::UnitSystem system_of_mix =
+        std::visit([](const auto& mix) { return mix.system; }, record.wall.mix);
+    try {
+        const core::WallPlan plan = core::plan_wall(record.wall, reference::tables(system_of_mix));
+        deliver(report::WallResult{record.wall, plan, record.mix_file}, arguments,
+                {record.wall.system, files_read});
+        const bool mix_fails = core::any_fails(plan.mix_checks);
+        return mix_fails ? ExitCode::requirement_not_met : verdict(plan.checks);
+    } catch (const core::Unresolved& unresolved) {
+        throw no_mix_follows(unresolved, arguments, record.wall.system);
+    }
 }
 
 } // namespace
 
-const Command wall_command{.name = "wall",
-                           .summary = "the walls of a file, held against what can be built",
-                           .usage = "boardmark wall [OPTIONS] WALL",
-                           .reads = "WALL is a wall file",
-                           .options = {},
-                           .examples = examples,
-                           .run = run};
+const Command wall_command{
+    .name = "wall",
+    .summary = "quantities, boards, forces on the forms, placing, joints and steel of walls",
+    .usage = "boardmark wall [OPTIONS] WALL",
+    .reads = "WALL is a wall file",
+    .options = {},
+    .examples = examples,
+    .run = run};
 
 } // namespace boardmark::commands

@@ -243,6 +243,9 @@ struct MaterialReader {
         if (const Parsed* maximum = context.document.value(path("maximum_dose"))) {
             material.admixture.maximum_dose = dose_of(*maximum);
         }
+        if (const Parsed* retards = context.document.value(path("retards"))) {
+            material.admixture.retards = retards->flag;
+        }
     }
 };
 

@@ -149,6 +149,7 @@ core::FormTables form_tables(UnitSystem system) {
             .tie_safety_factor = form_figure(rules, "tie_safety_factor", column),
             .freezing_c = form_figure(rules, "freezing", column),
             .low_form_m = scaled(form_figure(rules, "low_form", column), 0.001),
+            .assumed_density_kg_m3 = form_figure(rules, "assumed_density", column),
             .ties = printed_ties()};
 }
 

@@ -1,7 +1,8 @@
 #pragma once
 
-#include <boardmark/core/wall.hpp>
+#include <boardmark/core/wall_plan.hpp>
 
+#include <optional>
 #include <string_view>
 
 namespace boardmark::report {
@@ -14,5 +15,9 @@ int openings_of(const core::WallRun& run);
 
 double lowest_m(const core::WallRun& run);
 double highest_m(const core::WallRun& run);
+
+/// The load of the hardest loaded tie of all walls. Nothing without ties.
+std::optional<double> hardest_tie_kn(const core::WallPlan& plan);
+std::optional<double> hardest_tie_kn(const core::FormForces& forces);
 
 } // namespace boardmark::report

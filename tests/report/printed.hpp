@@ -169,6 +169,7 @@ private:
                                          .ordered_m3 = volume_m3,
                                          .sacks = std::nullopt,
                                          .site_water = std::nullopt,
+                                         .short_load = std::nullopt,
                                          .proportions = proportions_,
                                          .checks = checks_});
     }

@@ -99,6 +99,7 @@ struct FormTables {
     FormFigure tie_safety_factor;
     FormFigure freezing_c;
     FormFigure low_form_m; ///< up to which full head costs little
+    FormFigure assumed_density_kg_m3; ///< where the mix does not tell its own
     std::vector<PrintedTie> ties;
 };
 

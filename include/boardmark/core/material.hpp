@@ -75,6 +75,7 @@ struct AdmixtureFigures {
     bool standard_minimum_reduction = false;          ///< the least that its standard demands
     std::vector<SlumpGainPoint> slump_gain;           ///< increasing doses of one basis
     std::optional<Dose> maximum_dose;
+    std::optional<bool> retards = {}; ///< delays setting; absent: the papers were not asked
     std::vector<RetentionPoint> retains; ///< increasing minutes, never rising percent
 };
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/wall.hpp>
+#include <boardmark/core/wall_plan.hpp>
 #include <boardmark/report/mix_report.hpp>
 
 #include <string>
@@ -10,10 +10,11 @@ namespace boardmark::report {
 /// What `wall` found, ready to be written.
 struct WallResult {
     const core::Wall& wall;
+    const core::WallPlan& plan;
     std::string mix_file; ///< as the wall file names it
 };
 
-/// The walls as they were read; at most 100 columns wide.
+/// Quantities, boards, forces on the forms, placing, joints and steel; at most 100 columns wide.
 std::string text(const WallResult& result, const TextStyle& style);
 
 /// The same as one page for a browser, that needs no network.
@@ -22,7 +23,7 @@ std::string html(const WallResult& result, const TextStyle& style);
 /// The object of the contract: SI, unrounded. The same for both systems.
 std::string json(const WallResult& result);
 
-/// The runs of wall as rows for a spreadsheet (RFC 4180), units in the header.
+/// Runs, planters and benches as rows for a spreadsheet (RFC 4180), units in the header.
 std::string csv(const WallResult& result, core::UnitSystem system);
 
 } // namespace boardmark::report

@@ -33,9 +33,9 @@ double highest_m(const Profile& profile, double from_m, double to_m) {
 TieCount run_ties(const WallRun& run, const Ties& ties) {
     const Profile profile = profile_of(run);
     TieCount grid{.name = run.name,
-                 .columns = parts_of(run.length_m, ties.across_mm / 1000),
-                 .rows = parts_of(profile.greatest_height_m, ties.up_mm / 1000),
-                 .ties = 0};
+                  .columns = parts_of(run.length_m, ties.across_mm / 1000),
+                  .rows = parts_of(profile.greatest_height_m, ties.up_mm / 1000),
+                  .ties = 0};
     const double width_m = run.length_m / grid.columns;
     for (int column = 0; column < grid.columns; ++column) {
         const double height_m = highest_m(profile, column * width_m, (column + 1) * width_m);

@@ -1,0 +1,70 @@
+#pragma once
+
+#include <boardmark/core/board_order.hpp>
+#include <boardmark/core/check.hpp>
+#include <boardmark/core/coursing.hpp>
+#include <boardmark/core/evaporation.hpp>
+#include <boardmark/core/form_pressure.hpp>
+#include <boardmark/core/form_ties.hpp>
+#include <boardmark/core/joint_layout.hpp>
+#include <boardmark/core/placing_plan.hpp>
+#include <boardmark/core/proportions.hpp>
+#include <boardmark/core/vibration.hpp>
+#include <boardmark/core/wall.hpp>
+#include <boardmark/core/wall_quantities.hpp>
+#include <boardmark/core/wall_steel.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace boardmark::core {
+
+/// What the fresh concrete does to the forms of one run or planter, and what holds it.
+struct FormForces {
+    std::string wall;
+    double height_m;
+    std::vector<FormPressure> pressures;       ///< by each method, ACI first
+    std::vector<TieRowLoad> tie_rows;          ///< by the first method; empty without ties
+    std::optional<AllowableRise> rise_by_form; ///< where the forms' own pressure is stated
+    std::optional<AllowableRise> rise_by_ties; ///< where the ties' load is stated
+};
+
+/// Joints, steel and lifts of one run.
+struct RunPlan {
+    std::string wall;
+    JointLayout joints;
+    LeastSteel least_steel;
+    std::optional<double> vertical_mm2_m = {}; ///< of the bars that are stated
+    std::optional<double> horizontal_mm2_m = {};
+    LiftPlan lifts;
+    std::optional<VibrationPlan> vibration = {}; ///< where a head is stated that a table knows
+};
+
+/// A wall file worked through with the concrete of its mix file.
+struct WallPlan {
+    Proportions proportions;
+    std::vector<Check> mix_checks;
+    WallQuantities quantities;
+    WallCoursing coursing;
+    BoardOrder boards;
+    std::vector<FormForces> forces; ///< runs, then planters
+    std::vector<RunPlan> runs;
+    std::optional<Evaporation> evaporation = {}; ///< where concrete, air, wind, humidity are stated
+    std::optional<TruckPlan> trucks = {};
+    std::vector<Check> checks;    ///< of the walls
+    std::vector<Phrase> cautions; ///< the one about formwork first
+};
+
+/// The pour of a form of a height, as wall and mix file describe it. The basis is the highest slump
+/// permitted at placing: the window's upper end, else the slump and its tolerance, else what the
+/// dose brings, whichever is most.
+FormCase form_case(const Wall& wall, const Proportions& proportions, double height_m,
+                   double plan_area_m2, const Tables& tables);
+
+/// Works a wall file through: quantities, boards, forces on the forms, joints, steel, placing.
+///
+/// @throws Unresolved where the mix has no proportions
+WallPlan plan_wall(const Wall& wall, const Tables& tables);
+
+} // namespace boardmark::core

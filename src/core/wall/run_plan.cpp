@@ -1,0 +1,166 @@
+#include "run_plan.hpp"
+
+#include <boardmark/core/wall_cover.hpp>
+
+#include "profile.hpp"
+#include "wall_checks.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace boardmark::core {
+namespace {
+
+double greatest_height_m(const WallRun& run) {
+    return std::ranges::max_element(run.heights, {}, &HeightAt::height_m)->height_m;
+}
+
+double plan_area_m2(const WallRun& run) {
+    return run.length_m * (run.thickness_mm + run.bottom_thickness_mm) / 2 / 1000;
+}
+
+void append(const std::string& wall, const std::vector<Check>& found, std::vector<Check>& checks) {
+    for (const Check& check : found) {
+        checks.push_back(of_wall(wall, check));
+    }
+}
+
+LiftPlan lifts_of(const Wall& wall, const WallRun& run, const Tables& tables) {
+    return lift_plan({.height_m = greatest_height_m(run),
+                      .plan_area_m2 = plan_area_m2(run),
+                      .rise_m_h = wall.placing.rise_m_h,
+                      .output_m3_h = wall.placing.output_m3_h,
+                      .lift_m = wall.placing.lift_m,
+                      .setting_h = wall.placing.setting_h},
+                     tables.placing.lifts);
+}
+
+std::optional<VibrationPlan> vibration_of(const Wall& wall, const WallRun& run, double lift_m,
+                                          const VibrationRules& rules) {
+    const auto radius_mm = wall.placing.vibrator_head_mm
+                               ? radius_of_action_mm(*wall.placing.vibrator_head_mm, rules)
+                               : std::nullopt;
+    if (!radius_mm) {
+        return std::nullopt;
+    }
+    return vibration_plan({.length_m = run.length_m,
+                           .thickness_mm = run.bottom_thickness_mm,
+                           .lift_m = lift_m,
+                           .radius_mm = *radius_mm},
+                          rules);
+}
+
+/// Least steel by the thickest section, cover and room by the thinnest.
+void check_bars(const Wall& wall, const WallRun& run, const Tables& tables, RunPlan& plan,
+                std::vector<Check>& checks) {
+    const Reinforcement& bars = *wall.reinforcement;
+    append(run.name,
+           check_wall_steel({.thickness_mm = run.bottom_thickness_mm, .bars = bars},
+                            tables.joints.steel),
+           checks);
+    const CoveredFace face{.relief_mm = wall.boards ? wall.boards->relief_mm : 0};
+    checks.push_back(of_wall(run.name, check_cover(bars, face, tables.joints)));
+    checks.push_back(
+        of_wall(run.name, check_vibrator(bars, run.thickness_mm, wall.placing.vibrator_head_mm,
+                                         tables.placing.vibration)));
+    const auto amount = [&](const std::optional<BarGrid>& grid) {
+        return grid ? std::optional{steel_mm2_m(*grid, bars.layers)} : std::nullopt;
+    };
+    plan.vertical_mm2_m = amount(bars.vertical);
+    plan.horizontal_mm2_m = amount(bars.horizontal);
+}
+
+/// Rows of ties in the middle of equal strips, as they are counted.
+TieGrid tie_grid_of(const Ties& ties, double height_m) {
+    const double up_m = ties.up_mm / 1000;
+    constexpr double as_good_as_whole = 1e-9;
+    const double rows = std::max(1.0, std::ceil(height_m / up_m - as_good_as_whole));
+    const double spacing_m = height_m / rows;
+    return {row_heights({.first_m = spacing_m / 2, .spacing_m = spacing_m, .top_m = height_m}),
+            ties.across_mm / 1000};
+}
+
+std::optional<TieRating> rating_of(const Ties& ties) {
+    if (ties.working_load_kn) {
+        return TieRating{.kn = *ties.working_load_kn};
+    }
+    return ties.breaking_load_kn ? std::optional{TieRating{*ties.breaking_load_kn, true}}
+                                 : std::nullopt;
+}
+
+} // namespace
+
+JointLayout joints_of(const WallRun& run, const JointWishes& wishes, const Tables& tables) {
+    JointedWall jointed{
+        .stretches = {}, .spacing_m = wishes.spacing_m, .groove_mm = wishes.groove_mm};
+    for (const Stretch& stretch : profile_of(run).stretches) {
+        jointed.stretches.push_back(
+            {.length_m = stretch.to_m - stretch.from_m,
+             .height_m = std::min(stretch.from_height_m, stretch.to_height_m),
+             .thickness_mm = run.bottom_thickness_mm});
+    }
+    for (const Opening& opening : run.openings) {
+        const bool through = !opening.depth_mm;
+        for (const double left_m : through ? opening.at_m : std::vector<double>{}) {
+            jointed.openings_m.push_back(left_m);
+        }
+    }
+    jointed.corner_at_start = run.corners > 0;
+    jointed.corner_at_end = run.corners > 1;
+    return joint_layout(jointed, tables.joints.contraction);
+}
+
+RunPlan run_plan(const Wall& wall, const WallRun& run, const Tables& tables,
+                 std::vector<Check>& checks) {
+    const Reinforcement bars = wall.reinforcement.value_or(Reinforcement{});
+    RunPlan plan{.wall = run.name,
+                 .joints = joints_of(run, wall.joints, tables),
+                 .least_steel = least_steel({.thickness_mm = run.bottom_thickness_mm, .bars = bars},
+                                            tables.joints.steel),
+                 .lifts = lifts_of(wall, run, tables)};
+    plan.vibration = vibration_of(wall, run, plan.lifts.lift_m, tables.placing.vibration);
+    append(run.name, plan.joints.checks, checks);
+    append(run.name, plan.lifts.checks, checks);
+    if (wall.reinforcement) {
+        check_bars(wall, run, tables, plan, checks);
+    }
+    return plan;
+}
+
+FormForces form_forces(const Wall& wall, const FormedWall& formed, const Proportions& proportions,
+                       const Tables& tables, std::vector<Check>& checks) {
+    const FormCase pour =
+        form_case(wall, proportions, formed.height_m, formed.plan_area_m2, tables);
+    FormForces forces{.wall = formed.name,
+                      .height_m = formed.height_m,
+                      .pressures = {},
+                      .tie_rows = {},
+                      .rise_by_form = {},
+                      .rise_by_ties = {}};
+    for (FormPressure& pressure : form_pressures(pour, tables)) {
+        if (pressure.data_suffice || forces.pressures.empty()) {
+            forces.pressures.push_back(std::move(pressure));
+        }
+    }
+    const FormPressure& first = forces.pressures.front();
+    if (wall.placing.form_pressure_kpa) {
+        forces.rise_by_form = allowable_rise(pour, *wall.placing.form_pressure_kpa, tables);
+        checks.push_back(of_wall(
+            formed.name, form_pressure_check(first, wall.placing.form_pressure_kpa, tables)));
+    }
+    if (wall.ties) {
+        const TieGrid grid = tie_grid_of(*wall.ties, formed.height_m);
+        const auto rating = rating_of(*wall.ties);
+        forces.tie_rows = tie_loads(first, grid);
+        checks.push_back(of_wall(formed.name, tie_check(first, grid, rating, tables)));
+        if (rating) {
+            const double area_m2 =
+                formed.height_m / double(grid.row_heights_m.size()) * grid.column_spacing_m;
+            forces.rise_by_ties = allowable_rise(
+                pour, pressure_of_ties_kpa({working_load_kn(*rating, tables), area_m2}), tables);
+        }
+    }
+    return forces;
+}
+
+} // namespace boardmark::core
