@@ -1,5 +1,6 @@
 // Temperatures of a mix file: what is checked, what is advised, what is left alone.
 
+#include <boardmark/core/batch.hpp>
 #include <boardmark/core/unresolved.hpp>
 
 #include "support.hpp"
@@ -150,6 +151,39 @@ TEST_CASE("in hot air ice mends a mixture that is too hot") {
 TEST_CASE("more ice than water to batch is no mix") {
     CHECK_THROWS_AS(solve(text({.water = "water_temperature: 60 degF\n  ice: 290 lb/yd3"})),
                     core::Unresolved);
+}
+
+TEST_CASE("a batch says how much of its water is ice") {
+    const Solved mix = solve(text({.water = "ice: 20 lb/yd3"}), input::Purpose::batch);
+    const core::Batch batch = core::batch(mix.proportions, {.volume_m3 = inside(2, "yd3")},
+                                          mix.tables.water_density_kg_m3);
+    const auto told = std::ranges::find_if(batch.cautions, [](const core::Phrase& caution) {
+        return caution.text.find("weighed as ice") != std::string::npos;
+    });
+    REQUIRE(told != batch.cautions.end());
+    const auto ice = std::get<core::Quantity>(told->arguments.at(0).value);
+    CHECK_THAT(in_unit(ice.value, "lb"), WithinAbs(40, 1e-9));
+}
+
+TEST_CASE("a submitted mix states its water's temperature among its amounts") {
+    const Solved mix = solve(R"(boardmark: 1
+title: submitted
+reporting: us
+requirements: {strength: 4000 psi, slump: 4 in}
+materials:
+  cement: {kind: portland cement, temperature: 70 degF}
+  stone: {kind: coarse aggregate, nominal_max_size: 3/4 in, relative_density: 2.68, absorption: 0 %,
+          moisture: 0 %, temperature: 40 degF}
+  sand: {kind: fine aggregate, relative_density: 2.64, absorption: 0 %, moisture: 7.7049180328 %,
+         temperature: 40 degF}
+proportions: {volume: 1 yd3, water: 244 lb, water_temperature: 140 degF, cement: 611 lb,
+              stone: 1780 lb, sand: 1220 lb, air: 2 %}
+)",
+                             input::Purpose::check);
+    // The example of ACI 306R: 3000 lb of aggregate with 94 lb of water on it, 150 lb
+    // batched: 58.3.
+    CHECK_THAT(in_unit(*mix.proportions.temperature->mixed_c, "degF"), WithinAbs(58.3, 0.05));
+    CHECK(mix.check("temperature.placing")->verdict == Verdict::holds);
 }
 
 TEST_CASE("evaporation needs the air and the concrete") {

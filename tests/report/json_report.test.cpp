@@ -137,16 +137,22 @@ TEST_CASE("what does not exist is null and nothing else is") {
         input::Purpose purpose;
         Keys absent; ///< nulls outside the checks
     };
-    // Water, admixtures and air are never dry; a submittal has no method and selects nothing.
-    const Row row = GENERATE(
-        Row{test::terrace, input::Purpose::proportion, {".ingredients.dry_kg_m3"}},
-        Row{test::faulty_wall, input::Purpose::proportion, {".ingredients.dry_kg_m3"}},
-        Row{test::submittal,
-            input::Purpose::check,
-            {".method", ".selection.w_cm_by_exposure", ".selection.table_water_kg_m3",
-             ".selection.water_reduction_percent", ".selection.coarse_volume",
-             ".selection.fineness_modulus", ".ingredients.dry_kg_m3", ".ingredients.volume_m3",
-             ".totals.volume_m3", ".totals.paste_percent", ".totals.mortar_percent"}});
+    // Water, admixtures and air are never dry; a submittal has no method and selects nothing. No
+    // temperature is stated.
+    const Row row =
+        GENERATE(Row{test::terrace,
+                     input::Purpose::proportion,
+                     {".selection.mixture_temperature_c", ".ingredients.dry_kg_m3"}},
+                 Row{test::faulty_wall,
+                     input::Purpose::proportion,
+                     {".selection.mixture_temperature_c", ".ingredients.dry_kg_m3"}},
+                 Row{test::submittal,
+                     input::Purpose::check,
+                     {".method", ".selection.w_cm_by_exposure", ".selection.table_water_kg_m3",
+                      ".selection.water_reduction_percent", ".selection.coarse_volume",
+                      ".selection.fineness_modulus", ".selection.mixture_temperature_c",
+                      ".ingredients.dry_kg_m3", ".ingredients.volume_m3", ".totals.volume_m3",
+                      ".totals.paste_percent", ".totals.mortar_percent"}});
     const Json json = parsed(Printed{row.yaml, row.purpose}.json());
     Keys found;
     for_each_null(json, "", [&](const std::string& path) {
