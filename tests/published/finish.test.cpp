@@ -111,7 +111,8 @@ TEST_CASE("least fines below 0.25 mm by largest size") {
 
 TEST_CASE("a change of w/c that shows in colour, as water and as moisture of the sand") {
     // 0.02 of 380 kg/m3 is 7.6 kg of water; 7.6 of 700 kg of dry sand is 1.09 %.
-    const core::Check& check = *submitted({}).check("finish.w_cm_constancy");
+    const Solved usual = submitted({});
+    const core::Check& check = *usual.check("finish.w_cm_constancy");
     CHECK_THAT(*check.value, WithinAbs(7.6, 1e-9));
     const auto found =
         std::ranges::find(check.message.arguments, "moisture", &core::Argument::name);
