@@ -1,15 +1,19 @@
 #include <boardmark/report/wall_report.hpp>
+#include <boardmark/report/words.hpp>
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/unit.hpp>
 
 #include "flow.hpp"
 #include "grid.hpp"
 #include "html.hpp"
+#include "names.hpp"
 #include "quantity_format.hpp"
 #include "text_parts.hpp"
 #include "wall_parts.hpp"
 
 #include <fmt/format.h>
+
+#include <algorithm>
 
 namespace boardmark::report {
 namespace {
@@ -66,13 +70,221 @@ Flow text_of_parts(const core::Wall& wall, UnitSystem system) {
     return grid;
 }
 
+std::string counted(double value, core::Measure measure, UnitSystem system) {
+    return value == 0 ? "-" : shown({value, measure}, system);
+}
+
+Flow text_of_quantities(const core::WallQuantities& quantities, UnitSystem system) {
+    using core::Measure;
+    Grid grid{{Align::left, Align::right, Align::right, Align::right, Align::right, Align::right}};
+    grid.head({"", "concrete", "footing", "formed", "showing", "ties"});
+    const auto add = [&](const core::PartQuantities& part, const std::string& name) {
+        grid.add({name, counted(part.concrete_m3, Measure::volume, system),
+                  counted(part.footing_m3, Measure::volume, system),
+                  counted(part.form_face_m2, Measure::area, system),
+                  counted(part.shown_m2, Measure::area, system),
+                  part.ties == 0 ? "-" : std::to_string(part.ties)});
+    };
+    for (const core::PartQuantities& part : quantities.parts) {
+        add(part, column_name(part.name));
+    }
+    add(quantities.total, "total");
+    const core::ConcreteOrder& order = quantities.order;
+    return grid +
+           paragraph("Order " + shown({order.order_m3, Measure::volume}, system) +
+                         " for the walls: " + shown({order.net_m3, Measure::volume}, system) +
+                         fmt::format(" and {:.3g} % more, rounded up; footings apart, ",
+                                     order.waste_percent) +
+                         shown({quantities.footing_order.order_m3, Measure::volume}, system) + ".",
+                     {"  ", "  "});
+}
+
+std::string remainder_text(const core::CourseFit& fit, UnitSystem system) {
+    if (!fit.whole_above_m) {
+        return "whole";
+    }
+    std::string text = thickness(fit.remainder_mm, system) + " left; whole at ";
+    if (fit.whole_below_m) {
+        text += long_length(*fit.whole_below_m, system) + " or ";
+    }
+    return text + long_length(*fit.whole_above_m, system);
+}
+
+Flow text_of_boards(const WallResult& result, UnitSystem system) {
+    const core::BoardOrder& order = result.plan.boards;
+    Grid courses{{Align::left, Align::right, Align::right, Align::left}};
+    courses.head(
+        {"courses of " + thickness(result.wall.boards->course_mm, system), "over", "whole", ""});
+    for (const core::RunCoursing& run : result.plan.coursing.runs) {
+        for (const core::StepCoursing& step : run.steps) {
+            courses.add({column_name(run.name), long_length(step.extent_m, system),
+                         std::to_string(step.fit.whole), remainder_text(step.fit, system)});
+        }
+    }
+    std::string bought;
+    for (const core::BoughtBoards& boards : order.boards) {
+        bought += (bought.empty() ? "" : ", ") + fmt::format("{} of ", boards.bought) +
+                  long_length(boards.stock_m, system);
+    }
+    const std::string bound =
+        order.plan.proven
+            ? "No cutting buys less."
+            : "No cutting buys less than " + long_length(order.plan.lower_bound_m, system) + ".";
+    return courses +
+           paragraph(fmt::format("Buy {} boards: {}; {} in all, {:.1f} % of it waste or spoiled, "
+                                 "each board used {} times. {}",
+                                 order.count, bought, long_length(order.length_m, system),
+                                 order.waste_percent, result.wall.boards->uses, bound),
+                     {"  ", "  "});
+}
+
+std::string governor_text(const core::FormPressure& pressure) {
+    switch (pressure.governed_by) {
+    case core::PressureGovernor::formula:
+        return "formula";
+    case core::PressureGovernor::floor:
+        return "least of the method";
+    case core::PressureGovernor::liquid_head:
+        return "full liquid head";
+    case core::PressureGovernor::head:
+        return "head of the concrete";
+    }
+    return "";
+}
+
+Flow text_of_forces(const WallResult& result, const TextStyle& style) {
+    using core::Measure;
+    Grid grid{{Align::left, Align::right, Align::left, Align::right, Align::left, Align::right}};
+    grid.head({"", "height", "method", "pressure", "by", "tie carries"});
+    std::vector<std::string> told;
+    Flow reasons;
+    for (const core::FormForces& forces : result.plan.forces) {
+        for (const core::FormPressure& pressure : forces.pressures) {
+            const bool first = &pressure == &forces.pressures.front();
+            const auto tie_kn = first ? hardest_tie_kn(forces) : std::nullopt;
+            grid.add({first ? column_name(forces.wall) : "",
+                      first ? long_length(forces.height_m, style.system) : "", pressure.method,
+                      shown({pressure.kpa, Measure::pressure}, style.system),
+                      governor_text(pressure),
+                      tie_kn ? shown({*tie_kn, Measure::force}, style.system) : ""});
+            for (const auto* phrases : {&pressure.why, &pressure.remarks}) {
+                for (const core::Phrase& why : *phrases) {
+                    const std::string said = words(why, style.system);
+                    if (std::ranges::count(told, said) == 0) {
+                        told.push_back(said);
+                        reasons += paragraph(said, {.first = "  - ", .other = "    "});
+                    }
+                }
+            }
+        }
+    }
+    const Flow caution = paragraph(words(core::form_caution(), style.system), {"  ", "  "});
+    return grid + caution + reasons;
+}
+
+/// How fast concrete may rise, for the first wall: the others say the same of their heights.
+Flow text_of_rise(const WallResult& result, UnitSystem system) {
+    Flow text;
+    for (const core::FormForces& forces : result.plan.forces) {
+        const auto add = [&](const char* what, const std::optional<core::AllowableRise>& rise) {
+            if (!rise) {
+                return;
+            }
+            const std::string rate =
+                rise->any ? "any rate"
+                : rise->usable_m_h
+                    ? "up to " + shown({*rise->usable_m_h, core::Measure::rate_of_rise}, system)
+                    : "no rate";
+            text += paragraph(column_name(forces.wall) + ", " + what + ": " + rate + ": " +
+                                  words(rise->reason, system),
+                              {.first = "  - ", .other = "    "});
+        };
+        add("rise that the forms bear", forces.rise_by_form);
+        add("rise that the ties bear", forces.rise_by_ties);
+    }
+    return text;
+}
+
+Flow text_of_placing(const WallResult& result, UnitSystem system) {
+    using core::Measure;
+    Grid grid{{Align::left, Align::right, Align::right, Align::right, Align::left}};
+    grid.head({"", "lifts", "each", "between lifts", "vibrator"});
+    for (const core::RunPlan& run : result.plan.runs) {
+        const auto minutes = run.lifts.between_lifts_min;
+        const std::string vibrator =
+            run.vibration
+                ? fmt::format("{} insertions a lift, at most {} apart, {:.0f} to {:.0f} s, "
+                              "{} into the lift below",
+                              run.vibration->insertions,
+                              thickness(run.vibration->spacing_mm, system), run.vibration->least_s,
+                              run.vibration->most_s, thickness(run.vibration->immersion_mm, system))
+                : "";
+        grid.add({column_name(run.wall), std::to_string(run.lifts.lifts),
+                  thickness(1000 * run.lifts.lift_m, system),
+                  minutes ? fmt::format("{:.0f} min", *minutes) : "-", vibrator});
+    }
+    Flow text = grid;
+    if (const auto& trucks = result.plan.trucks) {
+        text += paragraph(
+            fmt::format("{} loads, one every {:.0f} min", trucks->loads, 60 * trucks->interval_h) +
+                (trucks->trucks ? fmt::format(", from {} trucks", *trucks->trucks)
+                                : std::string{}) +
+                ".",
+            {"  ", "  "});
+    }
+    return text;
+}
+
+Flow text_of_structure(const WallResult& result, UnitSystem system) {
+    using core::Measure;
+    Grid grid{{Align::left, Align::left, Align::right, Align::right, Align::right}};
+    grid.head(
+        {"", "contraction joints at", "grooves together", "vertical, least", "horizontal, least"});
+    for (const core::RunPlan& run : result.plan.runs) {
+        std::vector<std::string> joints;
+        for (const double position_m : run.joints.positions_m) {
+            joints.push_back(long_length(position_m, system));
+        }
+        grid.add({column_name(run.wall),
+                  joints.empty() ? "none" : fmt::format("{}", fmt::join(joints, ", ")),
+                  thickness(run.joints.groove_mm, system),
+                  shown({run.least_steel.vertical_mm2_m, Measure::steel_area}, system),
+                  shown({run.least_steel.horizontal_mm2_m, Measure::steel_area}, system)});
+    }
+    return grid;
+}
+
 Flow flow_of(const WallResult& result, const TextStyle& style) {
     const core::Wall& wall = result.wall;
     Flow page = paragraph(text::printable(wall.title), {}) +
-                paragraph("concrete of " + text::printable(result.mix_file), {});
+                paragraph("Concrete of " + text::printable(result.mix_file), {}) + "\n" +
+                verdict_line(result.plan.checks);
     page += section("WALLS") + text_of_runs(wall.runs, style.system);
     if (!wall.planters.empty() || !wall.benches.empty() || !wall.embedments.empty()) {
         page += section("WITH THEM") + text_of_parts(wall, style.system);
+    }
+    const core::WallPlan& plan = result.plan;
+    page += section("QUANTITIES, by the nominal faces") +
+            text_of_quantities(plan.quantities, style.system);
+    if (wall.boards) {
+        page += section("BOARDS") + text_of_boards(result, style.system);
+    }
+    page += section("FORCES ON THE FORMS, for planning") + text_of_forces(result, style) +
+            text_of_rise(result, style.system);
+    page += section("PLACING") + text_of_placing(result, style.system);
+    page += section("JOINTS AND STEEL") + text_of_structure(result, style.system);
+    page += section("CHECKS of the walls") + text_of_checks(plan.checks, style);
+    page += section("CHECKS of the mix") + verdict_line(plan.mix_checks, {.listed_below = false});
+    page += section("CAUTIONS") + text_of_cautions(plan.cautions, style);
+    if (style.explain) {
+        for (const core::FormPressure& pressure : plan.forces.front().pressures) {
+            page += section("REASONS, " + pressure.method + ", " +
+                            column_name(plan.forces.front().wall)) +
+                    text_of_reasons(pressure.steps, style);
+        }
+        page += section("REASONS, quantities") +
+                text_of_reasons(plan.quantities.worksheet.steps, style);
+        page += section("LIMITS, where they come from") + text_of_limits(plan.checks);
     }
     return page;
 }
