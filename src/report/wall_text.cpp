@@ -214,14 +214,14 @@ Flow text_of_placing(const WallResult& result, UnitSystem system) {
         const std::string vibrator =
             run.vibration
                 ? fmt::format("{} insertions a lift, at most {} apart, {:.0f} to {:.0f} s, "
-                              "{} into the lift below",
+                              "tip {} below the lift's top",
                               run.vibration->insertions,
                               thickness(run.vibration->spacing_mm, system), run.vibration->least_s,
                               run.vibration->most_s, thickness(run.vibration->immersion_mm, system))
                 : "";
         grid.add({column_name(run.wall), std::to_string(run.lifts.lifts),
                   thickness(1000 * run.lifts.lift_m, system),
-                  minutes ? fmt::format("{:.0f} min", *minutes) : "-", vibrator});
+                  minutes ? shown({*minutes / 60, Measure::duration}, system) : "-", vibrator});
     }
     Flow text = grid;
     if (const auto& trucks = result.plan.trucks) {
