@@ -59,8 +59,8 @@ std::vector<std::string> cells_of(const ComparisonRow& row, const ComparisonResu
 }
 
 /// The columns from `first` up to, not including, `end`.
-std::string block(const ComparisonResult& result, const std::vector<ComparisonRow>& rows,
-                  std::size_t first, std::size_t end) {
+Grid block(const ComparisonResult& result, const std::vector<ComparisonRow>& rows,
+           std::size_t first, std::size_t end) {
     std::vector<Align> alignment(end - first + 1, Align::right);
     alignment.front() = Align::left;
     Grid grid{alignment};
@@ -68,7 +68,7 @@ std::string block(const ComparisonResult& result, const std::vector<ComparisonRo
     for (std::size_t i = first; i < end; ++i) {
         labels.push_back(column_label(result.columns[i].label));
     }
-    grid.add(labels);
+    grid.head(labels);
     for (const ComparisonRow& row : rows) {
         const auto cells = cells_of(row, result);
         std::vector<std::string> line{row.unit.empty() ? row.name : row.name + ", " + row.unit};
@@ -76,20 +76,21 @@ std::string block(const ComparisonResult& result, const std::vector<ComparisonRo
                     cells.begin() + static_cast<std::ptrdiff_t>(end));
         grid.add(line);
     }
-    return grid.text();
+    return grid;
 }
 
-std::string blocks(const ComparisonResult& result, const std::vector<ComparisonRow>& rows,
-                   std::size_t in_a_block) {
-    std::string text;
+std::vector<Grid> blocks(const ComparisonResult& result, const std::vector<ComparisonRow>& rows,
+                         std::size_t in_a_block) {
+    std::vector<Grid> grids;
     for (std::size_t first = 0; first < result.columns.size(); first += in_a_block) {
         const std::size_t end = std::min(first + in_a_block, result.columns.size());
-        text += (first == 0 ? "" : "\n") + block(result, rows, first, end);
+        grids.push_back(block(result, rows, first, end));
     }
-    return text;
+    return grids;
 }
 
-bool fits_the_page(const std::string& text) {
+bool fits_the_page(const Grid& grid) {
+    const std::string text = grid.text();
     std::size_t start = 0;
     for (std::size_t end; (end = text.find('\n', start)) != std::string::npos; start = end + 1) {
         if (shown_width(text.substr(start, end - start)) > page_width) {
@@ -97,6 +98,17 @@ bool fits_the_page(const std::string& text) {
         }
     }
     return true;
+}
+
+/// As many columns beside each other as fit, at least one.
+std::vector<Grid> fitting_blocks(const ComparisonResult& result,
+                                 const std::vector<ComparisonRow>& rows) {
+    std::size_t in_a_block = most_columns_of_a_block;
+    auto grids = blocks(result, rows, in_a_block);
+    while (in_a_block > 1 && !std::ranges::all_of(grids, fits_the_page)) {
+        grids = blocks(result, rows, --in_a_block);
+    }
+    return grids;
 }
 
 Flow text_of_figures(const ComparisonResult& result, core::UnitSystem system) {
@@ -107,13 +119,11 @@ Flow text_of_figures(const ComparisonResult& result, core::UnitSystem system) {
             return "  no figure differs\n";
         }
     }
-    for (std::size_t in_a_block = most_columns_of_a_block; in_a_block > 1; --in_a_block) {
-        const std::string text = blocks(result, rows, in_a_block);
-        if (fits_the_page(text)) {
-            return text;
-        }
+    Flow text;
+    for (const Grid& grid : fitting_blocks(result, rows)) {
+        text += text.blocks().empty() ? Flow{grid} : Flow{"\n"} + grid;
     }
-    return blocks(result, rows, 1);
+    return text;
 }
 
 /// Sentences about columns. One that is true of several columns stands once, after their names.

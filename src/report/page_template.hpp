@@ -6,7 +6,7 @@ namespace boardmark::report {
 
 // The policy names the hash of the style, so that no other style can be smuggled in; a test
 // computes it again.
-constexpr const char* style_hash = "sha256-oLi3YAYq6x9N+djuFpKNM9iEbNKo17Q9XIFeiIqC0Bg=";
+constexpr const char* style_hash = "sha256-gNbJZR7Z3h6RNJu6P95/nqDJkOnaaE8uGD/W39ZSwrw=";
 
 constexpr const char* page_style = R"(
 :root{--paper:#fcfbf8;--ink:#1c1f22;--soft:#565c62;--line:#cfcbc2;--accent:#28495c;
@@ -27,7 +27,7 @@ li{margin:.25rem 0;overflow-wrap:anywhere}
 .table{overflow-x:auto;margin:.5rem 0}
 table{border-collapse:collapse;min-width:min(100%,24rem)}
 th,td{padding:.28rem .9rem .28rem 0;text-align:left;vertical-align:top;font-weight:400;
-overflow-wrap:anywhere}
+overflow-wrap:break-word}
 th{white-space:normal}
 thead th,thead td{color:var(--soft);border-bottom:1px solid var(--line);vertical-align:bottom}
 tbody tr+tr>*{border-top:1px solid var(--line)}

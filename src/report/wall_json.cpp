@@ -174,6 +174,8 @@ Json json_of_placing(const WallResult& result) {
                  {"evaporation_kg_m2_h", nullptr},
                  {"loads", nullptr},
                  {"minutes_between_trucks", nullptr},
+                 {"curing_d", result.plan.after.curing_d.value},
+                 {"earliest_stripping_h", number_or_null(result.plan.after.earliest_strip_h)},
                  {"walls", Json::array()}};
     if (result.plan.evaporation) {
         placing["evaporation_kg_m2_h"] = result.plan.evaporation->kg_m2_h;

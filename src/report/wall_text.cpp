@@ -7,6 +7,7 @@
 #include "grid.hpp"
 #include "html.hpp"
 #include "names.hpp"
+#include "pressure_figure.hpp"
 #include "quantity_format.hpp"
 #include "text_parts.hpp"
 #include "wall_parts.hpp"
@@ -169,17 +170,19 @@ Flow text_of_forces(const WallResult& result, const TextStyle& style) {
                       tie_kn ? shown({*tie_kn, Measure::force}, style.system) : ""});
             for (const auto* phrases : {&pressure.why, &pressure.remarks}) {
                 for (const core::Phrase& why : *phrases) {
-                    const std::string said = words(why, style.system);
-                    if (std::ranges::count(told, said) == 0) {
-                        told.push_back(said);
-                        reasons += paragraph(said, {.first = "  - ", .other = "    "});
+                    if (std::ranges::count(told, why.text) == 0) {
+                        told.push_back(why.text);
+                        const std::string whose =
+                            why.arguments.empty() ? "" : column_name(forces.wall) + ": ";
+                        reasons += paragraph(whose + words(why, style.system),
+                                             {.first = "  - ", .other = "    "});
                     }
                 }
             }
         }
     }
     const Flow caution = paragraph(words(core::form_caution(), style.system), {"  ", "  "});
-    return grid + caution + reasons;
+    return grid + caution + reasons + pressure_figure(result.plan.forces, style.system);
 }
 
 /// How fast concrete may rise, for the first wall: the others say the same of their heights.
@@ -232,6 +235,16 @@ Flow text_of_placing(const WallResult& result, UnitSystem system) {
                 ".",
             {"  ", "  "});
     }
+    const core::AfterPlacing& after = result.plan.after;
+    text += paragraph(
+        "Moist curing at least " + shown({after.curing_d.value, Measure::age}, system) + " [" +
+            after.curing_d.source.citation + "], the same way and length on every lift." +
+            (after.earliest_strip_h
+                 ? " Forms may be stripped from " +
+                       shown({*after.earliest_strip_h, Measure::duration}, system) +
+                       " on in such air, all at one age."
+                 : ""),
+        {"  ", "  "});
     return text;
 }
 

@@ -41,6 +41,13 @@ struct RunPlan {
     std::optional<VibrationPlan> vibration = {}; ///< where a head is stated that a table knows
 };
 
+/// What follows the placing of every run alike.
+struct AfterPlacing {
+    TypicalFigure curing_d;                      ///< least moist curing
+    std::optional<double> earliest_strip_h = {}; ///< one age for all lifts; absent: air too cold
+                                                 ///< for the rule by time, or not stated
+};
+
 /// A wall file worked through with the concrete of its mix file.
 struct WallPlan {
     Proportions proportions;
@@ -52,6 +59,7 @@ struct WallPlan {
     std::vector<RunPlan> runs;
     std::optional<Evaporation> evaporation = {}; ///< where concrete, air, wind, humidity are stated
     std::optional<TruckPlan> trucks = {};
+    AfterPlacing after;
     std::vector<Check> checks;    ///< of the walls
     std::vector<Phrase> cautions; ///< the one about formwork first
 };
@@ -61,6 +69,11 @@ struct WallPlan {
 /// dose brings, whichever is most.
 FormCase form_case(const Wall& wall, const Proportions& proportions, double height_m,
                    double plan_area_m2, const Tables& tables);
+
+/// Curing by the mix's cement, and the age from which forms may be stripped in the stated air. Adds
+/// `stripping.age` where the file states an age.
+AfterPlacing after_placing(const Wall& wall, const Proportions& proportions, const Tables& tables,
+                           std::vector<Check>& checks);
 
 /// Works a wall file through: quantities, boards, forces on the forms, joints, steel, placing.
 ///

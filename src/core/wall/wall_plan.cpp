@@ -76,22 +76,22 @@ Check evaporation_check(const Evaporation& found, const Proportions& proportions
         });
     const TypicalFigure& limit = evaporation_precaution(silica_fume, tables.weather);
     const bool protect = found.high_kg_m2_h >= limit.value;
-    return {.id = "placing.evaporation",
-            .verdict = protect ? Verdict::watch : Verdict::holds,
-            .value = found.kg_m2_h,
-            .limit = Limit{.low = std::nullopt, .high = limit.value},
-            .measure = Measure::evaporation,
-            .requirement = "drying",
-            .source = limit.source,
-            .message = {protect ? "{value} may evaporate, give or take {uncertainty}; from {limit} "
-                                  "protect the top edge, and the faces once stripped"
-                                : "{value} may evaporate, give or take {uncertainty}; from {limit} "
-                                  "precautions are due",
-                        {quantity("value", {found.kg_m2_h, Measure::evaporation}),
-                         quantity("limit", {limit.value, Measure::evaporation}),
-                         quantity("uncertainty",
-                                  {tables.weather.evaporation.uncertainty_percent.value,
-                                   Measure::percent})}}};
+    return {
+        .id = "placing.evaporation",
+        .verdict = protect ? Verdict::watch : Verdict::holds,
+        .value = found.kg_m2_h,
+        .limit = Limit{.low = std::nullopt, .high = limit.value},
+        .measure = Measure::evaporation,
+        .requirement = "drying",
+        .source = limit.source,
+        .message = {protect ? "{value} may evaporate, give or take {uncertainty}; from {limit} "
+                              "protect the top edge, and the faces once stripped"
+                            : "{value} may evaporate, give or take {uncertainty}; from {limit} "
+                              "precautions are due",
+                    {quantity("value", {found.kg_m2_h, Measure::evaporation}),
+                     quantity("limit", {limit.value, Measure::evaporation}),
+                     quantity("uncertainty", {tables.weather.evaporation.uncertainty_percent.value,
+                                              Measure::percent})}}};
 }
 
 void add_cautions(WallPlan& plan) {
@@ -121,6 +121,7 @@ WallPlan plan_wall(const Wall& wall, const Tables& tables) {
                   .boards = {},
                   .forces = {},
                   .runs = {},
+                  .after = {},
                   .checks = {},
                   .cautions = {}};
     plan.mix_checks = assess(requirements_of(wall.mix), plan.proportions, tables);
@@ -138,6 +139,7 @@ WallPlan plan_wall(const Wall& wall, const Tables& tables) {
     if (plan.evaporation) {
         plan.checks.push_back(evaporation_check(*plan.evaporation, plan.proportions, tables));
     }
+    plan.after = after_placing(wall, plan.proportions, tables, plan.checks);
     plan.trucks = trucks_of(wall, plan, tables);
     if (plan.trucks) {
         plan.checks.insert(plan.checks.end(), plan.trucks->checks.begin(),

@@ -1,0 +1,127 @@
+// Opens the page of every result in a browser: no request, error or dialog; no text cut off or
+// outside its figure; no scrolling sideways on narrow screens; nothing that axe finds; contrast of
+// figures; on paper the last row of the last table is there.
+// Usage: node pages.mjs PROGRAM SOURCE FOLDER
+import { spawnSync } from "node:child_process";
+import { createRequire } from "node:module";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { chromium } from "playwright-core";
+
+const [program, source, folder] = process.argv.slice(2);
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+mkdirSync(folder, { recursive: true });
+
+const hostile = `"</title><script>alert(1)</script>{{x}} & 'quoted'"`;
+const mix = readFileSync(join(source, "examples/quay-wall.yaml"), "utf8");
+writeFileSync(join(folder, "hostile.yaml"), mix.replace(/^title:.*$/m, `title: ${hostile}`));
+
+const pages = {
+  proportion: ["proportion", "--explain", "examples/quay-wall.yaml"],
+  check: ["check", "examples/submitted-mix.yaml"],
+  batch: ["batch", "--volume", "2 yd3", "examples/quay-wall.yaml"],
+  yield: ["yield", "examples/wet-trial.yaml"],
+  strength: ["strength", "--today", "2026-11-25", "examples/strength-results.yaml"],
+  compare: ["compare", "examples/flowing-wall.yaml"],
+  dose: ["dose", "examples/flowing-wall.yaml"],
+  wall: ["wall", "examples/terrace-walls.yaml"],
+  hostile: ["check", join(folder, "hostile.yaml")],
+};
+for (const [name, words] of Object.entries(pages)) {
+  const made = spawnSync(program, [...words, "--format", "html"], { cwd: source, encoding: "utf8" });
+  if (made.status > 1) throw new Error(`${name}: ${made.stderr}`);
+  writeFileSync(join(folder, `${name}.html`), made.stdout);
+}
+
+const faults = [];
+const demand = (holds, what) => { if (!holds) faults.push(what); };
+const browser = await chromium.launch({ executablePath: "/usr/bin/chromium", args: ["--no-sandbox",
+  "--disable-gpu", "--disable-quic", "--disable-background-networking", "--disable-sync",
+  "--disable-component-update", "--no-first-run"] });
+
+// What stands in the page itself: clipped text, figures' labels, contrast.
+function inspect() {
+  const found = [];
+  if (document.documentElement.scrollWidth > window.innerWidth + 1) found.push("scrolls sideways");
+  for (const svg of document.querySelectorAll("svg")) {
+    const box = svg.viewBox.baseVal;
+    for (const text of svg.querySelectorAll("text")) {
+      const own = text.getBBox();
+      if (own.x < -1 || own.y < -1 || own.x + own.width > box.width + 1 ||
+          own.y + own.height > box.height + 1) found.push(`cut off: ${text.textContent}`);
+    }
+    const labels = [...svg.querySelectorAll("text")].map((one) => one.getBoundingClientRect());
+    labels.forEach((one, i) => labels.slice(i + 1).forEach((two) => {
+      const apart = one.right < two.left + 1 || two.right < one.left + 1 ||
+                    one.bottom < two.top + 3 || two.bottom < one.top + 3;
+      if (!apart) found.push("labels of a figure overlap");
+    }));
+  }
+  const channel = (value) => {
+    const part = value / 255;
+    return part <= 0.03928 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
+  };
+  const luminance = (colour) => {
+    const [r, g, b] = colour.match(/[\d.]+/g).map(Number);
+    return 0.2126 * channel(r) + 0.7152 * channel(g) + 0.0722 * channel(b);
+  };
+  const paper = luminance(getComputedStyle(document.body).backgroundColor);
+  for (const mark of document.querySelectorAll("svg .value, svg .other, svg .limit, svg text")) {
+    const style = getComputedStyle(mark);
+    const ink = luminance(mark.tagName === "text" ? style.fill : style.stroke);
+    const [light, dark] = ink > paper ? [ink, paper] : [paper, ink];
+    const least = mark.tagName === "text" ? 4.5 : 3;
+    if ((light + 0.05) / (dark + 0.05) < least) found.push(`contrast of ${mark.tagName}`);
+  }
+  return found;
+}
+
+for (const name of Object.keys(pages)) {
+  const url = pathToFileURL(join(folder, `${name}.html`)).href;
+  for (const colorScheme of ["light", "dark"]) {
+    for (const width of [320, 390, 768, 1200]) {
+      const page = await browser.newPage({ viewport: { width, height: 900 }, colorScheme,
+                                           bypassCSP: width === 1200 });
+      page.on("console", (said) => { if (width !== 1200) faults.push(`${name}: ${said.text()}`); });
+      page.on("pageerror", (error) => faults.push(`${name}: ${error}`));
+      page.on("dialog", (dialog) => { faults.push(`${name}: a dialog`); dialog.dismiss(); });
+      page.on("request", (asked) => { if (asked.url() !== url) faults.push(`${name} asks for ${asked.url()}`); });
+      await page.goto(url);
+      for (const found of await page.evaluate(inspect)) {
+        faults.push(`${name}, ${width} px, ${colorScheme}: ${found}`);
+      }
+      if (width === 1200) {
+        await page.evaluate(axe);
+        const result = await page.evaluate(() => axe.run());
+        for (const violation of result.violations) {
+          faults.push(`${name}, ${colorScheme}: axe ${violation.id}: ${violation.nodes[0].html}`);
+        }
+      }
+      if (colorScheme === "light" && (width === 390 || width === 1200)) {
+        await page.screenshot({ path: join(folder, `${name}-${width}.png`), fullPage: true });
+      }
+      await page.close();
+    }
+  }
+  const page = await browser.newPage();
+  await page.goto(url);
+  for (const format of ["Letter", "A4"]) {
+    const paper = await page.pdf({ format, path: join(folder, `${name}-${format}.pdf`) });
+    const count = (paper.toString("latin1").match(/\/Type\s*\/Page\b/g) ?? []).length;
+    demand(count >= 1 && count <= 12, `${name}: ${count} pages of ${format}`);
+  }
+  await page.close();
+}
+const page = await browser.newPage();
+await page.goto(pathToFileURL(join(folder, "hostile.html")).href);
+const shown = await page.textContent("h1");
+demand(shown === "</title><script>alert(1)</script>{{x}} & 'quoted'", `a hostile title shows as ${shown}`);
+demand((await page.$$("script")).length === 0, "a title became a script");
+await browser.close();
+
+console.log(`${Object.keys(pages).length} pages looked at`);
+if (faults.length > 0) {
+  console.error([...new Set(faults)].join("\n"));
+  process.exitCode = 1;
+}
