@@ -38,6 +38,7 @@ extern const Command compare_command;
 extern const Command dose_command;
 extern const Command record_command;
 extern const Command wall_command;
+extern const Command brief_command;
 extern const Command schema_command;
 extern const Command starter_command;
 

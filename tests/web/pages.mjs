@@ -26,6 +26,7 @@ const pages = {
   compare: ["compare", "examples/flowing-wall.yaml"],
   dose: ["dose", "examples/flowing-wall.yaml"],
   wall: ["wall", "examples/terrace-walls.yaml"],
+  brief: ["brief", "examples/terrace-walls.yaml"],
   hostile: ["check", join(folder, "hostile.yaml")],
 };
 for (const [name, words] of Object.entries(pages)) {

@@ -1,0 +1,34 @@
+#include <boardmark/report/brief_report.hpp>
+
+#include "command.hpp"
+#include "planned_wall.hpp"
+
+namespace boardmark::commands {
+namespace {
+
+constexpr std::string_view examples[] = {
+    "boardmark brief examples/terrace-walls.yaml",
+    "boardmark brief --format html examples/terrace-walls.yaml",
+};
+
+ExitCode run(const Arguments& arguments) {
+    const PlannedWall planned = planned_wall(arguments);
+    const core::Brief brief = core::brief_of(planned.record.wall, planned.plan, planned.tables);
+    deliver(report::BriefResult{planned.record.wall.title, planned.record.mix_file, brief,
+                                planned.plan},
+            arguments, planned.origin);
+    return planned.verdict();
+}
+
+} // namespace
+
+const Command brief_command{
+    .name = "brief",
+    .summary = "one document for contractor and supplier: what is asked, proposed, still open",
+    .usage = "boardmark brief [OPTIONS] WALL",
+    .reads = "WALL is a wall file",
+    .options = {},
+    .examples = examples,
+    .run = run};
+
+} // namespace boardmark::commands

@@ -1,0 +1,33 @@
+#include "planned_wall.hpp"
+
+#include <boardmark/reference/tables.hpp>
+
+#include "opened_file.hpp"
+
+namespace boardmark::commands {
+
+ExitCode PlannedWall::verdict() const {
+    return core::any_fails(plan.mix_checks) ? ExitCode::requirement_not_met
+                                            : commands::verdict(plan.checks);
+}
+
+PlannedWall planned_wall(const Arguments& arguments) {
+    std::vector<std::string> files_read{arguments.file()};
+    OpenedFile file = open_file(arguments);
+    auto reading = input::read_wall(
+        std::move(file.text), file.name,
+        {.vocabulary = vocabulary(), .load = loader_beside(arguments.file(), files_read)});
+    demand_sound(reading.record.has_value(), reading.diagnostics, arguments);
+    const core::Wall& wall = reading.record->wall;
+    const core::Tables tables =
+        reference::tables(std::visit([](const auto& mix) { return mix.system; }, wall.mix));
+    try {
+        core::WallPlan plan = core::plan_wall(wall, tables);
+        const Origin origin{wall.system, files_read};
+        return {std::move(*reading.record), tables, std::move(plan), origin};
+    } catch (const core::Unresolved& unresolved) {
+        throw no_mix_follows(unresolved, arguments, wall.system);
+    }
+}
+
+} // namespace boardmark::commands

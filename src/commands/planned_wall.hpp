@@ -1,0 +1,24 @@
+#pragma once
+
+#include <boardmark/core/wall_plan.hpp>
+#include <boardmark/input/read_wall.hpp>
+
+#include "delivery.hpp"
+
+namespace boardmark::commands {
+
+/// A wall file, read and worked through.
+struct PlannedWall {
+    input::WallRecord record;
+    core::Tables tables;
+    core::WallPlan plan;
+    Origin origin;
+
+    /// 1 where a requirement on the walls or their mix is not met, else 0.
+    ExitCode verdict() const;
+};
+
+/// Throws Failure where the file is wrong or no mix follows.
+PlannedWall planned_wall(const Arguments& arguments);
+
+} // namespace boardmark::commands

@@ -1,0 +1,148 @@
+#include "../checks/trial_checks.hpp"
+#include "../phrases.hpp"
+#include "sections.hpp"
+
+#include <algorithm>
+
+namespace boardmark::core {
+namespace {
+
+std::string joined(const std::vector<std::string>& words) {
+    std::string text;
+    for (const std::string& word : words) {
+        text += (text.empty() ? "" : ", ") + word;
+    }
+    return text;
+}
+
+const Check* check_of(const std::vector<Check>& checks, const std::string& id) {
+    const auto found = std::ranges::find(checks, id, &Check::id);
+    return found == checks.end() ? nullptr : &*found;
+}
+
+std::vector<std::string> ids_of(const std::vector<Check>& checks, Verdict verdict) {
+    std::vector<std::string> ids;
+    for (const Check& check : checks) {
+        if (check.verdict == verdict && std::ranges::count(ids, check.id) == 0) {
+            ids.push_back(check.id);
+        }
+    }
+    return ids;
+}
+
+void add_verdicts(const char* what, const std::vector<Check>& checks, BriefSection& section) {
+    const auto failing = ids_of(checks, Verdict::fails);
+    const auto watched = ids_of(checks, Verdict::watch);
+    const auto open = ids_of(checks, Verdict::not_checked);
+    section.items.push_back(
+        failing.empty() ? Phrase{"No requirement on the {what} that could be checked is broken",
+                                 {word("what", what)}}
+                        : Phrase{"DO NOT PLACE: not met: {ids}", {word("ids", joined(failing))}});
+    if (!watched.empty()) {
+        section.items.push_back({"To watch: {ids}", {word("ids", joined(watched))}});
+    }
+    if (!open.empty()) {
+        section.items.push_back({"Could not be checked: {ids}", {word("ids", joined(open))}});
+    }
+}
+
+Phrase slump_asked(const Requirements& asked, const Tables& tables) {
+    if (asked.slump_window) {
+        return {"Slump at placing {slump}, permitted {low} to {high}, the same for every load",
+                {quantity("slump", {asked.slump_mm, Measure::slump}),
+                 quantity("low", {asked.slump_window->low_mm, Measure::slump}),
+                 quantity("high", {asked.slump_window->high_mm, Measure::slump})}};
+    }
+    const double within_mm = slump_tolerance(asked.slump_mm, tables).within_mm.value;
+    return {"Slump at placing {slump}, within {tolerance}, the same for every load",
+            {quantity("slump", {asked.slump_mm, Measure::slump}),
+             quantity("tolerance", {within_mm, Measure::slump})}};
+}
+
+/// Admixtures by their dose, the rest by mass.
+Phrase amount_of(const Ingredient& ingredient, double binder_kg_m3) {
+    if (ingredient.by_trial && ingredient.kg_m3 == 0) {
+        return {"{name}: by trial", {word("name", ingredient.name)}};
+    }
+    const bool dosed = ingredient.role == Role::admixture && ingredient.volume_m3 &&
+                       ingredient.material->kind != Kind::pigment;
+    constexpr double ml_in_m3 = 1e6;
+    return {"{name}: {amount}",
+            {word("name", ingredient.name),
+             dosed ? quantity("amount", {*ingredient.volume_m3 * ml_in_m3 / (binder_kg_m3 / 100),
+                                         Measure::dose})
+                   : quantity("amount", {ingredient.kg_m3, Measure::concentration})}};
+}
+
+} // namespace
+
+BriefSection brief_of_requirements(const BriefCase& brief) {
+    const Requirements& asked = brief.asked;
+    const Selection& selection = brief.plan.proportions.selection;
+    BriefSection section{"WHAT IS ASKED", {}};
+    section.items.push_back({"Compressive strength {strength} at {age}",
+                             {quantity("strength", {asked.strength_mpa, Measure::strength}),
+                              quantity("age", {asked.strength_age_d, Measure::age})}});
+    if (!asked.exposure.empty()) {
+        section.items.push_back(
+            {"Exposure {classes} of {code}",
+             {word("classes", joined(asked.exposure)), word("code", asked.code)}});
+    }
+    if (selection.w_cm_by_exposure) {
+        section.items.push_back({"w/cm at most {w_cm}; no water is added on site beyond what was "
+                                 "held back and is on the ticket",
+                                 {quantity("w_cm", {*selection.w_cm_by_exposure, Measure::w_cm})}});
+    }
+    section.items.push_back(slump_asked(asked, brief.tables));
+    section.items.push_back(
+        {"Air at placing {air}, within {tolerance}, tested on site",
+         {quantity("air", {selection.air_at_placing_percent, Measure::percent}),
+          quantity("tolerance", {brief.tables.code.air.tolerance_percent, Measure::percent})}});
+    if (const Check* constancy = check_of(brief.plan.mix_checks, "finish.w_cm_constancy")) {
+        section.items.push_back(constancy->message);
+    }
+    if (asked.board_marked) {
+        section.items.push_back({"Board-marked face: one cement, one sand, one plant, one form "
+                                 "treatment and one release agent from mock-up to last lift",
+                                 {}});
+    }
+    return section;
+}
+
+BriefSection brief_of_mix(const BriefCase& brief) {
+    const Proportions& mix = brief.plan.proportions;
+    BriefSection section{mix.submitted ? "THE MIX, as submitted" : "THE MIX PROPOSED", {}};
+    for (const Ingredient& ingredient : mix.ingredients) {
+        if (ingredient.role == Role::air) {
+            continue;
+        }
+        section.items.push_back(amount_of(ingredient, mix.totals.binder_kg_m3));
+    }
+    section.items.push_back(
+        {"w/cm {w_cm}; mixing water {water}, all free water and the admixtures' "
+         "liquid counted; aggregates saturated surface-dry",
+         {quantity("w_cm", {mix.totals.w_cm, Measure::w_cm}),
+          quantity("water", {mix.totals.water_kg_m3, Measure::concentration})}});
+    add_verdicts("mix", brief.plan.mix_checks, section);
+    if (mix.estimate) {
+        section.items.push_back(
+            {"An ESTIMATE with usual figures of the aggregates: it must not be batched", {}});
+    }
+    section.items.push_back({"Proportions are a start: trial batches with the materials of the job "
+                             "come before the mock-up",
+                             {}});
+    return section;
+}
+
+BriefSection brief_of_wall_checks(const BriefCase& brief) {
+    BriefSection section{"CHECKS OF THE WALLS", {}};
+    add_verdicts("walls", brief.plan.checks, section);
+    for (const Check& check : brief.plan.checks) {
+        if (check.verdict == Verdict::fails || check.verdict == Verdict::watch) {
+            section.items.push_back(check.message);
+        }
+    }
+    return section;
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,98 @@
+#include "../high_range_reducer.hpp"
+#include "../phrases.hpp"
+#include "sections.hpp"
+
+namespace boardmark::core {
+namespace {
+
+struct Question {
+    bool open;
+    Phrase text;
+};
+
+std::vector<Question> of_the_concrete(const BriefCase& brief) {
+    const auto reducers = high_range_reducers(brief.plan.proportions);
+    const bool reducer = !reducers.empty();
+    bool retards_known = true;
+    bool retention_known = true;
+    for (const Ingredient* one : reducers) {
+        retards_known = retards_known && one->material->admixture.retards.has_value();
+        retention_known = retention_known && !one->material->admixture.retains.empty();
+    }
+    return {
+        {!brief.asked.slump_window,
+         {"Which slumps are permitted at placing, lowest and highest? The highest decides what the "
+          "forms must carry",
+          {}}},
+        {reducer && !retards_known,
+         {"Does the reducer delay setting? Its maker knows; until then the forms are taken to "
+          "carry more",
+          {}}},
+        {reducer && !retention_known,
+         {"How much slump is left 30 and 60 min after mixing? The reducer's maker or a trial "
+          "knows",
+          {}}},
+        {reducer,
+         {"May reducer be added again on site, how often, by whom, and who tests slump and air "
+          "after it?",
+          {}}},
+        {brief.asked.exposure.empty(),
+         {"Which exposure classes hold? The designer of the structure states them", {}}},
+        {true, {"Will cement, sand, stone and plant stay the same from mock-up to last load?", {}}},
+    };
+}
+
+std::vector<Question> of_the_site(const BriefCase& brief) {
+    const WallPlacing& placing = brief.wall.placing;
+    const auto& mockup = brief.wall.mockup;
+    const auto& ties = brief.wall.ties;
+    return {
+        {!placing.rise_m_h && !placing.output_m3_h,
+         {"How fast will the concrete rise, or how much does the crew place in an hour?", {}}},
+        {!placing.concrete_c,
+         {"How warm will the concrete be in the form? The air's temperature does not say it", {}}},
+        {!placing.form_pressure_kpa,
+         {"For which pressure are the forms designed, and by whom?", {}}},
+        {!ties, {"Which ties, on which grid, and what working load do they have?", {}}},
+        {ties && !ties->working_load_kn && !ties->breaking_load_kn,
+         {"What working load do the ties have, and is the printed load a working or a breaking "
+          "load?",
+          {}}},
+        {!placing.vibrator_head_mm, {"Which vibrators, and how many stand by?", {}}},
+        {!placing.setting_h,
+         {"How long until a lift no longer knits with the next at the day's temperature?", {}}},
+        {!placing.truck_m3, {"How large are the loads, and how long is the round trip?", {}}},
+        {!placing.strip_after_h, {"At which one age will every form be stripped?", {}}},
+        {!mockup,
+         {"Who builds a mock-up panel, how large, where, and when, so that it can be judged before "
+          "the boards are ordered?",
+          {}}},
+        {mockup && mockup->viewed_from.empty(),
+         {"From which distance, at which age and in which light is the face judged?", {}}},
+        {mockup && mockup->signed_by.empty(), {"Who signs the mock-up?", {}}},
+        {!brief.wall.boards, {"Which boards: width, thickness, wood, surface, treatment?", {}}},
+        {brief.wall.boards && brief.wall.boards->treatment.empty(),
+         {"How are the boards treated: sealed, soaked, aged against sugars?", {}}},
+        {!brief.wall.edges, {"Are edges chamfered, tooled or sharp?", {}}},
+        {!brief.wall.reinforcement,
+         {"Which bars, layers and cover? The engineer's drawings say", {}}},
+        {true, {"Who may send a load back, and by what test on site?", {}}},
+        {true, {"What happens at a stop: where may a lift end, and how is the line made?", {}}},
+    };
+}
+
+} // namespace
+
+std::vector<Phrase> brief_questions(const BriefCase& brief) {
+    std::vector<Phrase> questions;
+    for (const auto& group : {of_the_concrete(brief), of_the_site(brief)}) {
+        for (const Question& question : group) {
+            if (question.open) {
+                questions.push_back(question.text);
+            }
+        }
+    }
+    return questions;
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,217 @@
+#include "../phrases.hpp"
+#include "sections.hpp"
+
+#include <algorithm>
+
+namespace boardmark::core {
+namespace {
+
+Argument length(std::string name, double mm) {
+    return quantity(std::move(name), {mm, Measure::length});
+}
+
+Argument metres(std::string name, double m) {
+    return quantity(std::move(name), {m, Measure::line_length});
+}
+
+Argument number(std::string name, double value) {
+    return quantity(std::move(name), {value, Measure::count});
+}
+
+std::string name_of(TieKind kind) {
+    return kind == TieKind::mild_steel        ? "mild steel"
+           : kind == TieKind::stainless_steel ? "stainless steel"
+                                              : "glass fibre";
+}
+
+Phrase edges_text(const Edges& edges) {
+    const char* kind = edges.kind == EdgeKind::chamfered ? "chamfered"
+                       : edges.kind == EdgeKind::tooled  ? "tooled"
+                                                         : "sharp";
+    if (edges.kind == EdgeKind::sharp) {
+        return {"Edges: {kind}; protect them until handover", {word("kind", kind)}};
+    }
+    return {"Edges: {kind}, {size}", {word("kind", kind), length("size", edges.size_mm)}};
+}
+
+} // namespace
+
+BriefSection brief_of_mockup(const BriefCase& brief) {
+    BriefSection section{"THE MOCK-UP", {}};
+    const auto& mockup = brief.wall.mockup;
+    if (!mockup) {
+        section.items.push_back({"None is described yet: see the questions", {}});
+        return section;
+    }
+    if (mockup->length_m && mockup->height_m) {
+        section.items.push_back(
+            {"{number} panel of {length} by {height}",
+             {number("number", mockup->number), metres("length", *mockup->length_m),
+              metres("height", *mockup->height_m)}});
+    }
+    section.items.push_back({"Of a production truckload, with the same boards, treatment, release "
+                             "agent, ties, crew and season as the wall",
+                             {}});
+    section.items.push_back({"It holds a tie, a board joint, a contraction joint, a corner, a lift "
+                             "line, the edge of a box-out where there is one, and a repair",
+                             {}});
+    section.items.push_back({"Write down: slump before and after the reducer, air, temperature of "
+                             "concrete and air, time since batching, lift height, stripping age",
+                             {}});
+    section.items.push_back({"Judge: range of colour, surface voids as mean and range of several "
+                             "squares, leakage at board joints, sand streaks, print of the grain, "
+                             "the patch",
+                             {}});
+    if (!mockup->viewed_from.empty()) {
+        section.items.push_back({"Viewed from: {view}", {word("view", mockup->viewed_from)}});
+    }
+    if (!mockup->signed_by.empty()) {
+        section.items.push_back({"Signed by {who}; kept as the reference until handover",
+                                 {word("who", mockup->signed_by)}});
+    }
+    return section;
+}
+
+BriefSection brief_of_face(const BriefCase& brief) {
+    BriefSection section{"BOARDS, TIES AND EDGES", {}};
+    if (const auto& boards = brief.wall.boards) {
+        section.items.push_back(
+            {"Boards with a face of {face}, {thickness} thick, in courses of {course}; joints up "
+             "to "
+             "{relief} deep",
+             {length("face", boards->face_width_mm), length("thickness", boards->thickness_mm),
+              length("course", boards->course_mm), length("relief", boards->relief_mm)}});
+        if (!boards->treatment.empty()) {
+            section.items.push_back(
+                {"Treatment: {treatment}", {word("treatment", boards->treatment)}});
+        }
+        section.items.push_back(
+            {"A board lines {uses} forms; boards of different age give different "
+             "colour, so mix none",
+             {number("uses", boards->uses)}});
+    }
+    if (const auto& ties = brief.wall.ties) {
+        section.items.push_back({"Ties of {kind}, {across} by {up}; their places are drawn on the "
+                                 "board layout",
+                                 {word("kind", name_of(ties->kind)),
+                                  length("across", ties->across_mm), length("up", ties->up_mm)}});
+    }
+    if (brief.wall.edges) {
+        section.items.push_back(edges_text(*brief.wall.edges));
+    }
+    return section;
+}
+
+BriefSection brief_of_forms(const BriefCase& brief) {
+    BriefSection section{"FORCES ON THE FORMS, for planning", {form_caution()}};
+    for (const FormForces& forces : brief.plan.forces) {
+        const FormPressure& first = forces.pressures.front();
+        const char* by = first.governed_by == PressureGovernor::formula ? "by its formula"
+                         : first.governed_by == PressureGovernor::floor ? "its least pressure"
+                         : first.governed_by == PressureGovernor::head  ? "the head of the concrete"
+                                                                        : "full liquid head";
+        section.items.push_back({"{wall}, {height}: {pressure} by {method}, {by}",
+                                 {word("wall", forces.wall), metres("height", forces.height_m),
+                                  quantity("pressure", {first.kpa, Measure::pressure}),
+                                  word("method", first.method), word("by", by)}});
+        double hardest_kn = 0;
+        for (const TieRowLoad& row : forces.tie_rows) {
+            hardest_kn = std::max(hardest_kn, row.load_kn);
+        }
+        if (hardest_kn > 0) {
+            section.items.push_back(
+                {"{wall}: a tie carries up to {load}, to be held against its "
+                 "working load; a qualified person designs the formwork",
+                 {word("wall", forces.wall), quantity("load", {hardest_kn, Measure::force})}});
+        }
+        for (const Phrase& why : first.why) {
+            const bool told = std::ranges::count(section.items, why.text, &Phrase::text) > 0;
+            if (!told) {
+                section.items.push_back(why);
+            }
+        }
+    }
+    return section;
+}
+
+BriefSection brief_of_placing(const BriefCase& brief) {
+    BriefSection section{"PLACING, CURING, STRIPPING", {}};
+    for (const RunPlan& run : brief.plan.runs) {
+        section.items.push_back({"{wall}: {lifts} lifts of {lift}",
+                                 {word("wall", run.wall), number("lifts", run.lifts.lifts),
+                                  length("lift", 1000 * run.lifts.lift_m)}});
+        if (run.vibration) {
+            section.items.push_back(
+                {"{wall}: vibrate every {spacing} or closer, {least} to {most} s each, straight "
+                 "down through the lift into the one below, slowly out; keep the head off the "
+                 "boards",
+                 {word("wall", run.wall), length("spacing", run.vibration->spacing_mm),
+                  number("least", run.vibration->least_s), number("most", run.vibration->most_s)}});
+        }
+    }
+    if (const auto& trucks = brief.plan.trucks) {
+        section.items.push_back({"{loads} loads, one every {interval}",
+                                 {number("loads", trucks->loads),
+                                  quantity("interval", {trucks->interval_h, Measure::duration})}});
+    }
+    if (brief.wall.placing.concrete_c) {
+        section.items.push_back(
+            {"Concrete at {temperature} in the form",
+             {quantity("temperature", {*brief.wall.placing.concrete_c, Measure::temperature})}});
+    }
+    section.items.push_back({"Moist curing {days} at least, the same way on every lift; no sheet "
+                             "touches the face",
+                             {quantity("days", {brief.plan.after.curing_d.value, Measure::age})}});
+    if (brief.wall.placing.strip_after_h) {
+        section.items.push_back(
+            {"Every form is stripped at one age: {age}",
+             {quantity("age", {*brief.wall.placing.strip_after_h, Measure::duration})}});
+    }
+    section.items.push_back({"Nobody adds water to a load; a reducer is added again only as agreed "
+                             "beforehand, mixed in, and slump and air tested after it",
+                             {}});
+    return section;
+}
+
+BriefSection brief_of_joints(const BriefCase& brief) {
+    BriefSection section{"JOINTS AND STEEL", {}};
+    for (const RunPlan& run : brief.plan.runs) {
+        for (const double station_m : run.joints.positions_m) {
+            section.items.push_back({"{wall}: contraction joint at {station}, grooves of {groove}, "
+                                     "both faces together",
+                                     {word("wall", run.wall), metres("station", station_m),
+                                      length("groove", run.joints.groove_mm)}});
+        }
+        section.items.push_back(
+            {"{wall}: least steel {vertical} vertical, {horizontal} horizontal, for cracks and "
+             "shrinkage only; the licensed engineer designs the wall",
+             {word("wall", run.wall),
+              quantity("vertical", {run.least_steel.vertical_mm2_m, Measure::steel_area}),
+              quantity("horizontal", {run.least_steel.horizontal_mm2_m, Measure::steel_area})}});
+    }
+    section.items.push_back({"Cover is measured from the bottom of the deepest board joint", {}});
+    return section;
+}
+
+BriefSection brief_of_quantities(const BriefCase& brief) {
+    const WallQuantities& found = brief.plan.quantities;
+    BriefSection section{"QUANTITIES", {}};
+    section.items.push_back(
+        {"Concrete to order for the walls {order}, for the footings {footings}",
+         {quantity("order", {found.order.order_m3, Measure::volume}),
+          quantity("footings", {found.footing_order.order_m3, Measure::volume})}});
+    section.items.push_back({"Formed faces {formed}, of which {shown} show",
+                             {quantity("formed", {found.total.form_face_m2, Measure::area}),
+                              quantity("shown", {found.total.shown_m2, Measure::area})}});
+    if (brief.wall.boards) {
+        section.items.push_back({"Boards {count}, {length} in all",
+                                 {number("count", brief.plan.boards.count),
+                                  metres("length", brief.plan.boards.length_m)}});
+    }
+    if (brief.wall.ties) {
+        section.items.push_back({"Ties {count}", {number("count", found.total.ties)}});
+    }
+    return section;
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,115 @@
+#include <boardmark/report/brief_report.hpp>
+#include <boardmark/report/words.hpp>
+#include <boardmark/text/utf8.hpp>
+
+#include "csv_parts.hpp"
+#include "flow.hpp"
+#include "html.hpp"
+#include "json_parts.hpp"
+#include "quantity_format.hpp"
+#include "text_parts.hpp"
+
+namespace boardmark::report {
+namespace {
+
+const Indent item{.first = "  - ", .other = "    "};
+
+Flow items_of(const std::vector<core::Phrase>& phrases, core::UnitSystem system) {
+    Flow flow;
+    for (const core::Phrase& phrase : phrases) {
+        flow += paragraph(words(phrase, system), item);
+    }
+    return flow;
+}
+
+std::string source_text(const core::Source& source) {
+    return source.citation + (source.confidence == core::Confidence::from_memory
+                                  ? " (from memory, not read again)"
+                                  : "");
+}
+
+Flow flow_of(const BriefResult& result, const TextStyle& style) {
+    Flow page = paragraph(text::printable(result.title), {}) +
+                paragraph("Brief for the concrete contractor and the supplier; concrete of " +
+                              text::printable(result.mix_file),
+                          {});
+    for (const core::BriefSection& section : result.brief.sections) {
+        if (!section.items.empty()) {
+            page += report::section(section.name) + items_of(section.items, style.system);
+        }
+    }
+    page += section("QUESTIONS for the meeting before the pour") +
+            items_of(result.brief.questions, style.system);
+    page += section("CAUTIONS") + items_of(result.brief.cautions, style.system);
+    page += section("SOURCES of the figures");
+    for (const core::Source& source : result.brief.sources) {
+        page += paragraph(source_text(source), item);
+    }
+    return page;
+}
+
+/// A sentence in SI with the figures it speaks of.
+Json json_of_item(const core::Phrase& phrase) {
+    Json values = Json::object();
+    for (const core::Argument& argument : phrase.arguments) {
+        if (const auto* quantity = std::get_if<core::Quantity>(&argument.value)) {
+            values[argument.name] = {{"value", quantity->value},
+                                     {"unit", si_unit(quantity->measure)}};
+        }
+    }
+    return {{"text", words(phrase, core::UnitSystem::si)}, {"values", std::move(values)}};
+}
+
+Json json_of_items(const std::vector<core::Phrase>& phrases) {
+    Json items = Json::array();
+    for (const core::Phrase& phrase : phrases) {
+        items.push_back(json_of_item(phrase));
+    }
+    return items;
+}
+
+} // namespace
+
+std::string text(const BriefResult& result, const TextStyle& style) {
+    return written(flow_of(result, style), style);
+}
+
+std::string html(const BriefResult& result, const TextStyle& style) {
+    return html_of(flow_of(result, style), {.title = result.title, .command = "brief"});
+}
+
+std::string json(const BriefResult& result) {
+    Json object = json_heading("brief", result.title);
+    object["mix"] = result.mix_file;
+    object["sections"] = Json::array();
+    for (const core::BriefSection& section : result.brief.sections) {
+        object["sections"].push_back(
+            {{"name", section.name}, {"items", json_of_items(section.items)}});
+    }
+    object["questions"] = json_of_items(result.brief.questions);
+    object["sources"] = Json::array();
+    for (const core::Source& source : result.brief.sources) {
+        object["sources"].push_back(source_text(source));
+    }
+    object["mix_checks"] = json_of(result.plan.mix_checks);
+    object["checks"] = json_of(result.plan.checks);
+    object["cautions"] = json_of(result.brief.cautions);
+    return written(object);
+}
+
+std::string csv(const BriefResult& result, core::UnitSystem system) {
+    std::string text = csv_row({"section", "sentence"});
+    const auto add = [&](const std::string& section, const std::vector<core::Phrase>& phrases) {
+        for (const core::Phrase& phrase : phrases) {
+            text += csv_row({csv_cell(section), csv_cell(words(phrase, system))});
+        }
+    };
+    for (const core::BriefSection& section : result.brief.sections) {
+        add(section.name, section.items);
+    }
+    add("QUESTIONS", result.brief.questions);
+    add("CAUTIONS", result.brief.cautions);
+    return text;
+}
+
+} // namespace boardmark::report
