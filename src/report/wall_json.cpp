@@ -1,6 +1,7 @@
 #include <boardmark/report/wall_report.hpp>
 #include <boardmark/report/words.hpp>
 
+#include "added_cost_report.hpp"
 #include "json_parts.hpp"
 #include "names.hpp"
 #include "wall_parts.hpp"
@@ -228,6 +229,7 @@ std::string json(const WallResult& result) {
         object["steel"].push_back(json_of_steel(run));
     }
     object["placing"] = json_of_placing(result);
+    object["added_cost"] = json_of_added_cost(plan.added_cost);
     object["mix_checks"] = json_of(plan.mix_checks);
     object["checks"] = json_of(plan.checks);
     object["cautions"] = json_of(plan.cautions);

@@ -3,6 +3,7 @@
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/unit.hpp>
 
+#include "added_cost_report.hpp"
 #include "flow.hpp"
 #include "grid.hpp"
 #include "html.hpp"
@@ -286,6 +287,10 @@ Flow flow_of(const WallResult& result, const TextStyle& style) {
             text_of_rise(result, style.system);
     page += section("PLACING") + text_of_placing(result, style.system);
     page += section("JOINTS AND STEEL") + text_of_structure(result, style.system);
+    if (plan.added_cost) {
+        page += section("ADDED COST over plain panels") +
+                flow_of_added_cost(*plan.added_cost, style.system);
+    }
     page += section("CHECKS of the walls") + text_of_checks(plan.checks, style);
     page += section("CHECKS of the mix") + verdict_line(plan.mix_checks, {.listed_below = false});
     page += section("CAUTIONS") + text_of_cautions(plan.cautions, style);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/added_cost.hpp>
 #include <boardmark/core/board_order.hpp>
 #include <boardmark/core/check.hpp>
 #include <boardmark/core/coursing.hpp>
@@ -60,8 +61,9 @@ struct WallPlan {
     std::optional<Evaporation> evaporation = {}; ///< where concrete, air, wind, humidity are stated
     std::optional<TruckPlan> trucks = {};
     AfterPlacing after;
-    std::vector<Check> checks;    ///< of the walls
-    std::vector<Phrase> cautions; ///< the one about formwork first
+    std::optional<AddedCost> added_cost = {}; ///< where the file states prices and boards
+    std::vector<Check> checks;                ///< of the walls
+    std::vector<Phrase> cautions;             ///< the one about formwork first
 };
 
 /// The pour of a form of a height, as wall and mix file describe it. The basis is the highest slump

@@ -145,6 +145,14 @@ WallPlan plan_wall(const Wall& wall, const Tables& tables) {
         plan.checks.insert(plan.checks.end(), plan.trucks->checks.begin(),
                            plan.trucks->checks.end());
     }
+    const bool full_head = std::ranges::any_of(plan.forces, [](const FormForces& forces) {
+        return forces.pressures.front().governed_by == PressureGovernor::liquid_head;
+    });
+    plan.added_cost = added_cost({.wall = wall,
+                                  .quantities = plan.quantities,
+                                  .boards = plan.boards,
+                                  .full_head = full_head,
+                                  .plain_strip_h = plan.after.earliest_strip_h});
     add_cautions(plan);
     return plan;
 }
