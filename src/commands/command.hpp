@@ -41,5 +41,7 @@ extern const Command wall_command;
 extern const Command brief_command;
 extern const Command schema_command;
 extern const Command starter_command;
+extern const Command completion_command;
+extern const Command manual_command;
 
 } // namespace boardmark::commands

@@ -154,6 +154,23 @@ std::string governor_text(const core::FormPressure& pressure) {
     return "";
 }
 
+/// Methods whose figures nobody of this project has read again.
+Flow text_of_memory(const core::FormForces& forces) {
+    std::vector<std::string> methods;
+    for (const core::FormPressure& pressure : forces.pressures) {
+        if (std::ranges::count(pressure.marks, core::Mark::from_memory) > 0) {
+            methods.push_back(pressure.method);
+        }
+    }
+    return methods.empty()
+               ? Flow{}
+               : paragraph(
+                     fmt::format("Figures from memory, not read again, are among those of {}; "
+                                 "'--explain' says which.",
+                                 fmt::join(methods, ", ")),
+                     {"  ", "  "});
+}
+
 Flow text_of_forces(const WallResult& result, const TextStyle& style) {
     using core::Measure;
     Grid grid{{Align::left, Align::right, Align::left, Align::right, Align::left, Align::right}};
@@ -183,7 +200,8 @@ Flow text_of_forces(const WallResult& result, const TextStyle& style) {
         }
     }
     const Flow caution = paragraph(words(core::form_caution(), style.system), {"  ", "  "});
-    return grid + caution + reasons + pressure_figure(result.plan.forces, style.system);
+    return grid + caution + text_of_memory(result.plan.forces.front()) + reasons +
+           pressure_figure(result.plan.forces, style.system);
 }
 
 /// How fast concrete may rise, for the first wall: the others say the same of their heights.

@@ -1,0 +1,94 @@
+#include "command.hpp"
+#include "delivery.hpp"
+
+#include <fmt/format.h>
+
+namespace boardmark::commands {
+namespace {
+
+constexpr std::string_view examples[] = {
+    "boardmark manual",
+    "boardmark manual | head -n 20",
+};
+
+/// Text of a manual page: a hyphen is a hyphen that can be copied, a leading point is no request.
+std::string roff(std::string_view text) {
+    std::string result;
+    for (const char letter : text) {
+        result += letter == '-' ? "\\-" : letter == '\\' ? "\\e" : std::string(1, letter);
+    }
+    return !result.empty() && (result.front() == '.' || result.front() == '\'') ? "\\&" + result
+                                                                                : result;
+}
+
+std::string roff_of(std::span<const Option> options) {
+    std::string text;
+    for (const Option& option : options) {
+        text +=
+            fmt::format(".TP\n\\fB\\-\\-{}\\fR{}\n{}\n", roff(option.name),
+                        option.value.empty() ? "" : fmt::format(" \\fI{}\\fR", roff(option.value)),
+                        roff(option.meaning));
+    }
+    return text;
+}
+
+std::string roff_of(const Command& command) {
+    std::string text = fmt::format(".SS {}\n\\fB{}\\fR\n.PP\n{}. {}.\n", command.name,
+                                   roff(command.usage), roff(command.summary), roff(command.reads));
+    if (!command.notes.empty()) {
+        text += fmt::format(".PP\n{}\n", roff(command.notes));
+    }
+    text += roff_of(command.options);
+    text += ".PP\nExamples:\n.nf\n";
+    for (const std::string_view example : command.examples) {
+        text += fmt::format(".RS 4\n{}\n.RE\n", roff(example));
+    }
+    return text + ".fi\n";
+}
+
+constexpr std::string_view beginning =
+    ".SH NAME\nboardmark \\- proportions concrete for architectural walls\n"
+    ".SH SYNOPSIS\n\\fBboardmark\\fR \\fICOMMAND\\fR [\\fIOPTIONS\\fR] \\fIFILE\\fR\n"
+    ".SH DESCRIPTION\nMix, trial, results and wall files in; batch weights, yield, limit checks, "
+    "comparisons, forces on the forms and a brief for the contractor out. Proportions are a start, "
+    "to be proven by trial batches; local codes and the licensed engineer decide.\n"
+    ".SH COMMANDS\n";
+
+constexpr std::string_view ending =
+    ".SH EXIT STATUS\n"
+    ".TP\n0\ndone, and every check that could be run holds or is to be watched\n"
+    ".TP\n1\ndone, and some requirement is not met\n"
+    ".TP\n2\nthe command line or an input file is wrong\n"
+    ".TP\n3\nthe inputs are well formed, but no mix follows from them\n"
+    ".TP\n4\nan output could not be written\n"
+    ".SH ENVIRONMENT\n"
+    ".TP\nNO_COLOR\nwhere it is set and not empty, no colour is used\n"
+    ".TP\nTERM\n\"dumb\" has no colour\n"
+    ".TP\nSOURCE_DATE_EPOCH\nstands for today where a date is needed\n";
+
+ExitCode run(const Arguments& arguments) {
+    std::string text = ".TH BOARDMARK 1 \"\" \"boardmark " BOARDMARK_VERSION "\"\n";
+    text += beginning;
+    for (const Command& command : all_commands()) {
+        text += roff_of(command);
+    }
+    text += ".SH OPTIONS OF EVERY COMMAND\n" + roff_of(common_options());
+    text += ending;
+    write_where_asked(text, arguments, {core::UnitSystem::us, {}});
+    return ExitCode::done;
+}
+
+} // namespace
+
+const Command manual_command{.name = "manual",
+                             .summary = "the manual page of all commands, for man",
+                             .usage = "boardmark manual [OPTIONS]",
+                             .reads = "No file is read",
+                             .options = {},
+                             .examples = examples,
+                             .run = run,
+                             .takes_standard_input = false,
+                             .least_files = 0,
+                             .most_files = 0};
+
+} // namespace boardmark::commands
