@@ -22,7 +22,9 @@ inline input::ReadOptions read_options(input::Purpose purpose) {
         .fineness_sieves_mm = reference::tables(core::UnitSystem::si).method.fineness_sieves_mm,
         .strength_classes = reference::tables(core::UnitSystem::si).strength.classes,
         .line_confidence = 0.95,
-        .strength_age_tolerance_d = 20.0 / 24};
+        .strength_age_tolerance_d = 20.0 / 24,
+        .bars = {},
+        .site = reference::tables(core::UnitSystem::si).code.site};
     for (const auto& exposure : reference::exposure_classes()) {
         vocabulary.exposure_classes.push_back(exposure.name);
     }

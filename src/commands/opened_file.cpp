@@ -52,7 +52,8 @@ input::Vocabulary vocabulary() {
                             .strength_classes = strength.classes,
                             .line_confidence = strength.confidence_percent.value / 100,
                             .strength_age_tolerance_d = strength.age_tolerance_d.value,
-                            .bars = tables.bars};
+                            .bars = tables.bars,
+                            .site = tables.code.site};
     for (const auto& exposure : reference::exposure_classes()) {
         words.exposure_classes.push_back(exposure.name);
     }

@@ -8,6 +8,7 @@
 #include "phrases.hpp"
 #include "placing_temperature.hpp"
 #include "required_strength.hpp"
+#include "site_exposure.hpp"
 #include "water_cement_ratio.hpp"
 
 #include <algorithm>
@@ -84,6 +85,7 @@ Proportions accept(const SubmittedMix& mix, const Tables& tables) {
                             .totals = {},
                             .worksheet = {}};
     Worksheet& worksheet = proportions.worksheet;
+    record_site(mix.requirements, tables, worksheet);
     std::vector<const Material*> materials;
     for (const SubmittedAmount& amount : mix.amounts) {
         materials.push_back(&amount.material);

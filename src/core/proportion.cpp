@@ -13,6 +13,7 @@
 #include "phrases.hpp"
 #include "placing_temperature.hpp"
 #include "required_strength.hpp"
+#include "site_exposure.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -140,6 +141,7 @@ Proportions proportion(const Mix& mix, const Tables& tables) {
     Selection& selection = proportions.selection;
     const auto materials = materials_of(mix);
 
+    record_site(mix.requirements, tables, worksheet);
     record_typical_figures(materials, tables, worksheet);
     proportions.estimate = std::ranges::any_of(
         materials, [](const Material* material) { return material->aggregate.typical; });

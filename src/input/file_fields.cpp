@@ -11,6 +11,7 @@ constexpr std::string_view air_words[] = {"exposure", "none"};
 constexpr std::string_view finishes[] = {"board-marked", "board-formed"};
 constexpr std::string_view curve_sides[] = {"lower", "line"};
 constexpr std::string_view by_exposure[] = {"by exposure"};
+constexpr std::string_view seas[] = {"spray", "tidal", "none"};
 
 constexpr Range strength_mpa{.low = 2, .high = 200};
 constexpr Range w_cm{.low = 0.15, .high = 1.5};
@@ -52,6 +53,30 @@ constexpr Field fields[] = {
      .value = text(),
      .example = "exposure: [F2, S0, W1, C1]",
      .meaning = "one class of each category of the code"},
+    {.path = "requirements.site",
+     .shape = Shape::section,
+     .example = "site: {freezing: yes, wet_when_freezing: yes, deicer: no, sea: spray}",
+     .meaning = "where the wall stands; gives the exposure classes that are not stated"},
+    {.path = "requirements.site.freezing",
+     .value = flag(),
+     .example = "freezing: yes",
+     .meaning = "whether it freezes and thaws there"},
+    {.path = "requirements.site.wet_when_freezing",
+     .value = flag(),
+     .example = "wet_when_freezing: yes",
+     .meaning = "whether the concrete is often wet when it freezes"},
+    {.path = "requirements.site.deicer",
+     .value = flag(),
+     .example = "deicer: no",
+     .meaning = "whether deicing salt reaches the concrete, by traffic, splash or meltwater"},
+    {.path = "requirements.site.sea",
+     .value = one_of(seas),
+     .example = "sea: spray",
+     .meaning = "whether sea water reaches the concrete, and how"},
+    {.path = "requirements.site.soil_sulfate",
+     .value = percentage({.low = 0, .high = 20}),
+     .example = "soil_sulfate: 0.05 %",
+     .meaning = "water-soluble sulfate SO4 of the soil at the concrete, by mass"},
     {.path = "requirements.reinforced",
      .value = flag(),
      .example = "reinforced: yes",

@@ -23,6 +23,9 @@ Materials read_materials(const MixContext& context);
 /// Requirements; where a key is missing or wrong its fault is told and the value is not to be used.
 core::Requirements read_requirements(const MixContext& context);
 
+/// The site, where the file has one.
+std::optional<core::Site> read_site(const MixContext& context);
+
 core::Selections read_selections(const MixContext& context);
 
 /// The terms of supply, where the file has some.

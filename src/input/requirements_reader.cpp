@@ -34,7 +34,8 @@ void explain_strength_class(const MixContext& context) {
 void read_code(const MixContext& context, core::Requirements& requirements) {
     const auto code = context.document.text(key("code"));
     if (!code) {
-        if (context.has(key("exposure")) && !context.has(key("code"))) {
+        const bool asks_classes = context.has(key("exposure")) || context.has(key("site"));
+        if (asks_classes && !context.has(key("code"))) {
             context.missing({"requirements"}, "code", "exposure classes are a code's",
                             context.add_example(key("code")));
         }
@@ -242,6 +243,8 @@ core::Requirements read_requirements(const MixContext& context) {
     requirements.reinforced = context.document.flag(key("reinforced"), true);
     read_code(context, requirements);
     read_exposure(context, requirements);
+    requirements.site = read_site(context);
+    core::add_site_classes(requirements, context.options.vocabulary.site);
     read_records(context, requirements);
     read_curve(context, requirements);
     read_average(context, requirements);

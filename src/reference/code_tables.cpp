@@ -55,6 +55,17 @@ std::vector<core::ExposureClass> exposure_classes_of(UnitSystem system) {
     return classes;
 }
 
+core::SiteRules site_rules() {
+    const EmbeddedTable& sulfate = table("aci318-19-soil-sulfate");
+    core::SiteRules rules{.soil_sulfate = {}, .source = source_of(sulfate.source)};
+    for (const EmbeddedRow& line : sulfate.rows) {
+        rules.soil_sulfate.push_back({.class_name = std::string{line.name},
+                                      .from_percent = cell(sulfate, line, "from"),
+                                      .holds_at_bound = note(line, "bound") == "itself"});
+    }
+    return rules;
+}
+
 core::AirRules air_rules(UnitSystem system) {
     const EmbeddedTable& air = table("aci318-19-air");
     const EmbeddedTable& rules = table("aci318-19-air-rules");
@@ -142,6 +153,7 @@ core::SizeRules size_rules() {
 core::CodeTables code_tables(UnitSystem system) {
     return {.name = "ACI 318-19",
             .classes = exposure_classes_of(system),
+            .site = site_rules(),
             .air = air_rules(system),
             .supplementary = supplementary_caps(),
             .seawater = seawater_cement(),

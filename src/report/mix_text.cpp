@@ -39,9 +39,36 @@ Flow heading(const MixResult& result, const TextStyle& style) {
 }
 
 std::string exposure_text(const core::Requirements& requirements) {
-    return requirements.exposure.empty()
-               ? "not stated"
-               : fmt::format("{}", fmt::join(requirements.exposure, ", "));
+    if (requirements.exposure.empty()) {
+        return "not stated";
+    }
+    std::string text = fmt::format("{}", fmt::join(requirements.exposure, ", "));
+    if (!requirements.exposure_by_site.empty()) {
+        text += fmt::format(" (by the site: {})", fmt::join(requirements.exposure_by_site, ", "));
+    }
+    return text;
+}
+
+std::string site_text(const core::Site& site, UnitSystem system) {
+    std::vector<std::string> parts;
+    const auto add = [&](std::optional<bool> answer, const char* yes, const char* no) {
+        if (answer) {
+            parts.push_back(*answer ? yes : no);
+        }
+    };
+    add(site.freezing, "freezing", "no freezing");
+    add(site.wet_when_freezing, "wet when it freezes", "seldom wet when it freezes");
+    add(site.deicer, "deicing salt", "no deicing salt");
+    if (site.sea) {
+        parts.push_back(*site.sea == core::Sea::none    ? "no sea water"
+                        : *site.sea == core::Sea::spray ? "sea spray"
+                                                        : "tidal sea water");
+    }
+    if (site.soil_sulfate_percent) {
+        parts.push_back("soil sulfate " +
+                        shown({*site.soil_sulfate_percent, Measure::sulfate}, system));
+    }
+    return fmt::format("{}", fmt::join(parts, ", "));
 }
 
 std::string curve_text(const std::vector<core::CurvePoint>& curve, UnitSystem system) {
@@ -87,6 +114,9 @@ Flow text_of_requirements(const core::Requirements& requirements, UnitSystem sys
                               shown({requirements.strength_age_d, Measure::age}, system)});
     grid.add({"exposure", exposure_text(requirements) +
                               (requirements.reinforced ? ", reinforced" : ", plain concrete")});
+    if (requirements.site) {
+        grid.add({"site", site_text(*requirements.site, system)});
+    }
     grid.add({"slump", slump_text(requirements, system)});
     grid.add({"air", air_text(requirements, system)});
     if (requirements.minimum_binder_kg_m3) {

@@ -155,6 +155,7 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
     case Measure::percent:
         return fixed(value, 1 + finer) + " %";
     case Measure::chloride:
+    case Measure::sulfate:
         return fixed(value, 2 + finer) + " %";
     case Measure::strength:
         return in_style({"psi", 10, 0}, {"MPa", 0.1, 1});
@@ -231,6 +232,7 @@ std::string si_unit(Measure measure) {
         return "1";
     case Measure::percent:
     case Measure::chloride:
+    case Measure::sulfate:
         return "%";
     case Measure::strength:
         return "MPa";

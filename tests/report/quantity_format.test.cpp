@@ -35,6 +35,7 @@ TEST_CASE("each measure as its trade writes it") {
         Row{0.35, Measure::percent, "0.4 %", "0.4 %"}, // a half goes up
         Row{0.15, Measure::chloride, "0.15 %", "0.15 %"},
         Row{0.0449, Measure::chloride, "0.04 %", "0.04 %"},
+        Row{0.15, Measure::sulfate, "0.15 %", "0.15 %"},
         // strength to 10 psi and 0.1 MPa; 5000 psi = 34.4737864658 MPa
         Row{34.4737864658418, Measure::strength, "5000 psi", "34.5 MPa"},
         Row{39.6011471902852, Measure::strength, "5740 psi", "39.6 MPa"}, // 5743.66 psi
@@ -153,6 +154,7 @@ TEST_CASE("the SI unit of each measure as JSON names it") {
         {Measure::ratio, "1"},
         {Measure::percent, "%"},
         {Measure::chloride, "%"},
+        {Measure::sulfate, "%"},
         {Measure::strength, "MPa"},
         {Measure::slump, "mm"},
         {Measure::aggregate_size, "mm"},

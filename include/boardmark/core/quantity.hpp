@@ -8,6 +8,7 @@ enum class Measure {
     ratio,            ///< any other plain ratio
     percent,          ///< %
     chloride,         ///< % of cementitious material
+    sulfate,          ///< % of soil
     strength,         ///< MPa
     slump,            ///< mm
     aggregate_size,   ///< mm

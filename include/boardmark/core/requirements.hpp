@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/placing.hpp>
+#include <boardmark/core/site.hpp>
 #include <boardmark/core/strength_line.hpp>
 
 #include <optional>
@@ -63,8 +64,10 @@ struct SlumpWindow {
 
 /// What is asked of the concrete, independent of how it is proportioned.
 struct Requirements {
-    std::string code = {};                  ///< "ACI 318-19"; empty where no exposure is stated
+    std::string code = {};                  ///< "ACI 318-19"; empty where no class is asked
     std::vector<std::string> exposure = {}; ///< at most one class of each category
+    std::optional<Site> site = {};
+    std::vector<std::string> exposure_by_site = {}; ///< those of `exposure` that nobody stated
     bool reinforced = true;
     double strength_mpa;        ///< specified compressive strength, cylinders
     double strength_age_d = 28; ///< age at which it is specified

@@ -5,6 +5,7 @@
 #include <boardmark/core/kind.hpp>
 #include <boardmark/core/mix.hpp>
 #include <boardmark/core/placing_tables.hpp>
+#include <boardmark/core/site.hpp>
 #include <boardmark/core/source.hpp>
 #include <boardmark/core/typical_figure.hpp>
 #include <boardmark/core/weather_tables.hpp>
@@ -165,6 +166,7 @@ struct SizeRules {
 struct CodeTables {
     std::string name; ///< "ACI 318-19"
     std::vector<ExposureClass> classes;
+    SiteRules site;
     AirRules air;
     SupplementaryCaps supplementary;
     SeawaterCement seawater;

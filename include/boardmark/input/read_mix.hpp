@@ -29,6 +29,7 @@ struct Vocabulary {
     double line_confidence;                            ///< of the lower side of a line, 0 to 1
     double strength_age_tolerance_d = 0;  ///< within which a test is one of the strength age
     std::vector<core::BarSize> bars = {}; ///< of walls
+    core::SiteRules site = {};            ///< by which a site has exposure classes
 };
 
 struct ReadOptions {

@@ -18,6 +18,7 @@ using Checks = std::vector<Check>;
 // One function for each subject; a check that does not apply is left out.
 
 Checks check_exposure_statement(const CheckContext& context);
+Checks check_site(const CheckContext& context);
 Checks check_water_cement_ratio(const CheckContext& context);
 Checks check_strength(const CheckContext& context);
 Checks check_air(const CheckContext& context);

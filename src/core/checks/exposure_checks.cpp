@@ -1,6 +1,9 @@
 #include "../phrases.hpp"
 #include "exposure_limits.hpp"
 
+#include <algorithm>
+#include <iterator>
+
 namespace boardmark::core {
 namespace {
 
@@ -15,6 +18,22 @@ constexpr Category categories[] = {
     {'C', "corrosion of reinforcement"},
 };
 
+/// Why a category has no class: nobody states one, and the site, where there is one, gives none.
+Phrase not_stated(const Category& category, const CheckContext& context) {
+    Phrase message{
+        "no class of category {category} ({subject}) is stated",
+        {word("category", std::string{category.letter}), word("subject", category.subject)}};
+    if (context.requirements.site) {
+        const auto classes = site_classes(
+            *context.requirements.site, context.requirements.reinforced, context.tables.code.site);
+        const auto found = std::ranges::find(classes, category.letter, &SiteClass::category);
+        message.text += ", none follows from the site: " + found->reason.text;
+        std::ranges::copy(found->reason.arguments, std::back_inserter(message.arguments));
+    }
+    message.text += "; the designer states it";
+    return message;
+}
+
 } // namespace
 
 Checks check_exposure_statement(const CheckContext& context) {
@@ -24,17 +43,18 @@ Checks check_exposure_statement(const CheckContext& context) {
             checks.push_back({.id = "exposure.stated",
                               .verdict = Verdict::not_checked,
                               .requirement = std::string{category.letter},
-                              .message = {"no class of category {category} ({subject}) is stated; "
-                                          "the designer states it",
-                                          {word("category", std::string{category.letter}),
-                                           word("subject", category.subject)}}});
+                              .message = not_stated(category, context)});
         }
     }
     if (checks.empty()) {
         checks.push_back({.id = "exposure.stated",
                           .verdict = Verdict::holds,
                           .requirement = "F, S, W, C",
-                          .message = {"a class of each category is stated", {}}});
+                          .message = {context.requirements.exposure_by_site.empty()
+                                          ? "a class of each category is stated"
+                                          : "a class of each category is stated or follows from "
+                                            "the site",
+                                      {}}});
     }
     const ExposureClass* freezing = stated_class(context, 'F');
     const ExposureClass* corrosion = stated_class(context, 'C');
