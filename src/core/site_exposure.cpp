@@ -197,6 +197,10 @@ void add_site_classes(Requirements& requirements, const SiteRules& rules) {
             requirements.exposure_by_site.push_back(found.name);
         }
     }
+    const std::string categories = "FSWC"; // as the code's table lists them
+    std::ranges::stable_sort(requirements.exposure, {}, [&](const std::string& name) {
+        return categories.find(name.front());
+    });
 }
 
 void record_site(const Requirements& requirements, const Tables& tables, Worksheet& worksheet) {
