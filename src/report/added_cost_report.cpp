@@ -39,6 +39,13 @@ Flow flow_of_added_cost(const core::AddedCost& added, core::UnitSystem system) {
                               "all high prices of what it replaces.",
                           {"  ", "  "});
     }
+    if (added.reducer_in_concrete_per_m3) {
+        flow +=
+            paragraph("The reducer less the binder that it saves, " + added.currency + " " +
+                          shown({*added.reducer_in_concrete_per_m3, core::Measure::money}, system) +
+                          " by the mix file's prices, is in the price of the concrete.",
+                      {"  ", "  "});
+    }
     if (!added.missing.empty()) {
         std::string names;
         for (const std::string& key : added.missing) {
@@ -64,10 +71,15 @@ Json json_of_added_cost(const std::optional<core::AddedCost>& added) {
                          {"high", item.money.high},
                          {"likely_is_middle", item.likely_is_middle}});
     }
-    return {{"currency", added->currency},         {"low", added->total.low},
-            {"likely", added->total.likely},       {"high", added->total.high},
-            {"at_least", !added->missing.empty()}, {"missing", added->missing},
-            {"most_moving", added->most_moving},   {"items", std::move(items)}};
+    return {{"currency", added->currency},
+            {"low", added->total.low},
+            {"likely", added->total.likely},
+            {"high", added->total.high},
+            {"at_least", !added->missing.empty()},
+            {"missing", added->missing},
+            {"most_moving", added->most_moving},
+            {"reducer_in_concrete_per_m3", number_or_null(added->reducer_in_concrete_per_m3)},
+            {"items", std::move(items)}};
 }
 
 } // namespace boardmark::report

@@ -54,6 +54,7 @@ Json json_of(const core::BoardOrder& order) {
             {"waste_percent", order.waste_percent},
             {"cut_waste_percent", order.cut_waste_percent},
             {"lined_m", order.lined_m},
+            {"joints_m", order.lined_m},
             {"cutting",
              {{"bought_m", order.plan.bought_m},
               {"lower_bound_m", order.plan.lower_bound_m},
@@ -162,6 +163,14 @@ Json json_of_lifts(const core::RunPlan& run) {
     return lifts;
 }
 
+Json json_of_stripping(const core::AfterPlacing& after) {
+    return {{"earliest_h", number_or_null(after.strip.earliest_h())},
+            {"by_time_h", number_or_null(after.strip.by_time_h)},
+            {"by_strength_h", number_or_null(after.strip.by_strength_h)},
+            {"needed_mpa", after.strip.needed_mpa},
+            {"not_applied", json_of(after.strip_open)}};
+}
+
 /// Placing of the highest run, then of each.
 Json json_of_placing(const WallResult& result) {
     const auto& forces = result.plan.forces;
@@ -176,7 +185,7 @@ Json json_of_placing(const WallResult& result) {
                  {"loads", nullptr},
                  {"minutes_between_trucks", nullptr},
                  {"curing_d", result.plan.after.curing_d.value},
-                 {"earliest_stripping_h", number_or_null(result.plan.after.earliest_strip_h)},
+                 {"stripping", json_of_stripping(result.plan.after)},
                  {"walls", Json::array()}};
     if (result.plan.evaporation) {
         placing["evaporation_kg_m2_h"] = result.plan.evaporation->kg_m2_h;

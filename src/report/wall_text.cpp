@@ -134,9 +134,10 @@ Flow text_of_boards(const WallResult& result, UnitSystem system) {
             : "No cutting buys less than " + long_length(order.plan.lower_bound_m, system) + ".";
     return courses +
            paragraph(fmt::format("Buy {} boards: {}; {} in all, {:.1f} % of it waste or spoiled, "
-                                 "each board used {} times. {}",
+                                 "each board used {} times. {} {} of joints between boards.",
                                  order.count, bought, long_length(order.length_m, system),
-                                 order.waste_percent, result.wall.boards->uses, bound),
+                                 order.waste_percent, result.wall.boards->uses, bound,
+                                 long_length(order.lined_m, system)),
                      {"  ", "  "});
 }
 
@@ -227,6 +228,21 @@ Flow text_of_rise(const WallResult& result, UnitSystem system) {
     return text;
 }
 
+std::string stripping_text(const core::AfterPlacing& after, UnitSystem system) {
+    const auto earliest_h = after.strip.earliest_h();
+    if (!earliest_h) {
+        return "";
+    }
+    const std::string from = " Forms may be stripped from " +
+                             shown({*earliest_h, core::Measure::duration}, system) +
+                             " on, all at one age: ";
+    return after.strip.by_time_h == earliest_h
+               ? from + "counted in such air."
+               : from + "the face is then expected to have the " +
+                     shown({after.strip.needed_mpa, core::Measure::strength}, system) +
+                     " that it needs, an estimate on the slow side; tests of strength decide.";
+}
+
 Flow text_of_placing(const WallResult& result, UnitSystem system) {
     using core::Measure;
     Grid grid{{Align::left, Align::right, Align::right, Align::right, Align::left}};
@@ -255,15 +271,11 @@ Flow text_of_placing(const WallResult& result, UnitSystem system) {
             {"  ", "  "});
     }
     const core::AfterPlacing& after = result.plan.after;
-    text += paragraph(
-        "Moist curing at least " + shown({after.curing_d.value, Measure::age}, system) + " [" +
-            after.curing_d.source.citation + "], the same way and length on every lift." +
-            (after.earliest_strip_h
-                 ? " Forms may be stripped from " +
-                       shown({*after.earliest_strip_h, Measure::duration}, system) +
-                       " on in such air, all at one age."
-                 : ""),
-        {"  ", "  "});
+    text +=
+        paragraph("Moist curing at least " + shown({after.curing_d.value, Measure::age}, system) +
+                      " [" + after.curing_d.source.citation +
+                      "], the same way and length on every lift." + stripping_text(after, system),
+                  {"  ", "  "});
     return text;
 }
 

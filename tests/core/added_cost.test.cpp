@@ -37,6 +37,7 @@ struct Terrace {
         quantities.total.tie_holes = 20;
         quantities.order = {.net_m3 = 2.5, .waste_percent = 0, .exact_m3 = 2.5, .order_m3 = 2.5};
         boards.length_m = 40;
+        boards.lined_m = 100;
     }
 
     Terrace& with(const std::string& key, double low, double likely, double high) {
@@ -85,6 +86,23 @@ TEST_CASE("one side of a difference alone is not counted") {
         Terrace{}.with("stainless_steel_tie", 6, 7, 9).with("mild_steel_tie", 1, 1.5, 2).cost();
     CHECK_THAT(ties.total.likely, WithinAbs(20 * (7 - 1.5), 1e-9));
     CHECK_THAT(ties.total.low, WithinAbs(20 * (6 - 2), 1e-9));
+}
+
+TEST_CASE(
+    "the reducer less the binder it saves counts where the concrete's price does not hold it") {
+    Terrace terrace;
+    const AddedCost alone =
+        *added_cost({terrace.wall, terrace.quantities, terrace.boards, false, {}, 12.0});
+    REQUIRE(item_of(alone, "reducer"));
+    CHECK_THAT(alone.total.likely, WithinAbs(2.5 * 12, 1e-9)); // 2.5 m3 at 12 EUR
+    CHECK_FALSE(alone.reducer_in_concrete_per_m3);
+
+    terrace.with("concrete", 150, 160, 170).with("ordinary_concrete", 130, 140, 150);
+    const AddedCost priced =
+        *added_cost({terrace.wall, terrace.quantities, terrace.boards, false, {}, 12.0});
+    CHECK(item_of(priced, "reducer") == nullptr);
+    CHECK(priced.reducer_in_concrete_per_m3 == 12.0);
+    CHECK_THAT(priced.total.likely, WithinAbs(2.5 * 20, 1e-9));
 }
 
 TEST_CASE("a mock-up that fails is in the high figure only") {

@@ -2,6 +2,7 @@
 
 #include <boardmark/core/board_order.hpp>
 #include <boardmark/core/quantity.hpp>
+#include <boardmark/core/tables.hpp>
 #include <boardmark/core/wall.hpp>
 #include <boardmark/core/wall_quantities.hpp>
 
@@ -36,6 +37,9 @@ struct AddedCost {
     std::vector<std::string> missing; ///< prices or quantities that the wall calls for and the file
                                       ///< lacks: the total is then "at least"
     std::string most_moving;          ///< price whose range moves the total most; may be empty
+    std::optional<double> reducer_in_concrete_per_m3 = {}; ///< the reducer less the binder that it
+                                                           ///< saves, where the price of the
+                                                           ///< concrete already holds it
 };
 
 /// What the added cost is counted from.
@@ -43,9 +47,17 @@ struct AddedCostCase {
     const Wall& wall;
     const WallQuantities& quantities;
     const BoardOrder& boards;
-    bool full_head = false;                   ///< full liquid head governs a form
-    std::optional<double> plain_strip_h = {}; ///< age at which a plain wall would be stripped
+    bool full_head = false;                    ///< full liquid head governs a form
+    std::optional<double> plain_strip_h = {};  ///< age at which a plain wall would be stripped
+    std::optional<double> reducer_per_m3 = {}; ///< the high-range reducer less the binder that it
+                                               ///< saves, by the mix file's prices, in the currency
+                                               ///< of the wall file
 };
+
+/// What the high-range reducer of the wall's mix costs less the binder that it saves there, for 1
+/// m3. Nothing where the mix holds none, or where its prices are not all stated in the wall's
+/// currency.
+std::optional<double> reducer_less_binder_per_m3(const Wall& wall, const Tables& tables);
 
 /// Adds up the cost. A price of which only the difference to another counts (backing and plain
 /// panels, the ties, the two concretes, plugs and patches) is used only where both are stated.

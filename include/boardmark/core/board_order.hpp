@@ -23,7 +23,7 @@ struct BoughtBoards {
 /// The boards of a wall file.
 struct BoardOrder {
     std::vector<Pieces> pieces; ///< that line every form once, longest first
-    double lined_m = 0;         ///< their length
+    double lined_m = 0;         ///< their length; of the joints between them too, one each course
     CuttingPlan plan;           ///< of the pieces that are cut: each serves `uses` forms
     std::vector<BoughtBoards> boards;
     double length_m = 0;          ///< bought

@@ -22,9 +22,10 @@ struct StrippedLift {
 /// When a lift may be stripped at the earliest, h after placing. A rule whose data are missing or
 /// whose histories end too early gives nothing.
 struct StrippingAge {
-    std::optional<double> by_time_h;     ///< 12 h in air above 50 °F, cumulative (ACI 347)
-    std::optional<double> by_strength_h; ///< that the face is not damaged (2 MPa, 5 MPa in frost)
-    double needed_mpa;                   ///< the strength that the second rule asks
+    std::optional<double> by_time_h = {}; ///< 12 h in air above 50 °F, cumulative (ACI 347)
+    std::optional<double> by_strength_h =
+        {};                ///< that the face is not damaged (2 MPa, 5 MPa in frost)
+    double needed_mpa = 0; ///< the strength that the second rule asks
 
     /// The later of the two rules: neither may be broken. Nothing where neither could be applied.
     std::optional<double> earliest_h() const;

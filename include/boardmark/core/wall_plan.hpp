@@ -10,6 +10,7 @@
 #include <boardmark/core/joint_layout.hpp>
 #include <boardmark/core/placing_plan.hpp>
 #include <boardmark/core/proportions.hpp>
+#include <boardmark/core/stripping.hpp>
 #include <boardmark/core/vibration.hpp>
 #include <boardmark/core/wall.hpp>
 #include <boardmark/core/wall_quantities.hpp>
@@ -44,9 +45,9 @@ struct RunPlan {
 
 /// What follows the placing of every run alike.
 struct AfterPlacing {
-    TypicalFigure curing_d;                      ///< least moist curing
-    std::optional<double> earliest_strip_h = {}; ///< one age for all lifts; absent: air too cold
-                                                 ///< for the rule by time, or not stated
+    TypicalFigure curing_d;              ///< least moist curing
+    StrippingAge strip = {};             ///< one age for all lifts; empty where no rule applies
+    std::vector<Phrase> strip_open = {}; ///< why a rule of stripping was not applied
 };
 
 /// A wall file worked through with the concrete of its mix file.
@@ -72,8 +73,10 @@ struct WallPlan {
 FormCase form_case(const Wall& wall, const Proportions& proportions, double height_m,
                    double plan_area_m2, const Tables& tables);
 
-/// Curing by the mix's cement, and the age from which forms may be stripped in the stated air. Adds
-/// `stripping.age` where the file states an age.
+/// Curing by the mix's cement, and the age from which forms may be stripped: the rule by time
+/// counts the stated air; the rule by strength takes the specified strength, the slowest class of
+/// cement and the colder of the stated air and concrete, and only where portland cement alone binds
+/// and no admixture delays setting. Adds `stripping.age` where the file states an age.
 AfterPlacing after_placing(const Wall& wall, const Proportions& proportions, const Tables& tables,
                            std::vector<Check>& checks);
 

@@ -37,9 +37,8 @@ std::optional<double> board_length_m(const AddedCostCase& cost) {
 std::optional<double> board_area_m2(const AddedCostCase& cost) {
     return if_any(cost.boards.length_m * cost.wall.boards->face_width_mm / 1000);
 }
-/// Each course has one joint above or below it.
 std::optional<double> joint_length_m(const AddedCostCase& cost) {
-    return if_any(cost.quantities.total.shown_m2 / (cost.wall.boards->course_mm / 1000));
+    return if_any(cost.boards.lined_m);
 }
 
 double courses_of(const AddedCostCase& cost, double height_m) {
@@ -213,6 +212,23 @@ void add_item(const AddedCostCase& cost, const Rule& rule, AddedCost& added) {
                            .likely_is_middle = !price->likely_stated});
 }
 
+/// Where the two concretes are priced, the reducer is in the price of one of them.
+void add_reducer(const AddedCostCase& cost, AddedCost& added) {
+    const auto volume_m3 = concrete_m3(cost);
+    if (!cost.reducer_per_m3 || !volume_m3) {
+        return;
+    }
+    if (price_of(cost, "concrete") && price_of(cost, "ordinary_concrete")) {
+        added.reducer_in_concrete_per_m3 = cost.reducer_per_m3;
+        return;
+    }
+    const double money = *cost.reducer_per_m3 * *volume_m3;
+    added.items.push_back({.price = "reducer",
+                           .name = "reducer less the binder it saves",
+                           .quantity = {*volume_m3, Measure::volume},
+                           .money = {money, money, money}});
+}
+
 /// The price by whose range the total moves most, all its lines together.
 std::string most_moving(const std::vector<CostItem>& items) {
     std::string most;
@@ -241,6 +257,7 @@ std::optional<AddedCost> added_cost(const AddedCostCase& cost) {
     for (const Rule& rule : rules) {
         add_item(cost, rule, added);
     }
+    add_reducer(cost, added);
     if (!cost.plain_strip_h && cost.wall.placing.strip_after_h) {
         note_missing("form_hire: the age at which a plain wall would be stripped", added);
     }

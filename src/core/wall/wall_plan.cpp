@@ -152,7 +152,8 @@ WallPlan plan_wall(const Wall& wall, const Tables& tables) {
                                   .quantities = plan.quantities,
                                   .boards = plan.boards,
                                   .full_head = full_head,
-                                  .plain_strip_h = plan.after.earliest_strip_h});
+                                  .plain_strip_h = plan.after.strip.earliest_h(),
+                                  .reducer_per_m3 = reducer_less_binder_per_m3(wall, tables)});
     add_cautions(plan);
     return plan;
 }
