@@ -82,4 +82,23 @@ std::optional<ExpectedStrength> expected_strength(const Requirements& requiremen
     return by_table(w_cm, air_entrained, tables);
 }
 
+StrengthOverRatio strength_over_ratio(const Requirements& requirements, double w_cm,
+                                      bool air_entrained, const Tables& tables) {
+    constexpr int lowest_percent = 20;
+    constexpr int highest_percent = 100;
+    StrengthOverRatio found;
+    for (int percent = lowest_percent; percent <= highest_percent; ++percent) {
+        const double ratio = percent / 100.0;
+        const auto expected = expected_strength(requirements, ratio, air_entrained, tables);
+        if (expected) {
+            found.points.push_back({ratio, expected->mpa});
+            found.source = expected->source;
+        }
+    }
+    if (const auto chosen = expected_strength(requirements, w_cm, air_entrained, tables)) {
+        found.chosen_mpa = chosen->mpa;
+    }
+    return found;
+}
+
 } // namespace boardmark::core

@@ -2,6 +2,7 @@
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/unit.hpp>
 
+#include "control_figure.hpp"
 #include "flow.hpp"
 #include "grid.hpp"
 #include "html.hpp"
@@ -196,8 +197,8 @@ Flow notes(const ChartResult& result) {
 } // namespace
 
 Flow flow_of(const ChartResult& result, const TextStyle& style) {
-    return heading(result, style) + facts(result, style) + "\n" + rows(result, style) + "\n" +
-           notes(result);
+    return heading(result, style) + facts(result, style) + "\n" + rows(result, style) +
+           control_figure(result, style.system) + "\n" + notes(result);
 }
 
 std::string text(const ChartResult& result, const TextStyle& style) {

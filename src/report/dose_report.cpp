@@ -5,6 +5,7 @@
 
 #include "comparison_rows.hpp"
 #include "csv_parts.hpp"
+#include "dose_figure.hpp"
 #include "flow.hpp"
 #include "grid.hpp"
 #include "html.hpp"
@@ -159,7 +160,8 @@ Flow flow_of(const DoseResult& result, const TextStyle& style) {
                       {});
     page += Flow{"\n"} + paragraph("The mix as written:", {}) +
             verdict_line(result.checks, {.listed_below = false});
-    page += section("DOSE BY DOSE") + text_of_points(response, style.system);
+    page += section("DOSE BY DOSE") + text_of_points(response, style.system) +
+            dose_figures(response, style.system);
     page +=
         section("WHAT IT SHOWS") +
         paragraph(limits_text(response, style.system), {"  - ", "    "}) +

@@ -128,10 +128,10 @@ public:
     }
     void operator()(const Verbatim& verbatim) {
         if (!is_blank(verbatim.text)) {
-            push("verbatim", object{{"text", verbatim.text}, {"name", name_}});
+            push("verbatim", object{{"text", verbatim.text}, {"name", region_name()}});
         }
     }
-    void operator()(const Grid& grid) { push("table", table_of(grid, name_)); }
+    void operator()(const Grid& grid) { push("table", table_of(grid, region_name())); }
     void operator()(const Figure& figure) { push("figure", figure_of(figure)); }
 
     list all() {
@@ -144,6 +144,11 @@ private:
         end_list();
         blocks_.push_back(object{{kind, block}});
     }
+    /// Of what scrolls by itself: a reader who hears the page tells one from the other.
+    std::string region_name() {
+        ++regions_;
+        return regions_ == 1 ? name_ : name_ + ", part " + std::to_string(regions_);
+    }
     void end_list() {
         if (!items_.empty()) {
             const object items{{"item", std::exchange(items_, {})}};
@@ -152,6 +157,7 @@ private:
     }
 
     std::string name_;
+    int regions_ = 0;
     list blocks_;
     list items_;
 };

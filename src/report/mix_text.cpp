@@ -8,7 +8,9 @@
 #include "html.hpp"
 #include "names.hpp"
 #include "quantity_format.hpp"
+#include "strength_figure.hpp"
 #include "text_parts.hpp"
+#include "volumes_figure.hpp"
 #include "wrap.hpp"
 
 #include <fmt/format.h>
@@ -238,11 +240,13 @@ Flow flow_of(const MixResult& result, const TextStyle& style) {
     Flow page = heading(result, style);
     page += section("ASKED") + text_of_requirements(result.requirements, style.system);
     page += section(proportions.submitted ? "FOUND, step by step" : "SELECTED, step by step") +
-            text_of_steps(proportions.worksheet.steps, style.system);
+            text_of_steps(proportions.worksheet.steps, style.system) +
+            strength_figure(result, style.system);
     page += section(style.system == UnitSystem::us
                         ? "INGREDIENTS of 1 yd3, aggregates saturated surface-dry"
                         : "INGREDIENTS of 1 m3, aggregates saturated surface-dry") +
-            text_of_ingredients(proportions, style.system);
+            text_of_ingredients(proportions, style.system) +
+            volumes_figure(proportions, style.system);
     page += section("TOTALS") + text_of_totals(proportions, style.system);
     page += section("CHECKS") + text_of_checks(result.checks, style);
     page += section("CAUTIONS") + text_of_cautions(proportions.worksheet.cautions, style);

@@ -6,7 +6,7 @@ namespace boardmark::report {
 
 // The policy names the hash of the style, so that no other style can be smuggled in; a test
 // computes it again.
-constexpr const char* style_hash = "sha256-gNbJZR7Z3h6RNJu6P95/nqDJkOnaaE8uGD/W39ZSwrw=";
+constexpr const char* style_hash = "sha256-hrLJ7IPgSvcAHz2XkXuC4GEwRiBO6wEvJG7oGKnXjP8=";
 
 constexpr const char* page_style = R"(
 :root{--paper:#fcfbf8;--ink:#1c1f22;--soft:#565c62;--line:#cfcbc2;--accent:#28495c;
@@ -39,7 +39,7 @@ tbody .n{color:var(--soft)}
 pre{overflow-x:auto;font:0.85rem/1.35 ui-monospace,"DejaVu Sans Mono",monospace}
 figure{margin:1rem 0}
 figcaption{color:var(--soft);font-size:.95rem}
-svg{display:block;width:100%;height:auto;max-width:46rem}
+svg{display:block;width:100%;height:auto;min-width:30rem;max-width:46rem}
 svg text{font:13px Charter,Georgia,serif;fill:var(--ink)}
 svg .axis{stroke:var(--soft);fill:none;stroke-width:1}
 svg .grid{stroke:var(--line);fill:none;stroke-width:1}
@@ -101,12 +101,12 @@ constexpr const char* block_template = R"({{#paragraph}}<p>{{text}}</p>
 {{/body}}</tbody>
 </table></div>
 {{/table}}{{#figure}}<figure>
-<svg viewBox="0 0 {{width}} {{height}}" role="img" aria-label="{{caption}}">
+<div class="table" tabindex="0" role="region" aria-label="{{caption}}"><svg viewBox="0 0 {{width}} {{height}}" role="img" aria-label="{{caption}}">
 {{#areas}}<polygon class="{{role}}" points="{{points}}"/>
 {{/areas}}{{#lines}}<polyline class="{{role}}" points="{{points}}"/>
 {{/lines}}{{#spots}}<circle class="{{role}}" cx="{{x}}" cy="{{y}}" r="6"><title>{{meaning}}</title></circle>
 {{/spots}}{{#labels}}<text x="{{x}}" y="{{y}}" text-anchor="{{anchor}}">{{text}}</text>
-{{/labels}}</svg>
+{{/labels}}</svg></div>
 <figcaption>{{caption}}</figcaption>
 </figure>
 {{/figure}})";

@@ -2,83 +2,140 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace boardmark::report {
 namespace {
 
 constexpr int width = 560;
-constexpr int height = 360;
 constexpr double left = 64;
 constexpr double right = 520;
 constexpr double top = 56;
 constexpr double bottom = 330;
-constexpr double above_line = 6;
+constexpr double gap = 6;
+constexpr double letter_height = 13;
+constexpr double line_height = 22;
+constexpr double sample_length = 40;
 
 std::string coordinate(double value) {
     return fmt::format("{:.1f}", value);
 }
 
+/// The step of 1, 2 or 5 times a power of ten that is at least so long.
+double round_step(double at_least) {
+    const double power = std::pow(10, std::floor(std::log10(at_least)));
+    for (const double nice : {1.0, 2.0, 5.0}) {
+        if (nice * power >= at_least) {
+            return nice * power;
+        }
+    }
+    return 10 * power;
+}
+
 } // namespace
 
-Axis round_axis(std::string name, double most) {
+Axis round_axis(std::string name, double least, double most) {
     constexpr double wanted_steps = 5;
-    const double rough = most / wanted_steps;
-    const double power = std::pow(10, std::floor(std::log10(rough)));
-    double step = 10 * power;
-    for (const double nice : {5.0, 2.0, 1.0}) {
-        step = nice * power >= rough ? nice * power : step;
-    }
-    return {std::move(name), step * std::ceil(most / step), step};
-}
-
-DownwardPlot::DownwardPlot(std::string caption, Axis across, Axis down)
-    : across_(std::move(across))
-    , down_(std::move(down))
-    , figure_{.caption = std::move(caption), .width = width, .height = height} {
+    constexpr double one_value = 0.1; // how wide the axis of a single value is, as a part of it
     constexpr double rounding = 1e-9;
-    for (double x = 0; x <= across_.end + rounding; x += across_.step) {
-        figure_.strokes.push_back(
-            {fmt::format("{},{} {},{}", x_of(x), y_of(0), x_of(x), y_of(down_.end)),
-             x == 0 ? "axis" : "grid"});
-        figure_.labels.push_back(
-            {x_of(x), coordinate(top - above_line), fmt::format("{:g}", x), "middle"});
+    const double span =
+        most > least ? most - least : std::max(std::abs(most) * one_value, rounding);
+    const double step = round_step(span / wanted_steps);
+    const int decimals = std::max(0, static_cast<int>(std::ceil(-std::log10(step) - rounding)));
+    Axis axis{.name = std::move(name),
+              .from = step * std::floor(least / step + rounding),
+              .to = step * std::ceil(most / step - rounding),
+              .ticks = {}};
+    axis.to = std::max(axis.to, axis.from + step);
+    const auto steps = std::lround((axis.to - axis.from) / step);
+    for (long i = 0; i <= steps; ++i) {
+        const double at = axis.from + static_cast<double>(i) * step;
+        axis.ticks.push_back({at, fmt::format("{:.{}f}", at, decimals)});
     }
-    for (double y = 0; y <= down_.end + rounding; y += down_.step) {
-        figure_.strokes.push_back(
-            {fmt::format("{},{} {},{}", x_of(0), y_of(y), x_of(across_.end), y_of(y)),
-             y == 0 ? "axis" : "grid"});
-        figure_.labels.push_back(
-            {coordinate(left - above_line), y_of(y), fmt::format("{:g}", y), "end"});
-    }
-    figure_.labels.push_back({coordinate(left), coordinate(top / 2 - above_line), across_.name});
-    figure_.labels.push_back({coordinate(2), coordinate(bottom + 3 * above_line), down_.name});
+    return axis;
 }
 
-void DownwardPlot::add_line(const std::vector<PlotPoint>& points, const std::string& role,
-                            const std::string& name) {
+Plot::Plot(std::string caption, Axis across, Axis upright, Upright growth)
+    : across_(std::move(across))
+    , upright_(std::move(upright))
+    , growth_(growth)
+    , figure_{.caption = std::move(caption),
+              .width = width,
+              .height = static_cast<int>(bottom + 2 * line_height)} {
+    draw_across();
+    draw_upright();
+}
+
+/// Its figures stand where the axis is: below a plot that grows up, else above it.
+void Plot::draw_across() {
+    const bool up = growth_ == Upright::up;
+    for (const Tick& tick : across_.ticks) {
+        figure_.strokes.push_back(
+            {fmt::format("{0},{1} {0},{2}", x_of(tick.at), coordinate(top), coordinate(bottom)),
+             tick.at == across_.from ? "axis" : "grid"});
+        figure_.labels.push_back({x_of(tick.at),
+                                  coordinate(up ? bottom + letter_height + gap : top - gap),
+                                  tick.label, "middle"});
+    }
+    figure_.labels.push_back(
+        {coordinate(up ? right : left),
+         coordinate(up ? bottom + 2 * letter_height + 2 * gap : top - letter_height - 2 * gap),
+         across_.name, up ? "end" : "start"});
+}
+
+void Plot::draw_upright() {
+    const bool up = growth_ == Upright::up;
+    for (const Tick& tick : upright_.ticks) {
+        figure_.strokes.push_back({fmt::format("{},{} {},{}", coordinate(left), y_of(tick.at),
+                                               coordinate(right), y_of(tick.at)),
+                                   tick.at == upright_.from ? "axis" : "grid"});
+        figure_.labels.push_back(
+            {coordinate(left - gap), y_of(tick.at, letter_height / 3), tick.label, "end"});
+    }
+    figure_.labels.push_back(
+        {coordinate(2), coordinate(up ? top - 3 * gap : bottom + 3 * gap), upright_.name});
+}
+
+void Plot::add_line(const std::vector<PlotPoint>& points, const std::string& role,
+                    const std::string& name) {
     std::string written;
     for (const PlotPoint& point : points) {
         written += (written.empty() ? "" : " ") + x_of(point.x) + "," + y_of(point.y);
     }
     figure_.strokes.push_back({std::move(written), role});
-    ++lines_;
-    constexpr double line_height = 22;
-    constexpr double sample = 40;
-    const double y = top + line_height * lines_;
-    figure_.strokes.push_back({fmt::format("{},{} {},{}", coordinate(right - sample), coordinate(y),
-                                           coordinate(right - above_line), coordinate(y)),
-                               role});
+    const std::string y = coordinate(key_line(name));
+    figure_.strokes.push_back(
+        {fmt::format("{0},{2} {1},{2}", coordinate(left), coordinate(left + sample_length), y),
+         role});
+}
+
+void Plot::add_spots(const std::vector<PlotPoint>& points, const std::string& role,
+                     const std::string& name) {
+    for (const PlotPoint& point : points) {
+        figure_.spots.push_back({x_of(point.x), y_of(point.y), role, name});
+    }
+    figure_.spots.push_back(
+        {coordinate(left + sample_length / 2), coordinate(key_line(name)), role, name});
+}
+
+/// One more line of the key below the plot; gives the height at which its sample is drawn.
+double Plot::key_line(const std::string& name) {
+    const double y = figure_.height;
     figure_.labels.push_back(
-        {coordinate(right - sample - above_line), coordinate(y + above_line / 2), name, "end"});
+        {coordinate(left + sample_length + 2 * gap), coordinate(y + gap / 2), name});
+    figure_.height += static_cast<int>(line_height);
+    return y;
 }
 
-std::string DownwardPlot::x_of(double value) const {
-    return coordinate(left + (right - left) * value / across_.end);
+std::string Plot::x_of(double value) const {
+    return coordinate(left + (right - left) * (value - across_.from) / (across_.to - across_.from));
 }
 
-std::string DownwardPlot::y_of(double value) const {
-    return coordinate(top + (bottom - top) * value / down_.end);
+std::string Plot::y_of(double value, double lower) const {
+    const double part = (value - upright_.from) / (upright_.to - upright_.from);
+    const double down = growth_ == Upright::down ? part : 1 - part;
+    return coordinate(top + (bottom - top) * down + lower);
 }
 
 } // namespace boardmark::report

@@ -13,35 +13,49 @@ struct PlotPoint {
     double y;
 };
 
-/// An axis: from zero to a round value, in steps that a reader counts in.
-struct Axis {
-    std::string name; ///< with its unit
-    double end;       ///< > 0
-    double step;      ///< > 0
+/// A place of an axis that a reader counts by.
+struct Tick {
+    double at;
+    std::string label;
 };
 
-/// An axis that holds values up to `most` in about five round steps.
-Axis round_axis(std::string name, double most);
+/// An axis between two values.
+struct Axis {
+    std::string name; ///< with its unit
+    double from;
+    double to; ///< > from
+    std::vector<Tick> ticks;
+};
 
-/// Draws values into a figure: x to the right from zero, y downwards from zero.
-class DownwardPlot {
+/// The axis that holds both values between round ones, in about five round steps.
+Axis round_axis(std::string name, double least, double most);
+
+/// To which side y grows. Depths and pressures are read downwards, from an axis on top.
+enum class Upright { up, down };
+
+/// Draws values into a figure; what its lines and spots mean stands in words below them.
+class Plot {
 public:
-    DownwardPlot(std::string caption, Axis across, Axis down);
+    Plot(std::string caption, Axis across, Axis upright, Upright growth = Upright::up);
 
-    /// A line through points, told with a piece of it in the corner that such lines leave free.
     void add_line(const std::vector<PlotPoint>& points, const std::string& role,
                   const std::string& name);
+    void add_spots(const std::vector<PlotPoint>& points, const std::string& role,
+                   const std::string& name);
 
     const Figure& figure() const { return figure_; }
 
 private:
+    void draw_across();
+    void draw_upright();
+    double key_line(const std::string& name);
     std::string x_of(double value) const;
-    std::string y_of(double value) const;
+    std::string y_of(double value, double lower = 0) const;
 
     Axis across_;
-    Axis down_;
+    Axis upright_;
+    Upright growth_;
     Figure figure_;
-    int lines_ = 0;
 };
 
 } // namespace boardmark::report

@@ -67,11 +67,10 @@ Flow pressure_figure(const std::vector<core::FormForces>& forces, UnitSystem sys
         }
     }
     const bool us = system == UnitSystem::us;
-    DownwardPlot plot{"Pressure on the form of " + text::printable(highest.wall) +
-                          " by depth below the top of the concrete. " +
-                          words(core::form_caution(), system),
-                      round_axis(us ? "pressure, psf" : "pressure, kPa", most.x),
-                      round_axis(us ? "depth, ft" : "depth, m", most.y)};
+    Plot plot{"Pressure on the form of " + text::printable(highest.wall) +
+                  " by depth below the top of the concrete. " + words(core::form_caution(), system),
+              round_axis(us ? "pressure, psf" : "pressure, kPa", 0, most.x),
+              round_axis(us ? "depth, ft" : "depth, m", 0, most.y), Upright::down};
     std::vector<NamedEnvelope> lines;
     for (const core::FormPressure& pressure : highest.pressures) {
         add_to(lines, {pressure.method, envelope_of(pressure, system)});

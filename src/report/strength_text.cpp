@@ -8,6 +8,7 @@
 #include "html.hpp"
 #include "names.hpp"
 #include "quantity_format.hpp"
+#include "strength_figure.hpp"
 #include "text_parts.hpp"
 #include "wrap.hpp"
 
@@ -196,7 +197,8 @@ Flow flow_of(const StrengthResult& result, const TextStyle& style) {
         page += section("EARLY AGES") + text_of_projections(result, style.system);
     }
     if (findings.line) {
-        page += section("STRENGTH OVER W/CM") + text_of_line(*findings.line, style.system);
+        page += section("STRENGTH OVER W/CM") + text_of_line(*findings.line, style.system) +
+                strength_figure(*findings.line, style.system);
     }
     page += section("CHECKS") + text_of_checks(findings.checks, style);
     page += section("CAUTIONS") + text_of_cautions(findings.worksheet.cautions, style);

@@ -17,6 +17,11 @@ const hostile = `"</title><script>alert(1)</script>{{x}} & 'quoted'"`;
 const mix = readFileSync(join(source, "examples/quay-wall.yaml"), "utf8");
 writeFileSync(join(folder, "hostile.yaml"), mix.replace(/^title:.*$/m, `title: ${hostile}`));
 
+const record = join(folder, "quay.record");
+const imported = spawnSync(program, ["record", record, "--import", "examples/quay-trials.csv"],
+                           { cwd: source, encoding: "utf8" });
+if (imported.status !== 0) throw new Error(`no record: ${imported.stderr}`);
+
 const pages = {
   proportion: ["proportion", "--explain", "examples/quay-wall.yaml"],
   check: ["check", "examples/submitted-mix.yaml"],
@@ -27,6 +32,7 @@ const pages = {
   dose: ["dose", "examples/flowing-wall.yaml"],
   wall: ["wall", "examples/terrace-walls.yaml"],
   brief: ["brief", "examples/terrace-walls.yaml"],
+  record: ["record", record, "--chart", "slump"],
   hostile: ["check", join(folder, "hostile.yaml")],
 };
 for (const [name, words] of Object.entries(pages)) {

@@ -7,6 +7,7 @@
 #include <boardmark/core/tables.hpp>
 
 #include <optional>
+#include <vector>
 
 namespace boardmark::core {
 
@@ -21,5 +22,17 @@ struct ExpectedStrength {
 /// reaches the ratio: beyond their ends strength is not guessed.
 std::optional<ExpectedStrength> expected_strength(const Requirements& requirements, double w_cm,
                                                   bool air_entrained, const Tables& tables);
+
+/// How the expected strength falls with w/cm, to be drawn.
+struct StrengthOverRatio {
+    std::vector<CurvePoint> points = {};   ///< as far as own data or the table reach
+    std::optional<double> chosen_mpa = {}; ///< at the ratio of the mix
+    Source source = {};
+};
+
+/// The strengths that `expected_strength` gives between the highest and the lowest ratio of use. No
+/// points where it gives none.
+StrengthOverRatio strength_over_ratio(const Requirements& requirements, double w_cm,
+                                      bool air_entrained, const Tables& tables);
 
 } // namespace boardmark::core

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/check.hpp>
+#include <boardmark/core/expected_strength.hpp>
 #include <boardmark/core/mix.hpp>
 #include <boardmark/core/proportions.hpp>
 
@@ -16,6 +17,7 @@ struct MixResult {
     const core::Requirements& requirements;
     const core::Proportions& proportions;
     const std::vector<core::Check>& checks;
+    core::StrengthOverRatio strength = {}; ///< drawn where it has points
 };
 
 /// How a text report is written.
