@@ -44,7 +44,7 @@ input::FileKind kind_named(const std::string& name) {
 
 ExitCode run(const Arguments& arguments) {
     const std::string name = arguments.files().empty() ? "mix" : arguments.file();
-    write_where_asked(input::schema_of(kind_named(name)), arguments, {core::UnitSystem::us, {}});
+    write_only_form(input::schema_of(kind_named(name)), arguments);
     return ExitCode::done;
 }
 
