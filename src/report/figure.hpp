@@ -5,6 +5,9 @@
 
 namespace boardmark::report {
 
+/// A coordinate as a figure holds it: a tenth is finer than any screen.
+std::string coordinate(double value);
+
 /// A straight or broken line, or the outline of an area, in the figure's own units.
 struct Stroke {
     std::string points; ///< "x,y x,y …", as SVG takes them

@@ -19,10 +19,6 @@ constexpr double line_height = 22;
 constexpr double key_gap = 64; // room for the figures and the name of the axis
 constexpr double sample_length = 40;
 
-std::string coordinate(double value) {
-    return fmt::format("{:.1f}", value);
-}
-
 /// The step of 1, 2 or 5 times a power of ten that is at least so long.
 double round_step(double at_least) {
     const double power = std::pow(10, std::floor(std::log10(at_least)));

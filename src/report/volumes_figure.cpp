@@ -19,10 +19,6 @@ constexpr double top = 12;
 constexpr double gap = 8;
 constexpr double baseline = 12.5; // of letters in a bar's row
 
-std::string coordinate(double value) {
-    return fmt::format("{:.1f}", value);
-}
-
 /// The bars of a figure: each begins where the one above it ends.
 class Cascade {
 public:
