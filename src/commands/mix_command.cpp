@@ -14,7 +14,8 @@ ExitCode run_mix_command(const std::string& name, input::Purpose purpose,
                                    .checks = worked.checks,
                                    .strength = core::strength_over_ratio(
                                        worked.requirements, worked.proportions.totals.w_cm,
-                                       worked.proportions.selection.air_entrained, worked.tables)};
+                                       worked.proportions.selection.air_entrained, worked.tables),
+                                   .grading = &worked.tables.grading};
     deliver(result, arguments, worked.origin);
     return verdict(worked.checks);
 }

@@ -87,10 +87,10 @@ constexpr Field fields[] = {
      .shape = Shape::table,
      .value = percentage({.low = 0, .high = 100}),
      .key = quantity(Dimension::length, {.low = 0.05, .high = 160}),
-     .roles = fine,
+     .roles = aggregate,
      .example = "sieves: {4.75 mm: 98%, 2.36 mm: 85%, 1.18 mm: 68%, 0.6 mm: 47%, 0.3 mm: 18%, "
                 "0.15 mm: 4%}",
-     .meaning = "percent passing by sieve, in place of the fineness modulus"},
+     .meaning = "percent passing by sieve; of fine aggregate in place of the fineness modulus"},
     {.path = "materials.*.typical",
      .value = flag(),
      .roles = aggregate,

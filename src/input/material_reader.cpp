@@ -146,7 +146,8 @@ struct MaterialReader {
                                "percent passing falls from coarse to fine");
             }
         }
-        if (sieves->sound && !core::fineness_modulus(material.aggregate.sieves, series)) {
+        const bool fine = material.kind == Kind::fine_aggregate;
+        if (fine && sieves->sound && !core::fineness_modulus(material.aggregate.sieves, series)) {
             context.refuse(*sieves->key, place("sieves") + " lacks a sieve of the fineness modulus",
                            "give 4.75, 2.36, 1.18, 0.6, 0.3 and 0.15 mm (No. 4 to No. 100)");
         }
@@ -162,9 +163,7 @@ struct MaterialReader {
         figures.fineness_modulus = number("fineness_modulus");
         figures.typical = context.document.flag(path("typical"), false);
         read_moisture();
-        if (material.kind == Kind::fine_aggregate) {
-            read_sieves();
-        }
+        read_sieves();
     }
 
     void read_water_reduction() {

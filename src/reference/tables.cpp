@@ -79,6 +79,20 @@ core::HeatTables heat_tables(UnitSystem system) {
     return heat;
 }
 
+core::GradingRules grading_rules(UnitSystem system) {
+    const EmbeddedTable& fine = table("astm-c33-fine");
+    const EmbeddedTable& rules = table("grading");
+    core::GradingRules grading{.fine = {},
+                               .fine_source = source_of(fine.source),
+                               .most_between_percent = figure(rules, "most_between_sieves", system),
+                               .density_exponent = figure(rules, "density_line_exponent", system)};
+    for (const EmbeddedRow& sieve : fine.rows) {
+        grading.fine.push_back({std::string{sieve.name}, cell(fine, sieve, "opening"),
+                                cell(fine, sieve, "low"), cell(fine, sieve, "high")});
+    }
+    return grading;
+}
+
 core::ControlChartRules control_chart_rules(UnitSystem system) {
     const EmbeddedTable& printed = table("control-chart");
     return {.limit_in_deviations = figure(printed, "limit_in_deviations", system),
@@ -103,6 +117,7 @@ core::Tables tables(UnitSystem system) {
             .placing = placing_tables(system),
             .joints = joint_tables(system),
             .finish = finish_tables(system),
+            .grading = grading_rules(system),
             .bars = bar_sizes()};
 }
 

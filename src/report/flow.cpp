@@ -25,6 +25,7 @@ public:
 
     std::string operator()(const Verbatim& verbatim) const { return verbatim.text; }
     std::string operator()(const Grid& grid) const { return grid.text(style_.colour); }
+    std::string operator()(const SideBySide& table) const { return table.text(); }
     std::string operator()(const Figure&) const { return ""; }
 
 private:

@@ -5,6 +5,7 @@
 
 #include "figure.hpp"
 #include "grid.hpp"
+#include "side_by_side.hpp"
 #include "wrap.hpp"
 
 #include <string>
@@ -31,7 +32,7 @@ struct Verbatim {
     std::string text;
 };
 
-using Block = std::variant<Heading, Paragraph, Verbatim, Grid, Figure>;
+using Block = std::variant<Heading, Paragraph, Verbatim, Grid, SideBySide, Figure>;
 
 /// A result as what stands one below the other. Text and HTML are two ways to write it down, so
 /// that nothing can stand in one and not in the other but for figures, which text leaves out.

@@ -132,6 +132,7 @@ public:
         }
     }
     void operator()(const Grid& grid) { push("table", table_of(grid, region_name())); }
+    void operator()(const SideBySide& table) { (*this)(table.grid()); }
     void operator()(const Figure& figure) { push("figure", figure_of(figure)); }
 
     list all() {

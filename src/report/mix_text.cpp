@@ -4,6 +4,7 @@
 #include <boardmark/units/unit.hpp>
 
 #include "flow.hpp"
+#include "grading_figure.hpp"
 #include "grid.hpp"
 #include "html.hpp"
 #include "names.hpp"
@@ -246,7 +247,7 @@ Flow flow_of(const MixResult& result, const TextStyle& style) {
                         ? "INGREDIENTS of 1 yd3, aggregates saturated surface-dry"
                         : "INGREDIENTS of 1 m3, aggregates saturated surface-dry") +
             text_of_ingredients(proportions, style.system) +
-            volumes_figure(proportions, style.system);
+            volumes_figure(proportions, style.system) + grading_figures(result);
     page += section("TOTALS") + text_of_totals(proportions, style.system);
     page += section("CHECKS") + text_of_checks(result.checks, style);
     page += section("CAUTIONS") + text_of_cautions(proportions.worksheet.cautions, style);

@@ -16,6 +16,7 @@ constexpr double bottom = 330;
 constexpr double gap = 6;
 constexpr double letter_height = 13;
 constexpr double line_height = 22;
+constexpr double key_gap = 64; // room for the figures and the name of the axis
 constexpr double sample_length = 40;
 
 std::string coordinate(double value) {
@@ -62,7 +63,7 @@ Plot::Plot(std::string caption, Axis across, Axis upright, Upright growth)
     , growth_(growth)
     , figure_{.caption = std::move(caption),
               .width = width,
-              .height = static_cast<int>(bottom + 2 * line_height)} {
+              .height = static_cast<int>(bottom + key_gap)} {
     draw_across();
     draw_upright();
 }
@@ -74,9 +75,11 @@ void Plot::draw_across() {
         figure_.strokes.push_back(
             {fmt::format("{0},{1} {0},{2}", x_of(tick.at), coordinate(top), coordinate(bottom)),
              tick.at == across_.from ? "axis" : "grid"});
-        figure_.labels.push_back({x_of(tick.at),
-                                  coordinate(up ? bottom + letter_height + gap : top - gap),
-                                  tick.label, "middle"});
+        if (!tick.label.empty()) {
+            figure_.labels.push_back({x_of(tick.at),
+                                      coordinate(up ? bottom + letter_height + gap : top - gap),
+                                      tick.label, "middle"});
+        }
     }
     figure_.labels.push_back(
         {coordinate(up ? right : left),

@@ -53,6 +53,23 @@ std::string SideBySide::text() const {
     return text;
 }
 
+Grid SideBySide::grid() const {
+    std::vector<Align> columns(columns_ + 1, Align::right);
+    columns.front() = Align::left;
+    Grid grid{std::move(columns)};
+    for (const Row& row : rows_) {
+        std::vector<std::string> cells{row.name};
+        cells.insert(cells.end(), row.cells.begin(), row.cells.end());
+        cells.resize(columns_ + 1);
+        if (&row == &rows_.front()) {
+            grid.head(std::move(cells));
+        } else {
+            grid.add(std::move(cells));
+        }
+    }
+    return grid;
+}
+
 std::string SideBySide::block(std::size_t first, std::size_t count) const {
     const std::size_t name_width = widest_name();
     const std::size_t cell_width = widest_cell();

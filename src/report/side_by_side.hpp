@@ -1,5 +1,7 @@
 #pragma once
 
+#include "grid.hpp"
+
 #include <string>
 #include <vector>
 
@@ -19,6 +21,9 @@ public:
     void add_heading(std::string name);
 
     std::string text() const;
+
+    /// All columns beside each other, for a page that scrolls.
+    Grid grid() const;
 
 private:
     struct Row {

@@ -166,7 +166,7 @@ Flow text_of_table(const TrialSetResult& result, UnitSystem system) {
                       return count == 0 ? std::string{"none"} : std::to_string(count);
                   }));
     }
-    return table.text();
+    return Block{table};
 }
 
 /// What is broken or to be watched, mix by mix.

@@ -25,6 +25,8 @@ if (imported.status !== 0) throw new Error(`no record: ${imported.stderr}`);
 const pages = {
   proportion: ["proportion", "--explain", "examples/quay-wall.yaml"],
   check: ["check", "examples/submitted-mix.yaml"],
+  gradings: ["proportion", "examples/quay-wall-si.yaml"],
+  trials: ["proportion", "--w-cm", "0.36,0.40,0.44", "examples/quay-wall.yaml"],
   batch: ["batch", "--volume", "2 yd3", "examples/quay-wall.yaml"],
   yield: ["yield", "examples/wet-trial.yaml"],
   strength: ["strength", "--today", "2026-11-25", "examples/strength-results.yaml"],

@@ -46,7 +46,7 @@ struct AggregateFigures {
     std::optional<double> nominal_max_size_mm;      ///< coarse only
     std::optional<double> dry_rodded_density_kg_m3; ///< coarse only
     std::optional<double> fineness_modulus;         ///< fine only
-    std::vector<SievePassing> sieves;               ///< fine only, any order
+    std::vector<SievePassing> sieves;               ///< any order
     bool typical = false;                           ///< figures left out may be the usual ones
 };
 

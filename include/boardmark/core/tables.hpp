@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/form_tables.hpp>
+#include <boardmark/core/grading_rules.hpp>
 #include <boardmark/core/joint_tables.hpp>
 #include <boardmark/core/kind.hpp>
 #include <boardmark/core/mix.hpp>
@@ -383,6 +384,7 @@ struct Tables {
     PlacingTables placing;
     JointTables joints;
     FinishTables finish;
+    GradingRules grading;
     std::vector<BarSize> bars; ///< of either system, each system's increasing
 
     /// The class of that name. Asserts that the code has it: the reader refuses other names.

@@ -2,6 +2,7 @@
 
 #include <boardmark/core/check.hpp>
 #include <boardmark/core/expected_strength.hpp>
+#include <boardmark/core/grading_rules.hpp>
 #include <boardmark/core/mix.hpp>
 #include <boardmark/core/proportions.hpp>
 
@@ -17,7 +18,8 @@ struct MixResult {
     const core::Requirements& requirements;
     const core::Proportions& proportions;
     const std::vector<core::Check>& checks;
-    core::StrengthOverRatio strength = {}; ///< drawn where it has points
+    core::StrengthOverRatio strength = {};       ///< drawn where it has points
+    const core::GradingRules* grading = nullptr; ///< draws the gradings that are stated
 };
 
 /// How a text report is written.

@@ -27,6 +27,7 @@ Checks check_sulfate_cement(const CheckContext& context);
 Checks check_chloride(const CheckContext& context);
 Checks check_aggregate_size(const CheckContext& context);
 Checks check_amounts(const CheckContext& context);
+Checks check_grading(const CheckContext& context);
 Checks check_temperature(const CheckContext& context);
 Checks check_finish(const CheckContext& context);
 
