@@ -173,7 +173,7 @@ ExitCode run(const Arguments& arguments) {
     for (const Shell& shell : shells) {
         names.push_back(shell.name);
         if (shell.name == arguments.file()) {
-            write_where_asked(shell.script(), arguments, {core::UnitSystem::us, {}});
+            write_only_form(shell.script(), arguments);
             return ExitCode::done;
         }
     }

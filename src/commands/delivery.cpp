@@ -53,6 +53,14 @@ void write_where_asked(const std::string& written, const Arguments& arguments,
     log("written: " + destination.path);
 }
 
+void write_only_form(const std::string& written, const Arguments& arguments) {
+    if (arguments.has("format")) {
+        throw wrong_command_line("--format: this command writes one form only",
+                                 "leave '--format' out");
+    }
+    write_where_asked(written, arguments, {core::UnitSystem::us, {}});
+}
+
 void demand_sound(bool has_result, const input::Diagnostics& diagnostics,
                   const Arguments& arguments, std::string_view consequence) {
     if (!has_result) {

@@ -28,6 +28,9 @@ report::TextStyle text_style(const Arguments& arguments, core::UnitSystem system
 void write_where_asked(const std::string& written, const Arguments& arguments,
                        const Origin& origin);
 
+/// Writes a text that has one form only. Throws Failure where `--format` asks for a form.
+void write_only_form(const std::string& written, const Arguments& arguments);
+
 /// Writes a result in the form and to the place that the arguments ask for.
 template <class Result>
 void deliver(const Result& result, const Arguments& arguments, const Origin& origin) {

@@ -74,7 +74,7 @@ ExitCode run(const Arguments& arguments) {
     }
     text += ".SH OPTIONS OF EVERY COMMAND\n" + roff_of(common_options());
     text += ending;
-    write_where_asked(text, arguments, {core::UnitSystem::us, {}});
+    write_only_form(text, arguments);
     return ExitCode::done;
 }
 

@@ -3,6 +3,7 @@
 #include "failure.hpp"
 
 #include <fcntl.h>
+#include <signal.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -59,6 +60,25 @@ void demand_free_name(const Destination& destination) {
     }
 }
 
+/// While it lives, what asks the program to end waits: no part of a file is left behind.
+class Uninterrupted {
+public:
+    Uninterrupted() {
+        sigset_t asking{};
+        ::sigemptyset(&asking);
+        for (const int signal : {SIGINT, SIGTERM, SIGHUP}) {
+            ::sigaddset(&asking, signal);
+        }
+        ::sigprocmask(SIG_BLOCK, &asking, &before_);
+    }
+    ~Uninterrupted() { ::sigprocmask(SIG_SETMASK, &before_, nullptr); }
+    Uninterrupted(const Uninterrupted&) = delete;
+    Uninterrupted& operator=(const Uninterrupted&) = delete;
+
+private:
+    sigset_t before_{};
+};
+
 /// The whole result under a name of its own in the same folder. A part that an earlier run left
 /// behind when it was killed is taken over.
 void write_part(const fs::path& part, const std::string& result, const std::string& name) {
@@ -81,6 +101,7 @@ void write_file(const std::string& result, const Destination& destination) {
     const fs::path target{destination.path};
     const fs::path part =
         target.parent_path() / ("." + target.filename().string() + ".boardmark-part");
+    const Uninterrupted until_renamed;
     write_part(part, result, destination.path);
     // A hard link fails where the name was taken meanwhile; a rename would replace it.
     const int outcome = destination.overwrite ? ::rename(part.c_str(), target.c_str())

@@ -21,11 +21,11 @@ constexpr std::string_view charts[] = {"slump", "air",      "density",    "w_cm"
                                        "yield", "strength", "temperature"};
 
 constexpr Option options[] = {
-    {"add", "FILE", "save a trial or strength results; the record is made where there is none"},
+    {"add", "FILE", "save a trial or strength results; makes a record where there is none"},
     {"import", "FILE", "save rows of a CSV file such as --export writes, all or none"},
     {"list", "WHAT", "trials, specimens or files that the record holds", lists},
     {"export", "WHAT", "trials or specimens as CSV, in SI unless --reporting us", exports},
-    {"chart", "QUANTITY", "control chart: slump, air, density, w_cm, yield, strength, temperature",
+    {"chart", "QUANTITY", "chart of slump, air, density, w_cm, yield, strength or temperature",
      charts},
     {"mix", "NAME", "chart the values of that mix"},
     {"age", "T", "age of the strengths to chart (default 28 d)"},
@@ -133,9 +133,10 @@ ExitCode run(const Arguments& arguments) {
         throw wrong_command_line("--export writes CSV", "--list has the other forms");
     }
     if (action == "add" || action == "import") {
-        const auto saved = action == "add" ? add_file(arguments) : import_rows(arguments);
-        const Origin origin{core::UnitSystem::si, {arguments.file(), *arguments.value(action)}};
-        deliver(saved, arguments, origin);
+        std::vector<std::string> files_read{arguments.file()};
+        const auto saved =
+            action == "add" ? add_file(arguments, files_read) : import_rows(arguments, files_read);
+        deliver(saved, arguments, {core::UnitSystem::si, files_read});
     } else {
         show(action, arguments);
     }

@@ -86,8 +86,8 @@ core::Yield yield_of(const core::Trial& trial, const std::string& file, core::Un
     }
 }
 
-FiledRows filed_trial(OpenedFile file, const std::string& path, const Arguments& arguments) {
-    std::vector<std::string> files_read;
+FiledRows filed_trial(OpenedFile file, const std::string& path, const Arguments& arguments,
+                      std::vector<std::string>& files_read) {
     auto reading = input::read_trial(std::move(file.text), file.name,
                                      {.vocabulary = vocabulary(),
                                       .load = loader_beside(path, files_read),
@@ -133,8 +133,8 @@ void demand_cast_dates(const core::StrengthRecord& record, const std::string& fi
     demand_sound(faults.empty(), faults, arguments, nothing_saved);
 }
 
-FiledRows filed_results(OpenedFile file, const std::string& path, const Arguments& arguments) {
-    std::vector<std::string> files_read;
+FiledRows filed_results(OpenedFile file, const std::string& path, const Arguments& arguments,
+                        std::vector<std::string>& files_read) {
     auto reading =
         input::read_strength(std::move(file.text), file.name,
                              {.load = loader_beside(path, files_read),
@@ -158,16 +158,17 @@ FiledRows filed_results(OpenedFile file, const std::string& path, const Argument
 
 } // namespace
 
-FiledRows read_filed_rows(const Arguments& arguments) {
+FiledRows read_filed_rows(const Arguments& arguments, std::vector<std::string>& files_read) {
     const std::string path = *arguments.value("add");
     if (path.ends_with(".csv")) {
         throw wrong_command_line("--add reads a trial file or a file of strength results",
                                  "'--import' reads CSV");
     }
     OpenedFile file = open_file(path, largest_yaml_file);
+    files_read.push_back(path);
     const bool results = input::kind_of(file.text) == input::FileKind::results;
-    return results ? filed_results(std::move(file), path, arguments)
-                   : filed_trial(std::move(file), path, arguments);
+    return results ? filed_results(std::move(file), path, arguments, files_read)
+                   : filed_trial(std::move(file), path, arguments, files_read);
 }
 
 } // namespace boardmark::commands

@@ -5,6 +5,7 @@
 
 #include "arguments.hpp"
 
+#include <string>
 #include <vector>
 
 namespace boardmark::commands {
@@ -16,7 +17,8 @@ struct FiledRows {
 };
 
 /// Reads the file that `--add` names and calculates what follows from it. Throws Failure where the
-/// file is wrong, nothing follows from it, or it does not say what a record needs.
-FiledRows read_filed_rows(const Arguments& arguments);
+/// file is wrong, nothing follows from it, or it does not say what a record needs. Adds to
+/// `files_read` that file and those that it names.
+FiledRows read_filed_rows(const Arguments& arguments, std::vector<std::string>& files_read);
 
 } // namespace boardmark::commands

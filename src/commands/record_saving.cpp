@@ -122,8 +122,9 @@ report::SavedRows saved(const Arguments& arguments, const record::Addition& addi
 
 } // namespace
 
-report::SavedRows import_rows(const Arguments& arguments) {
+report::SavedRows import_rows(const Arguments& arguments, std::vector<std::string>& files_read) {
     OpenedFile file = open_file(*arguments.value("import"), input::largest_csv_file);
+    files_read.push_back(*arguments.value("import"));
     auto rows = input::read_rows(std::move(file.text), file.name);
     demand_sound(rows.sound, rows.diagnostics, arguments, nothing_saved);
     const record::Addition addition{.file = text::printable(file.name),
@@ -134,8 +135,8 @@ report::SavedRows import_rows(const Arguments& arguments) {
     return saved(arguments, addition, rows.places);
 }
 
-report::SavedRows add_file(const Arguments& arguments) {
-    const FiledRows filed = read_filed_rows(arguments);
+report::SavedRows add_file(const Arguments& arguments, std::vector<std::string>& files_read) {
+    const FiledRows filed = read_filed_rows(arguments, files_read);
     return saved(arguments, filed.addition, filed.places);
 }
 

@@ -1,4 +1,5 @@
 #include <boardmark/input/schema.hpp>
+#include <boardmark/reference/tables.hpp>
 #include <boardmark/text/closest.hpp>
 
 #include "command.hpp"
@@ -42,9 +43,17 @@ input::FileKind kind_named(const std::string& name) {
                                   : fmt::format("one of {}", fmt::join(names, ", ")));
 }
 
+input::ListedWords listed_words() {
+    std::vector<std::string> classes;
+    for (const auto& exposure : reference::exposure_classes()) {
+        classes.push_back(exposure.name);
+    }
+    return {{"requirements.code", reference::codes()}, {"requirements.exposure", classes}};
+}
+
 ExitCode run(const Arguments& arguments) {
     const std::string name = arguments.files().empty() ? "mix" : arguments.file();
-    write_where_asked(input::schema_of(kind_named(name)), arguments, {core::UnitSystem::us, {}});
+    write_only_form(input::schema_of(kind_named(name), listed_words()), arguments);
     return ExitCode::done;
 }
 

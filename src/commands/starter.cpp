@@ -13,7 +13,7 @@ constexpr std::string_view examples[] = {
 
 ExitCode run(const Arguments& arguments) {
     const core::UnitSystem system = arguments.reporting().value_or(core::UnitSystem::us);
-    write_where_asked(input::starter_mix(system), arguments, {system, {}});
+    write_only_form(input::starter_mix(system), arguments);
     return ExitCode::done;
 }
 

@@ -32,8 +32,9 @@ const Schema from_a_file{{"type", "string"}, {"pattern", "^from +.+$"}};
 
 class SchemaOfFields {
 public:
-    explicit SchemaOfFields(std::span<const Field> fields)
-        : fields_(fields) {}
+    SchemaOfFields(std::span<const Field> fields, const ListedWords& listed)
+        : fields_(fields)
+        , listed_(listed) {}
 
     /// The keys under one path. A `*` stands for names of the user's.
     Schema section(std::string_view parent) const {
@@ -80,15 +81,22 @@ private:
             return schema;
         }
         case Shape::list:
-            return {{"type", "array"}, {"items", schema_of_value(field.value)}};
+            return {{"type", "array"}, {"items", schema_of_one(field)}};
         case Shape::table:
             return table_of(field);
         case Shape::value_or_table:
             return {{"anyOf", {schema_of_value(field.value), table_of(field)}}};
         case Shape::value:
-            return schema_of_value(field.value);
+            return schema_of_one(field);
         }
         return {};
+    }
+
+    /// A text that is one of the words that a table lists is offered as such.
+    Schema schema_of_one(const Field& field) const {
+        const auto listed = listed_.find(std::string{field.path});
+        return listed == listed_.end() ? schema_of_value(field.value)
+                                       : Schema{{"enum", listed->second}};
     }
 
     static Schema table_of(const Field& field) {
@@ -125,6 +133,7 @@ private:
     }
 
     std::span<const Field> fields_;
+    const ListedWords& listed_;
 };
 
 struct DescribedKind {
@@ -142,12 +151,12 @@ constexpr DescribedKind kinds[] = {
 
 } // namespace
 
-std::string schema_of(FileKind kind) {
+std::string schema_of(FileKind kind, const ListedWords& listed) {
     for (const DescribedKind& described : kinds) {
         if (described.kind == kind) {
             Schema schema{{"$schema", "http://json-schema.org/draft-07/schema#"},
                           {"title", described.title}};
-            schema.update(SchemaOfFields{described.fields()}.section(""));
+            schema.update(SchemaOfFields{described.fields(), listed}.section(""));
             schema["properties"]["boardmark"]["enum"] = {1};
             return schema.dump(2) + "\n";
         }
