@@ -4,6 +4,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <array>
 #include <cerrno>
 #include <cstring>
@@ -59,6 +60,14 @@ std::string shown_name(const std::string& path) {
 
 std::string beside(const std::string& path, const std::string& name) {
     return path == "-" ? name : (std::filesystem::path{path}.parent_path() / name).string();
+}
+
+bool links_out_of_folder(const std::string& path, const std::string& name) {
+    namespace fs = std::filesystem;
+    std::error_code absent;
+    const fs::path folder = fs::canonical(fs::path{beside(path, ".")}, absent);
+    const fs::path file = absent ? fs::path{} : fs::canonical(beside(path, name), absent);
+    return !absent && std::ranges::mismatch(folder, file).in1 != folder.end();
 }
 
 } // namespace boardmark::commands

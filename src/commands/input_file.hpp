@@ -25,4 +25,8 @@ std::string shown_name(const std::string& path);
 /// The path of a file that another file names.
 std::string beside(const std::string& path, const std::string& name);
 
+/// Whether a file that another file names is, once links are followed, outside that file's folder.
+/// A file that is not there is not outside: reading it tells what is wrong.
+bool links_out_of_folder(const std::string& path, const std::string& name);
+
 } // namespace boardmark::commands

@@ -31,6 +31,10 @@ OpenedFile open_file(const std::string& path, std::size_t largest_accepted) {
 input::Loader loader_beside(const std::string& path, std::vector<std::string>& files_read) {
     return [path,
             &files_read](const std::string& name) -> std::variant<std::string, input::LoadFailure> {
+        if (links_out_of_folder(path, name)) {
+            return input::LoadFailure{"it is a link out of the folder",
+                                      "lay the file itself beside the one that you name"};
+        }
         files_read.push_back(beside(path, name));
         // A table of specimens may be larger than a file of keys; its reader tells where it is not.
         const bool is_table = name.ends_with(".csv");

@@ -157,7 +157,9 @@ const SourceText* fetch(const Node& asked, const std::string& key, const std::st
     auto loaded = load(name);
     if (const auto* failure = std::get_if<LoadFailure>(&loaded)) {
         refuse(asked, key + ": '" + name + "' cannot be read: " + failure->reason,
-               "check the name; it is relative to this file", diagnostics);
+               failure->advice.empty() ? "check the name; it is relative to this file"
+                                       : failure->advice,
+               diagnostics);
         return nullptr;
     }
     return &files.add(shown_beside(asked.source->file(), name),

@@ -6,8 +6,11 @@
 #include "flow.hpp"
 #include "html.hpp"
 #include "json_parts.hpp"
+#include "long_table.hpp"
 #include "quantity_format.hpp"
 #include "text_parts.hpp"
+
+#include <algorithm>
 
 namespace boardmark::report {
 namespace {
@@ -68,6 +71,15 @@ Json json_of_items(const std::vector<core::Phrase>& phrases) {
     return items;
 }
 
+/// Whether a sentence tells of a pressure or a tie: the caution then stands in its own row.
+bool speaks_of_forms(const core::Phrase& phrase) {
+    const bool presses = std::ranges::any_of(phrase.arguments, [](const core::Argument& argument) {
+        const auto* quantity = std::get_if<core::Quantity>(&argument.value);
+        return quantity && presses_on_forms(quantity->measure);
+    });
+    return presses || phrase.text.starts_with("Ties ");
+}
+
 } // namespace
 
 std::string text(const BriefResult& result, const TextStyle& style) {
@@ -98,17 +110,26 @@ std::string json(const BriefResult& result) {
 }
 
 std::string csv(const BriefResult& result, core::UnitSystem system) {
-    std::string text = csv_row({"section", "sentence"});
+    std::string text = csv_row({"section", "item", "sentence", "note"});
     const auto add = [&](const std::string& section, const std::vector<core::Phrase>& phrases) {
+        int number = 0;
         for (const core::Phrase& phrase : phrases) {
-            text += csv_row({csv_cell(section), csv_cell(words(phrase, system))});
+            text += csv_row({csv_cell(section), std::to_string(++number),
+                             csv_cell(words(phrase, system)),
+                             speaks_of_forms(phrase) ? csv_cell(with_form_caution()) : ""});
         }
     };
+    text += csv_row({"TITLE", "1", csv_cell(result.title), ""});
+    text += csv_row({"CONCRETE of", "1", csv_cell(result.mix_file), ""});
     for (const core::BriefSection& section : result.brief.sections) {
         add(section.name, section.items);
     }
     add("QUESTIONS", result.brief.questions);
     add("CAUTIONS", result.brief.cautions);
+    int number = 0;
+    for (const core::Source& source : result.brief.sources) {
+        text += csv_row({"SOURCES", std::to_string(++number), csv_cell(source_text(source)), ""});
+    }
     return text;
 }
 

@@ -22,7 +22,8 @@ std::string html(const BriefResult& result, const TextStyle& style);
 /// Every sentence with its figures in SI, unrounded: the text holds none that stands not here.
 std::string json(const BriefResult& result);
 
-/// Section and sentence as rows for a spreadsheet (RFC 4180).
+/// Section, item and sentence as rows for a spreadsheet (RFC 4180); the caution about formwork in
+/// the row of every pressure and tie.
 std::string csv(const BriefResult& result, core::UnitSystem system);
 
 } // namespace boardmark::report

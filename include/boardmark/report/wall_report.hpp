@@ -23,7 +23,8 @@ std::string html(const WallResult& result, const TextStyle& style);
 /// The object of the contract: SI, unrounded. The same for both systems.
 std::string json(const WallResult& result);
 
-/// Runs, planters and benches as rows for a spreadsheet (RFC 4180), units in the header.
+/// Every figure as a row of one table for a spreadsheet (RFC 4180), its unit beside it; the caution
+/// about formwork in every row of a pressure or a tie.
 std::string csv(const WallResult& result, core::UnitSystem system);
 
 } // namespace boardmark::report

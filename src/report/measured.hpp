@@ -1,0 +1,19 @@
+#pragma once
+
+#include <boardmark/core/mix.hpp>
+#include <boardmark/core/quantity.hpp>
+
+#include <string>
+
+namespace boardmark::report {
+
+/// An unrounded number and the unit it is in.
+struct Measured {
+    double amount;
+    std::string unit; ///< "1" for plain numbers
+};
+
+/// A quantity in the unit that a spreadsheet of the system gets, without rounding.
+Measured measured(core::Quantity quantity, core::UnitSystem system);
+
+} // namespace boardmark::report
