@@ -13,7 +13,7 @@ std::optional<double> highest_m(const core::Wall& wall) {
         if (run.heights.empty()) {
             return std::nullopt;
         }
-        highest = std::max(highest, greatest_height_m(run));
+        highest = std::max(highest, core::greatest_height_m(run));
     }
     for (const core::Planter& planter : wall.planters) {
         highest = std::max(highest, planter.height_m);

@@ -82,7 +82,7 @@ private:
         const double upper_m = opening.sill_m.value_or(0) + opening.height_mm / 1000;
         if (width_m > run_.length_m + shape_tolerance_m) {
             section.refuse("width", " is wider than the wall is long", "check both figures");
-        } else if (upper_m > greatest_height_m(run_) + shape_tolerance_m) {
+        } else if (upper_m > core::greatest_height_m(run_) + shape_tolerance_m) {
             section.refuse(section.value("sill") ? "sill" : "height",
                            ": the opening reaches above the top of the wall",
                            "its sill and its height together stay within the wall's height");

@@ -21,12 +21,8 @@ double sloping_height_m(const core::WallRun& run, double station_m) {
 
 } // namespace
 
-double greatest_height_m(const core::WallRun& run) {
-    return std::ranges::max_element(run.heights, {}, &core::HeightAt::height_m)->height_m;
-}
-
 double least_height_m(const core::WallRun& run, double from_m, double to_m) {
-    double least = greatest_height_m(run);
+    double least = core::greatest_height_m(run);
     if (run.top == core::Top::sloping) {
         least = std::min(sloping_height_m(run, from_m), sloping_height_m(run, to_m));
     }
@@ -43,7 +39,7 @@ double least_height_m(const core::WallRun& run, double from_m, double to_m) {
 }
 
 double thickness_at_mm(const core::WallRun& run, double height_m) {
-    const double part = std::clamp(height_m / greatest_height_m(run), 0.0, 1.0);
+    const double part = std::clamp(height_m / core::greatest_height_m(run), 0.0, 1.0);
     return std::lerp(run.bottom_thickness_mm, run.thickness_mm, part);
 }
 

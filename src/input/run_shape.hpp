@@ -7,9 +7,6 @@ namespace boardmark::input {
 /// Two lengths are told apart beyond this: what units lose in conversion is less.
 constexpr double shape_tolerance_m = 1e-6;
 
-/// The greatest height of a run that has heights.
-double greatest_height_m(const core::WallRun& run);
-
 /// The least height between two stations of a run that has heights.
 double least_height_m(const core::WallRun& run, double from_m, double to_m);
 

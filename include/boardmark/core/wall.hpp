@@ -57,6 +57,9 @@ struct WallRun {
     std::vector<Opening> openings = {};
 };
 
+/// The greatest height of a run, m.
+double greatest_height_m(const WallRun& run);
+
 /// A box of four walls, filled with soil. Its outer faces show.
 struct Planter {
     std::string name;

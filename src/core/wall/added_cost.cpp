@@ -51,10 +51,8 @@ std::optional<double> mitres(const AddedCostCase& cost) {
     constexpr double planter_corners = 4;
     double count = 0;
     for (const WallRun& run : cost.wall.runs) {
-        const double height_m =
-            std::ranges::max_element(run.heights, {}, &HeightAt::height_m)->height_m;
         const double faces = run.shows == ShownFaces::both ? 2 : 1;
-        count += ends * run.corners * faces * courses_of(cost, height_m);
+        count += ends * run.corners * faces * courses_of(cost, greatest_height_m(run));
     }
     for (const Planter& planter : cost.wall.planters) {
         count += ends * planter_corners * planter.count * courses_of(cost, planter.height_m);

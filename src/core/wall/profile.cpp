@@ -85,9 +85,13 @@ double Profile::height_at(double station_m) const {
     return height_m;
 }
 
+double greatest_height_m(const WallRun& run) {
+    return std::ranges::max_element(run.heights, {}, &HeightAt::height_m)->height_m;
+}
+
 Profile profile_of(const WallRun& run) {
     Profile profile{.stretches = {},
-                    .greatest_height_m = 0,
+                    .greatest_height_m = core::greatest_height_m(run),
                     .bottom_thickness_m = run.bottom_thickness_mm / 1000,
                     .top_thickness_m = run.thickness_mm / 1000};
     for (std::size_t at = 0; at < run.heights.size(); ++at) {
@@ -96,7 +100,6 @@ Profile profile_of(const WallRun& run) {
         const double to_m =
             last ? run.length_m : std::min(run.heights[at + 1].station_m, run.length_m);
         const bool slopes = run.top == Top::sloping && !last;
-        profile.greatest_height_m = std::max(profile.greatest_height_m, here.height_m);
         if (to_m > here.station_m) {
             profile.stretches.push_back(
                 {.from_m = here.station_m,

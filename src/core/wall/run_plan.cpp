@@ -11,10 +11,6 @@
 namespace boardmark::core {
 namespace {
 
-double greatest_height_m(const WallRun& run) {
-    return std::ranges::max_element(run.heights, {}, &HeightAt::height_m)->height_m;
-}
-
 double plan_area_m2(const WallRun& run) {
     return run.length_m * (run.thickness_mm + run.bottom_thickness_mm) / 2 / 1000;
 }

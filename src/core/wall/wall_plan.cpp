@@ -13,9 +13,7 @@ namespace {
 std::vector<FormedWall> formed_walls(const Wall& wall) {
     std::vector<FormedWall> formed;
     for (const WallRun& run : wall.runs) {
-        const double height_m =
-            std::ranges::max_element(run.heights, {}, &HeightAt::height_m)->height_m;
-        formed.push_back({run.name, height_m,
+        formed.push_back({run.name, greatest_height_m(run),
                           run.length_m * (run.thickness_mm + run.bottom_thickness_mm) / 2000});
     }
     for (const Planter& planter : wall.planters) {
