@@ -7,15 +7,17 @@ namespace boardmark::commands {
 ExitCode run_mix_command(const std::string& name, input::Purpose purpose,
                          const Arguments& arguments) {
     const WorkedMix worked = open_mix(arguments, {purpose});
-    const report::MixResult result{.command = name,
-                                   .title = worked.title,
-                                   .requirements = worked.requirements,
-                                   .proportions = worked.proportions,
-                                   .checks = worked.checks,
-                                   .strength = core::strength_over_ratio(
-                                       worked.requirements, worked.proportions.totals.w_cm,
-                                       worked.proportions.selection.air_entrained, worked.tables),
-                                   .grading = &worked.tables.grading};
+    report::MixResult result{.command = name,
+                             .title = worked.title,
+                             .requirements = worked.requirements,
+                             .proportions = worked.proportions,
+                             .checks = worked.checks,
+                             .grading = &worked.tables.grading};
+    if (arguments.format() == Format::html) { // only a page draws it
+        result.strength =
+            core::strength_over_ratio(worked.requirements, worked.proportions.totals.w_cm,
+                                      worked.proportions.selection.air_entrained, worked.tables);
+    }
     deliver(result, arguments, worked.origin);
     return verdict(worked.checks);
 }
