@@ -70,4 +70,12 @@ bool links_out_of_folder(const std::string& path, const std::string& name) {
     return !absent && std::ranges::mismatch(folder, file).in1 != folder.end();
 }
 
+bool is_pipe_or_device(const std::string& path, const std::string& name) {
+    namespace fs = std::filesystem;
+    std::error_code absent;
+    const fs::file_status status = fs::status(beside(path, name), absent);
+    return !absent && fs::exists(status) && !fs::is_regular_file(status) &&
+           !fs::is_directory(status);
+}
+
 } // namespace boardmark::commands

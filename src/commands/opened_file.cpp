@@ -35,6 +35,9 @@ input::Loader loader_beside(const std::string& path, std::vector<std::string>& f
             return input::LoadFailure{"it is a link out of the folder",
                                       "lay the file itself beside the one that you name"};
         }
+        if (is_pipe_or_device(path, name)) {
+            return input::LoadFailure{"it is a pipe or a device", "name a plain file"};
+        }
         files_read.push_back(beside(path, name));
         // A table of specimens may be larger than a file of keys; its reader tells where it is not.
         const bool is_table = name.ends_with(".csv");
