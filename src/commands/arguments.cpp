@@ -98,6 +98,12 @@ std::span<const Option> common_options() {
     return common;
 }
 
+std::vector<Option> with_common_options(std::span<const Option> own) {
+    std::vector<Option> options(own.begin(), own.end());
+    options.insert(options.end(), std::begin(common), std::end(common));
+    return options;
+}
+
 Arguments::Arguments(const std::string& command, std::span<const Option> own_options,
                      FileCount count, const std::vector<std::string>& words) {
     constexpr std::size_t most_words = 100; // the library's parsing takes the square of their count

@@ -22,6 +22,9 @@ struct Option {
 /// Options that every command has.
 std::span<const Option> common_options();
 
+/// A command's own options, then those of every command.
+std::vector<Option> with_common_options(std::span<const Option> own);
+
 enum class Format { text, json, csv, html };
 enum class Colour { automatic, always, never };
 

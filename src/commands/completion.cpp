@@ -16,13 +16,6 @@ constexpr std::string_view examples[] = {
     "boardmark completion fish",
 };
 
-/// A command's own options, then those of every command.
-std::vector<Option> options_of(const Command& command) {
-    std::vector<Option> options(command.options.begin(), command.options.end());
-    options.insert(options.end(), common_options().begin(), common_options().end());
-    return options;
-}
-
 /// A text inside single quotes of a shell.
 std::string quoted(std::string_view text) {
     std::string result = "'";
@@ -50,7 +43,7 @@ std::string bash_values() {
     std::string text;
     std::vector<std::string_view> told;
     for (const Command& command : all_commands()) {
-        for (const Option& option : options_of(command)) {
+        for (const Option& option : with_common_options(command.options)) {
             if (!option.words.empty() && std::ranges::count(told, option.name) == 0) {
                 told.push_back(option.name);
                 text += fmt::format("        --{}) COMPREPLY=($(compgen -W '{}' -- \"$word\")); "
@@ -74,7 +67,7 @@ std::string bash() {
     text += "    case ${COMP_WORDS[1]} in\n";
     for (const Command& command : all_commands()) {
         std::string options;
-        for (const Option& option : options_of(command)) {
+        for (const Option& option : with_common_options(command.options)) {
             options += fmt::format("{}--{}", options.empty() ? "" : " ", option.name);
         }
         text += fmt::format("        {}) options='{}' ;;\n", command.name, options);
@@ -129,7 +122,7 @@ std::string zsh() {
             "    case $command in\n";
     for (const Command& command : all_commands()) {
         text += fmt::format("        {}) _arguments", command.name);
-        for (const Option& option : options_of(command)) {
+        for (const Option& option : with_common_options(command.options)) {
             text += " \\\n            " + zsh_specification(option);
         }
         text += " \\\n            '*:file:_files' ;;\n";
@@ -149,7 +142,7 @@ std::string fish() {
     text += fmt::format("complete -c boardmark -f -n __fish_use_subcommand -a help -d {}\n",
                         quoted("how a command is used"));
     for (const Command& command : all_commands()) {
-        for (const Option& option : options_of(command)) {
+        for (const Option& option : with_common_options(command.options)) {
             const std::string value = option.value.empty() ? ""
                                       : option.words.empty()
                                           ? " -r"

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <string_view>
+
 namespace boardmark::commands {
 
 /// How the program ends.
@@ -9,6 +11,20 @@ enum class ExitCode {
     wrong_input = 2, ///< the command line or an input file is wrong
     unresolved = 3,  ///< well formed, but no mix follows
     output_failed = 4,
+};
+
+/// What help and manual page say of an exit code.
+struct ExitMeaning {
+    ExitCode code;
+    std::string_view meaning;
+};
+
+constexpr ExitMeaning exit_meanings[] = {
+    {ExitCode::done, "done, and every check that could be run holds or is to be watched"},
+    {ExitCode::requirement_not_met, "done, and some requirement is not met"},
+    {ExitCode::wrong_input, "the command line or an input file is wrong"},
+    {ExitCode::unresolved, "the inputs are well formed, but no mix follows from them"},
+    {ExitCode::output_failed, "an output could not be written"},
 };
 
 } // namespace boardmark::commands

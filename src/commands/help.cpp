@@ -9,19 +9,18 @@
 
 #include <algorithm>
 #include <cctype>
-#include <iterator>
 #include <vector>
 
 namespace boardmark::commands {
 namespace {
 
-constexpr std::string_view exit_codes =
-    "Exit codes:\n"
-    "  0  done, and every check that could be run holds or is to be watched\n"
-    "  1  done, and some requirement is not met\n"
-    "  2  the command line or an input file is wrong\n"
-    "  3  the inputs are well formed, but no mix follows from them\n"
-    "  4  an output could not be written\n";
+std::string exit_codes() {
+    std::string text = "Exit codes:\n";
+    for (const ExitMeaning& exit : exit_meanings) {
+        text += fmt::format("  {}  {}\n", static_cast<int>(exit.code), exit.meaning);
+    }
+    return text;
+}
 
 std::string head_of(const Option& option) {
     return option.value.empty() ? fmt::format("--{}", option.name)
@@ -30,8 +29,7 @@ std::string head_of(const Option& option) {
 
 /// Options one below the other, their meanings in one column.
 std::string text_of(std::span<const Option> own) {
-    std::vector<Option> options(own.begin(), own.end());
-    std::ranges::copy(common_options(), std::back_inserter(options));
+    const std::vector<Option> options = with_common_options(own);
     std::size_t widest = 0;
     for (const Option& option : options) {
         widest = std::max(widest, head_of(option).size());
@@ -61,7 +59,7 @@ std::string help_of(const Command& command) {
     for (const std::string_view example : command.examples) {
         text += fmt::format("  {}\n", example);
     }
-    return text + "\n" + std::string{exit_codes};
+    return text + "\n" + exit_codes();
 }
 
 std::string help_on_exposure() {
@@ -114,7 +112,7 @@ std::string general_help() {
     for (const Command& command : all_commands()) {
         text += fmt::format("  {}\n", command.examples.front());
     }
-    return text + "\n" + std::string{exit_codes} +
+    return text + "\n" + exit_codes() +
            "\nProportions are a start, to be proven by trial batches. Local codes and the "
            "licensed\n"
            "engineer decide.\n";

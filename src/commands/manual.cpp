@@ -55,12 +55,6 @@ constexpr std::string_view beginning =
     ".SH COMMANDS\n";
 
 constexpr std::string_view ending =
-    ".SH EXIT STATUS\n"
-    ".TP\n0\ndone, and every check that could be run holds or is to be watched\n"
-    ".TP\n1\ndone, and some requirement is not met\n"
-    ".TP\n2\nthe command line or an input file is wrong\n"
-    ".TP\n3\nthe inputs are well formed, but no mix follows from them\n"
-    ".TP\n4\nan output could not be written\n"
     ".SH ENVIRONMENT\n"
     ".TP\nNO_COLOR\nwhere it is set and not empty, no colour is used\n"
     ".TP\nTERM\n\"dumb\" has no colour\n"
@@ -73,6 +67,10 @@ ExitCode run(const Arguments& arguments) {
         text += roff_of(command);
     }
     text += ".SH OPTIONS OF EVERY COMMAND\n" + roff_of(common_options());
+    text += ".SH EXIT STATUS\n";
+    for (const ExitMeaning& exit : exit_meanings) {
+        text += fmt::format(".TP\n{}\n{}\n", static_cast<int>(exit.code), roff(exit.meaning));
+    }
     text += ending;
     write_only_form(text, arguments);
     return ExitCode::done;

@@ -28,7 +28,30 @@ const Grading& sieves_of(const Ingredient& aggregate) {
     return aggregate.material->aggregate.sieves;
 }
 
-Grading combined_grading(const std::vector<const Ingredient*>& aggregates) {
+} // namespace
+
+double passing_anywhere_percent(const Grading& grading, double opening_mm) {
+    if (const auto between = passing_percent(grading, opening_mm)) {
+        return *between;
+    }
+    const SievePassing& coarsest = grading.front();
+    const SievePassing& finest = grading.back();
+    return opening_mm > coarsest.opening_mm ? whole_percent
+                                            : finest.percent * opening_mm / finest.opening_mm;
+}
+
+std::vector<FineGrading> fine_gradings(const Proportions& proportions) {
+    std::vector<FineGrading> gradings;
+    for (const Ingredient* sand : of_role(proportions, Role::fine)) {
+        if (!sieves_of(*sand).empty()) {
+            gradings.push_back({sand->name, sorted(sieves_of(*sand))});
+        }
+    }
+    return gradings;
+}
+
+Grading combined_grading(const Proportions& proportions) {
+    const auto aggregates = aggregates_of(proportions);
     std::set<double, std::greater<>> openings_mm;
     double whole_m3 = 0;
     for (const Ingredient* aggregate : aggregates) {
@@ -50,30 +73,6 @@ Grading combined_grading(const std::vector<const Ingredient*>& aggregates) {
         combined.push_back({opening_mm, percent});
     }
     return combined;
-}
-
-} // namespace
-
-double passing_anywhere_percent(const Grading& grading, double opening_mm) {
-    if (const auto between = passing_percent(grading, opening_mm)) {
-        return *between;
-    }
-    const SievePassing& coarsest = grading.front();
-    const SievePassing& finest = grading.back();
-    return opening_mm > coarsest.opening_mm ? whole_percent
-                                            : finest.percent * opening_mm / finest.opening_mm;
-}
-
-MixGradings gradings_of(const Proportions& proportions) {
-    const auto aggregates = aggregates_of(proportions);
-    MixGradings gradings;
-    for (const Ingredient* aggregate : aggregates) {
-        if (aggregate->role == Role::fine && !sieves_of(*aggregate).empty()) {
-            gradings.fine.push_back({aggregate->name, sorted(sieves_of(*aggregate))});
-        }
-    }
-    gradings.combined = aggregates.empty() ? Grading{} : combined_grading(aggregates);
-    return gradings;
 }
 
 std::optional<double> maximum_size_mm(const Grading& grading) {

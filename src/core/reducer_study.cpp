@@ -246,24 +246,28 @@ bool holds_high_range_reducer(const Mix& mix) {
     return std::ranges::any_of(mix.admixtures, is_high_range);
 }
 
+ComparedMix without_high_range_reducer(const Mix& mix, const Proportions& written,
+                                       const Tables& tables) {
+    const std::string label = "without reducer";
+    const auto effect = known_effect(mix, tables);
+    const auto* known = std::get_if<Effect>(&effect);
+    if (mix.selections.water_kg_m3 && !known) {
+        // The water without the reducer follows from the one with it only by the reduction.
+        return not_made(label, std::get<Unresolved>(effect));
+    }
+    const double remaining = known ? known->remaining_water : 1;
+    ComparedMix column = compared(
+        label, without_reducer(mix, ratio_before_minimum(mix, written.selection), remaining),
+        slump_of_water(mix.requirements), mix.requirements, tables);
+    explain(column, "w_cm", as_written);
+    explain(column, "water", {"the given water and what the reducer saves of it", {}});
+    return column;
+}
+
 std::vector<ComparedMix> reducer_study(const Mix& mix, const Tables& tables) {
     assert(holds_high_range_reducer(mix));
     const Proportions written = proportion(mix, tables);
-    auto effect = known_effect(mix, tables);
-    const auto* known = std::get_if<Effect>(&effect);
-    std::vector<ComparedMix> columns;
-    if (mix.selections.water_kg_m3 && !known) {
-        // The water without the reducer follows from the one with it only by the reduction.
-        for (const char* label : {"without reducer", "less water", "less binder", "more flow"}) {
-            columns.push_back(not_made(label, std::get<Unresolved>(effect)));
-        }
-        return columns;
-    }
-    const double remaining = known ? known->remaining_water : 1;
-    columns.push_back(
-        compared("without reducer",
-                 without_reducer(mix, ratio_before_minimum(mix, written.selection), remaining),
-                 slump_of_water(mix.requirements), mix.requirements, tables));
+    std::vector<ComparedMix> columns{without_high_range_reducer(mix, written, tables)};
     if (columns.front().unresolved) {
         for (const char* label : {"less water", "less binder", "more flow"}) {
             columns.push_back(not_made(label, *columns.front().unresolved));
@@ -271,9 +275,7 @@ std::vector<ComparedMix> reducer_study(const Mix& mix, const Tables& tables) {
         return columns;
     }
     const Proportions base = *columns.front().proportions;
-    explain(columns.front(), "w_cm", as_written);
-    explain(columns.front(), "water", {"the given water and what the reducer saves of it", {}});
-    const Study study{mix, tables, base, written, effect};
+    const Study study{mix, tables, base, written, known_effect(mix, tables)};
     columns.push_back(study.less_water());
     columns.push_back(study.less_binder());
     if (columns.back().proportions) {

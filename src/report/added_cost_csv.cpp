@@ -1,15 +1,9 @@
 #include "measured.hpp"
+#include "names.hpp"
 #include "wall_tables.hpp"
-
-#include <algorithm>
 
 namespace boardmark::report {
 namespace {
-
-std::string in_words(std::string key) {
-    std::ranges::replace(key, '_', ' ');
-    return key;
-}
 
 void add_money(LongTable& table, const core::Money& money, const std::string& currency,
                const std::string& status, bool likely_is_middle) {

@@ -12,13 +12,6 @@ std::string money(double amount) {
     return fixed(amount, 0);
 }
 
-std::string in_words(std::string key) {
-    for (char& letter : key) {
-        letter = letter == '_' ? ' ' : letter;
-    }
-    return key;
-}
-
 } // namespace
 
 Flow flow_of_added_cost(const core::AddedCost& added, core::UnitSystem system) {

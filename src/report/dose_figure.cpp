@@ -1,8 +1,7 @@
 #include "dose_figure.hpp"
 
-#include <boardmark/units/unit.hpp>
-
 #include "comparison_rows.hpp"
+#include "measured.hpp"
 #include "plot.hpp"
 #include "quantity_format.hpp"
 
@@ -21,10 +20,7 @@ using core::UnitSystem;
 using ValueOf = std::function<std::optional<double>(const DosePoint&)>;
 
 double dose_of(const DosePoint& point, UnitSystem system) {
-    return system == UnitSystem::us
-               ? units::unit("fl oz/cwt")
-                     .from_inside(units::unit("mL/100 kg").to_inside(point.ml_100kg))
-               : point.ml_100kg;
+    return measured({point.ml_100kg, Measure::dose}, system).amount;
 }
 
 std::vector<PlotPoint> points_of(const DoseResponse& response, UnitSystem system,
@@ -40,10 +36,8 @@ std::vector<PlotPoint> points_of(const DoseResponse& response, UnitSystem system
 
 std::optional<double> strength_of(const DosePoint& point, UnitSystem system) {
     const auto& strength = point.less_water.strength;
-    if (!strength) {
-        return std::nullopt;
-    }
-    return system == UnitSystem::us ? units::unit("psi").from_inside(strength->mpa) : strength->mpa;
+    return strength ? std::optional{measured({strength->mpa, Measure::strength}, system).amount}
+                    : std::nullopt;
 }
 
 std::optional<double> cost_of(const ComparedMix& column, UnitSystem system) {

@@ -68,7 +68,7 @@ Grading sieves_of_limits(const GradingRules& rules) {
     return sieves;
 }
 
-Flow fine_figure(const core::MixGradings::Fine& fine, const GradingRules& rules) {
+Flow fine_figure(const core::FineGrading& fine, const GradingRules& rules) {
     Grading drawn;
     for (const core::SieveLimits& limits : rules.fine) {
         drawn.push_back(
@@ -107,14 +107,12 @@ Flow grading_figures(const MixResult& result) {
     if (!result.grading) {
         return {};
     }
-    const core::MixGradings gradings = core::gradings_of(result.proportions);
     Flow figures;
-    for (const core::MixGradings::Fine& fine : gradings.fine) {
+    for (const core::FineGrading& fine : core::fine_gradings(result.proportions)) {
         figures += fine_figure(fine, *result.grading);
     }
-    return gradings.combined.empty()
-               ? figures
-               : figures + combined_figure(gradings.combined, *result.grading);
+    const Grading combined = core::combined_grading(result.proportions);
+    return combined.empty() ? figures : figures + combined_figure(combined, *result.grading);
 }
 
 } // namespace boardmark::report

@@ -13,7 +13,7 @@ struct Measured {
     std::string unit; ///< "1" for plain numbers
 };
 
-/// A quantity in the unit that a spreadsheet of the system gets, without rounding.
+/// A quantity in the unit that a spreadsheet or a figure of the system gets, without rounding.
 Measured measured(core::Quantity quantity, core::UnitSystem system);
 
 } // namespace boardmark::report

@@ -2,6 +2,8 @@
 
 #include <boardmark/text/utf8.hpp>
 
+#include <algorithm>
+
 namespace boardmark::report {
 namespace {
 
@@ -90,6 +92,11 @@ std::vector<std::string> failed_ids(const std::vector<core::Check>& checks) {
         }
     }
     return ids;
+}
+
+std::string in_words(std::string key) {
+    std::ranges::replace(key, '_', ' ');
+    return key;
 }
 
 std::string column_name(const std::string& name) {

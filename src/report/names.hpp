@@ -22,6 +22,9 @@ core::Marks marks_of(const core::Check& check);
 /// The ids of the requirements that are not met.
 std::vector<std::string> failed_ids(const std::vector<core::Check>& checks);
 
+/// A key or name of the computation as words: "w_cm" is "w cm".
+std::string in_words(std::string key);
+
 /// A material's name for a column of a text report: harmless on a terminal and not too wide.
 std::string column_name(const std::string& name);
 

@@ -2,8 +2,8 @@
 
 #include <boardmark/report/words.hpp>
 #include <boardmark/text/utf8.hpp>
-#include <boardmark/units/unit.hpp>
 
+#include "measured.hpp"
 #include "plot.hpp"
 
 #include <algorithm>
@@ -13,15 +13,11 @@ namespace {
 
 using core::UnitSystem;
 
-constexpr double mm_in_m = 1000;
-constexpr double kpa_in_mpa = 1000;
 constexpr const char* roles[] = {"value", "other", "limit"};
 
 PlotPoint plotted(const core::EnvelopePoint& point, UnitSystem system) {
-    return system == UnitSystem::us
-               ? PlotPoint{units::unit("psf").from_inside(point.kpa / kpa_in_mpa),
-                           units::unit("ft").from_inside(point.depth_m * mm_in_m)}
-               : PlotPoint{point.kpa, point.depth_m};
+    return {measured({point.kpa, core::Measure::pressure}, system).amount,
+            measured({point.depth_m, core::Measure::line_length}, system).amount};
 }
 
 std::vector<PlotPoint> envelope_of(const core::FormPressure& pressure, UnitSystem system) {

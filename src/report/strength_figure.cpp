@@ -1,7 +1,6 @@
 #include "strength_figure.hpp"
 
-#include <boardmark/units/unit.hpp>
-
+#include "measured.hpp"
 #include "plot.hpp"
 #include "quantity_format.hpp"
 
@@ -14,7 +13,7 @@ using core::Measure;
 using core::UnitSystem;
 
 double in_user_unit(double mpa, UnitSystem system) {
-    return system == UnitSystem::us ? units::unit("psi").from_inside(mpa) : mpa;
+    return measured({mpa, Measure::strength}, system).amount;
 }
 
 /// A plot of strengths that holds all of these points.

@@ -155,8 +155,7 @@ std::string slump_text(const core::Requirements& requirements, core::UnitSystem 
 }
 
 std::string quantity_name(const core::Step& step, core::UnitSystem system) {
-    std::string name = step.quantity;
-    std::ranges::replace(name, '_', ' ');
+    std::string name = in_words(step.quantity);
     const auto replace_word = [&](std::string_view from, std::string_view to) {
         if (const std::size_t at = name.find(from); at != std::string::npos) {
             name.replace(at, from.size(), to);
@@ -203,9 +202,7 @@ Flow text_of_reasons(const std::vector<core::Step>& steps, const TextStyle& styl
         for (const core::Argument& argument : step.reason.arguments) {
             const auto* quantity = std::get_if<core::Quantity>(&argument.value);
             if (quantity) {
-                std::string name = argument.name;
-                std::ranges::replace(name, '_', ' ');
-                inputs.push_back(name + " " + shown(*quantity, style.system));
+                inputs.push_back(in_words(argument.name) + " " + shown(*quantity, style.system));
             }
         }
         if (!inputs.empty()) {

@@ -4,17 +4,13 @@
 #include "wall_parts.hpp"
 #include "wall_tables.hpp"
 
-#include <algorithm>
-
 namespace boardmark::report {
 namespace {
 
 using core::Measure;
 
 std::string governor_of(const core::FormPressure& pressure) {
-    std::string governor{core::name_of(pressure.governed_by)};
-    std::ranges::replace(governor, '_', ' ');
-    return "governed by " + governor;
+    return "governed by " + in_words(std::string{core::name_of(pressure.governed_by)});
 }
 
 std::string note_of(const core::FormPressure& pressure, core::UnitSystem system) {
@@ -71,7 +67,7 @@ void add_tie_rows(LongTable& table, const core::FormForces& forces) {
         table.add("highest pressure on it", Measure::pressure, load.highest_kpa);
         table.add("a tie carries", Measure::force, load.load_kn);
     }
-    if (const auto hardest_kn = hardest_tie_kn(forces)) {
+    if (const auto hardest_kn = core::hardest_tie_kn(forces)) {
         table.subject(forces.wall);
         table.add("hardest tie carries", Measure::force, hardest_kn);
     }

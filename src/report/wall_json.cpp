@@ -84,8 +84,6 @@ Json json_of(const core::FormForces& forces, const core::FormPressure& pressure)
     for (const core::EnvelopePoint& point : pressure.envelope) {
         envelope.push_back({{"depth_m", point.depth_m}, {"kpa", point.kpa}});
     }
-    std::string governor{core::name_of(pressure.governed_by)};
-    std::ranges::replace(governor, '_', ' ');
     Json marks = Json::array();
     for (const core::Mark mark : pressure.marks) {
         marks.push_back(name_of(mark));
@@ -93,7 +91,7 @@ Json json_of(const core::FormForces& forces, const core::FormPressure& pressure)
     return {{"wall", forces.wall},
             {"method", pressure.method},
             {"kpa", pressure.kpa},
-            {"governed_by", governor},
+            {"governed_by", in_words(std::string{core::name_of(pressure.governed_by)})},
             {"head_kpa", pressure.head_kpa},
             {"formula_kpa", number_or_null(pressure.formula_kpa)},
             {"height_m", forces.height_m},

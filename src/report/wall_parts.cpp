@@ -31,22 +31,10 @@ double lowest_m(const core::WallRun& run) {
     return std::ranges::min(run.heights, {}, &core::HeightAt::height_m).height_m;
 }
 
-double highest_m(const core::WallRun& run) {
-    return std::ranges::max(run.heights, {}, &core::HeightAt::height_m).height_m;
-}
-
-std::optional<double> hardest_tie_kn(const core::FormForces& forces) {
-    std::optional<double> hardest;
-    for (const core::TieRowLoad& row : forces.tie_rows) {
-        hardest = std::max(hardest.value_or(0), row.load_kn);
-    }
-    return hardest;
-}
-
 std::optional<double> hardest_tie_kn(const core::WallPlan& plan) {
     std::optional<double> hardest;
     for (const core::FormForces& forces : plan.forces) {
-        if (const auto load_kn = hardest_tie_kn(forces)) {
+        if (const auto load_kn = core::hardest_tie_kn(forces)) {
             hardest = std::max(hardest.value_or(0), *load_kn);
         }
     }

@@ -14,10 +14,8 @@ std::string_view name_of(core::ShownFaces faces);
 int openings_of(const core::WallRun& run);
 
 double lowest_m(const core::WallRun& run);
-double highest_m(const core::WallRun& run);
 
 /// The load of the hardest loaded tie of all walls. Nothing without ties.
 std::optional<double> hardest_tie_kn(const core::WallPlan& plan);
-std::optional<double> hardest_tie_kn(const core::FormForces& forces);
 
 } // namespace boardmark::report

@@ -42,7 +42,8 @@ Flow text_of_runs(const std::vector<core::WallRun>& runs, UnitSystem system) {
     for (const core::WallRun& run : runs) {
         grid.add(
             {text::printable(run.name), long_length(run.length_m, system),
-             range(long_length(lowest_m(run), system), long_length(highest_m(run), system)),
+             range(long_length(lowest_m(run), system),
+                   long_length(core::greatest_height_m(run), system)),
              range(thickness(run.thickness_mm, system), thickness(run.bottom_thickness_mm, system)),
              std::string{name_of(run.shows)}, std::to_string(openings_of(run))});
     }
@@ -181,7 +182,7 @@ Flow text_of_forces(const WallResult& result, const TextStyle& style) {
     for (const core::FormForces& forces : result.plan.forces) {
         for (const core::FormPressure& pressure : forces.pressures) {
             const bool first = &pressure == &forces.pressures.front();
-            const auto tie_kn = first ? hardest_tie_kn(forces) : std::nullopt;
+            const auto tie_kn = first ? core::hardest_tie_kn(forces) : std::nullopt;
             grid.add({first ? column_name(forces.wall) : "",
                       first ? long_length(forces.height_m, style.system) : "", pressure.method,
                       shown({pressure.kpa, Measure::pressure}, style.system),

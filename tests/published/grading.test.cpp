@@ -94,7 +94,7 @@ TEST_CASE("the combined grading is the shares' sum by volume") {
     // Equal volumes (945 / 2.70 = 910 / 2.60): the mean of the two curves at each sieve.
     const Solved mix =
         with_sieves(sand_with("", 0), "25 mm: 100 %, 19 mm: 96 %, 9.5 mm: 40 %, 4.75 mm: 6 %");
-    const core::Grading combined = core::gradings_of(mix.proportions).combined;
+    const core::Grading combined = core::combined_grading(mix.proportions);
     REQUIRE(combined.size() == 9);
     CHECK(core::maximum_size_mm(combined) == 25.0);
     CHECK_THAT(core::passing_anywhere_percent(combined, 19), WithinAbs(98, 1e-6));
@@ -103,5 +103,5 @@ TEST_CASE("the combined grading is the shares' sum by volume") {
     // Stone below its finest sieve falls off in proportion to the opening: 6 % times 2.36 / 4.75.
     CHECK_THAT(core::passing_anywhere_percent(combined, 2.36),
                WithinAbs((85 + 6 * 2.36 / 4.75) / 2, 1e-6));
-    CHECK(core::gradings_of(with_sieves(sand_with("", 0)).proportions).combined.empty());
+    CHECK(core::combined_grading(with_sieves(sand_with("", 0)).proportions).empty());
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/board_order.hpp>
+#include <boardmark/core/proportions.hpp>
 #include <boardmark/core/quantity.hpp>
 #include <boardmark/core/tables.hpp>
 #include <boardmark/core/wall.hpp>
@@ -55,9 +56,10 @@ struct AddedCostCase {
 };
 
 /// What the high-range reducer of the wall's mix costs less the binder that it saves there, for 1
-/// m3. Nothing where the mix holds none, or where its prices are not all stated in the wall's
-/// currency.
-std::optional<double> reducer_less_binder_per_m3(const Wall& wall, const Tables& tables);
+/// m3 of the mix as written. Nothing where the mix holds none, or where its prices are not all
+/// stated in the wall's currency.
+std::optional<double> reducer_less_binder_per_m3(const Wall& wall, const Proportions& written,
+                                                 const Tables& tables);
 
 /// Adds up the cost. A price of which only the difference to another counts (backing and plain
 /// panels, the ties, the two concretes, plugs and patches) is used only where both are stated.

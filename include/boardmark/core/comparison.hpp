@@ -56,6 +56,11 @@ ComparedMix compared(std::string label, const AnyMix& mix, const Tables& tables)
 ComparedMix compared(std::string label, const AnyMix& mix, const ComparedSlump& slump,
                      const Requirements& asked, const Tables& tables);
 
+/// The first column of that study: the mix without its reducer at the w/cm of the mix as written,
+/// whose proportions are given.
+ComparedMix without_high_range_reducer(const Mix& mix, const Proportions& written,
+                                       const Tables& tables);
+
 /// What the high-range reducer of a mix buys: `without reducer`, `less water`, `less binder`, `more
 /// flow`. A column that cannot be made says why. Asserts that the mix holds such a reducer.
 ///

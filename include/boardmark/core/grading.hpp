@@ -17,17 +17,16 @@ using Grading = std::vector<SievePassing>;
 /// the opening between sieves; from the finest one down in proportion to the opening.
 double passing_anywhere_percent(const Grading& grading, double opening_mm);
 
-/// The gradings of a mix.
-struct MixGradings {
-    struct Fine {
-        std::string name;
-        Grading grading;
-    };
-    std::vector<Fine> fine; ///< those whose sieves are stated
-    Grading combined = {};  ///< by absolute volume; empty unless all aggregates state their sieves
+/// A fine aggregate whose sieves are stated.
+struct FineGrading {
+    std::string name;
+    Grading grading;
 };
 
-MixGradings gradings_of(const Proportions& proportions);
+std::vector<FineGrading> fine_gradings(const Proportions& proportions);
+
+/// All aggregates together, by absolute volume. Empty unless all state their sieves.
+Grading combined_grading(const Proportions& proportions);
 
 /// The smallest sieve that all passes, mm. Nothing where none does.
 std::optional<double> maximum_size_mm(const Grading& grading);

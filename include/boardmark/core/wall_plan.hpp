@@ -32,6 +32,9 @@ struct FormForces {
     std::optional<AllowableRise> rise_by_ties; ///< where the ties' load is stated
 };
 
+/// The load of the hardest loaded tie of a form. Nothing without ties.
+std::optional<double> hardest_tie_kn(const FormForces& forces);
+
 /// Joints, steel and lifts of one run.
 struct RunPlan {
     std::string wall;

@@ -1,3 +1,4 @@
+#include "../checks/exposure_limits.hpp"
 #include "../checks/trial_checks.hpp"
 #include "../phrases.hpp"
 #include "sections.hpp"
@@ -6,14 +7,6 @@
 
 namespace boardmark::core {
 namespace {
-
-std::string joined(const std::vector<std::string>& words) {
-    std::string text;
-    for (const std::string& word : words) {
-        text += (text.empty() ? "" : ", ") + word;
-    }
-    return text;
-}
 
 const Check* check_of(const std::vector<Check>& checks, const std::string& id) {
     const auto found = std::ranges::find(checks, id, &Check::id);

@@ -114,15 +114,11 @@ BriefSection brief_of_forms(const BriefCase& brief) {
                                  {word("wall", forces.wall), metres("height", forces.height_m),
                                   quantity("pressure", {first.kpa, Measure::pressure}),
                                   word("method", first.method), word("by", by)}});
-        double hardest_kn = 0;
-        for (const TieRowLoad& row : forces.tie_rows) {
-            hardest_kn = std::max(hardest_kn, row.load_kn);
-        }
-        if (hardest_kn > 0) {
+        if (const auto hardest_kn = hardest_tie_kn(forces)) {
             section.items.push_back(
                 {"{wall}: a tie carries up to {load}, to be held against its "
                  "working load; a qualified person designs the formwork",
-                 {word("wall", forces.wall), quantity("load", {hardest_kn, Measure::force})}});
+                 {word("wall", forces.wall), quantity("load", {*hardest_kn, Measure::force})}});
         }
         for (const Phrase& why : first.why) {
             const bool told = std::ranges::count(section.items, why.text, &Phrase::text) > 0;

@@ -1,6 +1,7 @@
 #include "exposure_limits.hpp"
 
 #include "../phrases.hpp"
+#include "../site_exposure.hpp"
 #include "../water_cement_ratio.hpp"
 
 namespace boardmark::core {
@@ -17,12 +18,8 @@ std::vector<StatedClass> stated_classes(const CheckContext& context) {
 }
 
 const ExposureClass* stated_class(const CheckContext& context, char category) {
-    for (const StatedClass& stated : stated_classes(context)) {
-        if (stated.exposure->category() == category) {
-            return stated.exposure;
-        }
-    }
-    return nullptr;
+    const std::string name = class_in_force(context.requirements, category);
+    return name.empty() ? nullptr : &context.tables.exposure_class(name);
 }
 
 std::vector<const Material*> binder_materials(const Proportions& proportions) {

@@ -32,7 +32,7 @@ bool has_a_peak(const Grading& grading, const GradingRules& rules) {
     return false;
 }
 
-Check outside(Check check, const MixGradings::Fine& fine, const SieveLimits& limits) {
+Check outside(Check check, const FineGrading& fine, const SieveLimits& limits) {
     const double percent = passing_anywhere_percent(fine.grading, limits.opening_mm);
     check.verdict = Verdict::watch;
     check.value = percent;
@@ -46,7 +46,7 @@ Check outside(Check check, const MixGradings::Fine& fine, const SieveLimits& lim
     return check;
 }
 
-Check check_fine(const MixGradings::Fine& fine, const GradingRules& rules) {
+Check check_fine(const FineGrading& fine, const GradingRules& rules) {
     Check check{.id = "sand.grading",
                 .verdict = Verdict::holds,
                 .measure = Measure::percent,
@@ -72,7 +72,7 @@ Check check_fine(const MixGradings::Fine& fine, const GradingRules& rules) {
 
 Checks check_grading(const CheckContext& context) {
     Checks checks;
-    for (const MixGradings::Fine& fine : gradings_of(context.proportions).fine) {
+    for (const FineGrading& fine : fine_gradings(context.proportions)) {
         checks.push_back(check_fine(fine, context.tables.grading));
     }
     return checks;

@@ -1,7 +1,6 @@
 #include <boardmark/core/added_cost.hpp>
 #include <boardmark/core/comparison.hpp>
 #include <boardmark/core/footprint.hpp>
-#include <boardmark/core/proportion.hpp>
 
 namespace boardmark::core {
 namespace {
@@ -15,16 +14,16 @@ std::optional<double> whole_in(const std::string& currency, const std::optional<
 
 } // namespace
 
-std::optional<double> reducer_less_binder_per_m3(const Wall& wall, const Tables& tables) {
+std::optional<double> reducer_less_binder_per_m3(const Wall& wall, const Proportions& written,
+                                                 const Tables& tables) {
     const Mix* mix = std::get_if<Mix>(&wall.mix);
     if (!wall.prices || !mix || !holds_high_range_reducer(*mix)) {
         return std::nullopt;
     }
-    const ComparedMix without = reducer_study(*mix, tables).front();
+    const ComparedMix without = without_high_range_reducer(*mix, written, tables);
     if (without.unresolved) {
         return std::nullopt;
     }
-    const Proportions written = proportions_of(wall.mix, tables);
     const std::string& currency = wall.prices->currency;
     const auto reducer = whole_in(currency, reducer_cost(written));
     const auto binder_before = whole_in(currency, binder_cost(*without.proportions));

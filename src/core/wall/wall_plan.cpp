@@ -111,6 +111,14 @@ void add_cautions(WallPlan& plan) {
 
 } // namespace
 
+std::optional<double> hardest_tie_kn(const FormForces& forces) {
+    std::optional<double> hardest;
+    for (const TieRowLoad& row : forces.tie_rows) {
+        hardest = std::max(hardest.value_or(0), row.load_kn);
+    }
+    return hardest;
+}
+
 WallPlan plan_wall(const Wall& wall, const Tables& tables) {
     WallPlan plan{.proportions = proportions_of(wall.mix, tables),
                   .mix_checks = {},
@@ -146,12 +154,13 @@ WallPlan plan_wall(const Wall& wall, const Tables& tables) {
     const bool full_head = std::ranges::any_of(plan.forces, [](const FormForces& forces) {
         return forces.pressures.front().governed_by == PressureGovernor::liquid_head;
     });
-    plan.added_cost = added_cost({.wall = wall,
-                                  .quantities = plan.quantities,
-                                  .boards = plan.boards,
-                                  .full_head = full_head,
-                                  .plain_strip_h = plan.after.strip.earliest_h(),
-                                  .reducer_per_m3 = reducer_less_binder_per_m3(wall, tables)});
+    plan.added_cost =
+        added_cost({.wall = wall,
+                    .quantities = plan.quantities,
+                    .boards = plan.boards,
+                    .full_head = full_head,
+                    .plain_strip_h = plan.after.strip.earliest_h(),
+                    .reducer_per_m3 = reducer_less_binder_per_m3(wall, plan.proportions, tables)});
     add_cautions(plan);
     return plan;
 }
