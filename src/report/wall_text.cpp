@@ -8,9 +8,9 @@
 #include "grid.hpp"
 #include "html.hpp"
 #include "names.hpp"
-#include "pressure_figure.hpp"
 #include "quantity_format.hpp"
 #include "text_parts.hpp"
+#include "wall_forces_text.hpp"
 #include "wall_parts.hpp"
 
 #include <fmt/format.h>
@@ -142,93 +142,6 @@ Flow text_of_boards(const WallResult& result, UnitSystem system) {
                      {"  ", "  "});
 }
 
-std::string governor_text(const core::FormPressure& pressure) {
-    switch (pressure.governed_by) {
-    case core::PressureGovernor::formula:
-        return "formula";
-    case core::PressureGovernor::floor:
-        return "least of the method";
-    case core::PressureGovernor::liquid_head:
-        return "full liquid head";
-    case core::PressureGovernor::head:
-        return "head of the concrete";
-    }
-    return "";
-}
-
-/// Methods whose figures nobody of this project has read again.
-Flow text_of_memory(const core::FormForces& forces) {
-    std::vector<std::string> methods;
-    for (const core::FormPressure& pressure : forces.pressures) {
-        if (std::ranges::count(pressure.marks, core::Mark::from_memory) > 0) {
-            methods.push_back(pressure.method);
-        }
-    }
-    return methods.empty()
-               ? Flow{}
-               : paragraph(
-                     fmt::format("Figures from memory, not read again, are among those of {}; "
-                                 "'--explain' says which.",
-                                 fmt::join(methods, ", ")),
-                     {"  ", "  "});
-}
-
-Flow text_of_forces(const WallResult& result, const TextStyle& style) {
-    using core::Measure;
-    Grid grid{{Align::left, Align::right, Align::left, Align::right, Align::left, Align::right}};
-    grid.head({"", "height", "method", "pressure", "by", "tie carries"});
-    std::vector<std::string> told;
-    Flow reasons;
-    for (const core::FormForces& forces : result.plan.forces) {
-        for (const core::FormPressure& pressure : forces.pressures) {
-            const bool first = &pressure == &forces.pressures.front();
-            const auto tie_kn = first ? core::hardest_tie_kn(forces) : std::nullopt;
-            grid.add({first ? column_name(forces.wall) : "",
-                      first ? long_length(forces.height_m, style.system) : "", pressure.method,
-                      shown({pressure.kpa, Measure::pressure}, style.system),
-                      governor_text(pressure),
-                      tie_kn ? shown({*tie_kn, Measure::force}, style.system) : ""});
-            for (const auto* phrases : {&pressure.why, &pressure.remarks}) {
-                for (const core::Phrase& why : *phrases) {
-                    if (std::ranges::count(told, why.text) == 0) {
-                        told.push_back(why.text);
-                        const std::string whose =
-                            why.arguments.empty() ? "" : column_name(forces.wall) + ": ";
-                        reasons += paragraph(whose + words(why, style.system),
-                                             {.first = "  - ", .other = "    "});
-                    }
-                }
-            }
-        }
-    }
-    const Flow caution = paragraph(words(core::form_caution(), style.system), {"  ", "  "});
-    return grid + caution + text_of_memory(result.plan.forces.front()) + reasons +
-           pressure_figure(result.plan.forces, style.system);
-}
-
-/// How fast concrete may rise, for the first wall: the others say the same of their heights.
-Flow text_of_rise(const WallResult& result, UnitSystem system) {
-    Flow text;
-    for (const core::FormForces& forces : result.plan.forces) {
-        const auto add = [&](const char* what, const std::optional<core::AllowableRise>& rise) {
-            if (!rise) {
-                return;
-            }
-            const std::string rate =
-                rise->any ? "any rate"
-                : rise->usable_m_h
-                    ? "up to " + shown({*rise->usable_m_h, core::Measure::rate_of_rise}, system)
-                    : "no rate";
-            text += paragraph(column_name(forces.wall) + ", " + what + ": " + rate + ": " +
-                                  words(rise->reason, system),
-                              {.first = "  - ", .other = "    "});
-        };
-        add("rise that the forms bear", forces.rise_by_form);
-        add("rise that the ties bear", forces.rise_by_ties);
-    }
-    return text;
-}
-
 std::string stripping_text(const core::AfterPlacing& after, UnitSystem system) {
     const auto earliest_h = after.strip.earliest_h();
     if (!earliest_h) {
@@ -314,8 +227,8 @@ Flow flow_of(const WallResult& result, const TextStyle& style) {
     if (wall.boards) {
         page += section("BOARDS") + text_of_boards(result, style.system);
     }
-    page += section("FORCES ON THE FORMS, for planning") + text_of_forces(result, style) +
-            text_of_rise(result, style.system);
+    page += section("FORCES ON THE FORMS, for planning") + text_of_forces(plan.forces, style) +
+            text_of_rise(plan.forces, style.system);
     page += section("PLACING") + text_of_placing(result, style.system);
     page += section("JOINTS AND STEEL") + text_of_structure(result, style.system);
     if (plan.added_cost) {

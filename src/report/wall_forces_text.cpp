@@ -1,0 +1,105 @@
+#include "wall_forces_text.hpp"
+
+#include <boardmark/report/words.hpp>
+
+#include "grid.hpp"
+#include "names.hpp"
+#include "pressure_figure.hpp"
+#include "quantity_format.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace boardmark::report {
+namespace {
+
+std::string governor_text(const core::FormPressure& pressure) {
+    switch (pressure.governed_by) {
+    case core::PressureGovernor::formula:
+        return "formula";
+    case core::PressureGovernor::floor:
+        return "least of the method";
+    case core::PressureGovernor::liquid_head:
+        return "full liquid head";
+    case core::PressureGovernor::head:
+        return "head of the concrete";
+    }
+    return "";
+}
+
+/// Methods whose figures nobody of this project has read again.
+Flow text_of_memory(const core::FormForces& forces) {
+    std::vector<std::string> methods;
+    for (const core::FormPressure& pressure : forces.pressures) {
+        if (std::ranges::count(pressure.marks, core::Mark::from_memory) > 0) {
+            methods.push_back(pressure.method);
+        }
+    }
+    return methods.empty()
+               ? Flow{}
+               : paragraph(
+                     fmt::format("Figures from memory, not read again, are among those of {}; "
+                                 "'--explain' says which.",
+                                 fmt::join(methods, ", ")),
+                     {"  ", "  "});
+}
+
+} // namespace
+
+Flow text_of_forces(const std::vector<core::FormForces>& all, const TextStyle& style) {
+    using core::Measure;
+    Grid grid{{Align::left, Align::right, Align::left, Align::right, Align::left, Align::right}};
+    grid.head({"", "height", "method", "pressure", "by", "tie carries"});
+    std::vector<std::string> told;
+    Flow reasons;
+    for (const core::FormForces& forces : all) {
+        for (const core::FormPressure& pressure : forces.pressures) {
+            const bool first = &pressure == &forces.pressures.front();
+            const auto tie_kn = first ? core::hardest_tie_kn(forces) : std::nullopt;
+            grid.add({first ? column_name(forces.wall) : "",
+                      first ? shown({forces.height_m, Measure::line_length}, style.system) : "",
+                      pressure.method, shown({pressure.kpa, Measure::pressure}, style.system),
+                      governor_text(pressure),
+                      tie_kn ? shown({*tie_kn, Measure::force}, style.system) : ""});
+            for (const auto* phrases : {&pressure.why, &pressure.remarks}) {
+                for (const core::Phrase& why : *phrases) {
+                    if (std::ranges::count(told, why.text) == 0) {
+                        told.push_back(why.text);
+                        const std::string whose =
+                            why.arguments.empty() ? "" : column_name(forces.wall) + ": ";
+                        reasons += paragraph(whose + words(why, style.system),
+                                             {.first = "  - ", .other = "    "});
+                    }
+                }
+            }
+        }
+    }
+    const Flow caution = paragraph(words(core::form_caution(), style.system), {"  ", "  "});
+    return grid + caution + text_of_memory(all.front()) + reasons +
+           pressure_figure(all, style.system);
+}
+
+Flow text_of_rise(const std::vector<core::FormForces>& all, core::UnitSystem system) {
+    Flow text;
+    for (const core::FormForces& forces : all) {
+        const auto add = [&](const char* what, const std::optional<core::AllowableRise>& rise) {
+            if (!rise) {
+                return;
+            }
+            const std::string rate =
+                rise->any ? "any rate"
+                : rise->usable_m_h
+                    ? "up to " + shown({*rise->usable_m_h, core::Measure::rate_of_rise}, system)
+                    : "no rate";
+            text += paragraph(column_name(forces.wall) + ", " + what + ": " + rate + ": " +
+                                  words(rise->reason, system),
+                              {.first = "  - ", .other = "    "});
+        };
+        add("rise that the forms bear", forces.rise_by_form);
+        add("rise that the ties bear", forces.rise_by_ties);
+    }
+    return text;
+}
+
+} // namespace boardmark::report
