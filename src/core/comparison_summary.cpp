@@ -32,7 +32,7 @@ bool is_made(const ComparedMix& column) {
     return column.proportions.has_value();
 }
 
-bool breaks_a_limit(const ComparedMix& column) {
+bool is_made_and_fails(const ComparedMix& column) {
     return is_made(column) && any_fails(column.checks);
 }
 
@@ -104,7 +104,7 @@ std::vector<Phrase> summary_of(const std::vector<ComparedMix>& columns) {
     std::vector<Phrase> summary;
     tell(summary, select(columns, [](const ComparedMix& column) { return !is_made(column); }),
          "Cannot be made as it stands: {labels}.");
-    tell(summary, select(columns, breaks_a_limit), "Out, because a limit is broken: {labels}.");
+    tell(summary, select(columns, is_made_and_fails), "Out, because a limit is broken: {labels}.");
     tell(summary,
          select(
              columns,

@@ -61,17 +61,17 @@ std::optional<double> water_without_reducer(Mix mix, const Tables& tables) {
     return *mix.selections.water_kg_m3 / (1 - percent / 100);
 }
 
-bool breaks_a_limit(const ComparedMix& column) {
+bool is_out(const ComparedMix& column) {
     return !column.proportions || any_fails(column.checks);
 }
 
 /// Where a row of failing points ends; nothing where there is no failing point before the end.
 std::optional<std::size_t> first_that_holds(const std::vector<DosePoint>& points) {
-    if (!breaks_a_limit(points.front().less_water)) {
+    if (!is_out(points.front().less_water)) {
         return std::nullopt;
     }
     for (std::size_t i = points.size(); i-- > 0;) {
-        if (breaks_a_limit(points[i].less_water)) {
+        if (is_out(points[i].less_water)) {
             return i + 1 < points.size() ? std::optional{i + 1} : std::nullopt;
         }
     }

@@ -22,10 +22,6 @@ const Ingredient* reducer_found(const Proportions& found) {
     return nullptr;
 }
 
-Argument concentration(std::string name, double kg_m3) {
-    return quantity(std::move(name), {kg_m3, Measure::concentration});
-}
-
 /// How the other amounts follow from the corrected ones.
 void record_what_follows(const Trial& trial, const Mix& mix, NextTrial& next) {
     const Selection& selection = next.proportions.selection;

@@ -20,10 +20,6 @@ double water_for(const SlumpGap& gap, const Tables& tables) {
     return gap.mm() * tables.trial.adjustments.water_kg_m3_per_mm;
 }
 
-Argument concentration(std::string name, double kg_m3) {
-    return quantity(std::move(name), {kg_m3, Measure::concentration});
-}
-
 Step water_step(double kg_m3, Phrase reason, const Source& source = {}) {
     return adjusted("water", {kg_m3, Measure::concentration}, std::move(reason), source);
 }

@@ -12,15 +12,15 @@ namespace {
 
 constexpr std::string_view number_sign = "No. ";
 
-bool is_digit(char letter) {
+bool is_bar_digit(char letter) {
     return letter >= '0' && letter <= '9';
 }
 
 /// The digits of a text that holds one whole number: 4 of `#4`; nothing of `1/2 in`.
 std::string only_number(const std::string& written) {
-    const auto first = std::ranges::find_if(written, is_digit);
-    const auto end = std::find_if_not(first, written.end(), is_digit);
-    return std::any_of(end, written.end(), is_digit) ? "" : std::string(first, end);
+    const auto first = std::ranges::find_if(written, is_bar_digit);
+    const auto end = std::find_if_not(first, written.end(), is_bar_digit);
+    return std::any_of(end, written.end(), is_bar_digit) ? "" : std::string(first, end);
 }
 
 /// The millimetres of `16 mm`, or nothing.

@@ -196,10 +196,10 @@ struct MaterialReader {
         if (!table) {
             return;
         }
-        constexpr double minutes_in_a_day = 1440;
+        constexpr double minutes_in_day = 1440;
         auto& points = material.admixture.retains;
         for (const Pair& pair : table->pairs) {
-            const core::RetentionPoint point{pair.key.number * minutes_in_a_day, pair.value.number};
+            const core::RetentionPoint point{pair.key.number * minutes_in_day, pair.value.number};
             if (point.minutes == 0 && point.percent != 100) {
                 context.refuse(*pair.value.node, place("retains") + ": at 0 min all of it is left",
                                "write '0 min: 100 %', or leave that point out");

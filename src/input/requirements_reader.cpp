@@ -8,7 +8,7 @@
 namespace boardmark::input {
 namespace {
 
-Path key(const std::string& name) {
+Path requirement(const std::string& name) {
     return {"requirements", name};
 }
 
@@ -18,7 +18,7 @@ bool looks_like_strength_class(const std::string& text) {
 
 /// The fault of `strength: C35/45` is told in its own words instead of as a number without digits.
 void explain_strength_class(const MixContext& context) {
-    const Reading* strength = context.document.find(key("strength"));
+    const Reading* strength = context.document.find(requirement("strength"));
     if (!strength || strength->value || !looks_like_strength_class(strength->node->scalar)) {
         return;
     }
@@ -32,18 +32,18 @@ void explain_strength_class(const MixContext& context) {
 }
 
 void read_code(const MixContext& context, core::Requirements& requirements) {
-    const auto code = context.document.text(key("code"));
+    const auto code = context.document.text(requirement("code"));
     if (!code) {
-        const bool asks_classes = context.has(key("exposure")) || context.has(key("site"));
-        if (asks_classes && !context.has(key("code"))) {
+        const bool asks_classes = context.has(requirement("exposure")) || context.has(requirement("site"));
+        if (asks_classes && !context.has(requirement("code"))) {
             context.missing({"requirements"}, "code", "exposure classes are a code's",
-                            context.add_example(key("code")));
+                            context.add_example(requirement("code")));
         }
         return;
     }
     const auto& codes = context.options.vocabulary.codes;
     if (std::ranges::count(codes, *code) == 0) {
-        context.refuse(*context.document.value(key("code"))->node,
+        context.refuse(*context.document.value(requirement("code"))->node,
                        "requirements.code: '" + *code + "' is not a code known here",
                        "known here: " + codes.front());
     }
@@ -62,7 +62,7 @@ std::optional<std::string> written_otherwise(const std::string& word,
 }
 
 void read_exposure(const MixContext& context, core::Requirements& requirements) {
-    const Reading* exposure = context.document.find(key("exposure"));
+    const Reading* exposure = context.document.find(requirement("exposure"));
     if (!exposure) {
         return;
     }
@@ -97,10 +97,10 @@ void read_exposure(const MixContext& context, core::Requirements& requirements) 
 }
 
 void read_records(const MixContext& context, core::Requirements& requirements) {
-    if (!context.holds_keys(key("strength_records"))) {
+    if (!context.holds_keys(requirement("strength_records"))) {
         return;
     }
-    const Path path = key("strength_records");
+    const Path path = requirement("strength_records");
     const auto inside = [&](const std::string& name) {
         Path longer = path;
         longer.push_back(name);
@@ -121,7 +121,7 @@ void read_records(const MixContext& context, core::Requirements& requirements) {
 }
 
 void read_curve(const MixContext& context, core::Requirements& requirements) {
-    const Reading* curve = context.document.find(key("strength_curve"));
+    const Reading* curve = context.document.find(requirement("strength_curve"));
     if (!curve) {
         return;
     }
@@ -148,20 +148,20 @@ void read_curve(const MixContext& context, core::Requirements& requirements) {
 }
 
 void read_average(const MixContext& context, core::Requirements& requirements) {
-    const auto average = context.document.number(key("average_strength"));
-    const auto basis = context.document.text(key("average_strength_basis"));
-    if (basis && !context.has(key("average_strength"))) {
-        context.refuse(*context.document.find(key("average_strength_basis"))->key,
+    const auto average = context.document.number(requirement("average_strength"));
+    const auto basis = context.document.text(requirement("average_strength_basis"));
+    if (basis && !context.has(requirement("average_strength"))) {
+        context.refuse(*context.document.find(requirement("average_strength_basis"))->key,
                        "requirements.average_strength_basis stands without 'average_strength'",
-                       context.add_example(key("average_strength")));
+                       context.add_example(requirement("average_strength")));
     }
     if (!average) {
         return;
     }
     requirements.average = core::StatedAverage{*average, basis.value_or("")};
-    const auto strength = context.document.number(key("strength"));
+    const auto strength = context.document.number(requirement("strength"));
     if (strength && *average < *strength * (1 - 1e-9)) {
-        context.refuse(*context.document.value(key("average_strength"))->node,
+        context.refuse(*context.document.value(requirement("average_strength"))->node,
                        "requirements.average_strength is below 'strength': half of all tests "
                        "would fail",
                        "the average lies above the specified strength");
@@ -169,21 +169,21 @@ void read_average(const MixContext& context, core::Requirements& requirements) {
 }
 
 void read_slump(const MixContext& context, core::Requirements& requirements) {
-    context.demand(key("slump"), "");
-    const auto slump = context.document.number(key("slump"));
+    context.demand(requirement("slump"), "");
+    const auto slump = context.document.number(requirement("slump"));
     requirements.slump_mm = slump.value_or(0);
-    requirements.slump_before_reducer_mm = context.document.number(key("slump_before_reducer"));
+    requirements.slump_before_reducer_mm = context.document.number(requirement("slump_before_reducer"));
     if (slump && requirements.slump_before_reducer_mm &&
         *requirements.slump_before_reducer_mm > *slump) {
-        context.refuse(*context.document.value(key("slump_before_reducer"))->node,
+        context.refuse(*context.document.value(requirement("slump_before_reducer"))->node,
                        "requirements.slump_before_reducer is above 'slump'",
                        "the reducer adds slump, it takes none away");
     }
-    if (const auto days = context.document.number(key("time_to_place"))) {
-        constexpr double minutes_in_a_day = 1440;
-        requirements.time_to_place_min = *days * minutes_in_a_day;
+    if (const auto days = context.document.number(requirement("time_to_place"))) {
+        constexpr double minutes_in_day = 1440;
+        requirements.time_to_place_min = *days * minutes_in_day;
     }
-    if (const Parsed* window = context.document.value(key("slump_window"))) {
+    if (const Parsed* window = context.document.value(requirement("slump_window"))) {
         requirements.slump_window = core::SlumpWindow{window->number, window->high};
         if (slump && (*slump < window->number || *slump > window->high)) {
             context.refuse(*window->node,
@@ -194,8 +194,8 @@ void read_slump(const MixContext& context, core::Requirements& requirements) {
 }
 
 void read_air(const MixContext& context, core::Requirements& requirements) {
-    requirements.air_loss_percent = context.document.number(key("air_loss")).value_or(0);
-    const Parsed* air = context.document.value(key("air"));
+    requirements.air_loss_percent = context.document.number(requirement("air_loss")).value_or(0);
+    const Parsed* air = context.document.value(requirement("air"));
     if (!air) {
         return;
     }
@@ -206,7 +206,7 @@ void read_air(const MixContext& context, core::Requirements& requirements) {
         requirements.air = {core::AirBasis::stated, air->number};
     }
     if (requirements.air.basis == core::AirBasis::none && requirements.air_loss_percent > 0) {
-        context.refuse(*context.document.value(key("air_loss"))->node,
+        context.refuse(*context.document.value(requirement("air_loss"))->node,
                        "requirements.air_loss stands with 'air: none': no entrained air, none to "
                        "lose",
                        "take out one of the two");
@@ -236,11 +236,11 @@ core::Requirements read_requirements(const MixContext& context) {
     if (!context.holds_keys({"requirements"})) {
         return requirements;
     }
-    context.demand(key("strength"), "");
+    context.demand(requirement("strength"), "");
     explain_strength_class(context);
-    requirements.strength_mpa = context.document.number(key("strength")).value_or(0);
-    requirements.strength_age_d = context.document.number(key("strength_age")).value_or(28);
-    requirements.reinforced = context.document.flag(key("reinforced"), true);
+    requirements.strength_mpa = context.document.number(requirement("strength")).value_or(0);
+    requirements.strength_age_d = context.document.number(requirement("strength_age")).value_or(28);
+    requirements.reinforced = context.document.flag(requirement("reinforced"), true);
     read_code(context, requirements);
     read_exposure(context, requirements);
     requirements.site = read_site(context);
@@ -256,8 +256,8 @@ core::Requirements read_requirements(const MixContext& context) {
     requirements.section = {dimension("thickness"), dimension("clear_bar_spacing"),
                             dimension("clear_cover")};
     requirements.placing = read_placing(context);
-    requirements.minimum_binder_kg_m3 = context.document.number(key("minimum_binder"));
-    requirements.board_marked = context.document.value(key("finish")) != nullptr;
+    requirements.minimum_binder_kg_m3 = context.document.number(requirement("minimum_binder"));
+    requirements.board_marked = context.document.value(requirement("finish")) != nullptr;
     return requirements;
 }
 

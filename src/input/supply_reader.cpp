@@ -3,12 +3,12 @@
 namespace boardmark::input {
 namespace {
 
-Path key(const std::string& name) {
+Path supply_key(const std::string& name) {
     return {"supply", name};
 }
 
 std::optional<core::Charge> read_charge(const MixContext& context) {
-    const Parsed* charge = context.document.value(key("short_load_charge"));
+    const Parsed* charge = context.document.value(supply_key("short_load_charge"));
     if (!charge) {
         return std::nullopt;
     }
@@ -28,8 +28,8 @@ std::optional<core::Supply> read_supply(const MixContext& context) {
         return std::nullopt;
     }
     const auto charge = read_charge(context);
-    context.demand(key("minimum_load"), "below it a load is charged for what it lacks");
-    const auto minimum_load_m3 = context.document.number(key("minimum_load"));
+    context.demand(supply_key("minimum_load"), "below it a load is charged for what it lacks");
+    const auto minimum_load_m3 = context.document.number(supply_key("minimum_load"));
     return minimum_load_m3 ? std::optional{core::Supply{*minimum_load_m3, charge}} : std::nullopt;
 }
 

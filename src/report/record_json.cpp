@@ -7,7 +7,7 @@
 namespace boardmark::report {
 namespace {
 
-Json heading(const std::string& title) {
+Json record_heading(const std::string& title) {
     Json object = json_heading("record", title);
     object["checks"] = Json::array();
     object["cautions"] = Json::array();
@@ -31,7 +31,7 @@ std::string json_of_rows(const std::string& title, const char* name, const std::
         }
         list.push_back(std::move(object));
     }
-    Json object = heading(title);
+    Json object = record_heading(title);
     object[name] = std::move(list);
     return written(object);
 }
@@ -54,7 +54,7 @@ std::string json(const RecordSummary& summary) {
     for (const MixCount& mix : counts_by_mix(summary)) {
         mixes.push_back({{"mix", mix.mix}, {"trials", mix.trials}, {"specimens", mix.specimens}});
     }
-    Json object = heading(summary.title);
+    Json object = record_heading(summary.title);
     object["trials"] = summary.trials.size();
     object["specimens"] = summary.specimens.size();
     object["mixes"] = std::move(mixes);
@@ -71,13 +71,13 @@ std::string json(const RecordList<core::RecordedSpecimen>& list) {
 }
 
 std::string json(const RecordList<core::RecordedFile>& list) {
-    Json object = heading(list.title);
+    Json object = record_heading(list.title);
     object["files"] = json_of(list.rows);
     return written(object);
 }
 
 std::string json(const SavedRows& saved) {
-    Json object = heading(saved.title);
+    Json object = record_heading(saved.title);
     object["file"] = saved.file;
     object["saved"] = saved.saved;
     object["already_there"] = saved.already_there;
@@ -95,7 +95,7 @@ std::string json(const ChartResult& result) {
                           {"target", number_or_null(point.target)},
                           {"signal", signal.empty() ? Json(nullptr) : Json(signal)}});
     }
-    Json object = heading(result.title);
+    Json object = record_heading(result.title);
     object["chart"] = {{"quantity", result.charted.name},
                        {"unit", si_unit(result.charted.measure)},
                        {"age_d", number_or_null(result.age_d)},

@@ -41,7 +41,7 @@ Bare bare_pressure(const FormCase& pour, const AciFormPressure& aci) {
             aci.tall_source, "formula of tall walls and of fast placing"};
 }
 
-void compute(FormPressure& result, const FormCase& pour, const Tables& tables) {
+void compute_aci(FormPressure& result, const FormCase& pour, const Tables& tables) {
     const AciFormPressure& aci = tables.forms.aci;
     const double weight = weight_coefficient(pour.fresh_density_kg_m3, aci);
     const CementFactor cement = cement_factor(pour, aci.cement, tables);
@@ -75,7 +75,7 @@ FormPressure aci_form_pressure(const FormCase& pour, const Tables& tables) {
     result.data_suffice = pour.rise_m_h && pour.temperature_c && pour.highest_slump_mm;
     result.why = full_head_reasons(pour, tables);
     if (result.why.empty()) {
-        compute(result, pour, tables);
+        compute_aci(result, pour, tables);
     } else {
         take_full_head(result, pour, tables);
     }

@@ -24,7 +24,7 @@ double formula_kpa(const FormCase& pour, double shape, double cement_and_tempera
            (by_rise_m + cement_and_temperature * std::sqrt(pour.form_height_m - by_rise_m));
 }
 
-void compute(FormPressure& result, const FormCase& pour, const Tables& tables) {
+void compute_ciria(FormPressure& result, const FormCase& pour, const Tables& tables) {
     const CiriaFormPressure& ciria = tables.forms.ciria;
     const double shape = is_column(pour, ciria) ? ciria.column : ciria.wall;
     const CementFactor cement = cement_factor(pour, ciria.cement, tables);
@@ -59,7 +59,7 @@ FormPressure ciria_form_pressure(const FormCase& pour, const Tables& tables) {
     result.data_suffice = pour.rise_m_h && pour.temperature_c && pour.highest_slump_mm;
     result.why = full_head_reasons(pour, tables);
     if (result.why.empty()) {
-        compute(result, pour, tables);
+        compute_ciria(result, pour, tables);
     } else {
         take_full_head(result, pour, tables);
     }

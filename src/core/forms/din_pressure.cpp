@@ -35,8 +35,8 @@ std::vector<Phrase> missing(const FormCase& pour, const DinFormPressure& din) {
     return phrases;
 }
 
-void compute(FormPressure& result, const FormCase& pour, const DinClass& consistency,
-             const TableValue& set, const Tables& tables) {
+void compute_din(FormPressure& result, const FormCase& pour, const DinClass& consistency,
+                 const TableValue& set, const Tables& tables) {
     const DinFormPressure& din = tables.forms.din;
     // Lighter concrete than the print's is given no reduction.
     const double weight =
@@ -87,7 +87,7 @@ FormPressure din_form_pressure(const FormCase& pour, const Tables& tables) {
                               {quantity("limit", {din.set_times_h.back(), Measure::ratio})}});
     }
     if (result.why.empty()) {
-        compute(result, pour, *consistency, *set, tables);
+        compute_din(result, pour, *consistency, *set, tables);
     } else {
         take_full_head(result, pour, tables);
     }
