@@ -71,15 +71,19 @@ Json number_or_null(std::optional<double> value) {
 Json json_of(const std::vector<core::Check>& checks) {
     Json list = Json::array();
     for (const core::Check& check : checks) {
-        list.push_back({{"id", check.id},
-                        {"verdict", name_of(check.verdict)},
-                        {"value", number_or_null(check.value)},
-                        {"limit", json_of_limit(check.limit)},
-                        {"unit", si_unit(check.measure)},
-                        {"requirement", check.requirement},
-                        {"source", check.source.citation},
-                        {"message", words(check.message, json_system)},
-                        {"marked", json_of_marks(marks_of(check))}});
+        Json row{{"id", check.id},
+                 {"verdict", name_of(check.verdict)},
+                 {"value", number_or_null(check.value)},
+                 {"limit", json_of_limit(check.limit)},
+                 {"unit", si_unit(check.measure)},
+                 {"requirement", check.requirement},
+                 {"source", check.source.citation},
+                 {"message", words(check.message, json_system)},
+                 {"marked", json_of_marks(marks_of(check))}};
+        if (!check.part.empty()) {
+            row["part"] = check.part;
+        }
+        list.push_back(std::move(row));
     }
     return list;
 }

@@ -36,6 +36,7 @@ struct Check {
     std::string requirement; ///< the exposure class or rule that asks, "C2"
     Source source = {};
     Phrase message = {};
+    std::string part = {}; ///< of the walls, by its name in the file; empty: the mix or all of it
 };
 
 /// Holds proportions against every requirement that applies to them.

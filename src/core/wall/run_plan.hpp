@@ -11,13 +11,4 @@ JointLayout joints_of(const WallRun& run, const JointWishes& wishes, const Table
 RunPlan run_plan(const Wall& wall, const WallRun& run, const Tables& tables,
                  std::vector<Check>& checks);
 
-/// Forces on the form of a wall of a height; their checks are appended.
-struct FormedWall {
-    std::string name;
-    double height_m;
-    double plan_area_m2;
-};
-FormForces form_forces(const Wall& wall, const FormedWall& formed, const Proportions& proportions,
-                       const Tables& tables, std::vector<Check>& checks);
-
 } // namespace boardmark::core

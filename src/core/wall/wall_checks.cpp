@@ -8,6 +8,7 @@ namespace boardmark::core {
 Check of_wall(const std::string& wall, Check check) {
     check.message.text = "{wall}: " + check.message.text;
     check.message.arguments.push_back(word("wall", wall));
+    check.part = wall;
     return check;
 }
 

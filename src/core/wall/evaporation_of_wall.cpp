@@ -1,0 +1,44 @@
+#include "evaporation_of_wall.hpp"
+
+#include "../phrases.hpp"
+
+#include <algorithm>
+
+namespace boardmark::core {
+
+std::optional<Evaporation> evaporation_of(const WallPlacing& placing, const Tables& tables) {
+    if (!placing.concrete_c || !placing.air_c || !placing.humidity_percent || !placing.wind_km_h) {
+        return std::nullopt;
+    }
+    return evaporation(
+        {*placing.concrete_c, *placing.air_c, *placing.humidity_percent, *placing.wind_km_h},
+        tables.weather);
+}
+
+Check evaporation_check(const Evaporation& found, const Proportions& proportions,
+                        const Tables& tables) {
+    const bool silica_fume =
+        std::ranges::any_of(of_role(proportions, Role::binder), [](const Ingredient* one) {
+            return one->material->kind == Kind::silica_fume;
+        });
+    const TypicalFigure& limit = evaporation_precaution(silica_fume, tables.weather);
+    const bool protect = found.high_kg_m2_h >= limit.value;
+    return {
+        .id = "placing.evaporation",
+        .verdict = protect ? Verdict::watch : Verdict::holds,
+        .value = found.kg_m2_h,
+        .limit = Limit{.low = std::nullopt, .high = limit.value},
+        .measure = Measure::evaporation,
+        .requirement = "drying",
+        .source = limit.source,
+        .message = {protect ? "{value} may evaporate, give or take {uncertainty}; from {limit} "
+                              "protect the top edge, and the faces once stripped"
+                            : "{value} may evaporate, give or take {uncertainty}; from {limit} "
+                              "precautions are due",
+                    {quantity("value", {found.kg_m2_h, Measure::evaporation}),
+                     quantity("limit", {limit.value, Measure::evaporation}),
+                     quantity("uncertainty", {tables.weather.evaporation.uncertainty_percent.value,
+                                              Measure::percent})}}};
+}
+
+} // namespace boardmark::core
