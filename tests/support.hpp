@@ -16,22 +16,10 @@
 namespace boardmark::test {
 
 inline input::ReadOptions read_options(input::Purpose purpose) {
-    input::Vocabulary vocabulary{
-        .codes = reference::codes(),
-        .exposure_classes = {},
-        .fineness_sieves_mm = reference::tables(core::UnitSystem::si).method.fineness_sieves_mm,
-        .strength_classes = reference::tables(core::UnitSystem::si).strength.classes,
-        .line_confidence = 0.95,
-        .strength_age_tolerance_d = 20.0 / 24,
-        .bars = {},
-        .site = reference::tables(core::UnitSystem::si).code.site};
-    for (const auto& exposure : reference::exposure_classes()) {
-        vocabulary.exposure_classes.push_back(exposure.name);
-    }
     const auto no_other_files = [](const std::string&) {
         return std::variant<std::string, input::LoadFailure>{input::LoadFailure{"not in a test"}};
     };
-    return {.purpose = purpose, .vocabulary = vocabulary, .load = no_other_files};
+    return {.purpose = purpose, .vocabulary = reference::vocabulary(), .load = no_other_files};
 }
 
 /// A mix text that must be sound.

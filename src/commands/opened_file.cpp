@@ -1,7 +1,6 @@
 #include "opened_file.hpp"
 
 #include <boardmark/input/read_rows.hpp>
-#include <boardmark/reference/tables.hpp>
 
 #include "failure.hpp"
 #include "input_file.hpp"
@@ -48,23 +47,6 @@ input::Loader loader_beside(const std::string& path, std::vector<std::string>& f
         }
         return std::get<std::string>(std::move(bytes));
     };
-}
-
-input::Vocabulary vocabulary() {
-    const core::Tables tables = reference::tables(core::UnitSystem::si);
-    const core::StrengthTables& strength = tables.strength;
-    input::Vocabulary words{.codes = reference::codes(),
-                            .exposure_classes = {},
-                            .fineness_sieves_mm = tables.method.fineness_sieves_mm,
-                            .strength_classes = strength.classes,
-                            .line_confidence = strength.confidence_percent.value / 100,
-                            .strength_age_tolerance_d = strength.age_tolerance_d.value,
-                            .bars = tables.bars,
-                            .site = tables.code.site};
-    for (const auto& exposure : reference::exposure_classes()) {
-        words.exposure_classes.push_back(exposure.name);
-    }
-    return words;
 }
 
 } // namespace boardmark::commands

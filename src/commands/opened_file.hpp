@@ -27,7 +27,4 @@ OpenedFile open_file(const std::string& path, std::size_t largest_accepted);
 /// the loader.
 input::Loader loader_beside(const std::string& path, std::vector<std::string>& files_read);
 
-/// The words of the published tables.
-input::Vocabulary vocabulary();
-
 } // namespace boardmark::commands

@@ -14,9 +14,9 @@ ExitCode PlannedWall::verdict() const {
 PlannedWall planned_wall(const Arguments& arguments) {
     std::vector<std::string> files_read{arguments.file()};
     OpenedFile file = open_file(arguments);
-    auto reading = input::read_wall(
-        std::move(file.text), file.name,
-        {.vocabulary = vocabulary(), .load = loader_beside(arguments.file(), files_read)});
+    auto reading = input::read_wall(std::move(file.text), file.name,
+                                    {.vocabulary = reference::vocabulary(),
+                                     .load = loader_beside(arguments.file(), files_read)});
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments);
     const core::Wall& wall = reading.record->wall;
     const core::Tables tables =

@@ -1,5 +1,7 @@
 #include "read_mix_file.hpp"
 
+#include <boardmark/reference/tables.hpp>
+
 #include "opened_file.hpp"
 
 namespace boardmark::commands {
@@ -10,7 +12,7 @@ ReadMix read_mix_file(const Arguments& arguments, const MixDemand& demand) {
     input::MixReading reading =
         input::read_mix(std::move(file.text), file.name,
                         {.purpose = demand.purpose,
-                         .vocabulary = vocabulary(),
+                         .vocabulary = reference::vocabulary(),
                          .load = loader_beside(arguments.file(), files_read),
                          .moisture_percent = demand.moisture_percent,
                          .to_be_selected = demand.to_be_selected});

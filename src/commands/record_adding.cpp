@@ -89,7 +89,7 @@ core::Yield yield_of(const core::Trial& trial, const std::string& file, core::Un
 FiledRows filed_trial(OpenedFile file, const std::string& path, const Arguments& arguments,
                       std::vector<std::string>& files_read) {
     auto reading = input::read_trial(std::move(file.text), file.name,
-                                     {.vocabulary = vocabulary(),
+                                     {.vocabulary = reference::vocabulary(),
                                       .load = loader_beside(path, files_read),
                                       .tables = reference::tables});
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments, nothing_saved);

@@ -22,7 +22,7 @@ constexpr std::string_view examples[] = {
 input::TrialRecord read(const Arguments& arguments, std::vector<std::string>& files_read) {
     OpenedFile file = open_file(arguments);
     auto reading = input::read_trial(std::move(file.text), file.name,
-                                     {.vocabulary = vocabulary(),
+                                     {.vocabulary = reference::vocabulary(),
                                       .load = loader_beside(arguments.file(), files_read),
                                       .tables = reference::tables});
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments);

@@ -1,7 +1,7 @@
 #pragma once
 
 #include <boardmark/core/mix.hpp>
-#include <boardmark/core/tables.hpp>
+#include <boardmark/core/vocabulary.hpp>
 #include <boardmark/input/diagnostic.hpp>
 #include <boardmark/input/loader.hpp>
 
@@ -20,17 +20,7 @@ enum class Purpose {
     trial, ///< batched already: the moistures may stand in the trial file
 };
 
-/// Words that the published tables know, so that the file's own can be held against them.
-struct Vocabulary {
-    std::vector<std::string> codes;
-    std::vector<std::string> exposure_classes;
-    std::vector<double> fineness_sieves_mm;
-    std::vector<core::StrengthClass> strength_classes; ///< of results that a mix names
-    double line_confidence;                            ///< of the lower side of a line, 0 to 1
-    double strength_age_tolerance_d = 0;  ///< within which a test is one of the strength age
-    std::vector<core::BarSize> bars = {}; ///< of walls
-    core::SiteRules site = {};            ///< by which a site has exposure classes
-};
+using core::Vocabulary;
 
 struct ReadOptions {
     Purpose purpose;

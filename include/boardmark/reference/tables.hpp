@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/tables.hpp>
+#include <boardmark/core/vocabulary.hpp>
 
 #include <string>
 #include <vector>
@@ -10,6 +11,9 @@ namespace boardmark::reference {
 /// Every published number that a calculation needs, in one system of units. They are built into the
 /// program from data/*.yaml; nothing is read from disk.
 core::Tables tables(core::UnitSystem system);
+
+/// The words of the published tables, for the reader of files.
+core::Vocabulary vocabulary();
 
 /// An exposure class in one plain line, for a reader who does not know the code.
 struct ExplainedClass {
