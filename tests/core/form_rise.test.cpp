@@ -106,13 +106,13 @@ TEST_CASE("rise from output over the smallest plan area") {
         {"beside two: 30 - 2 x 8", with(run_in_feet(30, {{0, 8}}, 12, 12), hole(8, 4, 2, {3, 18})),
          14, 7, 13.5},
         {"below an opening in a batter, thicker: (30 - 12) x 14/12 against 30 x 10/12 above it",
-         with(run_in_feet(30, {{0, 8}}, 10, 20), hole(12, 2, 3, {9})), 18 * (20 - 10 * 5 / 8.0) / 12,
-         8, 216 / (18 * 13.75 / 12)},
+         with(run_in_feet(30, {{0, 8}}, 10, 20), hole(12, 2, 3, {9})),
+         18 * (20 - 10 * 5 / 8.0) / 12, 8, 216 / (18 * 13.75 / 12)},
         {"beside three niches: 60 - 3 x 1.5 x 0.5",
          with(run_in_feet(60, {{0, 6}}, 12, 12), hole(1.5, 1, 3, {12, 30, 48}, 0.5)), 57.75, 8,
          3.7403},
-        {"an opening in the wide part below a tower: the tower",
-         with(tower, hole(20, 2, 1, {30})), 5, 8, 43.2},
+        {"an opening in the wide part below a tower: the tower", with(tower, hole(20, 2, 1, {30})),
+         5, 8, 43.2},
         {"an opening in the tower: 5 - 3", with(tower, hole(3, 2, 8, {1})), 2, 8, 108},
         // 600 psf under 150 lb/ft3 are 4 ft of head: the mean of the top 4 ft
         {"sloping from 12 ft to 8 ft: half of 60 x 4 / 4",
@@ -144,6 +144,18 @@ TEST_CASE("what is not known of an opening is taken where the form is narrowest"
     // One of 6 ft does not fit into the tower.
     CHECK_THAT(plan_ft2(with(tower, without_stations(without_sill(hole(6, 2, 1, {40}))))),
                WithinAbs(5, 1e-6));
+}
+
+TEST_CASE("openings one above the other take their length once") {
+    // Both of unknown height at one station: 30 - 12, not 30 - 24
+    const core::Opening high = without_sill(hole(12, 2, 1, {9}));
+    CHECK_THAT(plan_ft2(with(with(run_in_feet(30, {{0, 8}}, 12, 12), high), high)),
+               WithinAbs(18, 1e-6));
+}
+
+TEST_CASE("an opening of unknown height that is as wide as the tower leaves a sliver") {
+    const core::Opening wide = without_sill(hole(5, 2, 1, {0}));
+    CHECK(plan_ft2(with(tower, wide)) < 0.01);
 }
 
 TEST_CASE("where an opening leaves no concrete nothing rises") {

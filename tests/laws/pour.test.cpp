@@ -17,7 +17,8 @@ core::Opening any_opening(const core::WallRun& run, double least_height_m) {
     const double slot_m = run.length_m / count;
     core::Opening opening{.name = "opening",
                           .width_mm = 1000 * slot_m * between(0.1, 0.9, "of its slot"),
-                          .height_mm = 1000 * least_height_m * between(0.1, 0.5, "opening's height"),
+                          .height_mm =
+                              1000 * least_height_m * between(0.1, 0.5, "opening's height"),
                           .depth_mm = {},
                           .sill_m = least_height_m * between(0, 0.5, "sill"),
                           .at_m = {},
@@ -77,8 +78,8 @@ TEST_CASE("lifts of a form add up to the concrete of its wall") {
         const int lifts = *rc::gen::inRange(1, 9).as("lifts");
         double sum_m3 = 0;
         for (int i = 0; i < lifts; ++i) {
-            sum_m3 += formed.volume_m3(formed.height_m * i / lifts,
-                                       formed.height_m * (i + 1) / lifts);
+            sum_m3 +=
+                formed.volume_m3(formed.height_m * i / lifts, formed.height_m * (i + 1) / lifts);
         }
         demand_same(sum_m3, core::wall_quantities(wall_of(run), practice()).total.concrete_m3, 1e-9,
                     "concrete");

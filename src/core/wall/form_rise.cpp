@@ -25,7 +25,7 @@ const char* consequence(Verdict verdict) {
     case Verdict::watch:
         return ", a little more than the stated {limit}: {keeps} an hour keep it";
     default:
-        return ", faster than the stated {limit}, and so the pressure counts: place no more than "
+        return ", faster than the stated {limit}, and the pressure goes by it: place no more than "
                "{keeps} an hour, or state the faster rise and have forms and ties made for it";
     }
 }

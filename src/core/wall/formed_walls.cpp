@@ -1,4 +1,5 @@
 #include "../forms/form_parts.hpp"
+#include "concrete_between.hpp"
 #include "form_forces.hpp"
 #include "plan_area.hpp"
 
