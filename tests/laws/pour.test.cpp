@@ -1,7 +1,10 @@
 // Laws of one pour: a form's plan area, its rise, its pressure and its lifts from one picture.
 
+#include <boardmark/core/wall_plan.hpp>
 #include <boardmark/core/wall_quantities.hpp>
+#include <boardmark/report/wall_report.hpp>
 
+#include "core/base_mix.hpp"
 #include "core/wall/form_forces.hpp"
 #include "core/walls.hpp"
 #include "form_support.hpp"
@@ -128,5 +131,37 @@ TEST_CASE("a pressure never gets smaller with height, rise or output, nor withou
             demand_at_most(before_kpa, kpa(run, *rise_m_h * 1.5, output_m3_h), "slower");
         }
         demand_at_most(before_kpa, kpa(run, std::nullopt, std::nullopt), "rise and output known");
+    });
+}
+
+TEST_CASE("every figure of a wall is finite, whatever it fills with") {
+    static const Solved mix = solve(test::text({}));
+    holds([] {
+        core::Wall wall = wall_of(any_run(true));
+        wall.mix = mix.mix;
+        core::WallPlacing& placing = wall.placing;
+        placing.lift_m = between(0.3, 0.6, "lift, m");
+        placing.truck_m3 = between(2, 9, "truck, m3");
+        if (perhaps("rise stated")) {
+            placing.rise_m_h = between(0.05, 6, "rise, m/h");
+        }
+        if (perhaps("output stated")) {
+            placing.output_m3_h = between(0.1, 100, "output, m3/h");
+        }
+        for (core::Opening& opening : wall.runs.front().openings) {
+            if (perhaps("sill left out")) {
+                opening.sill_m.reset();
+            }
+        }
+        const core::WallPlan plan = core::plan_wall(wall, mix.tables);
+        const report::WallResult result{wall, plan, "mix.yaml"};
+        RC_ASSERT(!report::json(result).empty()); // each throws at a figure that is not
+        RC_ASSERT(!report::text(result, {}).empty());
+        const auto check = std::ranges::find(plan.checks, "placing.rise", &core::Check::id);
+        RC_ASSERT((check == plan.checks.end()) == (!placing.rise_m_h && placing.output_m3_h));
+        const core::FormRise& rise = plan.forces.front().rise;
+        if (check != plan.checks.end() && check->verdict == core::Verdict::holds) {
+            RC_ASSERT(rise.by() == core::RiseBy::stated && rise.output_m3_h.has_value());
+        }
     });
 }
