@@ -31,15 +31,17 @@ void write_where_asked(const std::string& written, const Arguments& arguments,
 /// Writes a text that has one form only. Throws Failure where `--format` asks for a form.
 void write_only_form(const std::string& written, const Arguments& arguments);
 
-/// Writes a result in the form and to the place that the arguments ask for.
+/// Writes a result in the form and to the place that the arguments ask for. The JSON holds every
+/// figure, and writing it stops at one that is not finite: it is made whatever form is asked for.
 template <class Result>
 void deliver(const Result& result, const Arguments& arguments, const Origin& origin) {
     const report::TextStyle style = text_style(arguments, origin.system);
+    const std::string json = report::json(result);
     switch (arguments.format()) {
     case Format::text:
         return write_where_asked(report::text(result, style), arguments, origin);
     case Format::json:
-        return write_where_asked(report::json(result), arguments, origin);
+        return write_where_asked(json, arguments, origin);
     case Format::csv:
         return write_where_asked(report::csv(result, style.system), arguments, origin);
     case Format::html:

@@ -11,6 +11,7 @@ enum class ExitCode {
     wrong_input = 2, ///< the command line or an input file is wrong
     unresolved = 3,  ///< well formed, but no mix follows
     output_failed = 4,
+    fault = 5, ///< of the program itself, never of a file
 };
 
 /// What help and manual page say of an exit code.
@@ -25,6 +26,7 @@ constexpr ExitMeaning exit_meanings[] = {
     {ExitCode::wrong_input, "the command line or an input file is wrong"},
     {ExitCode::unresolved, "the inputs are well formed, but no mix follows from them"},
     {ExitCode::output_failed, "an output could not be written"},
+    {ExitCode::fault, "the program is at fault; nothing was written"},
 };
 
 } // namespace boardmark::commands

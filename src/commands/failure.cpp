@@ -18,4 +18,11 @@ Failure output_failed(const std::string& name, const std::string& reason) {
                 " was not written: " + reason + "\n"};
 }
 
+Failure fault_of_the_program(const std::exception& fault) {
+    return {ExitCode::fault,
+            "boardmark: error: this should not happen: " + text::printable(fault.what()) + "\n" +
+                "           the program is at fault, not the file; trust no "
+                "figure of it\n"};
+}
+
 } // namespace boardmark::commands

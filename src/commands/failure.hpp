@@ -2,6 +2,7 @@
 
 #include "exit_code.hpp"
 
+#include <exception>
 #include <string>
 
 namespace boardmark::commands {
@@ -17,5 +18,8 @@ Failure wrong_command_line(const std::string& what, const std::string& advice = 
 
 /// An output that could not be written.
 Failure output_failed(const std::string& name, const std::string& reason);
+
+/// What no file and no command line brings about, such as a figure that is not finite.
+Failure fault_of_the_program(const std::exception& fault);
 
 } // namespace boardmark::commands

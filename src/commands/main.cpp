@@ -86,7 +86,8 @@ int main(int argc, char** argv) {
         std::cerr << failure.message;
         return static_cast<int>(failure.code);
     } catch (const std::exception& fault) {
-        std::cerr << "boardmark: error: this should not happen: " << fault.what() << "\n";
-        return static_cast<int>(ExitCode::wrong_input);
+        const Failure failure = fault_of_the_program(fault);
+        std::cerr << failure.message;
+        return static_cast<int>(failure.code);
     }
 }

@@ -5,18 +5,30 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace boardmark::core {
 namespace {
 
 constexpr double minutes_in_hour = 60;
 
-std::optional<double> rise_m_h(const PouredWall& wall) {
-    if (!wall.output_m3_h) {
-        return wall.rise_m_h;
+double volume_m3(const PouredWall& wall, double low_m, double high_m) {
+    return wall.volume_m3 ? wall.volume_m3(low_m, high_m) : wall.plan_area_m2 * (high_m - low_m);
+}
+
+/// How long each lift takes; empty where neither rise nor output is stated.
+std::vector<double> hours_of_lifts(const PouredWall& wall, int lifts) {
+    std::vector<double> hours;
+    const double lift_m = wall.height_m / lifts;
+    for (int lift = 0; (wall.rise_m_h || wall.output_m3_h) && lift < lifts; ++lift) {
+        const double by_rise_h = wall.rise_m_h ? lift_m / *wall.rise_m_h : 0;
+        const double by_output_h =
+            wall.output_m3_h
+                ? volume_m3(wall, lift * lift_m, (lift + 1) * lift_m) / *wall.output_m3_h
+                : 0;
+        hours.push_back(std::max(by_rise_h, by_output_h));
     }
-    const double by_output_m_h = *wall.output_m3_h / wall.plan_area_m2;
-    return std::min(wall.rise_m_h.value_or(by_output_m_h), by_output_m_h);
+    return hours;
 }
 
 double longest_wait_h(const PouredWall& wall, const LiftRules& rules) {
@@ -87,16 +99,21 @@ LiftPlan lift_plan(const PouredWall& wall, const LiftRules& rules) {
         std::max(1, static_cast<int>(std::ceil(wall.height_m / most_m - relative_rounding)));
     LiftPlan plan{.lifts = lifts,
                   .lift_m = wall.height_m / lifts,
-                  .rise_m_h = rise_m_h(wall),
+                  .rise_m_h = std::nullopt,
                   .between_lifts_min = std::nullopt,
+                  .pour_h = std::nullopt,
                   .longest_wait_min = minutes_in_hour * longest_wait_h(wall, rules),
                   .checks = {height_check(1000 * wall.height_m / lifts, wall, rules)}};
+    std::optional<double> between_h;
+    if (const auto hours = hours_of_lifts(wall, lifts); !hours.empty()) {
+        between_h = *std::ranges::max_element(hours);
+        plan.rise_m_h = plan.lift_m / *between_h;
+        plan.pour_h = std::accumulate(hours.begin(), hours.end(), 0.0);
+    }
     if (lifts == 1) {
         return plan;
     }
-    std::optional<double> between_h;
-    if (plan.rise_m_h) {
-        between_h = plan.lift_m / *plan.rise_m_h;
+    if (between_h) {
         plan.between_lifts_min = minutes_in_hour * *between_h;
     }
     plan.checks.push_back(time_check(between_h, wall, rules));

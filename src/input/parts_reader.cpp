@@ -11,7 +11,8 @@ core::Planter read_planter(const Section& section, const std::string& name) {
                           .height_m = section.metres("height").value_or(0),
                           .thickness_mm = section.number("thickness").value_or(0),
                           .floor_mm = section.number("floor").value_or(0),
-                          .count = section.count("count", 1)};
+                          .count = section.count("count", 1),
+                          .output_m3_h = section.number("output")};
     for (const char* across : {"length", "width"}) {
         const auto outside_mm = section.number(across);
         if (outside_mm && *outside_mm <= 2 * planter.thickness_mm) {

@@ -21,6 +21,7 @@ struct RunReader {
         read_batter();
         read_heights();
         read_footing();
+        run.output_m3_h = section.number("output");
         run.openings = read_openings(section.below("openings"), run);
     }
 

@@ -19,6 +19,7 @@ constexpr Range station_mm{.low = 0, .high = 1e6};
 constexpr Range length_mm{.low = 300, .high = 1e6};
 constexpr Range part_mm{.low = 10, .high = 100e3};
 constexpr Range pieces{.low = 1, .high = 1000};
+constexpr Range output_m3_h{.low = 0.1, .high = 300};
 
 constexpr Value length(Range range) {
     return quantity(Dimension::length, range);
@@ -104,6 +105,10 @@ constexpr Field fields[] = {
      .example = "depth: 12 in",
      .meaning = "from its underside to its top",
      .required = true},
+    {.path = "walls.*.output",
+     .value = quantity(Dimension::volume_rate, output_m3_h),
+     .example = "output: 1.5 yd3/h",
+     .meaning = "of the crew or the pump into this one alone, in place of 'placing.output'"},
     {.path = "walls.*.openings",
      .shape = Shape::section,
      .example = "openings: {lamp niche: {width: 18 in, height: 12 in, depth: 6 in}}",
@@ -175,6 +180,10 @@ constexpr Field fields[] = {
      .example = "floor: 6 in",
      .default_text = "0 in",
      .meaning = "thickness of its floor; none: open to the ground"},
+    {.path = "planters.*.output",
+     .value = quantity(Dimension::volume_rate, output_m3_h),
+     .example = "output: 3 yd3/h",
+     .meaning = "of the crew or the pump into this one alone, in place of 'placing.output'"},
     {.path = "planters.*.count",
      .value = count(pieces),
      .example = "count: 2",

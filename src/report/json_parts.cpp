@@ -2,6 +2,7 @@
 
 #include <boardmark/report/words.hpp>
 
+#include "finite.hpp"
 #include "names.hpp"
 #include "quantity_format.hpp"
 
@@ -165,6 +166,7 @@ Json json_of(const std::vector<core::BatchItem>& items) {
 }
 
 std::string written(const Json& json) {
+    demand_finite(json);
     return json.dump(2) + "\n";
 }
 

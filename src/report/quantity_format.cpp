@@ -3,6 +3,8 @@
 #include <boardmark/units/rounding.hpp>
 #include <boardmark/units/unit.hpp>
 
+#include "finite.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -133,12 +135,13 @@ std::string water_amount(double kg_m3, bool us, int finer) {
 
 std::string fixed(double value, int decimals) {
     const double step = std::pow(10, -decimals);
+    finite(value);
     return fmt::format("{:.{}f}", units::nearest({.amount = value, .step = step}), decimals);
 }
 
 std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
     const bool us = system == UnitSystem::us;
-    const double value = quantity.value;
+    const double value = finite(quantity.value);
     const auto in_style = [&](Style us_style, Style si_style) {
         return stepped(value, us ? us_style : si_style, finer);
     };

@@ -57,6 +57,21 @@ void add_rise(LongTable& table, const char* what, const std::optional<core::Allo
     }
 }
 
+/// What the pressures of a form hold for.
+void add_basis(LongTable& table, const core::FormForces& forces) {
+    const auto by = forces.rise.by();
+    table.add("rise of the concrete", Measure::rate_of_rise, forces.rise.fastest_m_h(),
+              by == core::RiseBy::output   ? "by the output"
+              : by == core::RiseBy::stated ? "as stated"
+                                           : "neither rise nor output is stated",
+              words(core::pressures_hold_for(forces), table.system()));
+    table.add("smallest plan area", Measure::area, forces.rise.smallest_plan_m2);
+    table.add("output in an hour that keeps the stated rise", Measure::volume,
+              forces.rise.keeps_m3_h());
+    table.add("concrete in the form", Measure::temperature, forces.concrete_c);
+    table.add("slump, at most", Measure::slump, forces.slump_mm);
+}
+
 void add_tie_rows(LongTable& table, const core::FormForces& forces) {
     std::size_t number = 0;
     for (const core::TieRowLoad& load : forces.tie_rows) {
@@ -80,6 +95,7 @@ void add_forces(LongTable& table, const core::WallPlan& plan) {
     for (const core::FormForces& forces : plan.forces) {
         table.subject(forces.wall);
         table.add("height", Measure::line_length, forces.height_m, "", with_form_caution());
+        add_basis(table, forces);
         for (const core::FormPressure& pressure : forces.pressures) {
             add_pressure(table, forces, pressure);
         }

@@ -75,29 +75,21 @@ Flow text_of_forces(const std::vector<core::FormForces>& all, const TextStyle& s
             }
         }
     }
+    Flow basis;
+    for (const core::FormForces& forces : all) {
+        basis += paragraph(words(core::pressures_hold_for(forces), style.system), {"  ", "    "});
+    }
     const Flow caution = paragraph(words(core::form_caution(), style.system), {"  ", "  "});
-    return grid + caution + text_of_memory(all.front()) + reasons +
+    return grid + basis + caution + text_of_memory(all.front()) + reasons +
            pressure_figure(all, style.system);
 }
 
 Flow text_of_rise(const std::vector<core::FormForces>& all, core::UnitSystem system) {
     Flow text;
     for (const core::FormForces& forces : all) {
-        const auto add = [&](const char* what, const std::optional<core::AllowableRise>& rise) {
-            if (!rise) {
-                return;
-            }
-            const std::string rate =
-                rise->any ? "any rate"
-                : rise->usable_m_h
-                    ? "up to " + shown({*rise->usable_m_h, core::Measure::rate_of_rise}, system)
-                    : "no rate";
-            text += paragraph(column_name(forces.wall) + ", " + what + ": " + rate + ": " +
-                                  words(rise->reason, system),
-                              {.first = "  - ", .other = "    "});
-        };
-        add("rise that the forms bear", forces.rise_by_form);
-        add("rise that the ties bear", forces.rise_by_ties);
+        for (const core::Phrase& highest : core::highest_rises(forces)) {
+            text += paragraph(words(highest, system), {.first = "  - ", .other = "    "});
+        }
     }
     return text;
 }

@@ -147,8 +147,14 @@ Json json_of_steel(const core::RunPlan& run) {
             {"source", run.least_steel.source.citation}};
 }
 
-Json json_of_lifts(const core::RunPlan& run) {
+Json json_of_lifts(const core::RunPlan& run, const core::FormForces& forces) {
+    const auto by = forces.rise.by();
     Json lifts{{"wall", run.wall},
+               {"rise_m_h", number_or_null(forces.rise.fastest_m_h())},
+               {"rise_by", by ? Json(core::name_of(*by)) : Json(nullptr)},
+               {"keeps_rise_m3_h", number_or_null(forces.rise.keeps_m3_h())},
+               {"concrete_temperature_c", number_or_null(forces.concrete_c)},
+               {"slump_mm", number_or_null(forces.slump_mm)},
                {"lifts", run.lifts.lifts},
                {"lift_m", run.lifts.lift_m},
                {"minutes_between_lifts", number_or_null(run.lifts.between_lifts_min)},
@@ -193,7 +199,8 @@ Json json_of_placing(const WallResult& result) {
         placing["minutes_between_trucks"] = 60 * result.plan.trucks->interval_h;
     }
     for (const core::RunPlan& one : result.plan.runs) {
-        placing["walls"].push_back(json_of_lifts(one));
+        placing["walls"].push_back(
+            json_of_lifts(one, *std::ranges::find(forces, one.wall, &core::FormForces::wall)));
     }
     return placing;
 }

@@ -317,3 +317,18 @@ TEST_CASE("openings that do not fit under a slope or behind one another") {
     CHECK_FALSE(reading.record);
     CHECK(reading.diagnostics.size() == 1);
 }
+
+TEST_CASE("an output of one wall and of one planter") {
+    const core::Wall wall =
+        wall_of(heading + "walls:\n"
+                          "  quay: {length: 20 m, height: 2 m, thickness: 300 mm, output: 8 m3/h}\n"
+                          "  stair: {length: 20 m, height: 2 m, thickness: 300 mm}\n"
+                          "planters:\n"
+                          "  box: {length: 4 m, width: 2 m, height: 1 m, thickness: 200 mm, "
+                          "output: 10 yd3/h}\n");
+    REQUIRE(wall.runs.size() == 2);
+    CHECK(wall.runs[0].output_m3_h == 8);
+    CHECK_FALSE(wall.runs[1].output_m3_h);
+    REQUIRE(wall.planters.size() == 1);
+    CHECK_THAT(wall.planters[0].output_m3_h.value(), WithinAbs(7.64554857984, tight));
+}

@@ -3,6 +3,7 @@
 #include <boardmark/core/check.hpp>
 #include <boardmark/core/placing_tables.hpp>
 
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -11,7 +12,9 @@ namespace boardmark::core {
 /// A wall that is placed in one go.
 struct PouredWall {
     double height_m;
-    double plan_area_m2;                    ///< of the form, > 0: length times thickness
+    double plan_area_m2; ///< of the form, > 0
+    /// Concrete between two heights, m3; absent: the plan area all the way up.
+    std::function<double(double low_m, double high_m)> volume_m3 = {};
     std::optional<double> rise_m_h = {};    ///< stated rate of rise
     std::optional<double> output_m3_h = {}; ///< of crew or pump
     std::optional<double> lift_m = {};      ///< stated height of a lift
@@ -23,15 +26,18 @@ struct PouredWall {
 struct LiftPlan {
     int lifts;
     double lift_m;
-    std::optional<double> rise_m_h;          ///< the slower of the stated rate and the output's
-    std::optional<double> between_lifts_min; ///< from a spot to the same spot one lift higher
-    double longest_wait_min;                 ///< within which a lift still takes the vibrator
-    std::vector<Check> checks;               ///< `lift.height`, `lift.time`
+    std::optional<double> rise_m_h; ///< of the slowest lift
+    std::optional<double>
+        between_lifts_min;        ///< the longest from a spot to the same one lift higher
+    std::optional<double> pour_h; ///< all lifts together
+    double longest_wait_min;      ///< within which a lift still takes the vibrator
+    std::vector<Check> checks;    ///< `lift.height`, `lift.time`
 };
 
 /// Divides a wall into equal lifts: of the height stated at most, else of 20 in (24 in and less
-/// hold for exposed faces, but only where they are asked for). Heights above the stated rise are a
-/// matter of form pressure, not of this.
+/// hold for exposed faces, but only where they are asked for). Each lift takes the time of its own
+/// concrete at the output, or of its height at the stated rise, whichever is slower. Heights above
+/// the stated rise are a matter of form pressure, not of this.
 LiftPlan lift_plan(const PouredWall& wall, const LiftRules& rules);
 
 /// Concrete that comes in trucks.

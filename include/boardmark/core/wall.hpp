@@ -55,6 +55,7 @@ struct WallRun {
     int corners = 0; ///< bends of the run
     std::optional<Footing> footing = {};
     std::vector<Opening> openings = {};
+    std::optional<double> output_m3_h = {}; ///< of the crew here, in place of the placing's
 };
 
 /// The greatest height of a run, m.
@@ -69,6 +70,7 @@ struct Planter {
     double thickness_mm;
     double floor_mm = 0; ///< 0: open to the ground
     int count = 1;
+    std::optional<double> output_m3_h = {}; ///< of the crew here, in place of the placing's
 };
 
 /// A slab to sit on. Its front, its ends and its free underside are formed and show.

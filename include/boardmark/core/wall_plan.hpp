@@ -6,6 +6,7 @@
 #include <boardmark/core/coursing.hpp>
 #include <boardmark/core/evaporation.hpp>
 #include <boardmark/core/form_pressure.hpp>
+#include <boardmark/core/form_rise.hpp>
 #include <boardmark/core/form_ties.hpp>
 #include <boardmark/core/joint_layout.hpp>
 #include <boardmark/core/placing_plan.hpp>
@@ -26,11 +27,20 @@ namespace boardmark::core {
 struct FormForces {
     std::string wall;
     double height_m;
+    FormRise rise;                             ///< that the pressures hold for
+    std::optional<double> concrete_c;          ///< in the form, likewise; absent: not known
+    std::optional<double> slump_mm;            ///< the highest permitted, likewise
     std::vector<FormPressure> pressures;       ///< by each method, ACI first
     std::vector<TieRowLoad> tie_rows;          ///< by the first method; empty without ties
     std::optional<AllowableRise> rise_by_form; ///< where the forms' own pressure is stated
     std::optional<AllowableRise> rise_by_ties; ///< where the ties' load is stated
 };
+
+/// The rise, the concrete's temperature and the slump that the pressures on a form hold for.
+Phrase pressures_hold_for(const FormForces& forces);
+
+/// How fast concrete may rise: what the form bears, what its ties bear.
+std::vector<Phrase> highest_rises(const FormForces& forces);
 
 /// The load of the hardest loaded tie of a form. Nothing without ties.
 std::optional<double> hardest_tie_kn(const FormForces& forces);
@@ -70,11 +80,12 @@ struct WallPlan {
     std::vector<Phrase> cautions;             ///< the one about formwork first
 };
 
-/// The pour of a form of a height, as wall and mix file describe it. The basis is the highest slump
+/// The pour of a form of a height and a rate of rise, absent where it is not known, as wall and mix
+/// file describe it. The basis is the highest slump
 /// permitted at placing: the window's upper end, else the slump and its tolerance, else what the
 /// dose brings, whichever is most.
 FormCase form_case(const Wall& wall, const Proportions& proportions, double height_m,
-                   double plan_area_m2, const Tables& tables);
+                   std::optional<double> rise_m_h, const Tables& tables);
 
 /// Curing by the mix's cement, and the age from which forms may be stripped: the rule by time
 /// counts the stated air; the rule by strength takes the specified strength, the slowest class of

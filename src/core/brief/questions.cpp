@@ -2,6 +2,8 @@
 #include "../phrases.hpp"
 #include "sections.hpp"
 
+#include <algorithm>
+
 namespace boardmark::core {
 namespace {
 
@@ -47,8 +49,14 @@ std::vector<Question> of_the_site(const BriefCase& brief) {
     const auto& mockup = brief.wall.mockup;
     const auto& ties = brief.wall.ties;
     return {
-        {!placing.rise_m_h && !placing.output_m3_h,
+        {std::ranges::any_of(brief.plan.forces,
+                             [](const FormForces& one) { return !one.rise.by(); }),
          {"How fast will the concrete rise, or how much does the crew place in an hour?", {}}},
+        {std::ranges::any_of(
+             brief.plan.forces,
+             [](const FormForces& one) { return one.rise.stated_m_h && !one.rise.output_m3_h; }),
+         {"How much does the crew place in an hour? The forms are planned for the stated rise",
+          {}}},
         {!placing.concrete_c,
          {"How warm will the concrete be in the form? The air's temperature does not say it", {}}},
         {!placing.form_pressure_kpa,

@@ -2,6 +2,7 @@
 #include "sections.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace boardmark::core {
 namespace {
@@ -114,6 +115,10 @@ BriefSection brief_of_forms(const BriefCase& brief) {
                                  {word("wall", forces.wall), metres("height", forces.height_m),
                                   quantity("pressure", {first.kpa, Measure::pressure}),
                                   word("method", first.method), word("by", by)}});
+        section.items.push_back(pressures_hold_for(forces));
+        for (Phrase& highest : highest_rises(forces)) {
+            section.items.push_back(std::move(highest));
+        }
         if (const auto hardest_kn = hardest_tie_kn(forces)) {
             section.items.push_back(
                 {"{wall}: a tie carries up to {load}, to be held against its "

@@ -58,6 +58,11 @@ double amount_precision_kg_m3(UnitSystem system) {
     return system == UnitSystem::us ? pound_per_cubic_yard_kg_m3 : 1;
 }
 
+double rise_precision_m_h(UnitSystem system) {
+    constexpr double tenth_of_a_foot_m = 0.03048;
+    return system == UnitSystem::us ? tenth_of_a_foot_m : 0.05;
+}
+
 Verdict strength_at_least(double strength_mpa, const ClassLimits& limits, UnitSystem system) {
     if (!below(strength_mpa, limits.min_strength_twin_mpa)) {
         return Verdict::holds;

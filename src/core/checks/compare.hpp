@@ -32,6 +32,9 @@ double strength_precision_mpa(UnitSystem system);
 /// Whole pounds to the cubic yard in the US system, whole kilograms to the cubic metre in SI.
 double amount_precision_kg_m3(UnitSystem system);
 
+/// Rates of rise: 0.1 ft/h in the US system, 0.05 m/h in SI.
+double rise_precision_m_h(UnitSystem system);
+
 /// A strength against a limit that both systems print: one that reaches either print meets it.
 Verdict strength_at_least(double strength_mpa, const ClassLimits& limits, UnitSystem system);
 

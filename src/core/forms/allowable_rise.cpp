@@ -1,3 +1,4 @@
+#include "../checks/compare.hpp"
 #include "../phrases.hpp"
 #include "../tolerance.hpp"
 #include "form_parts.hpp"
@@ -10,12 +11,6 @@ namespace boardmark::core {
 namespace {
 
 constexpr double slowest_m_h = 0.001; // a lift of 3 m in four months
-constexpr double foot_m = 0.3048;
-
-/// 0.1 ft/h or 0.05 m/h.
-double step_of(UnitSystem system) {
-    return system == UnitSystem::us ? foot_m / 10 : 0.05;
-}
 
 double rounded_down(double value, double step) {
     return std::floor(value / step + relative_rounding) * step;
@@ -69,7 +64,7 @@ AllowableRise allowable_rise(const FormCase& pour, double design_kpa, const Tabl
     const double rise_m_h =
         !above(excess_kpa(fastest_m_h), 0) ? fastest_m_h : crossing(excess_kpa, fastest_m_h);
     return {.rise_m_h = rise_m_h,
-            .usable_m_h = rounded_down(rise_m_h, step_of(tables.system)),
+            .usable_m_h = rounded_down(rise_m_h, rise_precision_m_h(tables.system)),
             .any = false,
             .reason = {"the fastest rise at which the pressure stays within {design}", {design}}};
 }

@@ -108,15 +108,12 @@ double density_kg_m3(const Proportions& proportions, const Tables& tables) {
 } // namespace
 
 FormCase form_case(const Wall& wall, const Proportions& proportions, double height_m,
-                   double plan_area_m2, const Tables& tables) {
+                   std::optional<double> rise_m_h, const Tables& tables) {
     const Requirements& asked = requirements_of(wall.mix);
     const WallPlacing& placing = wall.placing;
     FormCase pour{.form_height_m = height_m,
                   .fresh_density_kg_m3 = density_kg_m3(proportions, tables)};
-    pour.rise_m_h = placing.rise_m_h;
-    if (!pour.rise_m_h && placing.output_m3_h) {
-        pour.rise_m_h = *placing.output_m3_h / plan_area_m2;
-    }
+    pour.rise_m_h = rise_m_h;
     pour.temperature_c = placing.concrete_c;
     pour.highest_slump_mm = highest_slump_mm(asked, proportions, tables);
     pour.slump_maximum_stated = asked.slump_window.has_value();

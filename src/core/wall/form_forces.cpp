@@ -30,10 +30,16 @@ std::optional<TieRating> rating_of(const Ties& ties) {
 
 FormForces form_forces(const Wall& wall, const FormedWall& formed, const Proportions& proportions,
                        const Tables& tables, std::vector<Check>& checks) {
-    const FormCase pour =
-        form_case(wall, proportions, formed.height_m, formed.plan_area_m2, tables);
+    const FormRise rise{formed.smallest_plan_m2, wall.placing.rise_m_h, formed.output_m3_h};
+    if (const auto check = rise_check(rise, tables.system)) {
+        checks.push_back(of_wall(formed.name, *check));
+    }
+    const FormCase pour = form_case(wall, proportions, formed.height_m, rise.fastest_m_h(), tables);
     FormForces forces{.wall = formed.name,
                       .height_m = formed.height_m,
+                      .rise = rise,
+                      .concrete_c = pour.temperature_c,
+                      .slump_mm = pour.highest_slump_mm,
                       .pressures = {},
                       .tie_rows = {},
                       .rise_by_form = {},

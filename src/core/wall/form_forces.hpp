@@ -2,6 +2,8 @@
 
 #include <boardmark/core/wall_plan.hpp>
 
+#include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -11,10 +13,18 @@ namespace boardmark::core {
 struct FormedWall {
     std::string name;
     double height_m;
-    double plan_area_m2;
+    double smallest_plan_m2;                                      ///< over its height, > 0
+    std::function<double(double low_m, double high_m)> volume_m3; ///< of concrete between heights
+    std::optional<double> output_m3_h; ///< into it: its own, else that of all
 };
+FormedWall formed_wall(const WallRun& run, const WallPlacing& placing, const Tables& tables);
+FormedWall formed_wall(const Planter& planter, const WallPlacing& placing);
+
 /// All forms of the walls: runs, then planters.
-std::vector<FormedWall> formed_walls(const Wall& wall);
+std::vector<FormedWall> formed_walls(const Wall& wall, const Tables& tables);
+
+/// The form as its lifts see it.
+PouredWall poured_wall(const FormedWall& formed, const WallPlacing& placing);
 
 /// Forces on a form; their checks are appended.
 FormForces form_forces(const Wall& wall, const FormedWall& formed, const Proportions& proportions,

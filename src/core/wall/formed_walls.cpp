@@ -1,19 +1,60 @@
+#include "../forms/form_parts.hpp"
+#include "concrete_between.hpp"
 #include "form_forces.hpp"
+#include "plan_area.hpp"
 
 namespace boardmark::core {
+namespace {
 
-std::vector<FormedWall> formed_walls(const Wall& wall) {
+/// Where the head of concrete, at the heaviest that is still normal, reaches the least pressure
+/// that any form is made for: higher up no rise makes it press harder.
+double head_of_least_pressure_m(const AciFormPressure& aci) {
+    return aci.floor_kpa.value / weight_kn_m3(aci.heavy_above_kg_m3);
+}
+
+} // namespace
+
+FormedWall formed_wall(const WallRun& run, const WallPlacing& placing, const Tables& tables) {
+    return {.name = run.name,
+            .height_m = greatest_height_m(run),
+            .smallest_plan_m2 = smallest_plan_m2(run, head_of_least_pressure_m(tables.forms.aci)),
+            .volume_m3 =
+                [run](double low_m, double high_m) {
+                    return concrete_between_m3(run, {low_m, high_m});
+                },
+            .output_m3_h = run.output_m3_h ? run.output_m3_h : placing.output_m3_h};
+}
+
+FormedWall formed_wall(const Planter& planter, const WallPlacing& placing) {
+    return {.name = planter.name,
+            .height_m = planter.height_m,
+            .smallest_plan_m2 = smallest_plan_m2(planter),
+            .volume_m3 =
+                [planter](double low_m, double high_m) {
+                    return concrete_between_m3(planter, {low_m, high_m});
+                },
+            .output_m3_h = planter.output_m3_h ? planter.output_m3_h : placing.output_m3_h};
+}
+
+std::vector<FormedWall> formed_walls(const Wall& wall, const Tables& tables) {
     std::vector<FormedWall> formed;
     for (const WallRun& run : wall.runs) {
-        formed.push_back({run.name, greatest_height_m(run),
-                          run.length_m * (run.thickness_mm + run.bottom_thickness_mm) / 2000});
+        formed.push_back(formed_wall(run, wall.placing, tables));
     }
     for (const Planter& planter : wall.planters) {
-        const double thickness_m = planter.thickness_mm / 1000;
-        const double middle_m = 2 * (planter.length_m + planter.width_m) - 4 * thickness_m;
-        formed.push_back({planter.name, planter.height_m, middle_m * thickness_m});
+        formed.push_back(formed_wall(planter, wall.placing));
     }
     return formed;
+}
+
+PouredWall poured_wall(const FormedWall& formed, const WallPlacing& placing) {
+    return {.height_m = formed.height_m,
+            .plan_area_m2 = formed.smallest_plan_m2,
+            .volume_m3 = formed.volume_m3,
+            .rise_m_h = placing.rise_m_h,
+            .output_m3_h = formed.output_m3_h,
+            .lift_m = placing.lift_m,
+            .setting_h = placing.setting_h};
 }
 
 } // namespace boardmark::core

@@ -2,6 +2,7 @@
 
 #include <boardmark/core/wall_cover.hpp>
 
+#include "form_forces.hpp"
 #include "profile.hpp"
 #include "wall_checks.hpp"
 
@@ -11,24 +12,10 @@
 namespace boardmark::core {
 namespace {
 
-double plan_area_m2(const WallRun& run) {
-    return run.length_m * (run.thickness_mm + run.bottom_thickness_mm) / 2 / 1000;
-}
-
 void append(const std::string& wall, const std::vector<Check>& found, std::vector<Check>& checks) {
     for (const Check& check : found) {
         checks.push_back(of_wall(wall, check));
     }
-}
-
-LiftPlan lifts_of(const Wall& wall, const WallRun& run, const Tables& tables) {
-    return lift_plan({.height_m = greatest_height_m(run),
-                      .plan_area_m2 = plan_area_m2(run),
-                      .rise_m_h = wall.placing.rise_m_h,
-                      .output_m3_h = wall.placing.output_m3_h,
-                      .lift_m = wall.placing.lift_m,
-                      .setting_h = wall.placing.setting_h},
-                     tables.placing.lifts);
 }
 
 std::optional<VibrationPlan> vibration_of(const Wall& wall, const WallRun& run, double lift_m,
@@ -95,7 +82,9 @@ RunPlan run_plan(const Wall& wall, const WallRun& run, const Tables& tables,
                  .joints = joints_of(run, wall.joints, tables),
                  .least_steel = least_steel({.thickness_mm = run.bottom_thickness_mm, .bars = bars},
                                             tables.joints.steel),
-                 .lifts = lifts_of(wall, run, tables)};
+                 .lifts =
+                     lift_plan(poured_wall(formed_wall(run, wall.placing, tables), wall.placing),
+                               tables.placing.lifts)};
     plan.vibration = vibration_of(wall, run, plan.lifts.lift_m, tables.placing.vibration);
     append(run.name, plan.joints.checks, checks);
     append(run.name, plan.lifts.checks, checks);

@@ -6,21 +6,18 @@
 
 namespace boardmark::core {
 
-/// Trucks for the highest run, at the crew's output or as fast as the concrete may rise.
+/// Trucks as fast as the highest form takes its concrete: from lift to lift the slower of the
+/// crew's output and of the rise that is stated.
 std::optional<TruckPlan> trucks_of(const Wall& wall, const WallPlan& plan, const Tables& tables) {
     const WallPlacing& placing = wall.placing;
-    const auto formed = formed_walls(wall);
-    const double area_m2 =
-        std::ranges::max_element(formed, {}, &FormedWall::height_m)->plan_area_m2;
-    std::optional<double> output_m3_h = placing.output_m3_h;
-    if (!output_m3_h && placing.rise_m_h) {
-        output_m3_h = *placing.rise_m_h * area_m2;
-    }
-    if (!placing.truck_m3 || !output_m3_h) {
+    const auto formed = formed_walls(wall, tables);
+    const FormedWall& highest = *std::ranges::max_element(formed, {}, &FormedWall::height_m);
+    const auto pour_h = lift_plan(poured_wall(highest, placing), tables.placing.lifts).pour_h;
+    if (!placing.truck_m3 || !pour_h) {
         return std::nullopt;
     }
     TruckedPour pour{.volume_m3 = plan.quantities.order.order_m3,
-                     .output_m3_h = *output_m3_h,
+                     .output_m3_h = highest.volume_m3(0, highest.height_m) / *pour_h,
                      .truck_m3 = *placing.truck_m3};
     if (placing.round_trip_min) {
         pour.round_trip_h = *placing.round_trip_min / 60;

@@ -62,7 +62,7 @@ WallPlan plan_wall(const Wall& wall, const Tables& tables) {
                   .checks = {},
                   .cautions = {}};
     plan.mix_checks = assess(requirements_of(wall.mix), plan.proportions, tables);
-    for (const FormedWall& formed : formed_walls(wall)) {
+    for (const FormedWall& formed : formed_walls(wall, tables)) {
         plan.forces.push_back(form_forces(wall, formed, plan.proportions, tables, plan.checks));
     }
     JointStations stations;
