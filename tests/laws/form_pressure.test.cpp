@@ -143,25 +143,3 @@ TEST_CASE("an allowed rate of rise stays within the design, a faster one passes 
         }
     });
 }
-
-TEST_CASE("ties share the whole force on the form") {
-    holds([] {
-        const auto pressure = core::aci_form_pressure(any_pour(), form_tables_in(any_system()));
-        const double depth_m = pressure.envelope.back().depth_m;
-        const core::TieGrid grid{
-            core::row_heights({depth_m / 10, between(0.2, 1, "rows, m"), depth_m}), 1};
-        double force_kn = 0;
-        for (const auto& row : core::tie_loads(pressure, grid)) {
-            force_kn += row.average_load_kn;
-            demand_at_most(row.average_load_kn, row.load_kn, "average");
-        }
-        // by slices of the envelope
-        constexpr int slices = 20000;
-        double sliced_kn = 0;
-        for (int i = 0; i < slices; ++i) {
-            sliced_kn +=
-                core::pressure_at(pressure, (i + 0.5) * depth_m / slices) * depth_m / slices;
-        }
-        demand_same(force_kn, sliced_kn, 1e-6, "force");
-    });
-}

@@ -2,8 +2,6 @@
 #include "../tolerance.hpp"
 #include "form_parts.hpp"
 
-#include <boost/math/tools/roots.hpp>
-
 #include <cmath>
 
 namespace boardmark::core {
@@ -25,34 +23,44 @@ AllowableRise no_rise(Phrase reason) {
     return {.rise_m_h = {}, .usable_m_h = {}, .any = false, .reason = std::move(reason)};
 }
 
-/// The last rise before the pressure passes the design, where it does so between the ends.
-double crossing(const auto& excess_kpa, double fastest_m_h) {
-    constexpr int bits = 40;
-    const auto bracket = boost::math::tools::bisect(
-        excess_kpa, slowest_m_h, fastest_m_h, boost::math::tools::eps_tolerance<double>(bits));
-    return bracket.first;
+/// The last rise that is borne, between the slowest, which is, and the fastest, which is not.
+double last_borne(const auto& is_borne, double fastest_m_h) {
+    constexpr int halvings = 50;
+    double borne_m_h = slowest_m_h;
+    double too_fast_m_h = fastest_m_h;
+    for (int halving = 0; halving < halvings; ++halving) {
+        const double middle_m_h = (borne_m_h + too_fast_m_h) / 2;
+        (is_borne(middle_m_h) ? borne_m_h : too_fast_m_h) = middle_m_h;
+    }
+    return borne_m_h;
+}
+
+Phrase rise_reason(const FormDemand& demand, const FormPressure& pressure) {
+    return {demand.measure == Measure::force
+                ? "the fastest rise at which no tie carries more than {design}, by {method}"
+                : "the fastest rise at which the pressure stays within {design}, by {method}",
+            {quantity("design", {demand.borne, demand.measure}), word("method", pressure.method)}};
 }
 
 } // namespace
 
-AllowableRise allowable_rise(const FormCase& pour, double design_kpa, const Tables& tables,
+AllowableRise allowable_rise(const FormCase& pour, const FormDemand& demand, const Tables& tables,
                              PressureMethod method) {
-    const auto excess_kpa = [&](double rise_m_h) {
-        FormCase rising = pour;
-        rising.rise_m_h = rise_m_h;
-        return method(rising, tables).kpa - design_kpa;
+    const auto rising = [&](std::optional<double> rise_m_h) {
+        FormCase one = pour;
+        one.rise_m_h = rise_m_h;
+        return method(one, tables);
     };
-    const double fastest_m_h = tables.forms.aci.fastest_rise_m_h.value;
-    FormCase slowest = pour;
-    slowest.rise_m_h = slowest_m_h;
-    const FormPressure least = method(slowest, tables);
-    const Argument design = quantity("design", {design_kpa, Measure::pressure});
-    const double full_kpa =
-        pour.pumped_from_below ? least.kpa : least.head_kpa; // pumping presses harder
-    if (!above(full_kpa, design_kpa)) {
+    const auto is_borne = [&](const FormPressure& pressure) {
+        return !above(demand.asked(pressure), demand.borne);
+    };
+    const Argument design = quantity("design", {demand.borne, demand.measure});
+    const FormPressure full = rising(std::nullopt); // no formula holds without a rate
+    const FormPressure least = rising(slowest_m_h);
+    if (is_borne(full)) {
         AllowableRise any = no_rise({"{design} bears the full liquid head of {head}: the rate of "
                                      "rise does not matter",
-                                     {design, quantity("head", {full_kpa, Measure::pressure})}});
+                                     {design, quantity("head", {full.kpa, Measure::pressure})}});
         any.any = true;
         return any;
     }
@@ -61,17 +69,35 @@ AllowableRise allowable_rise(const FormCase& pour, double design_kpa, const Tabl
                         "bear it",
                         {quantity("head", {least.kpa, Measure::pressure}), design}});
     }
-    if (above(least.kpa, design_kpa)) {
-        return no_rise({"no rate is slow enough: the least pressure is {least}, {design} does not "
-                        "bear it",
-                        {quantity("least", {least.kpa, Measure::pressure}), design}});
+    if (!is_borne(least)) {
+        return no_rise({"no rate is slow enough: the least pressure is {least} by {method}, "
+                        "{design} does not bear it",
+                        {quantity("least", {least.kpa, Measure::pressure}),
+                         word("method", least.method), design}});
     }
-    const double rise_m_h =
-        !above(excess_kpa(fastest_m_h), 0) ? fastest_m_h : crossing(excess_kpa, fastest_m_h);
+    const auto bears = [&](double rise_m_h) { return is_borne(rising(rise_m_h)); };
+    const double fastest_m_h = tables.forms.aci.fastest_rise_m_h.value;
+    const double rise_m_h = bears(fastest_m_h) ? fastest_m_h : last_borne(bears, fastest_m_h);
+    const double step_m_h = step_of(tables.system);
+    const double usable_m_h = rounded_down(rise_m_h, step_m_h);
+    if (usable_m_h < step_m_h / 2) {
+        return no_rise({"no rate is slow enough: {design} is passed already at {step}, by {method}",
+                        {design, quantity("step", {step_m_h, Measure::rate_of_rise}),
+                         word("method", least.method)}});
+    }
     return {.rise_m_h = rise_m_h,
-            .usable_m_h = rounded_down(rise_m_h, step_of(tables.system)),
+            .usable_m_h = usable_m_h,
             .any = false,
-            .reason = {"the fastest rise at which the pressure stays within {design}", {design}}};
+            .reason = rise_reason(demand, least)};
+}
+
+AllowableRise allowable_rise(const FormCase& pour, double design_kpa, const Tables& tables,
+                             PressureMethod method) {
+    return allowable_rise(pour,
+                          {.asked = [](const FormPressure& pressure) { return pressure.kpa; },
+                           .borne = design_kpa,
+                           .measure = Measure::pressure},
+                          tables, method);
 }
 
 } // namespace boardmark::core
