@@ -68,7 +68,8 @@ Flow text_of_forces(const std::vector<core::FormForces>& all, const TextStyle& s
             const auto tie_kn = governs ? core::hardest_tie_kn(forces) : std::nullopt;
             grid.add({first ? column_name(forces.wall) : "",
                       first ? shown({forces.height_m, Measure::line_length}, style.system) : "",
-                      pressure.method + (governs ? " *" : ""), shown({pressure.kpa, Measure::pressure}, style.system),
+                      pressure.method + (governs ? " *" : ""),
+                      shown({pressure.kpa, Measure::pressure}, style.system),
                       governor_text(pressure),
                       tie_kn ? shown({*tie_kn, Measure::force}, style.system) : ""});
             for (const auto* phrases : {&pressure.why, &pressure.remarks}) {

@@ -152,9 +152,8 @@ TEST_CASE("ties allow the rise at which their hardest row carries its working lo
     const core::TieLayout layout = ties_of();
     const auto rise = core::allowable_rise(
         us_wall(),
-        {.asked = [&](const FormPressure& pressure) {
-             return core::hardest_tie_kn(pressure, layout);
-         },
+        {.asked =
+             [&](const FormPressure& pressure) { return core::hardest_tie_kn(pressure, layout); },
          .borne = pound_kn(3000),
          .measure = core::Measure::force},
         us(), core::aci_form_pressure);

@@ -125,7 +125,8 @@ TEST_CASE("columns of a sloping run follow the slope and hold it all") {
 }
 
 TEST_CASE("a tie inside an opening is left out and its neighbours hold its form") {
-    core::WallRun run = run_of(3, 1.8, 300); // columns at 0.3, 0.9, 1.5, 2.1, 2.7, rows 0.3, 0.9, 1.5
+    core::WallRun run =
+        run_of(3, 1.8, 300); // columns at 0.3, 0.9, 1.5, 2.1, 2.7, rows 0.3, 0.9, 1.5
     run.openings = {opening(1.2, 500, 0.7, 400)}; // holds the crossing 1.5, 0.9
     const TieLayout layout = core::tie_layout(run, ties_at(600, 600));
     CHECK(layout.left_out == 1);

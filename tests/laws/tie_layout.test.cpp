@@ -1,11 +1,10 @@
 // Laws of ties: they hold all of the form, and carry no less where more is asked or less is known.
 
-#include "form_support.hpp"
-#include "laws/law.hpp"
-#include "core/walls.hpp"
-
 #include "core/wall/method_choice.hpp"
 #include "core/wall/profile.hpp"
+#include "core/walls.hpp"
+#include "form_support.hpp"
+#include "laws/law.hpp"
 
 #include <numeric>
 
@@ -34,8 +33,7 @@ core::WallRun any_run() {
             {run.length_m * between(0.1, 1, "station"), between(0.3, 5, "other height, m")});
     }
     if (perhaps("an opening")) {
-        const double least_m =
-            std::min(run.heights.front().height_m, run.heights.back().height_m);
+        const double least_m = std::min(run.heights.front().height_m, run.heights.back().height_m);
         const double width_m = run.length_m * between(0.05, 0.5, "opening's width");
         run.openings = {{.name = "opening",
                          .width_mm = 1000 * width_m,
@@ -99,7 +97,8 @@ TEST_CASE("ties hold all of the concrete's face, or say that they do not") {
     });
 }
 
-TEST_CASE("with rows unchanged no tie carries less where rise, cold, slump, height or spacing grow") {
+TEST_CASE(
+    "with rows unchanged no tie carries less where rise, cold, slump, height or spacing grow") {
     holds([] {
         core::WallRun run = run_of(between(1, 12, "length, m"), between(0.4, 5, "height, m"), 250);
         core::Ties ties = any_ties();

@@ -37,7 +37,7 @@ struct TieLayout {
     std::size_t rows = 0;                ///< in the highest column
     std::vector<TiePlace> ties = {};     ///< column by column, from the bottom up
     int left_out = 0;                    ///< inside openings through the wall
-    bool all_held = true; ///< otherwise some form has neither a tie nor a neighbour's
+    bool all_held = true;             ///< otherwise some form has neither a tie nor a neighbour's
     bool on_assumed_openings = false; ///< an opening through the wall has no stated place
 };
 

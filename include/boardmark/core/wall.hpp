@@ -161,7 +161,7 @@ struct WallPlacing {
     bool pumped_from_below = false;
     bool redosed_on_site = false;
     bool self_consolidating = false;
-    bool by_formula = false; ///< the pressure formula is asked for in spite of a reducer
+    bool by_formula = false;          ///< the pressure formula is asked for in spite of a reducer
     std::string pressure_method = {}; ///< asked for by name; empty: the highest of all
     std::optional<double> form_pressure_kpa = {}; ///< that the forms are designed for
     std::optional<int> flow_class = {};           ///< 1 to 6, F1 to F6 of EN 206, for DIN 18218

@@ -97,11 +97,12 @@ BriefSection brief_of_face(const BriefCase& brief) {
              {number("uses", boards->uses)}});
     }
     if (const auto& ties = brief.wall.ties) {
-        section.items.push_back({"Ties of {kind}, {across} by {up}, the lowest row at {first}; their "
-                                 "places are drawn on the board layout",
-                                 {word("kind", name_of(ties->kind)),
-                                  length("across", ties->across_mm), length("up", ties->up_mm),
-                                  length("first", ties->first_mm.value_or(ties->up_mm / 2))}});
+        section.items.push_back(
+            {"Ties of {kind}, {across} by {up}, the lowest row at {first}; their "
+             "places are drawn on the board layout",
+             {word("kind", name_of(ties->kind)), length("across", ties->across_mm),
+              length("up", ties->up_mm),
+              length("first", ties->first_mm.value_or(ties->up_mm / 2))}});
     }
     if (brief.wall.edges) {
         section.items.push_back(edges_text(*brief.wall.edges));

@@ -103,12 +103,14 @@ Check tie_check(const FormPressure& pressure, const TieLayout& layout,
 
 Check form_pressure_check(const FormPressure& pressure, std::optional<double> design_kpa,
                           const Tables& tables) {
-    Check check{.id = "forms.pressure",
-                .verdict = Verdict::not_checked,
-                .measure = Measure::pressure,
-                .requirement = "design pressure",
-                .source = pressure.source,
-                .message = {"state 'placing.form_pressure': the pressure that the form is designed for", {}}};
+    Check check{
+        .id = "forms.pressure",
+        .verdict = Verdict::not_checked,
+        .measure = Measure::pressure,
+        .requirement = "design pressure",
+        .source = pressure.source,
+        .message = {"state 'placing.form_pressure': the pressure that the form is designed for",
+                    {}}};
     if (!design_kpa) {
         return check;
     }

@@ -39,12 +39,12 @@ void put_checks(const ForcedForm& form, const Check& check,
     }
 }
 
-void press(const ForcedForm& form, double design_kpa, FormForces& forces) {
+void force_on_form(const ForcedForm& form, double design_kpa, FormForces& forces) {
     const FormDemand demand{[](const FormPressure& pressure) { return pressure.kpa; }, design_kpa,
                             Measure::pressure};
     forces.rise_by_form = least_rise(form.pour, demand, form.choice, form.tables);
-    put_checks(form,
-               form_pressure_check(governing_pressure(forces), design_kpa, form.tables), demand);
+    put_checks(form, form_pressure_check(governing_pressure(forces), design_kpa, form.tables),
+               demand);
     if (auto missing = missing_method_check(form.pour, form.choice)) {
         form.checks.push_back(of_wall(form.name, std::move(*missing)));
     }
@@ -67,7 +67,7 @@ std::vector<Phrase> tie_remarks(const FormForces& forces) {
               quantity("area", {hardest->area_m2, Measure::area})}}};
 }
 
-void tie(const ForcedForm& form, const Wall& wall, FormForces& forces) {
+void force_on_ties(const ForcedForm& form, const Wall& wall, FormForces& forces) {
     const FormPressure& governing = governing_pressure(forces);
     forces.ties = tie_layout(wall, form.name, *wall.ties);
     forces.tie_rows = tie_loads(governing, forces.ties);
@@ -103,10 +103,10 @@ FormForces form_forces(const Wall& wall, const FormedWall& formed, const Proport
                       .rise_by_ties = {}};
     const ForcedForm form{formed.name, pour, choice, tables, checks};
     if (wall.placing.form_pressure_kpa) {
-        press(form, *wall.placing.form_pressure_kpa, forces);
+        force_on_form(form, *wall.placing.form_pressure_kpa, forces);
     }
     if (wall.ties) {
-        tie(form, wall, forces);
+        force_on_ties(form, wall, forces);
     }
     return forces;
 }

@@ -37,15 +37,15 @@ MethodChoice method_choice(const FormCase& pour, const std::string& asked, const
             choice.pressures.push_back(std::move(pressure));
         }
     }
-    const auto governing =
-        choice.asked ? std::ranges::find(choice.pressures, asked, &FormPressure::method)
-                     : std::ranges::max_element(choice.pressures, {}, &FormPressure::kpa);
+    const auto governing = choice.asked
+                               ? std::ranges::find(choice.pressures, asked, &FormPressure::method)
+                               : std::ranges::max_element(choice.pressures, {}, &FormPressure::kpa);
     choice.governing = static_cast<std::size_t>(governing - choice.pressures.begin());
     return choice;
 }
 
-AllowableRise least_rise(const FormCase& pour, const FormDemand& demand,
-                         const MethodChoice& choice, const Tables& tables) {
+AllowableRise least_rise(const FormCase& pour, const FormDemand& demand, const MethodChoice& choice,
+                         const Tables& tables) {
     std::vector<AllowableRise> rises;
     for (const PressureMethod method : choice.of_rises) {
         rises.push_back(allowable_rise(pour, demand, tables, method));
@@ -94,13 +94,14 @@ std::optional<Check> missing_method_check(const FormCase& pour, const MethodChoi
     if (choice.asked || full_head || !pour.flow_class || pour.set_time_h) {
         return std::nullopt;
     }
-    return Check{.id = "forms.pressure.other_method",
-                 .verdict = Verdict::not_checked,
-                 .measure = Measure::pressure,
-                 .requirement = "design pressure",
-                 .message = {"'placing.flow_class' is stated, but not 'placing.end_of_set' that DIN "
-                             "18218 asks for too; or name in 'placing.method' what the form goes by",
-                             {}}};
+    return Check{
+        .id = "forms.pressure.other_method",
+        .verdict = Verdict::not_checked,
+        .measure = Measure::pressure,
+        .requirement = "design pressure",
+        .message = {"'placing.flow_class' is stated, but not 'placing.end_of_set' that DIN "
+                    "18218 asks for too; or name in 'placing.method' what the form goes by",
+                    {}}};
 }
 
 } // namespace boardmark::core

@@ -14,14 +14,14 @@ namespace boardmark::core {
 struct MethodChoice {
     std::vector<FormPressure> pressures; ///< ACI first; others where their data are stated
     std::size_t governing = 0;
-    bool asked = false;                       ///< the file asks for the governing one
+    bool asked = false;                        ///< the file asks for the governing one
     std::vector<PressureMethod> of_rises = {}; ///< what the allowable rise goes by
 };
 MethodChoice method_choice(const FormCase& pour, const std::string& asked, const Tables& tables);
 
 /// The least of the rises that the governing methods allow.
-AllowableRise least_rise(const FormCase& pour, const FormDemand& demand,
-                         const MethodChoice& choice, const Tables& tables);
+AllowableRise least_rise(const FormCase& pour, const FormDemand& demand, const MethodChoice& choice,
+                         const Tables& tables);
 
 /// `ID.other_method` beside a check of the method asked for: a `watch` where another method shown
 /// asks more than is borne. Nothing where none does.

@@ -126,7 +126,8 @@ void say_ties(const Wall& wall, const WallQuantities& quantities, Worksheet& wor
     }
     Step step = rule(
         "ties", quantities.total.ties, Measure::count,
-        {"the lowest row at {first}, then every {up} to the top at each column; columns in the least "
+        {"the lowest row at {first}, then every {up} to the top at each column; columns in the "
+         "least "
          "number of equal spaces of at most {across}, half a space at each end; none inside an "
          "opening through the wall; benches have none",
          {quantity("first", {wall.ties->first_mm.value_or(wall.ties->up_mm / 2), Measure::length}),

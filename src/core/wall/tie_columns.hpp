@@ -16,6 +16,9 @@ struct TieForm {
     double floor_m = 0; ///< rows are measured from here; the form begins at 0
 };
 
+/// What one column holds along the wall: the stated spacing, half to each side. Of no height.
+FaceBox strip_along(const TieForm& form, double station_m);
+
 /// Where a row crosses a column.
 struct TieCrossing {
     enum class At { tie, opening, above_the_top };

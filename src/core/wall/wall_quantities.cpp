@@ -36,8 +36,8 @@ void measure_parts(const Wall& wall, WallQuantities& quantities) {
     for (const WallRun& run : wall.runs) {
         quantities.parts.push_back(run_quantities(run));
         if (wall.ties) {
-            put_ties(tie_count(tie_layout(run, *wall.ties)),
-                     run.shows == ShownFaces::both ? 2 : 1, quantities);
+            put_ties(tie_count(tie_layout(run, *wall.ties)), run.shows == ShownFaces::both ? 2 : 1,
+                     quantities);
         }
     }
     for (const Planter& planter : wall.planters) {
