@@ -18,6 +18,20 @@ std::optional<TieRating> rating_of(const Ties& ties) {
                                  : std::nullopt;
 }
 
+/// Without all densities the heaviest normal concrete is assumed.
+void tell_assumed_density(const Totals& totals, MethodChoice& choice) {
+    if (totals.fresh_density_kg_m3 && totals.volume_m3) {
+        return;
+    }
+    for (FormPressure& pressure : choice.pressures) {
+        pressure.assumed.push_back(
+            {"the concrete is taken as heavy as normal concrete gets: the mix file does not state "
+             "all densities",
+             {}});
+        pressure.remarks.push_back(pressure.assumed.back());
+    }
+}
+
 /// A form of the walls while its forces are found.
 struct ForcedForm {
     const std::string& name;
@@ -92,7 +106,8 @@ FormForces form_forces(const Wall& wall, const FormedWall& formed, const Proport
                        const Tables& tables, std::vector<Check>& checks) {
     const FormCase pour =
         form_case(wall, proportions, formed.height_m, formed.plan_area_m2, tables);
-    const MethodChoice choice = method_choice(pour, wall.placing.pressure_method, tables);
+    MethodChoice choice = method_choice(pour, wall.placing.pressure_method, tables);
+    tell_assumed_density(proportions.totals, choice);
     FormForces forces{.wall = formed.name,
                       .height_m = formed.height_m,
                       .pressures = choice.pressures,
