@@ -3,6 +3,7 @@
 #include "form_parts.hpp"
 
 #include <cmath>
+#include <utility>
 
 namespace boardmark::core {
 namespace {
@@ -35,11 +36,51 @@ double last_borne(const auto& is_borne, double fastest_m_h) {
     return borne_m_h;
 }
 
+Argument design_of(const FormDemand& demand) {
+    return quantity("design", {demand.borne, demand.measure});
+}
+
 Phrase rise_reason(const FormDemand& demand, const FormPressure& pressure) {
     return {demand.measure == Measure::force
                 ? "the fastest rise at which no tie carries more than {design}, by {method}"
                 : "the fastest rise at which the pressure stays within {design}, by {method}",
-            {quantity("design", {demand.borne, demand.measure}), word("method", pressure.method)}};
+            {design_of(demand), word("method", pressure.method)}};
+}
+
+bool is_borne(const FormDemand& demand, const FormPressure& pressure) {
+    return !above(demand.asked(pressure), demand.borne);
+}
+
+Phrase too_much(std::string text, const FormPressure& least, const FormDemand& demand) {
+    text += demand.measure == Measure::force ? ", and ties of {design} do not bear it"
+                                             : ", and {design} does not bear it";
+    return {std::move(text),
+            {quantity("least", {least.kpa, Measure::pressure}), word("method", least.method),
+             design_of(demand)}};
+}
+
+/// The answer where the rate does not decide: the full head is borne, or nothing is.
+std::optional<AllowableRise> whatever_the_rate(const FormPressure& full, const FormPressure& least,
+                                               const FormDemand& demand) {
+    if (is_borne(demand, full)) {
+        const char* text = demand.measure == Measure::force
+                               ? "ties of {design} bear the full liquid head of {head}: the rate "
+                                 "of rise does not matter"
+                               : "{design} bears the full liquid head of {head}: the rate of rise "
+                                 "does not matter";
+        AllowableRise any =
+            no_rise({text, {design_of(demand), quantity("head", {full.kpa, Measure::pressure})}});
+        any.any = true;
+        return any;
+    }
+    if (!least.valid) {
+        return no_rise(too_much("full liquid head of {least} governs at any rate", least, demand));
+    }
+    if (!is_borne(demand, least)) {
+        return no_rise(too_much("no rate is slow enough: the least pressure is {least} by {method}",
+                                least, demand));
+    }
+    return std::nullopt;
 }
 
 } // namespace
@@ -51,39 +92,21 @@ AllowableRise allowable_rise(const FormCase& pour, const FormDemand& demand, con
         one.rise_m_h = rise_m_h;
         return method(one, tables);
     };
-    const auto is_borne = [&](const FormPressure& pressure) {
-        return !above(demand.asked(pressure), demand.borne);
-    };
-    const Argument design = quantity("design", {demand.borne, demand.measure});
-    const FormPressure full = rising(std::nullopt); // no formula holds without a rate
     const FormPressure least = rising(slowest_m_h);
-    if (is_borne(full)) {
-        AllowableRise any = no_rise({"{design} bears the full liquid head of {head}: the rate of "
-                                     "rise does not matter",
-                                     {design, quantity("head", {full.kpa, Measure::pressure})}});
-        any.any = true;
-        return any;
+    const auto full = rising(std::nullopt); // no formula holds without a rate
+    if (const auto answer = whatever_the_rate(full, least, demand)) {
+        return *answer;
     }
-    if (!least.valid) {
-        return no_rise({"full liquid head of {head} governs at any rate, and {design} does not "
-                        "bear it",
-                        {quantity("head", {least.kpa, Measure::pressure}), design}});
-    }
-    if (!is_borne(least)) {
-        return no_rise({"no rate is slow enough: the least pressure is {least} by {method}, "
-                        "{design} does not bear it",
-                        {quantity("least", {least.kpa, Measure::pressure}),
-                         word("method", least.method), design}});
-    }
-    const auto bears = [&](double rise_m_h) { return is_borne(rising(rise_m_h)); };
+    const auto bears = [&](double rise_m_h) { return is_borne(demand, rising(rise_m_h)); };
     const double fastest_m_h = tables.forms.aci.fastest_rise_m_h.value;
     const double rise_m_h = bears(fastest_m_h) ? fastest_m_h : last_borne(bears, fastest_m_h);
     const double step_m_h = step_of(tables.system);
     const double usable_m_h = rounded_down(rise_m_h, step_m_h);
     if (usable_m_h < step_m_h / 2) {
-        return no_rise({"no rate is slow enough: {design} is passed already at {step}, by {method}",
-                        {design, quantity("step", {step_m_h, Measure::rate_of_rise}),
-                         word("method", least.method)}});
+        Phrase reason =
+            too_much("no rate is slow enough: {step} presses too much by {method}", least, demand);
+        reason.arguments.push_back(quantity("step", {step_m_h, Measure::rate_of_rise}));
+        return no_rise(std::move(reason));
     }
     return {.rise_m_h = rise_m_h,
             .usable_m_h = usable_m_h,

@@ -44,7 +44,7 @@ FaceBox strip_along(const TieForm& form, double station_m) {
 }
 
 TieColumn tie_column(const TieForm& form, double station_m) {
-    FaceBox strip = strip_along(form, station_m);
+    const FaceBox strip = strip_along(form, station_m);
     const double top_m = form.profile.height_at(station_m);
     TieColumn column{station_m, highest_along_m(form.profile, strip), {}};
     auto rows_m = rows_up_to(form, column.held_m);
@@ -62,7 +62,7 @@ TieColumn tie_column(const TieForm& form, double station_m) {
                            .depth_m = column.held_m - rows_m[row],
                            .deepest_m = column.held_m - low_m,
                            .strip_m = high_m - low_m,
-                           .area_m2 = (high_m - low_m) * strip.width_m()};
+                           .area_m2 = (high_m - low_m) * form.ties.across_mm / 1000};
         const bool in_opening = std::ranges::any_of(
             form.openings, [&](const FaceBox& box) { return stands_inside(box, tie); });
         column.crossings.push_back({!below(rows_m[row], top_m) ? TieCrossing::At::above_the_top
