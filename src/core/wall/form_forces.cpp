@@ -95,8 +95,11 @@ void force_on_ties(const ForcedForm& form, const Wall& wall, FormForces& forces)
                             working_load_kn(*rating, form.tables), Measure::force};
     }
     put_checks(form, tie_check(governing, forces.ties, rating, form.tables), demand);
-    if (demand && !forces.ties.ties.empty()) {
-        forces.rise_by_ties = least_rise(form.pour, *demand, form.choice, form.tables);
+    if (demand) {
+        forces.rise_by_ties =
+            forces.ties.all_held
+                ? least_rise(form.pour, *demand, form.choice, form.tables)
+                : AllowableRise{.reason = {"part of the form has no tie near it", {}}};
     }
 }
 
