@@ -111,8 +111,7 @@ constexpr Field fields[] = {
     {.path = "placing.method",
      .value = one_of(pressure_methods),
      .example = "method: ACI 347R-14",
-     .default_text = "the highest shown",
-     .meaning = "of form pressure that forms, ties and rises go by"},
+     .meaning = "of form pressure, that forms, ties and rises go by; else the highest shown"},
     {.path = "placing.form_pressure",
      .value = quantity(Dimension::stress, {.low = 0.001, .high = 0.5}), // 1 to 500 kPa
      .example = "form_pressure: 800 psf",

@@ -105,7 +105,7 @@ Flow text_of_rise(const std::vector<core::FormForces>& all, core::UnitSystem sys
                 rise->any ? "any rate"
                 : rise->usable_m_h
                     ? "up to " + shown({*rise->usable_m_h, core::Measure::rate_of_rise}, system)
-                    : "no rate";
+                    : "none";
             text += paragraph(column_name(forces.wall) + ", " + what + ": " + rate + ": " +
                                   words(rise->reason, system),
                               {.first = "  - ", .other = "    "});
