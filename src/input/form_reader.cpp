@@ -103,7 +103,8 @@ void read_ties(const FileContext& context, core::Wall& wall) {
                            .across_mm = section.number("across").value_or(0),
                            .up_mm = section.number("up").value_or(0),
                            .working_load_kn = section.number("working_load"),
-                           .breaking_load_kn = section.number("breaking_load")};
+                           .breaking_load_kn = section.number("breaking_load"),
+                           .first_mm = section.number("first")};
     if (wall.ties->working_load_kn && wall.ties->breaking_load_kn) {
         section.refuse("breaking_load", " stands beside 'working_load'; a tie is held to one",
                        "keep the working load; a breaking load is no load that a tie may carry");

@@ -1,5 +1,7 @@
 #include "wall_parts.hpp"
 
+#include <algorithm>
+
 namespace boardmark::input {
 namespace {
 
@@ -45,17 +47,28 @@ core::BenchTop read_bench(const Section& section, const std::string& name) {
     return bench;
 }
 
+/// Checks, ties and pressures are told by the name of their part.
+void refuse_names_of_others(const Section& section, const std::string& name,
+                            const core::Wall& wall) {
+    const auto is_named = [&](const auto& part) { return part.name == name; };
+    if (std::ranges::any_of(wall.runs, is_named) || std::ranges::any_of(wall.planters, is_named)) {
+        section.refuse(name, " has the name of another part", "give each part its own name");
+    }
+}
+
 } // namespace
 
 void read_parts(const FileContext& context, core::Wall& wall) {
     const Section planters{context, {"planters"}};
     for (const std::string& name : planters.names()) {
+        refuse_names_of_others(planters, name, wall);
         if (planters.below(name).stands()) {
             wall.planters.push_back(read_planter(planters.below(name), name));
         }
     }
     const Section benches{context, {"benches"}};
     for (const std::string& name : benches.names()) {
+        refuse_names_of_others(benches, name, wall);
         if (benches.below(name).stands()) {
             wall.benches.push_back(read_bench(benches.below(name), name));
         }

@@ -7,6 +7,7 @@ namespace {
 using units::Dimension;
 
 constexpr std::string_view by_formula[] = {"by formula"};
+constexpr std::string_view pressure_methods[] = {"ACI 347R-14", "CIRIA 108", "DIN 18218"};
 constexpr std::string_view flow_classes[] = {"F1", "F2", "F3", "F4", "F5", "F6"};
 
 constexpr double hour_d = 1.0 / 24;
@@ -107,6 +108,10 @@ constexpr Field fields[] = {
      .value = one_of(by_formula),
      .example = "pressure: by formula",
      .meaning = "asks for the pressure formula where a reducer would make it the full head"},
+    {.path = "placing.method",
+     .value = one_of(pressure_methods),
+     .example = "method: ACI 347R-14",
+     .meaning = "of form pressure, that forms, ties and rises go by; else the highest shown"},
     {.path = "placing.form_pressure",
      .value = quantity(Dimension::stress, {.low = 0.001, .high = 0.5}), // 1 to 500 kPa
      .example = "form_pressure: 800 psf",

@@ -48,6 +48,7 @@ core::WallPlacing read_placing(const FileContext& context) {
             .redosed_on_site = section.flag("redosed_on_site"),
             .self_consolidating = section.flag("self_consolidating"),
             .by_formula = section.text("pressure").has_value(),
+            .pressure_method = section.text("method").value_or(""),
             .form_pressure_kpa = scaled("form_pressure", kpa_in_mpa),
             .flow_class = flow_class ? std::optional{flow_class->back() - '0'} : std::nullopt,
             .end_of_set_h = section.hours("end_of_set"),

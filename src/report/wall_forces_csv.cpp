@@ -9,8 +9,9 @@ namespace {
 
 using core::Measure;
 
-std::string governor_of(const core::FormPressure& pressure) {
-    return "governed by " + in_words(std::string{core::name_of(pressure.governed_by)});
+std::string governor_of(const core::FormForces& forces, const core::FormPressure& pressure) {
+    return "governed by " + in_words(std::string{core::name_of(pressure.governed_by)}) +
+           (&pressure == &core::governing_pressure(forces) ? "; checks and ties go by it" : "");
 }
 
 std::string note_of(const core::FormPressure& pressure, core::UnitSystem system) {
@@ -31,7 +32,7 @@ void add_pressure(LongTable& table, const core::FormForces& forces,
                   const core::FormPressure& pressure) {
     const std::string subject = forces.wall + ", " + pressure.method;
     table.subject(subject);
-    table.add("pressure", Measure::pressure, pressure.kpa, governor_of(pressure),
+    table.add("pressure", Measure::pressure, pressure.kpa, governor_of(forces, pressure),
               note_of(pressure, table.system()));
     table.add("full liquid head", Measure::pressure, pressure.head_kpa);
     if (pressure.formula_kpa) {
@@ -81,6 +82,12 @@ void add_tie_rows(LongTable& table, const core::FormForces& forces) {
         table.add("area of a tie", Measure::area, load.area_m2, "", with_form_caution());
         table.add("highest pressure on it", Measure::pressure, load.highest_kpa);
         table.add("a tie carries", Measure::force, load.load_kn);
+        table.add("ties in the row", Measure::count, double(load.stations_m.size()));
+    }
+    table.subject(forces.wall);
+    for (const core::Phrase& remark : forces.tie_remarks) {
+        table.add("ties left out", Measure::count, forces.ties.left_out, "",
+                  with_form_caution(words(remark, table.system())));
     }
     if (const auto hardest_kn = core::hardest_tie_kn(forces)) {
         table.subject(forces.wall);

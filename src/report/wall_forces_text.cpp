@@ -45,6 +45,14 @@ Flow text_of_memory(const core::FormForces& forces) {
                      {"  ", "  "});
 }
 
+/// Why one method has the star.
+Flow text_of_governing(const core::FormForces& forces) {
+    return paragraph(forces.method_asked
+                         ? "* asked for by the file: checks, ties and rises go by it."
+                         : "* the highest shown: checks, ties and rises go by it.",
+                     {"  ", "  "});
+}
+
 } // namespace
 
 Flow text_of_forces(const std::vector<core::FormForces>& all, const TextStyle& style) {
@@ -56,10 +64,12 @@ Flow text_of_forces(const std::vector<core::FormForces>& all, const TextStyle& s
     for (const core::FormForces& forces : all) {
         for (const core::FormPressure& pressure : forces.pressures) {
             const bool first = &pressure == &forces.pressures.front();
-            const auto tie_kn = first ? core::hardest_tie_kn(forces) : std::nullopt;
+            const bool governs = &pressure == &core::governing_pressure(forces);
+            const auto tie_kn = governs ? core::hardest_tie_kn(forces) : std::nullopt;
             grid.add({first ? column_name(forces.wall) : "",
                       first ? shown({forces.height_m, Measure::line_length}, style.system) : "",
-                      pressure.method, shown({pressure.kpa, Measure::pressure}, style.system),
+                      pressure.method + (governs ? " *" : ""),
+                      shown({pressure.kpa, Measure::pressure}, style.system),
                       governor_text(pressure),
                       tie_kn ? shown({*tie_kn, Measure::force}, style.system) : ""});
             for (const auto* phrases : {&pressure.why, &pressure.remarks}) {
@@ -74,13 +84,18 @@ Flow text_of_forces(const std::vector<core::FormForces>& all, const TextStyle& s
                 }
             }
         }
+        for (const core::Phrase& remark : forces.tie_remarks) {
+            reasons += paragraph(column_name(forces.wall) + ": " + words(remark, style.system),
+                                 {.first = "  - ", .other = "    "});
+        }
     }
     Flow basis;
     for (const core::FormForces& forces : all) {
         basis += paragraph(words(core::pressures_hold_for(forces), style.system), {"  ", "    "});
     }
     const Flow caution = paragraph(words(core::form_caution(), style.system), {"  ", "  "});
-    return grid + basis + caution + text_of_memory(all.front()) + reasons +
+    return grid + text_of_governing(all.front()) + basis + caution + text_of_memory(all.front()) +
+           reasons +
            pressure_figure(all, style.system);
 }
 

@@ -90,6 +90,7 @@ Json json_of(const core::FormForces& forces, const core::FormPressure& pressure)
     }
     return {{"wall", forces.wall},
             {"method", pressure.method},
+            {"governs", &pressure == &core::governing_pressure(forces)},
             {"kpa", pressure.kpa},
             {"governed_by", in_words(std::string{core::name_of(pressure.governed_by)})},
             {"head_kpa", pressure.head_kpa},
@@ -118,10 +119,14 @@ Json json_of_ties(const core::FormForces& forces) {
         rows.push_back({{"height_m", row.height_m},
                         {"area_m2", row.area_m2},
                         {"highest_kpa", row.highest_kpa},
-                        {"load_kn", row.load_kn}});
+                        {"load_kn", row.load_kn},
+                        {"stations_m", row.stations_m}});
     }
     return {{"wall", forces.wall},
+            {"method", core::governing_pressure(forces).method},
+            {"stations_m", forces.ties.stations_m},
             {"rows", std::move(rows)},
+            {"remarks", json_of(forces.tie_remarks)},
             {"allowable_rise_by_form", json_of(forces.rise_by_form)},
             {"allowable_rise_by_ties", json_of(forces.rise_by_ties)},
             {"caution", words(core::form_caution(), core::UnitSystem::si)}};

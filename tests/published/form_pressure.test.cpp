@@ -152,6 +152,29 @@ TEST_CASE("DIN 18218 pressures, kN/m2") {
     CHECK(pressure.valid);
 }
 
+TEST_CASE("of two readings of DIN 18218 for fluid concrete the higher is kept, and said") {
+    // DIN 18218:2010, from memory; F5 25 + 30 v, F6 25 + 38 v, SCC 25 + 33 v; K1 2.0 at 10 h, on
+    // all of it or on the part of v alone: not settled. At 1 m/h, end of setting at 10 h.
+    const auto [name, kept_kpa, other_kpa] = GENERATE(
+        table<std::string, double, double>({{"F5", 110, 85}, {"F6", 126, 101}, {"SCC", 116, 91}}));
+    CAPTURE(name);
+    FormCase pour = si_wall({.height_m = 6, .rise_m_h = 1});
+    pour.flow_class = name;
+    pour.self_consolidating = name == "SCC";
+    pour.set_time_h = 10;
+    const auto pressure = core::din_form_pressure(pour, form_tables_in(si));
+    CHECK_THAT(pressure.kpa, WithinAbs(kept_kpa, 0.005));
+    const auto remark = std::ranges::find_if(pressure.remarks, [](const core::Phrase& phrase) {
+        return phrase.text.find("not settled") != std::string::npos;
+    });
+    REQUIRE(remark != pressure.remarks.end());
+    CHECK_THAT(std::get<core::Quantity>(remark->arguments[1].value).value,
+               WithinAbs(other_kpa, 0.005));
+    pour.set_time_h = 5; // K1 1: both are one
+    CHECK_FALSE(
+        speaks_of(core::din_form_pressure(pour, form_tables_in(si)).remarks, "not settled"));
+}
+
 TEST_CASE("tie spacing and tie loads") {
     // US Army EN5151: breaking load x 12 / load per foot of wale, rounded down. 1420 lb at 1250
     // lb/ft: printed 13 in; 1700 lb at 1200 lb/ft: 17 in. 3000 lb at 804.5 psf on rows at 24 in: 22

@@ -5,7 +5,9 @@
 #include <boardmark/core/step.hpp>
 #include <boardmark/core/tables.hpp>
 
+#include <functional>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -42,6 +44,7 @@ struct FormPressure {
     bool data_suffice = false;        ///< all that this method alone asks for is known
     std::vector<Phrase> why = {};     ///< reasons that forced full head
     std::vector<Phrase> remarks = {}; ///< what was assumed, and what to think of
+    std::vector<Phrase> assumed = {}; ///< of the remarks: what a stated fact would settle
     std::vector<Step> steps = {};     ///< coefficients and pressures, with their reasons
     std::vector<EnvelopePoint> envelope = {}; ///< from the top down, straight lines between
     double hydrostatic_depth_m = 0;           ///< to which the pressure grows as in a liquid
@@ -58,11 +61,12 @@ FormPressure ciria_form_pressure(const FormCase& pour, const Tables& tables);
 /// By DIN 18218:2010; wants the consistency class and the end of setting.
 FormPressure din_form_pressure(const FormCase& pour, const Tables& tables);
 
-/// All methods, in the order above.
-std::vector<FormPressure> form_pressures(const FormCase& pour, const Tables& tables);
-
 /// One of the methods above.
 using PressureMethod = FormPressure (*)(const FormCase& pour, const Tables& tables);
+
+/// All of them, in that order.
+std::span<const PressureMethod> pressure_methods();
+std::vector<FormPressure> form_pressures(const FormCase& pour, const Tables& tables);
 
 /// The pressure at a depth below the top of the concrete, from its envelope; nothing above the top,
 /// below the bottom the greatest.
@@ -76,9 +80,20 @@ struct AllowableRise {
     Phrase reason;
 };
 
-/// The fastest rise at which a method's pressure stays within what the form is designed for.
-/// Nothing where the pour forces full head and the form does not bear it, or where no rate is slow
-/// enough.
+/// What a pressure asks of a form or of its ties, and what they bear.
+struct FormDemand {
+    std::function<double(const FormPressure&)> asked; ///< never falls where the pressure grows
+    double borne;                                     ///< > 0
+    Measure measure; ///< of both: Measure::pressure or Measure::force
+};
+
+/// The fastest rise at which the pressure by a method asks no more than is borne. Nothing where the
+/// pour forces full head that is not borne, or where no rate is slow enough: the method's least
+/// pressure may be more than is borne.
+AllowableRise allowable_rise(const FormCase& pour, const FormDemand& demand, const Tables& tables,
+                             PressureMethod method);
+
+/// The same for the greatest pressure against what the form is designed for.
 AllowableRise allowable_rise(const FormCase& pour, double design_kpa, const Tables& tables,
                              PressureMethod method = aci_form_pressure);
 

@@ -2,42 +2,31 @@
 
 #include <boardmark/core/check.hpp>
 #include <boardmark/core/form_pressure.hpp>
+#include <boardmark/core/tie_layout.hpp>
 
 #include <optional>
 #include <vector>
 
 namespace boardmark::core {
 
-/// Rows of ties in a form.
-struct TieGrid {
-    std::vector<double> row_heights_m; ///< above the bottom of the concrete, increasing, ≥ 0
-    double column_spacing_m;           ///< > 0
-};
-
-/// Rows at one spacing, from the height of the lowest up to the top of the concrete.
-struct EvenRows {
-    double first_m;
-    double spacing_m; ///< > 0
-    double top_m;
-};
-std::vector<double> row_heights(EvenRows rows);
-
-/// What the ties of one row carry. The load to design for is `load_kn`: the highest pressure of the
-/// strip on all of its area, the safe side.
+/// What the hardest loaded tie of one row carries: the highest pressure of the form that it holds
+/// on all of its area, the safe side.
 struct TieRowLoad {
     double height_m; ///< above the bottom of the concrete
     double depth_m;  ///< below its top
     double strip_m;  ///< height of form that the row holds
-    double area_m2;  ///< of form that one tie holds
-    double average_kpa;
+    double area_m2;  ///< of form that the tie holds
     double highest_kpa;
-    double average_load_kn;
     double load_kn;
+    bool takes_over;                ///< form of a tie that an opening or a step leaves out
+    std::vector<double> stations_m; ///< of all ties of the row
 };
 
-/// The load of each row that stands in concrete; a row holds the form halfway to its neighbours,
-/// the lowest down to the bottom, the highest up to the top.
-std::vector<TieRowLoad> tie_loads(const FormPressure& pressure, const TieGrid& grid);
+/// The load of each row, from the lowest up.
+std::vector<TieRowLoad> tie_loads(const FormPressure& pressure, const TieLayout& layout);
+
+/// The load of the hardest loaded tie; 0 without ties.
+double hardest_tie_kn(const FormPressure& pressure, const TieLayout& layout);
 
 /// Where tie loads come from, in one sentence: what the tributary area leaves out.
 Phrase tie_load_remark();
@@ -68,20 +57,14 @@ struct TieRows {
 /// The widest spacing along a row, rounded down to whole inches or 10 mm; nothing below one step.
 std::optional<double> tie_spacing_m(TieRows rows, UnitSystem system);
 
-/// Ties of one working load, each holding one area.
-struct TieCapacity {
-    double working_kn;
-    double area_m2; ///< > 0
-};
-
-/// The pressure that they bear: what allowable_rise asks for.
-double pressure_of_ties_kpa(TieCapacity capacity);
-
-/// `forms.tie`: the hardest loaded row against the rating; not checked without rating or rows.
-Check tie_check(const FormPressure& pressure, const TieGrid& grid,
+/// `forms.tie`: the hardest loaded tie against the rating; not checked without rating or ties, or
+/// where part of the form has none. What the pressure or the places of openings assume makes a
+/// `watch` of it.
+Check tie_check(const FormPressure& pressure, const TieLayout& layout,
                 const std::optional<TieRating>& rating, const Tables& tables);
 
 /// `forms.pressure`: the greatest pressure against what the form is designed for, where stated.
+/// What the pressure assumes makes a `watch` of it.
 Check form_pressure_check(const FormPressure& pressure, std::optional<double> design_kpa,
                           const Tables& tables);
 

@@ -114,6 +114,7 @@ struct Ties {
     double up_mm;     ///< spacing of the rows
     std::optional<double> working_load_kn = {};
     std::optional<double> breaking_load_kn = {}; ///< where the paper gives no working load
+    std::optional<double> first_mm = {}; ///< of the lowest row; half of `up_mm` unless stated
 };
 
 enum class EdgeKind { chamfered, tooled, sharp };
@@ -162,7 +163,8 @@ struct WallPlacing {
     bool pumped_from_below = false;
     bool redosed_on_site = false;
     bool self_consolidating = false;
-    bool by_formula = false; ///< the pressure formula is asked for in spite of a reducer
+    bool by_formula = false;          ///< the pressure formula is asked for in spite of a reducer
+    std::string pressure_method = {}; ///< asked for by name; empty: the highest of all
     std::optional<double> form_pressure_kpa = {}; ///< that the forms are designed for
     std::optional<int> flow_class = {};           ///< 1 to 6, F1 to F6 of EN 206, for DIN 18218
     std::optional<double> end_of_set_h = {};      ///< for DIN 18218

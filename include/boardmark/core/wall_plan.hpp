@@ -31,7 +31,11 @@ struct FormForces {
     std::optional<double> concrete_c;          ///< in the form, likewise; absent: not known
     std::optional<double> slump_mm;            ///< the highest permitted, likewise
     std::vector<FormPressure> pressures;       ///< by each method, ACI first
-    std::vector<TieRowLoad> tie_rows;          ///< by the first method; empty without ties
+    std::size_t governing = 0;                 ///< of them: what checks, ties and rises go by
+    bool method_asked = false;                 ///< by the file; otherwise the highest governs
+    TieLayout ties = {};                       ///< empty without ties
+    std::vector<TieRowLoad> tie_rows;          ///< by the governing method; empty without ties
+    std::vector<Phrase> tie_remarks = {};      ///< what the ties' places ask to be told
     std::optional<AllowableRise> rise_by_form; ///< where the forms' own pressure is stated
     std::optional<AllowableRise> rise_by_ties; ///< where the ties' load is stated
 };
@@ -41,6 +45,10 @@ Phrase pressures_hold_for(const FormForces& forces);
 
 /// How fast concrete may rise: what the form bears, what its ties bear.
 std::vector<Phrase> highest_rises(const FormForces& forces);
+
+/// The pressure that checks, tie loads and allowable rises go by: the highest shown, unless the
+/// file asks for a method.
+const FormPressure& governing_pressure(const FormForces& forces);
 
 /// The load of the hardest loaded tie of a form. Nothing without ties.
 std::optional<double> hardest_tie_kn(const FormForces& forces);

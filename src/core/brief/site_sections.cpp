@@ -35,6 +35,12 @@ Phrase edges_text(const Edges& edges) {
     return {"Edges: {kind}, {size}", {word("kind", kind), length("size", edges.size_mm)}};
 }
 
+Phrase of_its_wall(const std::string& wall, Phrase phrase) {
+    phrase.text = "{wall}: " + phrase.text;
+    phrase.arguments.push_back(word("wall", wall));
+    return phrase;
+}
+
 } // namespace
 
 BriefSection brief_of_mockup(const BriefCase& brief) {
@@ -92,10 +98,12 @@ BriefSection brief_of_face(const BriefCase& brief) {
              {number("uses", boards->uses)}});
     }
     if (const auto& ties = brief.wall.ties) {
-        section.items.push_back({"Ties of {kind}, {across} by {up}; their places are drawn on the "
-                                 "board layout",
-                                 {word("kind", name_of(ties->kind)),
-                                  length("across", ties->across_mm), length("up", ties->up_mm)}});
+        section.items.push_back(
+            {"Ties of {kind}, {across} by {up}, the lowest row at {first}; their "
+             "places are drawn on the board layout",
+             {word("kind", name_of(ties->kind)), length("across", ties->across_mm),
+              length("up", ties->up_mm),
+              length("first", ties->first_mm.value_or(ties->up_mm / 2))}});
     }
     if (brief.wall.edges) {
         section.items.push_back(edges_text(*brief.wall.edges));
@@ -106,15 +114,16 @@ BriefSection brief_of_face(const BriefCase& brief) {
 BriefSection brief_of_forms(const BriefCase& brief) {
     BriefSection section{"FORCES ON THE FORMS, for planning", {form_caution()}};
     for (const FormForces& forces : brief.plan.forces) {
-        const FormPressure& first = forces.pressures.front();
-        const char* by = first.governed_by == PressureGovernor::formula ? "by its formula"
-                         : first.governed_by == PressureGovernor::floor ? "its least pressure"
-                         : first.governed_by == PressureGovernor::head  ? "the head of the concrete"
-                                                                        : "full liquid head";
+        const FormPressure& governing = governing_pressure(forces);
+        const PressureGovernor governor = governing.governed_by;
+        const char* by = governor == PressureGovernor::formula ? "by its formula"
+                         : governor == PressureGovernor::floor ? "its least pressure"
+                         : governor == PressureGovernor::head  ? "the head of the concrete"
+                                                               : "full liquid head";
         section.items.push_back({"{wall}, {height}: {pressure} by {method}, {by}",
                                  {word("wall", forces.wall), metres("height", forces.height_m),
-                                  quantity("pressure", {first.kpa, Measure::pressure}),
-                                  word("method", first.method), word("by", by)}});
+                                  quantity("pressure", {governing.kpa, Measure::pressure}),
+                                  word("method", governing.method), word("by", by)}});
         section.items.push_back(pressures_hold_for(forces));
         for (Phrase& highest : highest_rises(forces)) {
             section.items.push_back(std::move(highest));
@@ -125,7 +134,10 @@ BriefSection brief_of_forms(const BriefCase& brief) {
                  "working load; a qualified person designs the formwork",
                  {word("wall", forces.wall), quantity("load", {*hardest_kn, Measure::force})}});
         }
-        for (const Phrase& why : first.why) {
+        for (const Phrase& remark : forces.tie_remarks) {
+            section.items.push_back(of_its_wall(forces.wall, remark));
+        }
+        for (const Phrase& why : governing.why) {
             const bool told = std::ranges::count(section.items, why.text, &Phrase::text) > 0;
             if (!told) {
                 section.items.push_back(why);

@@ -20,13 +20,14 @@ double force_precision_kn(UnitSystem system) {
 }
 
 /// A breaking load is halved by the guide's factor, and the message says so.
-Phrase tie_message(const TieRowLoad& row, TieRating rating, double working_kn,
+Phrase tie_message(const TieRowLoad& row, TieRating rating, const FormPressure& pressure,
                    const Tables& tables) {
-    Phrase message{"the hardest loaded tie, {depth} below the top, carries {value} of {limit} "
-                   "working load",
-                   {quantity("depth", {row.depth_m, Measure::line_length}),
-                    quantity("value", {row.load_kn, Measure::force}),
-                    quantity("limit", {working_kn, Measure::force})}};
+    Phrase message{
+        "the hardest loaded tie, {depth} below the top, carries {value} by {method} of {limit} "
+        "working load",
+        {quantity("depth", {row.depth_m, Measure::line_length}),
+         quantity("value", {row.load_kn, Measure::force}), word("method", pressure.method),
+         quantity("limit", {working_load_kn(rating, tables), Measure::force})}};
     if (rating.breaking) {
         message.text += ", the breaking load of {breaking} over {factor}";
         message.arguments.push_back(quantity("breaking", {rating.kn, Measure::force}));
@@ -36,20 +37,57 @@ Phrase tie_message(const TieRowLoad& row, TieRating rating, double working_kn,
     return message;
 }
 
+/// Lowers what holds to a verdict, and says why.
+void lower_to(Verdict verdict, const Phrase& why, Check& check) {
+    if (severity(check.verdict) >= severity(verdict)) {
+        return;
+    }
+    check.verdict = verdict;
+    check.message.text += "; " + why.text;
+    check.message.arguments.insert(check.message.arguments.end(), why.arguments.begin(),
+                                   why.arguments.end());
+}
+
+/// What is assumed is no promise.
+void watch_assumptions(const FormPressure& pressure, Check& check) {
+    if (!pressure.assumed.empty()) {
+        lower_to(Verdict::watch, pressure.assumed.front(), check);
+    }
+}
+
+/// A form without ties somewhere was not looked at there.
+void watch_layout(const TieLayout& layout, Check& check) {
+    if (!layout.all_held) {
+        lower_to(Verdict::not_checked,
+                 {"part of the form has no tie near it: see 'ties.first' and 'ties.across'", {}},
+                 check);
+    }
+    if (layout.on_assumed_openings) {
+        lower_to(Verdict::watch,
+                 {"the place of an opening through the wall is assumed: state 'sill' and 'at'", {}},
+                 check);
+    }
+}
+
 } // namespace
 
-Check tie_check(const FormPressure& pressure, const TieGrid& grid,
+Check tie_check(const FormPressure& pressure, const TieLayout& layout,
                 const std::optional<TieRating>& rating, const Tables& tables) {
     Check check{.id = "forms.tie",
                 .verdict = Verdict::not_checked,
                 .measure = Measure::force,
                 .requirement = "working load",
                 .source = tables.forms.tie_safety_factor.source,
-                .message = {"state the working load of the ties and the spacing of their rows and "
-                            "columns",
+                .message = {"state 'ties.working_load': what one tie may carry, by the paper of "
+                            "its maker",
                             {}}};
-    const auto rows = tie_loads(pressure, grid);
-    if (!rating || rows.empty()) {
+    const auto rows = tie_loads(pressure, layout);
+    if (rows.empty()) {
+        check.message = {"no row of ties stands in the concrete: 'ties.first' is not below the top",
+                         {}};
+        return check;
+    }
+    if (!rating) {
         return check;
     }
     const auto hardest = std::ranges::max_element(rows, {}, &TieRowLoad::load_kn);
@@ -57,18 +95,22 @@ Check tie_check(const FormPressure& pressure, const TieGrid& grid,
     check.value = hardest->load_kn;
     check.limit = Limit{.low = {}, .high = working_kn};
     check.verdict = at_most({hardest->load_kn, working_kn, force_precision_kn(tables.system)});
-    check.message = tie_message(*hardest, *rating, working_kn, tables);
+    check.message = tie_message(*hardest, *rating, pressure, tables);
+    watch_layout(layout, check);
+    watch_assumptions(pressure, check);
     return check;
 }
 
 Check form_pressure_check(const FormPressure& pressure, std::optional<double> design_kpa,
                           const Tables& tables) {
-    Check check{.id = "forms.pressure",
-                .verdict = Verdict::not_checked,
-                .measure = Measure::pressure,
-                .requirement = "design pressure",
-                .source = pressure.source,
-                .message = {"state the pressure that the form is designed for", {}}};
+    Check check{
+        .id = "forms.pressure",
+        .verdict = Verdict::not_checked,
+        .measure = Measure::pressure,
+        .requirement = "design pressure",
+        .source = pressure.source,
+        .message = {"state 'placing.form_pressure': the pressure that the form is designed for",
+                    {}}};
     if (!design_kpa) {
         return check;
     }
@@ -79,6 +121,7 @@ Check form_pressure_check(const FormPressure& pressure, std::optional<double> de
                      {quantity("value", {pressure.kpa, Measure::pressure}),
                       word("method", pressure.method),
                       quantity("limit", {*design_kpa, Measure::pressure})}};
+    watch_assumptions(pressure, check);
     return check;
 }
 

@@ -47,7 +47,7 @@ void compute_aci(FormPressure& result, const FormCase& pour, const Tables& table
     const CementFactor cement = cement_factor(pour, aci.cement, tables);
     const Bare bare = bare_pressure(pour, aci);
     const double formula_kpa = weight * cement.value * bare.kpa;
-    result.remarks = assumptions(pour, tables);
+    take_assumptions(result, assumptions(pour, tables), cement.marks);
     result.steps = {
         form_step("unit_weight_coefficient", {weight, Measure::ratio},
                   {"concrete of {density}",

@@ -3,9 +3,8 @@
 #include "../tolerance.hpp"
 #include "form_parts.hpp"
 
-#include <boost/math/tools/roots.hpp>
-
 #include <cmath>
+#include <utility>
 
 namespace boardmark::core {
 namespace {
@@ -20,53 +19,103 @@ AllowableRise no_rise(Phrase reason) {
     return {.rise_m_h = {}, .usable_m_h = {}, .any = false, .reason = std::move(reason)};
 }
 
-/// The last rise before the pressure passes the design, where it does so between the ends.
-double crossing(const auto& excess_kpa, double fastest_m_h) {
-    constexpr int bits = 40;
-    const auto bracket = boost::math::tools::bisect(
-        excess_kpa, slowest_m_h, fastest_m_h, boost::math::tools::eps_tolerance<double>(bits));
-    return bracket.first;
+/// The last rise that is borne, between the slowest, which is, and the fastest, which is not.
+double last_borne(const auto& is_borne, double fastest_m_h) {
+    constexpr int halvings = 50;
+    double borne_m_h = slowest_m_h;
+    double too_fast_m_h = fastest_m_h;
+    for (int halving = 0; halving < halvings; ++halving) {
+        const double middle_m_h = (borne_m_h + too_fast_m_h) / 2;
+        (is_borne(middle_m_h) ? borne_m_h : too_fast_m_h) = middle_m_h;
+    }
+    return borne_m_h;
 }
 
-} // namespace
+Argument design_of(const FormDemand& demand) {
+    return quantity("design", {demand.borne, demand.measure});
+}
 
-AllowableRise allowable_rise(const FormCase& pour, double design_kpa, const Tables& tables,
-                             PressureMethod method) {
-    const auto excess_kpa = [&](double rise_m_h) {
-        FormCase rising = pour;
-        rising.rise_m_h = rise_m_h;
-        return method(rising, tables).kpa - design_kpa;
-    };
-    const double fastest_m_h = tables.forms.aci.fastest_rise_m_h.value;
-    FormCase slowest = pour;
-    slowest.rise_m_h = slowest_m_h;
-    const FormPressure least = method(slowest, tables);
-    const Argument design = quantity("design", {design_kpa, Measure::pressure});
-    const double full_kpa =
-        pour.pumped_from_below ? least.kpa : least.head_kpa; // pumping presses harder
-    if (!above(full_kpa, design_kpa)) {
-        AllowableRise any = no_rise({"{design} bears the full liquid head of {head}: the rate of "
-                                     "rise does not matter",
-                                     {design, quantity("head", {full_kpa, Measure::pressure})}});
+Phrase rise_reason(const FormDemand& demand, const FormPressure& pressure) {
+    return {demand.measure == Measure::force
+                ? "the fastest rise at which no tie carries more than {design}, by {method}"
+                : "the fastest rise at which the pressure stays within {design}, by {method}",
+            {design_of(demand), word("method", pressure.method)}};
+}
+
+bool is_borne(const FormDemand& demand, const FormPressure& pressure) {
+    return !above(demand.asked(pressure), demand.borne);
+}
+
+Phrase too_much(std::string text, const FormPressure& least, const FormDemand& demand) {
+    text += demand.measure == Measure::force ? ", and ties of {design} do not bear it"
+                                             : ", and {design} does not bear it";
+    return {std::move(text),
+            {quantity("least", {least.kpa, Measure::pressure}), word("method", least.method),
+             design_of(demand)}};
+}
+
+/// The answer where the rate does not decide: the full head is borne, or nothing is.
+std::optional<AllowableRise> whatever_the_rate(const FormPressure& full, const FormPressure& least,
+                                               const FormDemand& demand) {
+    if (is_borne(demand, full)) {
+        const char* text = demand.measure == Measure::force
+                               ? "ties of {design} bear the full liquid head of {head}: the rate "
+                                 "of rise does not matter"
+                               : "{design} bears the full liquid head of {head}: the rate of rise "
+                                 "does not matter";
+        AllowableRise any =
+            no_rise({text, {design_of(demand), quantity("head", {full.kpa, Measure::pressure})}});
         any.any = true;
         return any;
     }
     if (!least.valid) {
-        return no_rise({"full liquid head of {head} governs at any rate, and {design} does not "
-                        "bear it",
-                        {quantity("head", {least.kpa, Measure::pressure}), design}});
+        return no_rise(too_much("full liquid head of {least} governs at any rate", least, demand));
     }
-    if (above(least.kpa, design_kpa)) {
-        return no_rise({"no rate is slow enough: the least pressure is {least}, {design} does not "
-                        "bear it",
-                        {quantity("least", {least.kpa, Measure::pressure}), design}});
+    if (!is_borne(demand, least)) {
+        return no_rise(too_much("no rate is slow enough: the least pressure is {least} by {method}",
+                                least, demand));
     }
-    const double rise_m_h =
-        !above(excess_kpa(fastest_m_h), 0) ? fastest_m_h : crossing(excess_kpa, fastest_m_h);
+    return std::nullopt;
+}
+
+} // namespace
+
+AllowableRise allowable_rise(const FormCase& pour, const FormDemand& demand, const Tables& tables,
+                             PressureMethod method) {
+    const auto rising = [&](std::optional<double> rise_m_h) {
+        FormCase one = pour;
+        one.rise_m_h = rise_m_h;
+        return method(one, tables);
+    };
+    const FormPressure least = rising(slowest_m_h);
+    const auto full = rising(std::nullopt); // no formula holds without a rate
+    if (const auto answer = whatever_the_rate(full, least, demand)) {
+        return *answer;
+    }
+    const auto bears = [&](double rise_m_h) { return is_borne(demand, rising(rise_m_h)); };
+    const double fastest_m_h = tables.forms.aci.fastest_rise_m_h.value;
+    const double rise_m_h = bears(fastest_m_h) ? fastest_m_h : last_borne(bears, fastest_m_h);
+    const double step_m_h = rise_precision_m_h(tables.system);
+    const double usable_m_h = rounded_down(rise_m_h, step_m_h);
+    if (usable_m_h < step_m_h / 2) {
+        Phrase reason =
+            too_much("no rate is slow enough: {step} presses too much by {method}", least, demand);
+        reason.arguments.push_back(quantity("step", {step_m_h, Measure::rate_of_rise}));
+        return no_rise(std::move(reason));
+    }
     return {.rise_m_h = rise_m_h,
-            .usable_m_h = rounded_down(rise_m_h, rise_precision_m_h(tables.system)),
+            .usable_m_h = usable_m_h,
             .any = false,
-            .reason = {"the fastest rise at which the pressure stays within {design}", {design}}};
+            .reason = rise_reason(demand, least)};
+}
+
+AllowableRise allowable_rise(const FormCase& pour, double design_kpa, const Tables& tables,
+                             PressureMethod method) {
+    return allowable_rise(pour,
+                          {.asked = [](const FormPressure& pressure) { return pressure.kpa; },
+                           .borne = design_kpa,
+                           .measure = Measure::pressure},
+                          tables, method);
 }
 
 } // namespace boardmark::core

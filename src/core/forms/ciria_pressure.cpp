@@ -31,7 +31,7 @@ void compute_ciria(FormPressure& result, const FormCase& pour, const Tables& tab
     const double temperature =
         std::pow(ciria.temperature_numerator / (*pour.temperature_c + ciria.temperature_shift), 2);
     const double kpa = formula_kpa(pour, shape, cement.value * temperature);
-    result.remarks = assumptions(pour, tables);
+    take_assumptions(result, assumptions(pour, tables), cement.marks);
     result.steps = {
         form_step("c1", {shape, Measure::ratio},
                   {is_column(pour, ciria) ? "a column" : "a wall", {}}, ciria.source),

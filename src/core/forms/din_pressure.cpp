@@ -1,5 +1,6 @@
 #include "../interpolation.hpp"
 #include "../phrases.hpp"
+#include "../tolerance.hpp"
 #include "form_parts.hpp"
 
 #include <algorithm>
@@ -35,6 +36,15 @@ std::vector<Phrase> missing(const FormCase& pour, const DinFormPressure& din) {
     return phrases;
 }
 
+/// Of fluid classes it is not settled whether K1 multiplies the base as well.
+Phrase two_readings(double kept_kpa, double lower_kpa) {
+    return {
+        "whether slower setting raises all of the formula of fluid concrete or only the part of "
+        "the rise is not settled between sources, {kept} or {lower}: the higher is used",
+        {quantity("kept", {kept_kpa, Measure::pressure}),
+         quantity("lower", {lower_kpa, Measure::pressure})}};
+}
+
 void compute_din(FormPressure& result, const FormCase& pour, const DinClass& consistency,
                  const TableValue& set, const Tables& tables) {
     const DinFormPressure& din = tables.forms.din;
@@ -43,7 +53,12 @@ void compute_din(FormPressure& result, const FormCase& pour, const DinClass& con
         std::max(1.0, weight_kn_m3(pour.fresh_density_kg_m3) / din.weight_kn_m3.value);
     const double kpa =
         set.value * weight * (consistency.base_kpa + consistency.slope_kpa_h_m * *pour.rise_m_h);
-    result.remarks = assumptions(pour, tables);
+    take_assumptions(result, assumptions(pour, tables));
+    if (consistency.fluid && above(set.value, 1)) {
+        const double lower_kpa = weight * (consistency.base_kpa +
+                                           set.value * consistency.slope_kpa_h_m * *pour.rise_m_h);
+        result.remarks.push_back(two_readings(kpa, lower_kpa));
+    }
     result.steps = {
         form_step("k1", {set.value, Measure::ratio},
                   {"class {class}, setting ends after {hours} h at the temperature in the form",

@@ -32,6 +32,12 @@ std::vector<Phrase> full_head_reasons(const FormCase& pour, const Tables& tables
 /// What is assumed of a pour where a formula is used.
 std::vector<Phrase> assumptions(const FormCase& pour, const Tables& tables);
 
+/// Puts what a formula assumes into its result, first among the remarks.
+///
+/// @param cement_marks of the coefficient of the cementitious material, where the method has one
+void take_assumptions(FormPressure& result, std::vector<Phrase> assumed,
+                      const Marks& cement_marks = {});
+
 /// That full head costs little on a low form; empty for a high one.
 std::vector<Phrase> low_form_remark(const FormCase& pour, const Tables& tables);
 

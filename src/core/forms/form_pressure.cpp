@@ -1,4 +1,6 @@
-#include <boardmark/core/form_pressure.hpp>
+#include "form_parts.hpp"
+
+#include <algorithm>
 
 namespace boardmark::core {
 
@@ -16,9 +18,29 @@ std::string_view name_of(PressureGovernor governor) {
     return "";
 }
 
+std::span<const PressureMethod> pressure_methods() {
+    static constexpr PressureMethod methods[] = {aci_form_pressure, ciria_form_pressure,
+                                                 din_form_pressure};
+    return methods;
+}
+
 std::vector<FormPressure> form_pressures(const FormCase& pour, const Tables& tables) {
-    return {aci_form_pressure(pour, tables), ciria_form_pressure(pour, tables),
-            din_form_pressure(pour, tables)};
+    std::vector<FormPressure> pressures;
+    for (const PressureMethod method : pressure_methods()) {
+        pressures.push_back(method(pour, tables));
+    }
+    return pressures;
+}
+
+void take_assumptions(FormPressure& result, std::vector<Phrase> assumed,
+                      const Marks& cement_marks) {
+    result.assumed = std::move(assumed);
+    if (std::ranges::count(cement_marks, Mark::estimate) > 0) {
+        result.assumed.push_back({"the cementitious material, or whether an admixture delays "
+                                  "setting, is not stated: the highest coefficient is taken",
+                                  {}});
+    }
+    result.remarks = result.assumed;
 }
 
 double pressure_at(const FormPressure& pressure, double depth_m) {

@@ -5,68 +5,53 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace boardmark::core {
 namespace {
 
-/// A strip of form between two depths below the top of the concrete.
-struct Strip {
-    double upper_m;
-    double lower_m;
-};
-
-/// The force on one metre of a strip: exact, for the envelope is made of straight lines.
-double force_kn_m(const FormPressure& pressure, Strip strip) {
-    const auto above_depth = [&](double depth_m) {
-        const double liquid_m = std::min(depth_m, pressure.hydrostatic_depth_m);
-        const double rest_m = depth_m - liquid_m;
-        return pressure_at(pressure, liquid_m) * liquid_m / 2 + pressure.kpa * rest_m;
-    };
-    return above_depth(strip.lower_m) - above_depth(strip.upper_m);
-}
-
-/// Halfway to the neighbours, the outer rows to the ends of the concrete.
-Strip strip_of(const std::vector<double>& depths_m, std::size_t row, double bottom_m) {
-    const bool highest = row + 1 == depths_m.size();
-    return {.upper_m = highest ? 0 : (depths_m[row] + depths_m[row + 1]) / 2,
-            .lower_m = row == 0 ? bottom_m : (depths_m[row] + depths_m[row - 1]) / 2};
+TieRowLoad load_of(const FormPressure& pressure, const TiePlace& tie) {
+    const double highest_kpa = pressure_at(pressure, tie.deepest_m);
+    return {.height_m = tie.height_m,
+            .depth_m = tie.depth_m,
+            .strip_m = tie.strip_m,
+            .area_m2 = tie.area_m2,
+            .highest_kpa = highest_kpa,
+            .load_kn = tie_load_kn({highest_kpa, tie.area_m2}),
+            .takes_over = tie.takes_over,
+            .stations_m = {tie.station_m}};
 }
 
 } // namespace
 
-std::vector<double> row_heights(EvenRows rows) {
-    std::vector<double> heights_m;
-    for (int row = 0; below(rows.first_m + row * rows.spacing_m, rows.top_m); ++row) {
-        heights_m.push_back(rows.first_m + row * rows.spacing_m);
+std::vector<TieRowLoad> tie_loads(const FormPressure& pressure, const TieLayout& layout) {
+    std::vector<TieRowLoad> rows;
+    for (const TiePlace& tie : layout.ties) {
+        const TieRowLoad load = load_of(pressure, tie);
+        const auto row = std::ranges::find_if(
+            rows, [&](const TieRowLoad& other) { return same(other.height_m, load.height_m); });
+        if (row == rows.end()) {
+            rows.push_back(load);
+            continue;
+        }
+        auto stations_m = std::move(row->stations_m);
+        stations_m.push_back(tie.station_m);
+        if (load.load_kn > row->load_kn) {
+            *row = load;
+        }
+        row->stations_m = std::move(stations_m);
     }
-    return heights_m;
+    std::ranges::sort(rows, {}, &TieRowLoad::height_m);
+    return rows;
 }
 
-std::vector<TieRowLoad> tie_loads(const FormPressure& pressure, const TieGrid& grid) {
-    const double bottom_m = pressure.envelope.back().depth_m;
-    std::vector<double> depths_m; // from the lowest row up
-    for (const double height_m : grid.row_heights_m) {
-        if (below(height_m, bottom_m)) {
-            depths_m.push_back(bottom_m - height_m);
-        }
+double hardest_tie_kn(const FormPressure& pressure, const TieLayout& layout) {
+    double hardest_kn = 0;
+    for (const TiePlace& tie : layout.ties) {
+        hardest_kn =
+            std::max(hardest_kn, tie_load_kn({pressure_at(pressure, tie.deepest_m), tie.area_m2}));
     }
-    std::vector<TieRowLoad> loads;
-    for (std::size_t row = 0; row < depths_m.size(); ++row) {
-        const Strip strip = strip_of(depths_m, row, bottom_m);
-        const double strip_m = strip.lower_m - strip.upper_m;
-        const double area_m2 = strip_m * grid.column_spacing_m;
-        const double highest_kpa = pressure_at(pressure, strip.lower_m);
-        const double average_kpa = std::min(force_kn_m(pressure, strip) / strip_m, highest_kpa);
-        loads.push_back({.height_m = bottom_m - depths_m[row],
-                         .depth_m = depths_m[row],
-                         .strip_m = strip_m,
-                         .area_m2 = area_m2,
-                         .average_kpa = average_kpa,
-                         .highest_kpa = highest_kpa,
-                         .average_load_kn = tie_load_kn({average_kpa, area_m2}),
-                         .load_kn = tie_load_kn({highest_kpa, area_m2})});
-    }
-    return loads;
+    return hardest_kn;
 }
 
 Phrase tie_load_remark() {
@@ -88,10 +73,6 @@ std::optional<double> tie_spacing_m(TieRows rows, UnitSystem system) {
     const double widest_m = rows.working_kn / (rows.kpa * rows.row_spacing_m);
     const double spacing_m = std::floor(widest_m / step_m + relative_rounding) * step_m;
     return spacing_m > 0 ? std::optional{spacing_m} : std::nullopt;
-}
-
-double pressure_of_ties_kpa(TieCapacity capacity) {
-    return capacity.working_kn / capacity.area_m2;
 }
 
 } // namespace boardmark::core

@@ -1,22 +1,14 @@
 #include "form_forces.hpp"
 
+#include "../phrases.hpp"
+#include "method_choice.hpp"
 #include "wall_checks.hpp"
 
-#include <cmath>
+#include <algorithm>
 #include <utility>
 
 namespace boardmark::core {
 namespace {
-
-/// Rows of ties in the middle of equal strips, as they are counted.
-TieGrid tie_grid_of(const Ties& ties, double height_m) {
-    const double up_m = ties.up_mm / 1000;
-    constexpr double as_good_as_whole = 1e-9;
-    const double rows = std::max(1.0, std::ceil(height_m / up_m - as_good_as_whole));
-    const double spacing_m = height_m / rows;
-    return {row_heights({.first_m = spacing_m / 2, .spacing_m = spacing_m, .top_m = height_m}),
-            ties.across_mm / 1000};
-}
 
 std::optional<TieRating> rating_of(const Ties& ties) {
     if (ties.working_load_kn) {
@@ -24,6 +16,91 @@ std::optional<TieRating> rating_of(const Ties& ties) {
     }
     return ties.breaking_load_kn ? std::optional{TieRating{*ties.breaking_load_kn, true}}
                                  : std::nullopt;
+}
+
+/// Without all densities the heaviest normal concrete is assumed.
+void tell_assumed_density(const Totals& totals, MethodChoice& choice) {
+    if (totals.fresh_density_kg_m3 && totals.volume_m3) {
+        return;
+    }
+    for (FormPressure& pressure : choice.pressures) {
+        pressure.assumed.push_back(
+            {"the concrete is taken as heavy as normal concrete gets: the mix file does not state "
+             "all densities",
+             {}});
+        pressure.remarks.push_back(pressure.assumed.back());
+    }
+}
+
+/// A form of the walls while its forces are found.
+struct ForcedForm {
+    const std::string& name;
+    const FormCase& pour;
+    const MethodChoice& choice;
+    const Tables& tables;
+    std::vector<Check>& checks;
+};
+
+/// A check and what the methods that nobody asked for say beside it.
+void put_checks(const ForcedForm& form, const Check& check,
+                const std::optional<FormDemand>& demand) {
+    form.checks.push_back(of_wall(form.name, check));
+    if (!demand) {
+        return;
+    }
+    if (auto other = other_method_check(check, *demand, form.choice)) {
+        form.checks.push_back(of_wall(form.name, std::move(*other)));
+    }
+}
+
+void force_on_form(const ForcedForm& form, double design_kpa, FormForces& forces) {
+    const FormDemand demand{[](const FormPressure& pressure) { return pressure.kpa; }, design_kpa,
+                            Measure::pressure};
+    forces.rise_by_form = least_rise(form.pour, demand, form.choice, form.tables);
+    put_checks(form, form_pressure_check(governing_pressure(forces), design_kpa, form.tables),
+               demand);
+    if (auto missing = missing_method_check(form.pour, form.choice)) {
+        form.checks.push_back(of_wall(form.name, std::move(*missing)));
+    }
+}
+
+/// What a tie beside an opening or a step carries, since the tie in it is left out.
+std::vector<Phrase> tie_remarks(const FormForces& forces) {
+    std::optional<TieRowLoad> hardest;
+    for (const TieRowLoad& row : forces.tie_rows) {
+        if (row.takes_over && row.load_kn > (hardest ? hardest->load_kn : 0)) {
+            hardest = row;
+        }
+    }
+    if (!hardest) {
+        return {};
+    }
+    return {{"where an opening or a step leaves a tie out, each tie beside it is taken to hold the "
+             "form of that tie too: up to {load} on {area}",
+             {quantity("load", {hardest->load_kn, Measure::force}),
+              quantity("area", {hardest->area_m2, Measure::area})}}};
+}
+
+void force_on_ties(const ForcedForm& form, const Wall& wall, FormForces& forces) {
+    const FormPressure& governing = governing_pressure(forces);
+    forces.ties = tie_layout(wall, form.name, *wall.ties);
+    forces.tie_rows = tie_loads(governing, forces.ties);
+    forces.tie_remarks = tie_remarks(forces);
+    const auto rating = rating_of(*wall.ties);
+    std::optional<FormDemand> demand;
+    if (rating) {
+        demand = FormDemand{[&layout = forces.ties](const FormPressure& pressure) {
+                                return hardest_tie_kn(pressure, layout);
+                            },
+                            working_load_kn(*rating, form.tables), Measure::force};
+    }
+    put_checks(form, tie_check(governing, forces.ties, rating, form.tables), demand);
+    if (demand) {
+        forces.rise_by_ties =
+            forces.ties.all_held
+                ? least_rise(form.pour, *demand, form.choice, form.tables)
+                : AllowableRise{.reason = {"part of the form has no tie near it", {}}};
+    }
 }
 
 } // namespace
@@ -35,37 +112,25 @@ FormForces form_forces(const Wall& wall, const FormedWall& formed, const Proport
         checks.push_back(of_wall(formed.name, *check));
     }
     const FormCase pour = form_case(wall, proportions, formed.height_m, rise.fastest_m_h(), tables);
+    MethodChoice choice = method_choice(pour, wall.placing.pressure_method, tables);
+    tell_assumed_density(proportions.totals, choice);
     FormForces forces{.wall = formed.name,
                       .height_m = formed.height_m,
                       .rise = rise,
                       .concrete_c = pour.temperature_c,
                       .slump_mm = pour.highest_slump_mm,
-                      .pressures = {},
+                      .pressures = choice.pressures,
+                      .governing = choice.governing,
+                      .method_asked = choice.asked,
                       .tie_rows = {},
                       .rise_by_form = {},
                       .rise_by_ties = {}};
-    for (FormPressure& pressure : form_pressures(pour, tables)) {
-        if (pressure.data_suffice || forces.pressures.empty()) {
-            forces.pressures.push_back(std::move(pressure));
-        }
-    }
-    const FormPressure& first = forces.pressures.front();
+    const ForcedForm form{formed.name, pour, choice, tables, checks};
     if (wall.placing.form_pressure_kpa) {
-        forces.rise_by_form = allowable_rise(pour, *wall.placing.form_pressure_kpa, tables);
-        checks.push_back(of_wall(
-            formed.name, form_pressure_check(first, wall.placing.form_pressure_kpa, tables)));
+        force_on_form(form, *wall.placing.form_pressure_kpa, forces);
     }
     if (wall.ties) {
-        const TieGrid grid = tie_grid_of(*wall.ties, formed.height_m);
-        const auto rating = rating_of(*wall.ties);
-        forces.tie_rows = tie_loads(first, grid);
-        checks.push_back(of_wall(formed.name, tie_check(first, grid, rating, tables)));
-        if (rating) {
-            const double area_m2 =
-                formed.height_m / double(grid.row_heights_m.size()) * grid.column_spacing_m;
-            forces.rise_by_ties = allowable_rise(
-                pour, pressure_of_ties_kpa({working_load_kn(*rating, tables), area_m2}), tables);
-        }
+        force_on_ties(form, wall, forces);
     }
     return forces;
 }

@@ -12,10 +12,4 @@ PartQuantities planter_quantities(const Planter& planter);
 
 PartQuantities bench_quantities(const BenchTop& bench);
 
-/// Rows and columns of ties in a run.
-TieCount run_ties(const WallRun& run, const Ties& ties);
-
-/// Of all planters of the name, each of whose walls is a grid along its middle line.
-TieCount planter_ties(const Planter& planter, const Ties& ties);
-
 } // namespace boardmark::core

@@ -126,10 +126,13 @@ void say_ties(const Wall& wall, const WallQuantities& quantities, Worksheet& wor
     }
     Step step = rule(
         "ties", quantities.total.ties, Measure::count,
-        {"one tie in the middle of each field of a grid of at most {across} by {up}, whose "
-         "columns go as high as their highest point; none left out at box-outs; benches have none",
-         {quantity("across", {wall.ties->across_mm, Measure::length}),
-          quantity("up", {wall.ties->up_mm, Measure::length})}});
+        {"the lowest row at {first}, then every {up} to the top at each column; columns in the "
+         "least "
+         "number of equal spaces of at most {across}, half a space at each end; none inside an "
+         "opening through the wall; benches have none",
+         {quantity("first", {wall.ties->first_mm.value_or(wall.ties->up_mm / 2), Measure::length}),
+          quantity("up", {wall.ties->up_mm, Measure::length}),
+          quantity("across", {wall.ties->across_mm, Measure::length})}});
     step.source = practice_of_the_trade;
     worksheet.steps.push_back(std::move(step));
     worksheet.cautions.push_back(

@@ -42,6 +42,10 @@ void add_cautions(WallPlan& plan) {
 
 } // namespace
 
+const FormPressure& governing_pressure(const FormForces& forces) {
+    return forces.pressures.at(forces.governing);
+}
+
 std::optional<double> hardest_tie_kn(const FormForces& forces) {
     std::optional<double> hardest;
     for (const TieRowLoad& row : forces.tie_rows) {
@@ -83,7 +87,7 @@ WallPlan plan_wall(const Wall& wall, const Tables& tables) {
                            plan.trucks->checks.end());
     }
     const bool full_head = std::ranges::any_of(plan.forces, [](const FormForces& forces) {
-        return forces.pressures.front().governed_by == PressureGovernor::liquid_head;
+        return governing_pressure(forces).governed_by == PressureGovernor::liquid_head;
     });
     plan.added_cost =
         added_cost({.wall = wall,

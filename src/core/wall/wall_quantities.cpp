@@ -1,3 +1,4 @@
+#include <boardmark/core/tie_layout.hpp>
 #include <boardmark/core/wall_quantities.hpp>
 
 #include "../tolerance.hpp"
@@ -17,6 +18,14 @@ void complete(const Wall& wall, PartQuantities& part) {
     part.chamfer_strip_m = chamfered ? part.edges_m : 0;
 }
 
+/// Of all parts of one name.
+TieCount tie_count(const TieLayout& layout, int parts = 1) {
+    return {.name = layout.name,
+            .columns = parts * static_cast<int>(layout.stations_m.size()),
+            .rows = static_cast<int>(layout.rows),
+            .ties = parts * static_cast<int>(layout.ties.size())};
+}
+
 void put_ties(const TieCount& grid, int faces_that_show, WallQuantities& quantities) {
     quantities.parts.back().ties = grid.ties;
     quantities.parts.back().tie_holes = grid.ties * faces_that_show;
@@ -27,13 +36,14 @@ void measure_parts(const Wall& wall, WallQuantities& quantities) {
     for (const WallRun& run : wall.runs) {
         quantities.parts.push_back(run_quantities(run));
         if (wall.ties) {
-            put_ties(run_ties(run, *wall.ties), run.shows == ShownFaces::both ? 2 : 1, quantities);
+            put_ties(tie_count(tie_layout(run, *wall.ties)), run.shows == ShownFaces::both ? 2 : 1,
+                     quantities);
         }
     }
     for (const Planter& planter : wall.planters) {
         quantities.parts.push_back(planter_quantities(planter));
         if (wall.ties) {
-            put_ties(planter_ties(planter, *wall.ties), 1, quantities);
+            put_ties(tie_count(tie_layout(planter, *wall.ties), planter.count), 1, quantities);
         }
     }
     for (const BenchTop& bench : wall.benches) {

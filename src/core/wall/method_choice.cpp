@@ -1,0 +1,107 @@
+#include "method_choice.hpp"
+
+#include "../phrases.hpp"
+#include "../tolerance.hpp"
+
+#include <algorithm>
+#include <limits>
+
+namespace boardmark::core {
+namespace {
+
+/// Whether all that a method asks for beside the rate of rise is stated.
+bool suits_any_rise(const FormCase& pour, const Tables& tables, PressureMethod method) {
+    FormCase rising = pour;
+    rising.rise_m_h = rising.rise_m_h.value_or(1);
+    return method(rising, tables).data_suffice;
+}
+
+/// Orders rises by what they allow: none, some, any.
+double freedom(const AllowableRise& rise) {
+    return rise.any ? std::numeric_limits<double>::infinity() : rise.rise_m_h.value_or(0);
+}
+
+} // namespace
+
+MethodChoice method_choice(const FormCase& pour, const std::string& asked, const Tables& tables) {
+    MethodChoice choice;
+    choice.asked = !asked.empty();
+    for (const PressureMethod method : pressure_methods()) {
+        FormPressure pressure = method(pour, tables);
+        const bool this_one = pressure.method == asked;
+        const bool first = choice.pressures.empty();
+        if (this_one || (!choice.asked && (first || suits_any_rise(pour, tables, method)))) {
+            choice.of_rises.push_back(method);
+        }
+        if (this_one || first || pressure.data_suffice) {
+            choice.pressures.push_back(std::move(pressure));
+        }
+    }
+    const auto governing = choice.asked
+                               ? std::ranges::find(choice.pressures, asked, &FormPressure::method)
+                               : std::ranges::max_element(choice.pressures, {}, &FormPressure::kpa);
+    choice.governing = static_cast<std::size_t>(governing - choice.pressures.begin());
+    return choice;
+}
+
+AllowableRise least_rise(const FormCase& pour, const FormDemand& demand, const MethodChoice& choice,
+                         const Tables& tables) {
+    std::vector<AllowableRise> rises;
+    for (const PressureMethod method : choice.of_rises) {
+        rises.push_back(allowable_rise(pour, demand, tables, method));
+    }
+    return *std::ranges::min_element(rises, {}, freedom);
+}
+
+std::optional<Check> other_method_check(const Check& check, const FormDemand& demand,
+                                        const MethodChoice& choice) {
+    if (!choice.asked) {
+        return std::nullopt; // the highest governs
+    }
+    Check other = check;
+    other.id += ".other_method";
+    other.verdict = Verdict::watch;
+    other.value.reset();
+    other.message = {"", {}};
+    for (std::size_t number = 0; number < choice.pressures.size(); ++number) {
+        const FormPressure& pressure = choice.pressures[number];
+        const double asks = demand.asked(pressure);
+        if (number == choice.governing || !above(asks, demand.borne)) {
+            continue;
+        }
+        const std::string figure = "value" + std::to_string(number);
+        const std::string name = "method" + std::to_string(number);
+        other.message.text += (other.value ? " and {" : "{") + figure + "} by {" + name + "}";
+        other.message.arguments.push_back(quantity(figure, {asks, demand.measure}));
+        other.message.arguments.push_back(word(name, pressure.method));
+        if (asks > other.value.value_or(0)) {
+            other.value = asks;
+            other.source = pressure.source;
+        }
+    }
+    if (!other.value) {
+        return std::nullopt;
+    }
+    other.message.text += ", more than {limit}; the file asks for {asked}";
+    other.message.arguments.push_back(quantity("limit", {demand.borne, demand.measure}));
+    other.message.arguments.push_back(word("asked", choice.pressures[choice.governing].method));
+    return other;
+}
+
+std::optional<Check> missing_method_check(const FormCase& pour, const MethodChoice& choice) {
+    const FormPressure& governing = choice.pressures[choice.governing];
+    const bool full_head = !below(governing.kpa, governing.head_kpa);
+    if (choice.asked || full_head || !pour.flow_class || pour.set_time_h) {
+        return std::nullopt;
+    }
+    return Check{
+        .id = "forms.pressure.other_method",
+        .verdict = Verdict::not_checked,
+        .measure = Measure::pressure,
+        .requirement = "design pressure",
+        .message = {"'placing.flow_class' is stated, but not 'placing.end_of_set' that DIN "
+                    "18218 asks for too; or name in 'placing.method' what the form goes by",
+                    {}}};
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,76 @@
+#include "tie_columns.hpp"
+
+#include "../tolerance.hpp"
+
+#include <algorithm>
+
+namespace boardmark::core {
+namespace {
+
+/// The greatest height between two stations.
+double highest_along_m(const Profile& profile, const FaceBox& strip) {
+    double height_m = 0;
+    for (const Stretch& stretch : profile.stretches) {
+        const double low_m = std::max(strip.from_m, stretch.from_m);
+        const double high_m = std::min(strip.to_m, stretch.to_m);
+        if (below(low_m, high_m)) {
+            height_m = std::max({height_m, stretch.height_at(low_m), stretch.height_at(high_m)});
+        }
+    }
+    return height_m;
+}
+
+/// Rows of a column up to a height: at least one, which a stated `first` may put above the top.
+std::vector<double> rows_up_to(const TieForm& form, double top_m) {
+    const double up_m = form.ties.up_mm / 1000;
+    double first_m = form.floor_m + (form.ties.first_mm ? *form.ties.first_mm / 1000 : up_m / 2);
+    if (!form.ties.first_mm && !below(first_m, top_m)) {
+        first_m = (form.floor_m + top_m) / 2;
+    }
+    const auto rows = row_heights({.first_m = first_m, .spacing_m = up_m, .top_m = top_m});
+    return rows.empty() ? std::vector{first_m} : rows;
+}
+
+bool stands_inside(const FaceBox& box, const TiePlace& tie) {
+    return above(tie.station_m, box.from_m) && below(tie.station_m, box.to_m) &&
+           above(tie.height_m, box.low_m) && below(tie.height_m, box.high_m);
+}
+
+} // namespace
+
+FaceBox strip_along(const TieForm& form, double station_m) {
+    const double half_m = form.ties.across_mm / 2000;
+    return {.from_m = station_m - half_m, .to_m = station_m + half_m, .low_m = 0, .high_m = 0};
+}
+
+TieColumn tie_column(const TieForm& form, double station_m) {
+    const FaceBox strip = strip_along(form, station_m);
+    const double top_m = form.profile.height_at(station_m);
+    TieColumn column{station_m, highest_along_m(form.profile, strip), {}};
+    auto rows_m = rows_up_to(form, column.held_m);
+    // A top that falls little beside the column: its highest tie holds the rest.
+    const bool falls_little = !above(column.held_m - top_m, form.ties.up_mm / 2000);
+    while (falls_little && rows_m.size() > 1 && !below(rows_m.back(), top_m)) {
+        rows_m.pop_back();
+    }
+    for (std::size_t row = 0; row < rows_m.size(); ++row) {
+        const bool highest = row + 1 == rows_m.size();
+        const double low_m = row == 0 ? 0 : (rows_m[row - 1] + rows_m[row]) / 2;
+        const double high_m = highest ? column.held_m : (rows_m[row] + rows_m[row + 1]) / 2;
+        const TiePlace tie{.station_m = station_m,
+                           .height_m = rows_m[row],
+                           .depth_m = column.held_m - rows_m[row],
+                           .deepest_m = column.held_m - low_m,
+                           .strip_m = high_m - low_m,
+                           .area_m2 = (high_m - low_m) * form.ties.across_mm / 1000};
+        const bool in_opening = std::ranges::any_of(
+            form.openings, [&](const FaceBox& box) { return stands_inside(box, tie); });
+        column.crossings.push_back({!below(rows_m[row], top_m) ? TieCrossing::At::above_the_top
+                                    : in_opening               ? TieCrossing::At::opening
+                                                               : TieCrossing::At::tie,
+                                    tie});
+    }
+    return column;
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,96 @@
+#include <boardmark/core/tie_layout.hpp>
+
+#include "../tolerance.hpp"
+#include "tie_columns.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace boardmark::core {
+namespace {
+
+/// The fewest equal parts of at most `spacing_m` that a length is divided into.
+int parts_of(double length_m, double spacing_m) {
+    const double parts = length_m / spacing_m;
+    const double nearest = std::round(parts);
+    return std::max(1, static_cast<int>(same(parts, nearest) ? nearest : std::ceil(parts)));
+}
+
+/// Adds the ties of one straight form whose left end stands at a station.
+void put_form(const TieForm& form, double start_m, TieLayout& layout) {
+    const double length_m = form.profile.whole().to_m;
+    const int spaces = parts_of(length_m, form.ties.across_mm / 1000);
+    std::vector<TieColumn> columns;
+    for (int column = 0; column < spaces; ++column) {
+        columns.push_back(tie_column(form, (column + 0.5) * length_m / spaces));
+        layout.stations_m.push_back(start_m + columns.back().station_m);
+    }
+    layout.all_held = hand_over(form, columns) && layout.all_held;
+    for (const TieColumn& column : columns) {
+        layout.rows = std::max(layout.rows, column.crossings.size());
+        for (const TieCrossing& crossing : column.crossings) {
+            layout.left_out += crossing.at == TieCrossing::At::opening;
+            if (crossing.at == TieCrossing::At::tie) {
+                layout.ties.push_back(crossing.tie);
+                layout.ties.back().station_m += start_m;
+            }
+        }
+    }
+}
+
+} // namespace
+
+std::vector<double> row_heights(EvenRows rows) {
+    std::vector<double> heights_m;
+    for (int row = 0; below(rows.first_m + row * rows.spacing_m, rows.top_m); ++row) {
+        heights_m.push_back(rows.first_m + row * rows.spacing_m);
+    }
+    return heights_m;
+}
+
+TieLayout tie_layout(const WallRun& run, const Ties& ties) {
+    TieLayout layout{.name = run.name};
+    TieForm form{.profile = profile_of(run), .openings = {}, .ties = ties};
+    for (const Opening& opening : run.openings) {
+        if (opening.depth_mm) {
+            continue; // a niche: its tie goes through the concrete behind it
+        }
+        const auto boxes = boxes_of(opening, form.profile);
+        form.openings.insert(form.openings.end(), boxes.begin(), boxes.end());
+        layout.on_assumed_openings =
+            layout.on_assumed_openings || !opening.sill_m || opening.at_m.empty();
+    }
+    put_form(form, 0, layout);
+    return layout;
+}
+
+TieLayout tie_layout(const Planter& planter, const Ties& ties) {
+    TieLayout layout{.name = planter.name};
+    const double thickness_m = planter.thickness_mm / 1000;
+    double start_m = 0;
+    for (const double outside_m :
+         {planter.length_m, planter.width_m, planter.length_m, planter.width_m}) {
+        const double length_m = outside_m - thickness_m;
+        const WallRun side{.name = planter.name,
+                           .length_m = length_m,
+                           .heights = {{0, planter.height_m}},
+                           .thickness_mm = planter.thickness_mm,
+                           .bottom_thickness_mm = planter.thickness_mm};
+        put_form({.profile = profile_of(side),
+                  .openings = {},
+                  .ties = ties,
+                  .floor_m = planter.floor_mm / 1000},
+                 start_m, layout);
+        start_m += length_m;
+    }
+    return layout;
+}
+
+TieLayout tie_layout(const Wall& wall, const std::string& name, const Ties& ties) {
+    const auto run = std::ranges::find(wall.runs, name, &WallRun::name);
+    return run != wall.runs.end()
+               ? tie_layout(*run, ties)
+               : tie_layout(*std::ranges::find(wall.planters, name, &Planter::name), ties);
+}
+
+} // namespace boardmark::core
