@@ -66,11 +66,13 @@ void add_basis(LongTable& table, const core::FormForces& forces) {
               : by == core::RiseBy::stated ? "as stated"
                                            : "neither rise nor output is stated",
               words(core::pressures_hold_for(forces), table.system()));
-    table.add("smallest plan area", Measure::area, forces.rise.smallest_plan_m2);
+    table.add("smallest plan area", Measure::area, forces.rise.smallest_plan_m2, "",
+              with_form_caution());
     table.add("output in an hour that keeps the stated rise", Measure::volume,
-              forces.rise.keeps_m3_h());
-    table.add("concrete in the form", Measure::temperature, forces.concrete_c);
-    table.add("slump, at most", Measure::slump, forces.slump_mm);
+              forces.rise.keeps_m3_h(), "", with_form_caution());
+    table.add("concrete in the form", Measure::temperature, forces.concrete_c, "",
+              with_form_caution());
+    table.add("slump, at most", Measure::slump, forces.slump_mm, "", with_form_caution());
 }
 
 void add_tie_rows(LongTable& table, const core::FormForces& forces) {

@@ -129,4 +129,11 @@ TEST_CASE("trucks of 6 m3 at 12 m3 an hour") {
     CHECK(core::truck_plan(pour, lifts()).checks.at(0).verdict == Verdict::holds);
     pour.haul_h = 1.1;
     CHECK(core::truck_plan(pour, lifts()).checks.at(0).verdict == Verdict::fails);
+    // Nobody says how long the haul is, but 6 m3 at 3.9 m3 an hour take 92 min alone.
+    pour = {.volume_m3 = 20, .output_m3_h = 3.9, .truck_m3 = 6, .round_trip_h = 1.25};
+    CHECK(core::truck_plan(pour, lifts()).checks.at(0).verdict == Verdict::fails);
+    pour.round_trip_h.reset();
+    CHECK(core::truck_plan(pour, lifts()).checks.at(0).verdict == Verdict::fails);
+    pour.volume_m3 = 5; // a single load of 5 m3: 77 min
+    CHECK(core::truck_plan(pour, lifts()).checks.at(0).verdict == Verdict::not_checked);
 }
