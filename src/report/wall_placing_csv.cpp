@@ -45,6 +45,8 @@ void add_after(LongTable& table, const core::AfterPlacing& after) {
     table.add("forms of faces may be stripped from", Measure::duration, after.strip.earliest_h(),
               known ? "all faces at one age" : "no rule tells it");
     table.add("by time", Measure::duration, after.strip.by_time_h);
+    table.add("by time alone", Measure::duration, after.strip.surely_by_time_h);
+    table.add("too soon before", Measure::duration, after.strip.not_before_h);
     table.add("by strength", Measure::duration, after.strip.by_strength_h,
               after.strip.by_strength_h ? "an estimate; tests of strength decide" : "");
     table.add("strength that the face needs", Measure::strength, after.strip.needed_mpa);
