@@ -34,12 +34,21 @@ core::Planter read_planter(const Section& section, const std::string& name) {
 core::BenchTop read_bench(const Section& section, const std::string& name) {
     section.demand({"length", "depth", "thickness"});
     const auto depth_mm = section.number("depth");
-    const core::BenchTop bench{.name = name,
-                               .length_m = section.metres("length").value_or(0),
-                               .depth_mm = depth_mm.value_or(0),
-                               .thickness_mm = section.number("thickness").value_or(0),
-                               .overhang_mm = section.number("overhang").value_or(0),
-                               .count = section.count("count", 1)};
+    constexpr double kpa_in_mpa = 1000;
+    const auto live_load_mpa = section.number("live_load");
+    const core::BenchTop bench{
+        .name = name,
+        .length_m = section.metres("length").value_or(0),
+        .depth_mm = depth_mm.value_or(0),
+        .thickness_mm = section.number("thickness").value_or(0),
+        .overhang_mm = section.number("overhang").value_or(0),
+        .span_m = section.metres("span"),
+        .live_load_kpa = live_load_mpa ? std::optional{kpa_in_mpa * *live_load_mpa} : std::nullopt,
+        .count = section.count("count", 1)};
+    if (bench.length_m > 0 && bench.span_m.value_or(0) > bench.length_m) {
+        section.refuse("span", " is more than the bench's length",
+                       "it is clear, from support to support");
+    }
     if (depth_mm && bench.overhang_mm > *depth_mm) {
         section.refuse("overhang", " is more than the bench's depth",
                        "it is the part of the depth that stands free");

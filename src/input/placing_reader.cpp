@@ -30,6 +30,9 @@ core::WallPlacing read_placing(const FileContext& context) {
     refuse_before(section, "end_of_set", "setting", ", when a lift no longer knits");
     refuse_before(section, "strip_after", section.value("end_of_set") ? "end_of_set" : "setting",
                   ": the concrete has not set");
+    refuse_before(section, "soffit_strip_after",
+                  section.value("end_of_set") ? "end_of_set" : "setting",
+                  ": the concrete has not set");
     return {.rise_m_h = scaled("rise", metres_in_km),
             .output_m3_h = section.number("output"),
             .lift_m = section.metres("lift"),
@@ -53,6 +56,13 @@ core::WallPlacing read_placing(const FileContext& context) {
             .flow_class = flow_class ? std::optional{flow_class->back() - '0'} : std::nullopt,
             .end_of_set_h = section.hours("end_of_set"),
             .strip_after_h = section.hours("strip_after"),
+            .lowest_air_c = section.number("lowest_air"),
+            .held_at_c = section.number("held_at"),
+            .protected_until_h = section.hours("protected_until"),
+            .loaded_after_h = section.hours("loaded_after"),
+            .soffit_strip_after_h = section.hours("soffit_strip_after"),
+            .soffit_strength_percent = section.number("soffit_strength"),
+            .strip_strength_mpa = section.number("strip_strength"),
             .season = section.text("season").value_or("")};
 }
 

@@ -56,6 +56,34 @@ core::MaturityRules maturity(UnitSystem system) {
             .en_exponent = figure(printed, "en_exponent", system)};
 }
 
+core::SoffitRules soffits(UnitSystem system) {
+    const EmbeddedTable& printed = table("soffit-removal");
+    const char* below = system == UnitSystem::us ? "below_us" : "below_si";
+    constexpr double metres_in_millimetre = 0.001;
+    core::SoffitRules rules{.rows = {}, .source = source_of(printed.source)};
+    for (const EmbeddedRow& line : printed.rows) {
+        rules.rows.push_back({.below_m = metres_in_millimetre * cell(printed, line, below),
+                              .slab_less_d = cell(printed, line, "slab_less"),
+                              .slab_more_d = cell(printed, line, "slab_more"),
+                              .beam_less_d = cell(printed, line, "beam_less"),
+                              .beam_more_d = cell(printed, line, "beam_more")});
+    }
+    return rules;
+}
+
+core::ProtectionRules protection() {
+    const EmbeddedTable& printed = table("cold-protection");
+    const auto days = [&](const char* name) {
+        const EmbeddedRow& line = row(printed, name);
+        return core::ProtectionDays{cell(printed, line, "normal"),
+                                    cell(printed, line, "accelerated")};
+    };
+    return {.no_load_not_exposed = days("no_load_not_exposed"),
+            .no_load_exposed = days("no_load_exposed"),
+            .partial_load_exposed = days("partial_load_exposed"),
+            .source = source_of(printed.source)};
+}
+
 core::CuringRules curing(UnitSystem system) {
     const EmbeddedTable& printed = table("curing");
     core::CuringRules rules{
@@ -64,10 +92,16 @@ core::CuringRules curing(UnitSystem system) {
         .least_c = figure(printed, "least_air", system),
         .by_cement_d = {},
         .strip_after_h = hours(printed, "strip_after", system),
+        .strip_surely_after_h = hours(printed, "strip_surely_after", system),
+        .strip_slag_most_percent = figure(printed, "strip_slag_most", system),
+        .strip_ash_most_percent = figure(printed, "strip_ash_most", system),
         .strip_air_c = figure(printed, "strip_air", system),
         .strip_strength_mpa = figure(printed, "strip_strength", system),
         .strip_strength_in_frost_mpa = figure(printed, "strip_strength_in_frost", system),
         .strength_before_freezing_mpa = figure(printed, "strength_before_freezing", system),
+        .strength_before_freezing_en_mpa = figure(printed, "strength_before_freezing_en", system),
+        .soffits = soffits(system),
+        .protection = protection(),
         .maturity = maturity(system),
         .strength_gain = {},
         .en_strength_gain = {}};

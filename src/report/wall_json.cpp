@@ -172,12 +172,45 @@ Json json_of_lifts(const core::RunPlan& run, const core::FormForces& forces) {
     return lifts;
 }
 
+Json json_of_soffits(const std::vector<core::SoffitAge>& soffits) {
+    Json ages = Json::array();
+    for (const core::SoffitAge& age : soffits) {
+        ages.push_back(
+            {{"part", age.soffit.part},
+             {"opening", age.soffit.opening.empty() ? Json(nullptr) : Json(age.soffit.opening)},
+             {"span_m", number_or_null(age.soffit.span_m)},
+             {"stands_out", age.soffit.stands_out},
+             {"rule_d", number_or_null(age.days)},
+             {"needed_mpa", number_or_null(age.needed_mpa)},
+             {"by_time_h", number_or_null(age.by_time_h)},
+             {"by_strength_h", number_or_null(age.by_strength_h)},
+             {"earliest_h", number_or_null(age.earliest_h())}});
+    }
+    return ages;
+}
+
 Json json_of_stripping(const core::AfterPlacing& after) {
     return {{"earliest_h", number_or_null(after.strip.earliest_h())},
             {"by_time_h", number_or_null(after.strip.by_time_h)},
             {"by_strength_h", number_or_null(after.strip.by_strength_h)},
             {"needed_mpa", after.strip.needed_mpa},
-            {"not_applied", json_of(after.strip_open)}};
+            {"surely_by_time_h", number_or_null(after.strip.surely_by_time_h)},
+            {"not_before_h", number_or_null(after.strip.not_before_h)},
+            {"not_applied", json_of(after.strip_open)},
+            {"soffits", json_of_soffits(after.soffits)}};
+}
+
+Json json_of_cold(const std::optional<core::ColdPlan>& plan) {
+    if (!plan) {
+        return nullptr;
+    }
+    return {{"coldest_air_c", plan->coldest_c},
+            {"protect_d", plan->days},
+            {"protect_loaded_d", plan->days_if_loaded},
+            {"least_c", plan->least_c.value},
+            {"before_freezing_mpa", plan->frost_strength_mpa},
+            {"before_freezing_h", number_or_null(plan->frost_strength_h)},
+            {"most_fall_k", plan->most_fall_k.value}};
 }
 
 /// Placing of the highest run, then of each.
@@ -195,6 +228,7 @@ Json json_of_placing(const WallResult& result) {
                  {"minutes_between_trucks", nullptr},
                  {"curing_d", result.plan.after.curing_d.value},
                  {"stripping", json_of_stripping(result.plan.after)},
+                 {"cold", json_of_cold(result.plan.after.cold)},
                  {"walls", Json::array()}};
     if (result.plan.evaporation) {
         placing["evaporation_kg_m2_h"] = result.plan.evaporation->kg_m2_h;

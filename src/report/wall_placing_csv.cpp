@@ -42,13 +42,45 @@ void add_after(LongTable& table, const core::AfterPlacing& after) {
     table.add("moist curing, at least", Measure::age, after.curing_d.value, "",
               "[" + after.curing_d.source.citation + "]");
     const bool known = after.strip.earliest_h().has_value();
-    table.add("forms may be stripped from", Measure::duration, after.strip.earliest_h(),
-              known ? "all at one age" : "no rule tells it");
+    table.add("forms of faces may be stripped from", Measure::duration, after.strip.earliest_h(),
+              known ? "all faces at one age" : "no rule tells it");
     table.add("by time", Measure::duration, after.strip.by_time_h);
+    table.add("by time alone", Measure::duration, after.strip.surely_by_time_h);
+    table.add("too soon before", Measure::duration, after.strip.not_before_h);
     table.add("by strength", Measure::duration, after.strip.by_strength_h,
               after.strip.by_strength_h ? "an estimate; tests of strength decide" : "");
     table.add("strength that the face needs", Measure::strength, after.strip.needed_mpa);
     table.add("not applied", after.strip_open);
+}
+
+void add_soffits(LongTable& table, const std::vector<core::SoffitAge>& soffits) {
+    for (const core::SoffitAge& age : soffits) {
+        table.subject(age.soffit.opening.empty()
+                          ? "soffit of " + age.soffit.part
+                          : "soffit of " + age.soffit.part + ", head of " + age.soffit.opening);
+        const bool known = age.earliest_h().has_value();
+        table.add("form and props not before", Measure::duration, age.earliest_h(),
+                  known ? "the engineer decides" : "nothing known tells it");
+        table.add("rule by time", Measure::age, age.days);
+        table.add("by time", Measure::duration, age.by_time_h);
+        table.add("strength that the engineer asks", Measure::strength, age.needed_mpa);
+        table.add("by strength", Measure::duration, age.by_strength_h,
+                  age.by_strength_h ? "an estimate; tests of strength decide" : "");
+    }
+}
+
+void add_cold(LongTable& table, const core::ColdPlan& plan) {
+    table.subject("cold");
+    table.add("coldest air", Measure::temperature, plan.coldest_c);
+    table.add("protected for, at least", Measure::age, plan.days);
+    table.add("protected for where a load comes early", Measure::age, plan.days_if_loaded);
+    table.add("concrete held at, at least", Measure::temperature, plan.least_c.value, "",
+              "[" + plan.least_c.source.citation + "]");
+    table.add("strength before it freezes", Measure::strength, plan.frost_strength_mpa);
+    table.add("that strength not before", Measure::duration, plan.frost_strength_h,
+              plan.frost_strength_h ? "an estimate; tests of strength decide" : "");
+    table.add("cools in the first 24 h, at most", Measure::temperature_difference,
+              plan.most_fall_k.value, "", "[" + plan.most_fall_k.source.citation + "]");
 }
 
 } // namespace
@@ -66,6 +98,10 @@ void add_placing(LongTable& table, const core::WallPlan& plan) {
         table.add("evaporation", Measure::evaporation, plan.evaporation->kg_m2_h);
     }
     add_after(table, plan.after);
+    add_soffits(table, plan.after.soffits);
+    if (plan.after.cold) {
+        add_cold(table, *plan.after.cold);
+    }
 }
 
 void add_joints_and_steel(LongTable& table, const core::WallPlan& plan) {

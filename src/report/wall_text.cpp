@@ -10,6 +10,7 @@
 #include "names.hpp"
 #include "quantity_format.hpp"
 #include "text_parts.hpp"
+#include "wall_after_text.hpp"
 #include "wall_forces_text.hpp"
 #include "wall_parts.hpp"
 
@@ -142,21 +143,6 @@ Flow text_of_boards(const WallResult& result, UnitSystem system) {
                      {"  ", "  "});
 }
 
-std::string stripping_text(const core::AfterPlacing& after, UnitSystem system) {
-    const auto earliest_h = after.strip.earliest_h();
-    if (!earliest_h) {
-        return "";
-    }
-    const std::string from = " Forms may be stripped from " +
-                             shown({*earliest_h, core::Measure::duration}, system) +
-                             " on, all at one age: ";
-    return after.strip.by_time_h == earliest_h
-               ? from + "counted in such air."
-               : from + "the face is then expected to have the " +
-                     shown({after.strip.needed_mpa, core::Measure::strength}, system) +
-                     " that it needs, an estimate on the slow side; tests of strength decide.";
-}
-
 Flow text_of_placing(const WallResult& result, UnitSystem system) {
     using core::Measure;
     Grid grid{{Align::left, Align::right, Align::right, Align::right, Align::left}};
@@ -184,12 +170,7 @@ Flow text_of_placing(const WallResult& result, UnitSystem system) {
                 ".",
             {"  ", "  "});
     }
-    const core::AfterPlacing& after = result.plan.after;
-    text +=
-        paragraph("Moist curing at least " + shown({after.curing_d.value, Measure::age}, system) +
-                      " [" + after.curing_d.source.citation +
-                      "], the same way and length on every lift." + stripping_text(after, system),
-                  {"  ", "  "});
+    text += text_of_after(result.plan.after, system);
     return text;
 }
 

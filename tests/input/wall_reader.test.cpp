@@ -206,6 +206,13 @@ TEST_CASE("placing, mock-up and order") {
                            "  setting: 4 h\n"
                            "  end_of_set: 420 min\n"
                            "  strip_after: 3 d\n"
+                           "  strip_strength: 400 psi\n"
+                           "  soffit_strip_after: 7 d\n"
+                           "  soffit_strength: 75 %\n"
+                           "  lowest_air: 23 degF\n"
+                           "  held_at: 50 degF\n"
+                           "  protected_until: 72 h\n"
+                           "  loaded_after: 28 d\n"
                            "  truck: 10 yd3\n"
                            "  round_trip: 75 min\n"
                            "  vibrator: {head: 2 in, depth: 3 ft, external: yes}\n"
@@ -230,6 +237,13 @@ TEST_CASE("placing, mock-up and order") {
     CHECK_THAT(placing.setting_h.value(), WithinAbs(4, tight));
     CHECK_THAT(placing.end_of_set_h.value(), WithinAbs(7, tight));
     CHECK_THAT(placing.strip_after_h.value(), WithinAbs(72, tight));
+    CHECK_THAT(placing.strip_strength_mpa.value(), WithinAbs(2.757903, 5e-6)); // NIST SP 811 B.8
+    CHECK_THAT(placing.soffit_strip_after_h.value(), WithinAbs(168, tight));
+    CHECK(placing.soffit_strength_percent == 75);
+    CHECK_THAT(placing.lowest_air_c.value(), WithinAbs(-5, tight));
+    CHECK_THAT(placing.held_at_c.value(), WithinAbs(10, tight));
+    CHECK_THAT(placing.protected_until_h.value(), WithinAbs(72, tight));
+    CHECK_THAT(placing.loaded_after_h.value(), WithinAbs(672, tight));
     CHECK_THAT(placing.truck_m3.value(), WithinAbs(7.64554857984, tight));
     CHECK_THAT(placing.round_trip_min.value(), WithinAbs(75, tight));
     CHECK_THAT(placing.vibrator_head_mm.value(), WithinAbs(50.8, tight));

@@ -60,16 +60,49 @@ struct MaturityRules {
     TypicalFigure en_exponent;
 };
 
+/// Days before a soffit's form is struck, by its clear span.
+struct SoffitRow {
+    double below_m;     ///< clear span
+    double slab_less_d; ///< live load below dead load
+    double slab_more_d;
+    double beam_less_d;
+    double beam_more_d;
+};
+
+struct SoffitRules {
+    std::vector<SoffitRow> rows; ///< increasing spans
+    Source source;
+};
+
+/// Days for which concrete placed in the cold is protected.
+struct ProtectionDays {
+    double normal_d;
+    double accelerated_d; ///< Type III cement or an accelerating admixture
+};
+
+struct ProtectionRules {
+    ProtectionDays no_load_not_exposed;
+    ProtectionDays no_load_exposed;
+    ProtectionDays partial_load_exposed;
+    Source source;
+};
+
 struct CuringRules {
     TypicalFigure moist_d;
     TypicalFigure moist_high_early_d;
     TypicalFigure least_c;
     std::map<std::string, TypicalFigure> by_cement_d; ///< by type, "II"
     TypicalFigure strip_after_h;                      ///< cumulative, with air above `strip_air_c`
+    TypicalFigure strip_surely_after_h;               ///< such hours from which time alone tells it
+    TypicalFigure strip_slag_most_percent; ///< of the cementitious material, for time alone
+    TypicalFigure strip_ash_most_percent;
     TypicalFigure strip_air_c;
     TypicalFigure strip_strength_mpa;
     TypicalFigure strip_strength_in_frost_mpa;
     TypicalFigure strength_before_freezing_mpa;
+    TypicalFigure strength_before_freezing_en_mpa;
+    SoffitRules soffits;
+    ProtectionRules protection;
     MaturityRules maturity;
     std::map<std::string, StrengthGain> strength_gain;      ///< by cement and curing, "I, moist"
     std::map<std::string, EnStrengthGain> en_strength_gain; ///< by class, "N"

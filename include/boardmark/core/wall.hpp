@@ -79,7 +79,9 @@ struct BenchTop {
     double length_m;
     double depth_mm; ///< front to back
     double thickness_mm;
-    double overhang_mm = 0; ///< of the depth, free underside
+    double overhang_mm = 0;                   ///< of the depth, free underside
+    std::optional<double> span_m = {};        ///< clear, between supports; 0: none is free
+    std::optional<double> live_load_kpa = {}; ///< that the engineer counts on
     int count = 1;
 };
 
@@ -168,8 +170,16 @@ struct WallPlacing {
     std::optional<double> form_pressure_kpa = {}; ///< that the forms are designed for
     std::optional<int> flow_class = {};           ///< 1 to 6, F1 to F6 of EN 206, for DIN 18218
     std::optional<double> end_of_set_h = {};      ///< for DIN 18218
-    std::optional<double> strip_after_h = {};     ///< the one age at which every form is struck
-    std::string season = {};                      ///< the user's words
+    std::optional<double> strip_after_h =
+        {};                                  ///< the one age at which the forms of faces are struck
+    std::optional<double> lowest_air_c = {}; ///< forecast until the protection ends
+    std::optional<double> held_at_c = {};    ///< of the concrete while it is protected
+    std::optional<double> protected_until_h = {};       ///< after placing
+    std::optional<double> loaded_after_h = {};          ///< backfill or another load, after placing
+    std::optional<double> soffit_strip_after_h = {};    ///< absent: that of the faces counts
+    std::optional<double> soffit_strength_percent = {}; ///< of the specified, asked by the engineer
+    std::optional<double> strip_strength_mpa = {};      ///< measured when the faces are struck
+    std::string season = {};                            ///< the user's words
 };
 
 /// The panel that proves the face.

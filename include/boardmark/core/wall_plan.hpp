@@ -3,6 +3,7 @@
 #include <boardmark/core/added_cost.hpp>
 #include <boardmark/core/board_order.hpp>
 #include <boardmark/core/check.hpp>
+#include <boardmark/core/cold_protection.hpp>
 #include <boardmark/core/coursing.hpp>
 #include <boardmark/core/evaporation.hpp>
 #include <boardmark/core/form_pressure.hpp>
@@ -11,6 +12,7 @@
 #include <boardmark/core/joint_layout.hpp>
 #include <boardmark/core/placing_plan.hpp>
 #include <boardmark/core/proportions.hpp>
+#include <boardmark/core/soffit.hpp>
 #include <boardmark/core/stripping.hpp>
 #include <boardmark/core/vibration.hpp>
 #include <boardmark/core/wall.hpp>
@@ -67,8 +69,10 @@ struct RunPlan {
 /// What follows the placing of every run alike.
 struct AfterPlacing {
     TypicalFigure curing_d;              ///< least moist curing
-    StrippingAge strip = {};             ///< one age for all lifts; empty where no rule applies
+    StrippingAge strip = {};             ///< one age for all faces; empty where no rule applies
     std::vector<Phrase> strip_open = {}; ///< why a rule of stripping was not applied
+    std::vector<SoffitAge> soffits = {}; ///< of runs, then benches
+    std::optional<ColdPlan> cold = {};   ///< where the air is cold at placing or forecast
 };
 
 /// A wall file worked through with the concrete of its mix file.
@@ -95,10 +99,12 @@ struct WallPlan {
 FormCase form_case(const Wall& wall, const Proportions& proportions, double height_m,
                    std::optional<double> rise_m_h, const Tables& tables);
 
-/// Curing by the mix's cement, and the age from which forms may be stripped: the rule by time
-/// counts the stated air; the rule by strength takes the specified strength, the slowest class of
-/// cement and the colder of the stated air and concrete, and only where portland cement alone binds
-/// and no admixture delays setting. Adds `stripping.age` where the file states an age.
+/// Curing by the mix's cement, the age from which forms of faces may be stripped, the soffits, the
+/// plan for the cold. The rules by time count the temperature held while the wall is protected,
+/// then the coldest air that is stated; the rule by strength takes the specified strength, the
+/// slowest class of cement and concrete no warmer than air or placing, and is an age only where
+/// portland cement alone binds and no admixture delays setting: for any other concrete it tells
+/// when it is too soon. Adds `stripping.age`, `stripping.soffit`, `cold.protection`.
 AfterPlacing after_placing(const Wall& wall, const Proportions& proportions, const Tables& tables,
                            std::vector<Check>& checks);
 

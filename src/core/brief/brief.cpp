@@ -31,6 +31,11 @@ std::vector<Source> sources_of(const WallPlan& plan) {
         }
     }
     add_source(plan.after.curing_d.source, sources);
+    if (plan.after.cold) {
+        add_source(plan.after.cold->days_source, sources);
+        add_source(plan.after.cold->least_c.source, sources);
+        add_source(plan.after.cold->most_fall_k.source, sources);
+    }
     return sources;
 }
 
@@ -40,8 +45,8 @@ Brief brief_of(const Wall& wall, const WallPlan& plan, const Tables& tables) {
     const BriefCase brief{wall, plan, requirements_of(wall.mix), tables};
     return {.sections = {brief_of_requirements(brief), brief_of_mix(brief), brief_of_mockup(brief),
                          brief_of_face(brief), brief_of_forms(brief), brief_of_placing(brief),
-                         brief_of_joints(brief), brief_of_quantities(brief),
-                         brief_of_wall_checks(brief)},
+                         brief_of_soffits(brief), brief_of_cold(brief), brief_of_joints(brief),
+                         brief_of_quantities(brief), brief_of_wall_checks(brief)},
             .questions = brief_questions(brief),
             .cautions = plan.cautions,
             .sources = sources_of(plan)};

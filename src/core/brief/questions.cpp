@@ -70,7 +70,16 @@ std::vector<Question> of_the_site(const BriefCase& brief) {
         {!placing.setting_h,
          {"How long until a lift no longer knits with the next at the day's temperature?", {}}},
         {!placing.truck_m3, {"How large are the loads, and how long is the round trip?", {}}},
-        {!placing.strip_after_h, {"At which one age will every form be stripped?", {}}},
+        {!placing.strip_after_h, {"At which one age will the forms of all faces be stripped?", {}}},
+        {!brief.plan.after.soffits.empty() && !placing.soffit_strip_after_h,
+         {"When do forms and props of the soffits go, and at which strength? The engineer states "
+          "it",
+          {}}},
+        {!placing.lowest_air_c,
+         {"How cold will the air get until the forms are struck and the protection ends?", {}}},
+        {brief.plan.after.cold && !(placing.held_at_c && placing.protected_until_h),
+         {"How is the wall protected from the cold, how warm and how long, and who keeps it up?",
+          {}}},
         {!mockup,
          {"Who builds a mock-up panel, how large, where, and when, so that it can be judged before "
           "the boards are ordered?",

@@ -18,6 +18,8 @@ BriefSection brief_of_mockup(const BriefCase& brief);
 BriefSection brief_of_face(const BriefCase& brief);
 BriefSection brief_of_forms(const BriefCase& brief);
 BriefSection brief_of_placing(const BriefCase& brief);
+BriefSection brief_of_soffits(const BriefCase& brief);
+BriefSection brief_of_cold(const BriefCase& brief);
 BriefSection brief_of_joints(const BriefCase& brief);
 BriefSection brief_of_quantities(const BriefCase& brief);
 BriefSection brief_of_wall_checks(const BriefCase& brief);

@@ -41,6 +41,25 @@ Phrase of_its_wall(const std::string& wall, Phrase phrase) {
     return phrase;
 }
 
+/// Before which no face is stripped, and the strength that decides.
+Phrase stripping_limit(const BriefCase& brief) {
+    const AfterPlacing& after = brief.plan.after;
+    const std::string& source = brief.tables.placing.curing.strip_strength_mpa.source.citation;
+    const std::vector<Argument> needed{
+        quantity("needed", {after.strip.needed_mpa, Measure::strength}), word("source", source)};
+    const auto earliest_h = after.strip.earliest_h();
+    if (!earliest_h) {
+        return {"No rule tells when a face may be stripped: tests of strength decide, and the face "
+                "needs {needed} [{source}]",
+                needed};
+    }
+    Phrase limit{"No face before {earliest} after placing, nor with less than {needed} [{source}]; "
+                 "where a check says so tests of strength decide",
+                 needed};
+    limit.arguments.push_back(quantity("earliest", {*earliest_h, Measure::duration}));
+    return limit;
+}
+
 } // namespace
 
 BriefSection brief_of_mockup(const BriefCase& brief) {
@@ -177,9 +196,10 @@ BriefSection brief_of_placing(const BriefCase& brief) {
                              {quantity("days", {brief.plan.after.curing_d.value, Measure::age})}});
     if (brief.wall.placing.strip_after_h) {
         section.items.push_back(
-            {"Every form is stripped at one age: {age}",
+            {"The forms of all faces are stripped at one age: {age}",
              {quantity("age", {*brief.wall.placing.strip_after_h, Measure::duration})}});
     }
+    section.items.push_back(stripping_limit(brief));
     section.items.push_back({"Nobody adds water to a load; a reducer is added again only as agreed "
                              "beforehand, mixed in, and slump and air tested after it",
                              {}});

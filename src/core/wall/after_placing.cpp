@@ -2,9 +2,7 @@
 #include <boardmark/core/wall_plan.hpp>
 
 #include "../phrases.hpp"
-#include "../tolerance.hpp"
-
-#include <algorithm>
+#include "stripping_checks.hpp"
 
 namespace boardmark::core {
 namespace {
@@ -25,91 +23,11 @@ TypicalFigure curing_of(const Proportions& proportions, const CuringRules& rules
     return longest;
 }
 
-/// The curve of the slowest cement: no paper of the mix says how fast its own is.
-const EnStrengthGain& slowest(const CuringRules& rules) {
-    return std::ranges::max_element(rules.en_strength_gain, {},
-                                    [](const auto& gain) { return gain.second.s; })
-        ->second;
-}
-
-/// Why the curve of strength by age does not hold for this concrete; nothing where it does.
-std::optional<Phrase> why_no_curve(const Wall& wall, const Proportions& proportions,
-                                   const Tables& tables) {
-    constexpr double age_of_curve_d = 28;
-    const FormCase pour = form_case(wall, proportions, 1, 1, tables);
-    if (pour.cement != FormCement::portland) {
-        return Phrase{"by strength: its curve holds for portland cement Type I to III alone", {}};
-    }
-    if (pour.retards != false) {
-        return Phrase{"by strength: an admixture may delay setting ('retards' is not 'no')", {}};
-    }
-    if (requirements_of(wall.mix).strength_age_d > age_of_curve_d) {
-        return Phrase{"by strength: its curve begins from the strength at 28 d", {}};
-    }
-    if (!wall.placing.air_c || !wall.placing.concrete_c) {
-        return Phrase{"by strength: the temperatures of air and concrete are not both stated", {}};
-    }
-    return std::nullopt;
-}
-
-/// The stated air is taken to last; the heat of the cement is left out.
-StrippedLift stripped_lift(const Wall& wall) {
-    constexpr double long_enough_h = 1000;
-    StrippedLift lift;
-    if (wall.placing.air_c) {
-        lift.air = {{long_enough_h, *wall.placing.air_c}};
-        lift.frost = *wall.placing.air_c <= 0;
-    }
-    return lift;
-}
-
-void add_strength(const Wall& wall, const CuringRules& rules, StrippedLift& lift) {
-    const double colder_c = std::min(*wall.placing.air_c, *wall.placing.concrete_c);
-    lift.concrete = {{lift.air.front().hours, colder_c}};
-    lift.strength_28d_mpa = requirements_of(wall.mix).strength_mpa;
-    lift.gain = slowest(rules);
-}
-
-Argument needed(const StrippingAge& age) {
-    return quantity("needed", {age.needed_mpa, Measure::strength});
-}
-
-Check not_told(Check check, const AfterPlacing& after) {
-    check.message = {"no rule tells it; tests of strength decide", {}};
-    for (const Phrase& open : after.strip_open) {
-        check.message.text += "; " + open.text;
-        check.message.arguments.insert(check.message.arguments.end(), open.arguments.begin(),
-                                       open.arguments.end());
-    }
-    return check;
-}
-
-Check stripping_check(double stated_h, const AfterPlacing& after, const CuringRules& rules) {
-    Check check{.id = "stripping.age",
-                .verdict = Verdict::not_checked,
-                .measure = Measure::duration,
-                .requirement = "stripping",
-                .source = rules.strip_after_h.source};
-    const auto earliest_h = after.strip.earliest_h();
-    if (!earliest_h) {
-        return not_told(std::move(check), after);
-    }
-    const bool by_time = after.strip.by_time_h == earliest_h;
-    const Verdict kept = by_time ? Verdict::holds : Verdict::watch;
-    check.value = stated_h;
-    check.limit = Limit{.low = *earliest_h, .high = std::nullopt};
-    check.verdict = below(stated_h, *earliest_h) ? Verdict::fails : kept;
-    check.source = by_time ? rules.strip_after_h.source : rules.strip_strength_mpa.source;
-    check.message = {by_time ? "stripped after {value}, at least {limit} in air above {air}; one "
-                               "age for every lift, or colours differ"
-                             : "stripped after {value}; the face needs {needed}, expected from "
-                               "{limit} on: an estimate on the slow side that tests of strength "
-                               "must bear out; one age for every lift, or colours differ",
-                     {quantity("value", {stated_h, Measure::duration}),
-                      quantity("limit", {*earliest_h, Measure::duration}),
-                      quantity("air", {rules.strip_air_c.value, Measure::temperature}),
-                      needed(after.strip)}};
-    return check;
+/// That the engineer asks before the props of soffits go.
+std::optional<double> soffit_strength_mpa(const Wall& wall) {
+    const auto percent = wall.placing.soffit_strength_percent;
+    return percent ? std::optional{*percent / 100 * requirements_of(wall.mix).strength_mpa}
+                   : std::nullopt;
 }
 
 } // namespace
@@ -117,24 +35,24 @@ Check stripping_check(double stated_h, const AfterPlacing& after, const CuringRu
 AfterPlacing after_placing(const Wall& wall, const Proportions& proportions, const Tables& tables,
                            std::vector<Check>& checks) {
     const CuringRules& rules = tables.placing.curing;
-    AfterPlacing after{.curing_d = curing_of(proportions, rules)};
-    StrippedLift lift = stripped_lift(wall);
-    const auto no_curve = why_no_curve(wall, proportions, tables);
-    if (!no_curve) {
-        add_strength(wall, rules, lift);
-    }
-    after.strip = stripping_age(lift, rules);
+    const YoungConcrete young = young_concrete(wall, proportions, tables);
+    AfterPlacing after{.curing_d = curing_of(proportions, rules),
+                       .strip = stripping_age(young.lift, rules)};
     if (!after.strip.by_time_h) {
         after.strip_open.push_back(
             {"by time: only hours in air above {air} count",
              {quantity("air", {rules.strip_air_c.value, Measure::temperature})}});
     }
-    if (no_curve) {
-        after.strip_open.push_back(*no_curve);
+    if (young.no_curve) {
+        after.strip_open.push_back(*young.no_curve);
     }
-    if (wall.placing.strip_after_h) {
-        checks.push_back(stripping_check(*wall.placing.strip_after_h, after, rules));
+    for (const Soffit& soffit : soffits_of(wall, young, tables)) {
+        after.soffits.push_back(soffit_age(soffit, young.lift, soffit_strength_mpa(wall), rules));
     }
+    after.cold = cold_plan_of(wall, young, proportions, after, tables);
+    add_face_checks(wall, young, after, rules, checks);
+    add_soffit_checks(wall, young, after, rules, checks);
+    add_cold_check(wall, young, after, tables, checks);
     return after;
 }
 

@@ -1,0 +1,169 @@
+#include "../phrases.hpp"
+#include "../tolerance.hpp"
+#include "stripping_checks.hpp"
+#include "wall_checks.hpp"
+
+namespace boardmark::core {
+namespace {
+
+Argument face_time(const char* name, double hours) {
+    return quantity(name, {hours, Measure::duration});
+}
+
+void append_clauses(const std::vector<Phrase>& more, Phrase& message) {
+    for (const Phrase& one : more) {
+        message.text += "; " + one.text;
+        message.arguments.insert(message.arguments.end(), one.arguments.begin(),
+                                 one.arguments.end());
+    }
+}
+
+/// One part's faces at the age that the file states.
+struct StrippedFace {
+    const Wall& wall;
+    const YoungConcrete& young;
+    const AfterPlacing& after;
+    const CuringRules& rules;
+    double stated_h;
+};
+
+/// A strength that was measured decides; it must also do where frost may come unforeseen.
+void judge_measured(const StrippedFace& face, Check& check) {
+    const double measured_mpa = *face.wall.placing.strip_strength_mpa;
+    const double needed_mpa = face.after.strip.needed_mpa;
+    const bool enough = !below(measured_mpa, needed_mpa);
+    const bool in_any_weather =
+        !below(measured_mpa, face.rules.strip_strength_in_frost_mpa.value) || face.young.forecast;
+    const bool early = below(face.stated_h, face.rules.strip_after_h.value);
+    check.measure = Measure::strength;
+    check.value = measured_mpa;
+    check.limit = Limit{.low = needed_mpa, .high = std::nullopt};
+    check.source = face.rules.strip_strength_mpa.source;
+    check.verdict = !enough                    ? Verdict::fails
+                    : early || !in_any_weather ? Verdict::watch
+                                               : Verdict::holds;
+    check.message = {"{value} measured when stripped after {age}; the face needs {limit}",
+                     {quantity("value", {measured_mpa, Measure::strength}),
+                      face_time("age", face.stated_h),
+                      quantity("limit", {needed_mpa, Measure::strength})}};
+    if (enough && early) {
+        append_clauses({{"sooner than the {rule} of the rule",
+                         {face_time("rule", face.rules.strip_after_h.value)}}},
+                       check.message);
+    }
+    if (enough && !in_any_weather) {
+        append_clauses({{"in frost {frost}, and 'lowest_air' is not stated",
+                         {quantity("frost", {face.rules.strip_strength_in_frost_mpa.value,
+                                             Measure::strength})}}},
+                       check.message);
+    }
+}
+
+void judge_too_soon(const StrippedFace& face, Check& check) {
+    const auto earliest_h = face.after.strip.earliest_h();
+    check.verdict = Verdict::fails;
+    check.value = face.stated_h;
+    check.limit = Limit{.low = earliest_h, .high = std::nullopt};
+    check.message =
+        earliest_h
+            ? Phrase{"stripped after {value}, not before {limit}: {rule} in air above {air}, and "
+                     "{needed} that the face needs",
+                     {face_time("limit", *earliest_h)}}
+            : Phrase{"stripped after {value}, of which {counted} in air above {air} count and "
+                     "{rule} must; the {needed} that the face needs is neither measured "
+                     "('strip_strength') nor expected: hold it warmer, or longer",
+                     {face_time("counted",
+                                counted_hours(face.young.lift.air, face.stated_h, face.rules))}};
+    check.message.arguments.insert(
+        check.message.arguments.end(),
+        {face_time("value", face.stated_h), face_time("rule", face.rules.strip_after_h.value),
+         quantity("air", {face.rules.strip_air_c.value, Measure::temperature}),
+         quantity("needed", {face.after.strip.needed_mpa, Measure::strength})});
+    if (!earliest_h) {
+        append_clauses(face.after.strip_open, check.message);
+    }
+}
+
+void judge_by_rules(const StrippedFace& face, Check& check) {
+    const double counted_h = counted_hours(face.young.lift.air, face.stated_h, face.rules);
+    const bool by_time = !below(counted_h, face.rules.strip_after_h.value);
+    const bool surely = !below(counted_h, face.rules.strip_surely_after_h.value);
+    std::vector<Phrase> doubts = doubts_of_time(face.wall, face.young, face.rules);
+    if (!surely) {
+        doubts.push_back({"from {sure} such hours on time alone tells it; until then tests of "
+                          "strength decide",
+                          {face_time("sure", face.rules.strip_surely_after_h.value)}});
+    }
+    check.value = face.stated_h;
+    check.limit = Limit{.low = face.after.strip.earliest_h(), .high = std::nullopt};
+    check.verdict = doubts.empty() ? Verdict::holds : Verdict::watch;
+    check.message = {by_time ? "stripped after {value}, {counted} of it in air above {air}; one "
+                               "age for every face, or colours differ"
+                             : "stripped after {value}; the {needed} that the face needs are "
+                               "expected by then, an estimate on the slow side that tests of "
+                               "strength must bear out; one age for every face, or colours differ",
+                     {face_time("value", face.stated_h), face_time("counted", counted_h),
+                      quantity("air", {face.rules.strip_air_c.value, Measure::temperature}),
+                      quantity("needed", {face.after.strip.needed_mpa, Measure::strength})}};
+    if (by_time) {
+        append_clauses(doubts, check.message);
+    } else {
+        check.source = face.rules.strip_strength_mpa.source;
+    }
+}
+
+Check face_check(const Wall& wall, const YoungConcrete& young, const AfterPlacing& after,
+                 const CuringRules& rules) {
+    Check check{.id = "stripping.age",
+                .verdict = Verdict::not_checked,
+                .measure = Measure::duration,
+                .requirement = "stripping",
+                .source = rules.strip_after_h.source};
+    if (!wall.placing.strip_after_h) {
+        check.message = {"'placing.strip_after' is not stated, the one age of every face", {}};
+        return check;
+    }
+    const StrippedFace face{wall, young, after, rules, *wall.placing.strip_after_h};
+    const auto earliest_h = after.strip.earliest_h();
+    if (wall.placing.strip_strength_mpa) {
+        judge_measured(face, check);
+    } else if (young.lift.air.empty()) {
+        check.message = {"the air after placing is not stated ('placing.air_temperature', "
+                         "'placing.lowest_air'); tests of strength decide",
+                         {}};
+    } else if (!wall.placing.concrete_c &&
+               !below(counted_hours(young.lift.air, face.stated_h, rules),
+                      rules.strip_after_h.value)) {
+        check.message = {"'placing.concrete_temperature' is not stated, and cold concrete gains "
+                         "strength slowly; tests of strength decide",
+                         {}};
+    } else if (!earliest_h || below(face.stated_h, *earliest_h)) {
+        judge_too_soon(face, check);
+    } else {
+        judge_by_rules(face, check);
+    }
+    return check;
+}
+
+} // namespace
+
+bool measured_by(const WallPlacing& placing, double needed_mpa, double age_h) {
+    return placing.strip_strength_mpa && placing.strip_after_h &&
+           !below(*placing.strip_strength_mpa, needed_mpa) && !above(*placing.strip_after_h, age_h);
+}
+
+void add_face_checks(const Wall& wall, const YoungConcrete& young, const AfterPlacing& after,
+                     const CuringRules& rules, std::vector<Check>& checks) {
+    const Check check = face_check(wall, young, after, rules);
+    for (const WallRun& run : wall.runs) {
+        checks.push_back(of_wall(run.name, check));
+    }
+    for (const Planter& planter : wall.planters) {
+        checks.push_back(of_wall(planter.name, check));
+    }
+    for (const BenchTop& bench : wall.benches) {
+        checks.push_back(of_wall(bench.name, check));
+    }
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,64 @@
+#include "stripping_checks.hpp"
+
+#include <algorithm>
+
+namespace boardmark::core {
+namespace {
+
+constexpr double standard_gravity = 9.80665;
+
+/// The head with the widest opening below it; a niche follows its face.
+std::optional<Soffit> head_of(const WallRun& run, double density_kg_m3) {
+    const Opening* widest = nullptr;
+    for (const Opening& opening : run.openings) {
+        if (!opening.depth_mm && (!widest || opening.width_mm > widest->width_mm)) {
+            widest = &opening;
+        }
+    }
+    if (!widest) {
+        return std::nullopt;
+    }
+    return Soffit{.part = run.name,
+                  .kind = SoffitKind::beam,
+                  .span_m = widest->width_mm / 1000,
+                  .dead_load_kpa = density_kg_m3 * standard_gravity * greatest_height_m(run) / 1000,
+                  .opening = widest->name};
+}
+
+bool has_span(const BenchTop& bench) {
+    return bench.span_m && *bench.span_m > 0;
+}
+
+Soffit underside_of(const BenchTop& bench, double density_kg_m3) {
+    return {.part = bench.name,
+            .kind = SoffitKind::slab,
+            .span_m = has_span(bench) ? bench.span_m : std::nullopt,
+            .stands_out = bench.overhang_mm > 0,
+            .live_load_kpa = bench.live_load_kpa,
+            .dead_load_kpa = density_kg_m3 * standard_gravity * bench.thickness_mm / 1e6};
+}
+
+} // namespace
+
+bool support_is_open(const BenchTop& bench) {
+    return !bench.span_m && bench.overhang_mm == 0;
+}
+
+std::vector<Soffit> soffits_of(const Wall& wall, const YoungConcrete& young, const Tables& tables) {
+    const double density_kg_m3 =
+        std::max(young.pour.fresh_density_kg_m3, tables.forms.assumed_density_kg_m3.value);
+    std::vector<Soffit> soffits;
+    for (const WallRun& run : wall.runs) {
+        if (auto head = head_of(run, density_kg_m3)) {
+            soffits.push_back(std::move(*head));
+        }
+    }
+    for (const BenchTop& bench : wall.benches) {
+        if (has_span(bench) || bench.overhang_mm > 0) {
+            soffits.push_back(underside_of(bench, density_kg_m3));
+        }
+    }
+    return soffits;
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,40 @@
+#pragma once
+
+#include "young_concrete.hpp"
+
+#include <vector>
+
+namespace boardmark::core {
+
+/// `stripping.age` of each part with vertical faces: runs, planters, benches. All are struck at
+/// one age, so one verdict holds for each.
+void add_face_checks(const Wall& wall, const YoungConcrete& young, const AfterPlacing& after,
+                     const CuringRules& rules, std::vector<Check>& checks);
+
+/// `stripping.soffit` of each part whose concrete will carry itself once a form below it is gone.
+void add_soffit_checks(const Wall& wall, const YoungConcrete& young, const AfterPlacing& after,
+                       const CuringRules& rules, std::vector<Check>& checks);
+
+/// `cold.protection`: absent only where freezing is no matter and no cold is stated.
+void add_cold_check(const Wall& wall, const YoungConcrete& young, const AfterPlacing& after,
+                    const Tables& tables, std::vector<Check>& checks);
+
+/// The soffits of a wall: benches that stand out or span, and the heads of openings through a run,
+/// the widest of each run. Benches of which it is not stated stay out.
+std::vector<Soffit> soffits_of(const Wall& wall, const YoungConcrete& young, const Tables& tables);
+
+/// Whether nobody says if a bench rests on its whole underside.
+bool support_is_open(const BenchTop& bench);
+
+/// Whether the only class of freezing for which it never matters is stated.
+bool never_freezes(const Requirements& asked);
+
+/// The plan for the cold, where there is any.
+std::optional<ColdPlan> cold_plan_of(const Wall& wall, const YoungConcrete& young,
+                                     const Proportions& proportions, const AfterPlacing& after,
+                                     const Tables& tables);
+
+/// Whether a strength was measured that is enough, not later than an age.
+bool measured_by(const WallPlacing& placing, double needed_mpa, double age_h);
+
+} // namespace boardmark::core
