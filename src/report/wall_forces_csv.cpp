@@ -84,7 +84,14 @@ void add_tie_rows(LongTable& table, const core::FormForces& forces) {
         table.add("area of a tie", Measure::area, load.area_m2, "", with_form_caution());
         table.add("highest pressure on it", Measure::pressure, load.highest_kpa);
         table.add("a tie carries", Measure::force, load.load_kn);
-        table.add("ties in the row", Measure::count, double(load.stations_m.size()));
+        table.add("ties in the row", Measure::count, double(load.stations_m.size()), "",
+                  with_form_caution());
+    }
+    number = 0;
+    for (const double station_m : forces.ties.stations_m) {
+        table.subject(forces.wall, "tie column", ++number);
+        table.add("station of the column", Measure::line_length, station_m, "",
+                  with_form_caution());
     }
     table.subject(forces.wall);
     for (const core::Phrase& remark : forces.tie_remarks) {
