@@ -63,7 +63,8 @@ std::string inches(double mm, int finer) {
     const double amount = units::unit("in").from_inside(mm);
     const double fraction = units::nearest({.amount = amount, .step = 1.0 / 16});
     constexpr double reading_error = 0.002;
-    return finer == 0 && std::abs(fraction - amount) <= reading_error
+    constexpr double whole = 1; // from an inch on nobody reads a rule closer than a sixteenth
+    return finer == 0 && (std::abs(amount) >= whole || std::abs(fraction - amount) <= reading_error)
                ? units::inch_fraction(amount) + " in"
                : ratio_digits(amount, finer) + " in";
 }
@@ -96,14 +97,12 @@ std::string dose(double ml_per_100_kg, std::string_view unit) {
     return fixed(amount, amount < 100 ? 1 : 0) + " " + std::string{unit};
 }
 
-/// One digit: the formula is no better than a third.
-std::string evaporation(double kg_m2_h, bool us) {
+/// As its limits are printed, 0.20 and 0.05 lb/ft2/h: the formula is no better than a third.
+std::string evaporation(double kg_m2_h, bool us, int finer) {
     const double per_square_foot = units::unit("lb").from_inside(kg_m2_h) *
                                    units::unit("ft").factor * units::unit("ft").factor / 1e6;
     const double amount = us ? per_square_foot : kg_m2_h;
-    constexpr double tenth = 0.1;
-    const int decimals = std::abs(amount) < tenth ? 2 : 1;
-    return fixed(amount, decimals) + (us ? " lb/ft2/h" : " kg/m2/h");
+    return fixed(amount, 2 + finer) + (us ? " lb/ft2/h" : " kg/m2/h");
 }
 
 /// Minutes where hours would be a fraction.
@@ -165,6 +164,8 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
         return us ? inches(value, finer) : millimetres(value, finer);
     case Measure::concentration:
         return in_style({"lb/yd3", 1, 0}, {"kg/m3", 1, 0});
+    case Measure::alkali:
+        return in_style({"lb/yd3", 0.1, 1}, {"kg/m3", 0.1, 1});
     case Measure::water_amount:
         return water_amount(value, us, finer);
     case Measure::fresh_density:
@@ -204,7 +205,7 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
     case Measure::wind:
         return in_style({"mph", 1, 0}, {"km/h", 1, 0});
     case Measure::evaporation:
-        return evaporation(value, us);
+        return evaporation(value, us, finer);
     case Measure::duration:
         return duration(value);
     case Measure::steel_area:
@@ -241,6 +242,7 @@ std::string si_unit(Measure measure) {
     case Measure::length:
         return "mm";
     case Measure::concentration:
+    case Measure::alkali:
     case Measure::water_amount:
     case Measure::fresh_density:
     case Measure::bulk_density:
