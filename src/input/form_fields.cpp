@@ -12,6 +12,7 @@ constexpr std::string_view edge_kinds[] = {"chamfered", "tooled", "sharp"};
 
 constexpr Range tie_spacing_mm{.low = 100, .high = 3e3};
 constexpr Range tie_load_kn{.low = 0.5, .high = 1000};
+constexpr Range usual_tie_load_kn{.low = 2, .high = 200}; // 450 to 45 000 lbf
 constexpr Range bar_spacing_mm{.low = 25, .high = 1e3};
 
 constexpr Value length(Range range) {
@@ -94,11 +95,11 @@ constexpr Field fields[] = {
      .meaning = "spacing of the rows",
      .required = true},
     {.path = "ties.working_load",
-     .value = quantity(Dimension::force, tie_load_kn),
+     .value = usually(quantity(Dimension::force, tie_load_kn), usual_tie_load_kn),
      .example = "working_load: 3000 lbf",
      .meaning = "what one tie may carry, by the paper of its maker"},
     {.path = "ties.breaking_load",
-     .value = quantity(Dimension::force, tie_load_kn),
+     .value = usually(quantity(Dimension::force, tie_load_kn), usual_tie_load_kn),
      .example = "breaking_load: 6000 lbf",
      .meaning = "where the paper gives that instead of a working load"},
 

@@ -11,7 +11,7 @@
 namespace boardmark::core {
 namespace {
 
-int rounded_up(double count) {
+int whole_boards(double count) {
     const double nearest = std::round(count);
     return static_cast<int>(same(count, nearest) ? nearest : std::ceil(count));
 }
@@ -36,7 +36,7 @@ void buy(const Boards& boards, BoardOrder& order) {
         for (const CutBoard& board : order.plan.boards) {
             cut += board.stock_m == stock_m ? board.count : 0;
         }
-        const int bought = rounded_up(cut / (1 - boards.spoiled_percent / 100));
+        const int bought = whole_boards(cut / (1 - boards.spoiled_percent / 100));
         if (cut > 0) {
             order.boards.push_back({stock_m, cut, bought});
         }
