@@ -77,10 +77,11 @@ private:
                 ? *material_.relative_density
                 : *material_.relative_density / (1 + figures.absorption_percent.value_or(0) / 100);
         const double voids_percent = 100 * (1 - written->number / (dry * water_kg_m3));
-        const std::string told =
-            fmt::format("{}: {} leaves {:.0f} % of voids between stones of relative density {:.2f}",
-                        dotted(path("dry_rodded_density")), written->text, voids_percent,
-                        *material_.relative_density);
+        const std::string voids =
+            voids_percent < 0 ? "no" : fmt::format("{:.0f} % of", voids_percent);
+        const std::string told = fmt::format(
+            "{}: {} leaves {} voids between stones of relative density {:.2f}",
+            dotted(path("dry_rodded_density")), written->text, voids, *material_.relative_density);
         if (outside(voids_percent, possible_voids)) {
             context_.refuse(*written->node, told + ", which no rodded stone does",
                             "give the dry-rodded density of the aggregate test report, about 100 "

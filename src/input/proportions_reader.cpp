@@ -150,6 +150,7 @@ double read_largest_size(const MixContext& context, const Materials& materials,
 void ask_back_submitted(const MixContext& context, const core::SubmittedMix& mix,
                         double binder_kg_m3) {
     OneSystem system{context, "proportions", Severity::warning};
+    constexpr Value dose_value = dose();
     double sum_kg_m3 = mix.water_kg_m3.value_or(0) + 1000 * mix.water_m3_m3.value_or(0);
     bool coarse = false;
     bool fine = false;
@@ -175,6 +176,19 @@ void ask_back_submitted(const MixContext& context, const core::SubmittedMix& mix
                 "look at 'volume' and at the units of the amounts once more");
         }
     };
+    for (const core::SubmittedAmount& amount : mix.amounts) {
+        const double dose = amount.m3_m3.value_or(0) / std::max(binder_kg_m3, 1.0);
+        if (dose > 0 && (dose < dose_value.usual.low || dose > dose_value.usual.high)) {
+            const Parsed& written = *context.document.value(key(amount.material.name));
+            context.ask_back(*written.node,
+                             fmt::format("{}: {} is a dose of {:.3g} fl oz/cwt ({:.3g} mL/100 kg), "
+                                         "which is unusual",
+                                         dotted(key(amount.material.name)), written.text,
+                                         units::unit("fl oz/cwt").from_inside(dose),
+                                         units::unit("mL/100 kg").from_inside(dose)),
+                             "look at the amount and its unit once more; it is used as written");
+        }
+    }
     ask("the cementitious materials", binder_kg_m3, {.low = 200, .high = 600});
     if (coarse && fine) {
         ask("all amounts together", sum_kg_m3, usual_fresh_density_kg_m3);
@@ -227,7 +241,9 @@ void read_proportions(const MixContext& context, const Materials& materials,
             sound = false;
         }
     }
-    ask_back_submitted(context, mix, binder_kg_m3);
+    if (binder_kg_m3 > 0 && !has_errors(context.diagnostics)) {
+        ask_back_submitted(context, mix, binder_kg_m3);
+    }
     constexpr double heaviest_kg_m3 = 10000; // steel has 7850
     double sum_kg_m3 = 0;
     for (const core::SubmittedAmount& amount : mix.amounts) {

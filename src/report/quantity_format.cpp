@@ -63,14 +63,17 @@ std::string inches(double mm, int finer) {
     const double amount = units::unit("in").from_inside(mm);
     const double fraction = units::nearest({.amount = amount, .step = 1.0 / 16});
     constexpr double reading_error = 0.002;
-    constexpr double whole = 1; // from an inch on nobody reads a rule closer than a sixteenth
-    return finer == 0 && (std::abs(amount) >= whole || std::abs(fraction - amount) <= reading_error)
+    constexpr double long_one = 6; // from here on nobody reads a rule closer than a sixteenth
+    return finer == 0 &&
+                   (std::abs(amount) >= long_one || std::abs(fraction - amount) <= reading_error)
                ? units::inch_fraction(amount) + " in"
                : ratio_digits(amount, finer) + " in";
 }
 
 std::string millimetres(double mm, int finer) {
-    std::string text = fixed(mm, 1 + finer);
+    constexpr double long_one = 150; // from here on a tenth is none that anybody reads
+    const bool whole = finer == 0 && std::abs(mm) >= long_one;
+    std::string text = fixed(mm, whole ? 0 : 1 + finer);
     if (text.ends_with(".0")) {
         text.resize(text.size() - 2);
     }

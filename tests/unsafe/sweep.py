@@ -68,7 +68,7 @@ def figures(text):
 def slips(text):
     found = list(figures(text))
     for path, start, end, match in found:
-        for name, factor in FACTORS.items():
+        for name, factor in FACTORS.items() if number_of(match[1]) else ():
             slipped = f"{number_of(match[1]) * factor:.10g}{match[2]}{match[3]}"
             yield path, name, text[:start] + slipped + text[end:]
     for (path, start, end, _), (_, next_start, next_end, _) in zip(found, found[1:]):
