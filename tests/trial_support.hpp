@@ -26,10 +26,9 @@ inline input::TrialReading read_trial_of(const std::string& mix, const std::stri
         }
         return input::LoadFailure{"not in a test"};
     };
-    return input::read_trial("boardmark: 1\nmix: mix.yaml\ntrial:\n" + trial, "trial.yaml",
-                             {.vocabulary = read_options(input::Purpose::trial).vocabulary,
-                              .load = beside,
-                              .tables = reference::tables});
+    return input::read_trial(
+        "boardmark: 1\nmix: mix.yaml\ntrial:\n" + trial, "trial.yaml",
+        {.vocabulary = read_options(input::Purpose::trial).vocabulary, .load = beside});
 }
 
 /// A trial carried through to the next one.

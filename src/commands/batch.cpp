@@ -10,7 +10,7 @@ namespace {
 
 constexpr Option options[] = {
     {"volume", "Q", "volume of concrete, such as '2 ft3' or '0.05 m3'"},
-    {"panel", "A x B x C", "a panel instead of a volume, such as '24 in x 24 in x 8 in'"},
+    {"panel", "A x B x C", "a panel instead of a volume, such as '30 in x 36 in x 8 in'"},
     {"allowance", "P", "percent more than that, such as 10%"},
     {"moisture", "NAME=P,...", "today's moistures, in the file's basis: sand=5.2%,stone=1.4%"},
     {"resolution", "M", "weigh to whole steps of the scale, such as 0.1lb"},
@@ -21,7 +21,7 @@ constexpr Option options[] = {
 };
 
 constexpr std::string_view examples[] = {
-    "boardmark batch --panel '24 in x 24 in x 8 in' --allowance 15% examples/quay-wall.yaml",
+    "boardmark batch --panel '30 in x 36 in x 8 in' --allowance 15% examples/quay-wall.yaml",
     "boardmark batch --volume 1.5ft3 --moisture sand=5.2% --resolution 0.1lb "
     "examples/quay-wall.yaml",
     "boardmark batch --volume 1yd3 --mixer 9ft3 --sacks 94lb examples/quay-wall.yaml",
@@ -51,6 +51,7 @@ ExitCode run(const Arguments& arguments) {
     const BatchOptions asked = read_batch_options(arguments);
     const WorkedMix mix = open_mix(arguments, {input::Purpose::batch, asked.moisture_percent});
     const BatchWork worked = work_or_fail(mix, asked, arguments);
+    tell(worked.improbable, arguments, mix.origin.system);
     const report::BatchResult result{.title = mix.title,
                                      .requirements = mix.requirements,
                                      .batch = worked.whole,

@@ -1,5 +1,7 @@
 #include "batch_options.hpp"
 
+#include <boardmark/units/unit.hpp>
+
 #include "failure.hpp"
 #include "option_values.hpp"
 
@@ -18,7 +20,7 @@ double panel_volume_m3(const std::string& written) {
     const auto sides = split(written, 'x');
     if (sides.size() != 3) {
         throw wrong_command_line(fmt::format("--panel: '{}' has not three dimensions", written),
-                                 "write for example --panel '24 in x 24 in x 8 in'");
+                                 "write for example --panel '30 in x 36 in x 8 in'");
     }
     double volume_m3 = 1;
     for (const std::string& side : sides) {
@@ -39,7 +41,7 @@ double net_volume_m3(const Arguments& arguments) {
         throw wrong_command_line(
             panel ? "--volume and --panel say the same thing twice"
                   : "how much concrete? 'batch' needs --volume or --panel",
-            "write for example --volume 2ft3, or --panel '24 in x 24 in x 8 in'");
+            "write for example --volume 2ft3, or --panel '30 in x 36 in x 8 in'");
     }
     return panel ? panel_volume_m3(*panel) : *volume_m3(arguments);
 }
@@ -94,10 +96,52 @@ std::optional<units::Quantity> hold_back(const Arguments& arguments) {
     if (!written) {
         return std::nullopt;
     }
-    return read_quantity_option({"hold-back", *written},
-                                {{Dimension::percentage, {.least = 0, .most = 100}},
-                                 {Dimension::mass, {.least = 0, .most = 1e6}},
-                                 {Dimension::volume, {.least = 0, .most = 1000}}});
+    const auto held = read_quantity_option({"hold-back", *written},
+                                           {{Dimension::percentage, {.least = 0, .most = 100}},
+                                            {Dimension::mass, {.least = 0, .most = 1e6}},
+                                            {Dimension::volume, {.least = 0, .most = 1000}}});
+    constexpr double all_percent = 100;
+    if (held.unit->dimension == Dimension::percentage && held.inside() >= all_percent) {
+        throw wrong_command_line(
+            fmt::format("--hold-back: {} is all of the water: nothing would mix", *written),
+            "hold back less; a tenth is usual");
+    }
+    return held;
+}
+
+/// A percentage that is more likely a fraction; common practice, no source.
+void ask_back_fraction(const Arguments& arguments, const char* option,
+                       std::vector<core::Phrase>& improbable) {
+    const auto written = arguments.value(option);
+    const auto reading = written ? units::read_quantity(*written)
+                                 : units::Reading<units::Quantity>{units::Misreading{}};
+    const auto* percent = std::get_if<units::Quantity>(&reading);
+    constexpr double smallest_usual = 1;
+    if (percent && percent->unit->dimension == Dimension::percentage && percent->inside() > 0 &&
+        percent->inside() < smallest_usual) {
+        improbable.push_back({fmt::format("--{}: {} is unusually small; {:.6g} %, perhaps? A "
+                                          "percentage is read, not a fraction.",
+                                          option, *written, 100 * percent->inside()),
+                              {}});
+    }
+}
+
+/// Sacks that no hand carries and no crane needs: pounds and kilograms exchanged.
+void ask_back_sacks(const Arguments& arguments, const std::vector<AskedSack>& sacks,
+                    std::vector<core::Phrase>& improbable) {
+    constexpr double lightest_kg = 5;
+    constexpr double heaviest_kg = 60;
+    constexpr double big_bag_kg = 400;
+    for (const AskedSack& sack : sacks) {
+        if (sack.kg < lightest_kg || (sack.kg > heaviest_kg && sack.kg < big_bag_kg)) {
+            improbable.push_back(
+                {fmt::format("--sacks: {} is unusual for a sack ({:.3g} lb, {:.3g} "
+                             "kg); look at its print. It is used as written.",
+                             *arguments.value("sacks"), units::unit("lb").from_inside(sack.kg),
+                             sack.kg),
+                 {}});
+        }
+    }
 }
 
 } // namespace
@@ -139,6 +183,9 @@ BatchOptions read_batch_options(const Arguments& arguments) {
                          .vessel = vessel(arguments),
                          .sacks = sacks(arguments),
                          .hold_back = hold_back(arguments)};
+    ask_back_fraction(arguments, "allowance", options.improbable);
+    ask_back_fraction(arguments, "hold-back", options.improbable);
+    ask_back_sacks(arguments, options.sacks, options.improbable);
     options.volume_m3 = options.net_volume_m3 * (1 + options.allowance_percent / 100);
     return options;
 }

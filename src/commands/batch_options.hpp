@@ -29,6 +29,7 @@ struct BatchOptions {
     std::optional<core::VesselSize> vessel;
     std::vector<AskedSack> sacks;
     std::optional<units::Quantity> hold_back; ///< a percentage, a mass or a volume of water
+    std::vector<core::Phrase> improbable = {}; ///< figures that are possible, hardly true
 };
 
 /// Reads the options of `batch`. Throws Failure where one is wrong.

@@ -1,5 +1,6 @@
 #include "batch_work.hpp"
 
+#include <boardmark/core/mixing_order.hpp>
 #include <boardmark/text/utf8.hpp>
 
 #include <fmt/format.h>
@@ -70,6 +71,22 @@ core::Charging charging_of(const std::vector<core::Sack>& sacks, const WorkedMix
                                                         mix.proportions, sacks.front());
 }
 
+/// Water held back beyond what is usual is more often a slip than a plan.
+void ask_back_held(BatchWork& work, const core::Tables& tables) {
+    const core::SiteWater& water = *work.site_water;
+    const double most_percent = tables.practice.most_held_back_percent.value;
+    const double percent = 100 * water.held_back.kg / (water.held_back.kg + water.at_mixer.kg);
+    if (percent > most_percent) {
+        work.improbable.push_back(
+            {"--hold-back: {held}, {percent} of the water, is more than is usual ({most}): the "
+             "rest "
+             "hardly mixes. It is used as written.",
+             {{"held", core::Quantity{water.held_back.kg, core::Measure::mass}},
+              {"percent", core::Quantity{percent, core::Measure::percent}},
+              {"most", core::Quantity{most_percent, core::Measure::percent}}}});
+    }
+}
+
 } // namespace
 
 BatchWork work(const WorkedMix& mix, const BatchOptions& asked) {
@@ -88,12 +105,26 @@ BatchWork work(const WorkedMix& mix, const BatchOptions& asked) {
     if (!sacks.empty()) {
         order.volume_m3 = asked.volume_m3 / work.charging.count;
         const core::SackStudy study = core::study_sacks(proportions, order, water_density_kg_m3);
-        work.sacks = report::SackResult{study, assessed(study.rounded)};
+        const auto assessed_at = [&](double volume_m3) {
+            return assessed(core::batch(
+                proportions, {.volume_m3 = volume_m3, .resolution_kg = asked.resolution_kg},
+                water_density_kg_m3));
+        };
+        work.sacks =
+            report::SackResult{study, assessed(study.rounded), assessed_at(order.volume_m3),
+                               study.volume_below_m3 ? assessed_at(*study.volume_below_m3)
+                                                     : std::vector<core::Check>{}};
     }
+    work.improbable = asked.improbable;
     if (asked.hold_back) {
         work.site_water =
             core::site_water(proportions, work.each, hold_back_of(asked, mix), mix.tables);
+        work.each.order = core::mixing_order(proportions, work.each.volume_m3, &*work.site_water);
+        work.each.held_back_kg = work.site_water->held_back.kg;
+        ask_back_held(work, mix.tables);
     }
+    work.each.cautions.insert(work.each.cautions.begin(), work.improbable.begin(),
+                              work.improbable.end());
     const auto cautions = core::cautions_of(work.charging);
     work.each.cautions.insert(work.each.cautions.begin(), cautions.begin(), cautions.end());
     work.whole = core::sum_of(work.each, work.charging.count);

@@ -22,6 +22,7 @@ struct BatchWork {
     std::vector<core::Check> checks = {}; ///< of the weights
     std::optional<report::SackResult> sacks = {};
     std::optional<core::SiteWater> site_water = {};
+    std::vector<core::Phrase> improbable = {}; ///< of the options; also among the cautions
 };
 
 /// Works out what the options ask of a mix. Throws Failure where an option does not fit the mix,

@@ -8,6 +8,7 @@
 
 #include <unistd.h>
 
+#include <algorithm>
 #include <cstdlib>
 #include <iostream>
 #include <string_view>
@@ -68,6 +69,26 @@ void demand_sound(bool has_result, const input::Diagnostics& diagnostics,
     }
     if (!arguments.has("quiet")) {
         std::cerr << input::render(diagnostics);
+    }
+}
+
+void tell(const std::vector<core::Phrase>& improbable, const Arguments& arguments,
+          core::UnitSystem system_of_file) {
+    if (arguments.has("quiet")) {
+        return;
+    }
+    for (const core::Phrase& phrase : improbable) {
+        std::cerr << "boardmark: warning: "
+                  << report::words(phrase, arguments.reporting().value_or(system_of_file)) << "\n";
+    }
+}
+
+void add_cautions(const std::vector<core::Phrase>& more, std::vector<core::Phrase>& cautions) {
+    auto place = cautions.begin();
+    for (const core::Phrase& caution : more) {
+        if (std::ranges::count(cautions, caution.text, &core::Phrase::text) == 0) {
+            place = cautions.insert(place, caution) + 1;
+        }
     }
 }
 

@@ -20,9 +20,11 @@ ExitCode run(const Arguments& arguments) {
     const core::Mix& mix = mix_with_reducer(read, arguments.file());
     const core::Tables tables = reference::tables(mix.system);
     try {
-        const auto checks = core::assess(mix.requirements, core::proportion(mix, tables), tables);
+        const core::Proportions written = core::proportion(mix, tables);
+        const auto checks = core::assess(mix.requirements, written, tables);
         const core::DoseResponse response = core::dose_response(mix, tables);
-        deliver(report::DoseResult{mix.title, response, checks}, arguments, read.origin);
+        deliver(report::DoseResult{mix.title, response, checks, written.worksheet.cautions},
+                arguments, read.origin);
         return verdict(checks);
     } catch (const core::Unresolved& unresolved) {
         throw no_mix_follows(unresolved, arguments, mix.system);

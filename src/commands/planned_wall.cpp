@@ -1,5 +1,6 @@
 #include "planned_wall.hpp"
 
+#include <boardmark/input/improbable.hpp>
 #include <boardmark/reference/tables.hpp>
 
 #include "opened_file.hpp"
@@ -23,6 +24,7 @@ PlannedWall planned_wall(const Arguments& arguments) {
         reference::tables(std::visit([](const auto& mix) { return mix.system; }, wall.mix));
     try {
         core::WallPlan plan = core::plan_wall(wall, tables);
+        add_cautions(input::improbable_figures(reading.diagnostics), plan.cautions);
         const Origin origin{wall.system, files_read};
         return {std::move(*reading.record), tables, std::move(plan), origin};
     } catch (const core::Unresolved& unresolved) {

@@ -91,7 +91,7 @@ FiledRows filed_trial(OpenedFile file, const std::string& path, const Arguments&
     auto reading = input::read_trial(std::move(file.text), file.name,
                                      {.vocabulary = reference::vocabulary(),
                                       .load = loader_beside(path, files_read),
-                                      .tables = reference::tables});
+                                      .today = today_of(arguments)});
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments, nothing_saved);
     const input::TrialRecord& read = *reading.record;
     demand_name_and_date(read, file.name, arguments);

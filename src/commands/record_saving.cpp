@@ -1,5 +1,6 @@
 #include "record_saving.hpp"
 
+#include <boardmark/input/improbable.hpp>
 #include <boardmark/input/read_rows.hpp>
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/date.hpp>
@@ -132,7 +133,9 @@ report::SavedRows import_rows(const Arguments& arguments, std::vector<std::strin
                                     .reporting = arguments.reporting().value_or(rows.system),
                                     .trials = std::move(rows.trials),
                                     .specimens = std::move(rows.specimens)};
-    return saved(arguments, addition, rows.places);
+    report::SavedRows result = saved(arguments, addition, rows.places);
+    result.cautions = input::improbable_figures(rows.diagnostics);
+    return result;
 }
 
 report::SavedRows add_file(const Arguments& arguments, std::vector<std::string>& files_read) {

@@ -1,3 +1,4 @@
+#include <boardmark/input/improbable.hpp>
 #include <boardmark/input/read_strength.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/report/strength_report.hpp>
@@ -28,8 +29,9 @@ ExitCode run(const Arguments& arguments) {
                               .today = today});
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments);
     const core::StrengthRecord& record = *reading.record;
-    const core::StrengthFindings findings =
+    core::StrengthFindings findings =
         core::find_strength(record, today, reference::tables(record.system));
+    add_cautions(input::improbable_figures(reading.diagnostics), findings.worksheet.cautions);
     deliver(report::StrengthResult{record, findings, today}, arguments,
             {record.system, files_read});
     return verdict(findings.checks);

@@ -1,6 +1,7 @@
 #include <boardmark/core/next_trial.hpp>
 #include <boardmark/core/proportion.hpp>
 #include <boardmark/core/yield.hpp>
+#include <boardmark/input/improbable.hpp>
 #include <boardmark/input/read_trial.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/report/yield_report.hpp>
@@ -8,25 +9,28 @@
 #include "command.hpp"
 #include "delivery.hpp"
 #include "opened_file.hpp"
+#include "today.hpp"
 
 #include <variant>
 
 namespace boardmark::commands {
 namespace {
 
+constexpr Option options[] = {today_option};
+
 constexpr std::string_view examples[] = {
     "boardmark yield examples/quay-wall-trial.yaml",
     "boardmark yield --reporting si --explain examples/quay-wall-trial.yaml",
 };
 
-input::TrialRecord read(const Arguments& arguments, std::vector<std::string>& files_read) {
+input::TrialReading read(const Arguments& arguments, std::vector<std::string>& files_read) {
     OpenedFile file = open_file(arguments);
     auto reading = input::read_trial(std::move(file.text), file.name,
                                      {.vocabulary = reference::vocabulary(),
                                       .load = loader_beside(arguments.file(), files_read),
-                                      .tables = reference::tables});
+                                      .today = today_of(arguments)});
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments);
-    return std::move(*reading.record);
+    return reading;
 }
 
 /// The next trial, or why there is none: what this trial was stands without it.
@@ -43,14 +47,17 @@ std::variant<core::NextTrial, core::Unresolved> next_of(const core::Trial& trial
 
 ExitCode run(const Arguments& arguments) {
     std::vector<std::string> files_read{arguments.file()};
-    const input::TrialRecord record = read(arguments, files_read);
+    const input::TrialReading reading = read(arguments, files_read);
+    const input::TrialRecord& record = *reading.record;
     const core::Trial& trial = record.trial;
     const core::UnitSystem system =
         std::visit([](const auto& mix) { return mix.system; }, trial.mix);
     const core::Tables tables = reference::tables(system);
     try {
         const core::Proportions designed = core::proportions_of(trial.mix, tables);
-        const core::Yield yield = core::yield_of(trial, designed, tables);
+        core::Yield yield = core::yield_of(trial, designed, tables);
+        add_cautions(input::improbable_figures(reading.diagnostics),
+                     yield.found.worksheet.cautions);
         const auto checks = core::assess(trial, yield, designed, tables);
         const auto next = next_of(trial, yield, designed, tables);
         const auto* found = std::get_if<core::NextTrial>(&next);
@@ -84,7 +91,7 @@ const Command yield_command{
     .summary = "what a trial batch really was: yield, air, w/cm, and the batch sheet of the next",
     .usage = "boardmark yield [OPTIONS] TRIAL",
     .reads = "TRIAL is a trial file",
-    .options = {},
+    .options = options,
     .examples = examples,
     .run = run};
 

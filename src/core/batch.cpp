@@ -1,4 +1,5 @@
 #include <boardmark/core/batch.hpp>
+#include <boardmark/core/mixing_order.hpp>
 #include <boardmark/core/unresolved.hpp>
 
 #include "batch_yield.hpp"
@@ -87,41 +88,6 @@ void demand_readable(const std::vector<BatchItem>& items, const Proportions& pro
     }
 }
 
-void caution_order_of_batching(const Proportions& proportions, std::vector<Phrase>& cautions) {
-    const auto& before_mm = proportions.selection.slump_before_reducer_mm;
-    for (const Ingredient* admixture : of_role(proportions, Role::admixture)) {
-        const Argument name = word("name", admixture->name);
-        if (admixture->by_trial) {
-            cautions.push_back(
-                {"{name} is dosed by trial: find the dose on the trial batch, take its "
-                 "liquid out of the water, write both down.",
-                 {name}});
-        }
-        if (admixture->material->kind != Kind::high_range_water_reducer) {
-            continue;
-        }
-        const std::string after = before_mm ? "after the water alone has brought {before} of slump"
-                                            : "after the first slump is measured";
-        Phrase order{"{name} goes in last, " + after +
-                         ", then mixes as long as its data sheet says. Hold back a tenth of the "
-                         "water until that slump is seen; no water after the reducer.",
-                     {name}};
-        if (before_mm) {
-            order.arguments.push_back(quantity("before", {*before_mm, Measure::slump}));
-        }
-        cautions.push_back(std::move(order));
-    }
-}
-
-void caution_ice(const Proportions& proportions, double volume_m3, std::vector<Phrase>& cautions) {
-    if (proportions.temperature && proportions.temperature->ice_kg_m3 > 0) {
-        cautions.push_back(
-            {"Of the water, {ice} is weighed as ice: take as much off the water at "
-             "the mixer, and mix until it has melted.",
-             {quantity("ice", {proportions.temperature->ice_kg_m3 * volume_m3, Measure::mass})}});
-    }
-}
-
 } // namespace
 
 Batch batch(const Proportions& proportions, const BatchOrder& order, double water_density_kg_m3) {
@@ -166,8 +132,7 @@ Batch batch(const Proportions& proportions, const BatchOrder& order, double wate
     }
     batch.w_cm = (water_kg + batch.free_water_kg + batch.liquid_kg) / batch.binder_kg;
     batch.yield_m3 = yield_m3(batch, proportions);
-    caution_order_of_batching(proportions, batch.cautions);
-    caution_ice(proportions, order.volume_m3, batch.cautions);
+    batch.order = mixing_order(proportions, order.volume_m3, nullptr);
     return batch;
 }
 

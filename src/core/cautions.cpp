@@ -88,8 +88,15 @@ void caution_rich_mix(const Tables& tables, const Proportions& proportions,
 
 } // namespace
 
+Phrase general_caution() {
+    return {"Proportions are a start, to be proven by trial batches with the materials of the job. "
+            "Local codes and the licensed engineer decide.",
+            {}};
+}
+
 void caution(const Requirements& requirements, Proportions& proportions, const Tables& tables) {
     auto& cautions = proportions.worksheet.cautions;
+    cautions.insert(cautions.end(), requirements.improbable.begin(), requirements.improbable.end());
     if (proportions.estimate) {
         cautions.insert(cautions.begin(),
                         {"An estimate with usual aggregate figures. It must not be batched: enter "
@@ -106,9 +113,7 @@ void caution(const Requirements& requirements, Proportions& proportions, const T
                             "strength' says of those results.",
                             {}});
     }
-    cautions.push_back({"Proportions are a start, to be proven by trial batches with the materials "
-                        "of the job. Local codes and the licensed engineer decide.",
-                        {}});
+    cautions.push_back(general_caution());
     cautions.push_back({"Wet concrete burns skin and eyes: gloves, boots, eye protection, clean "
                         "water at hand. Dust of cement and of cut concrete holds silica: keep it "
                         "wet or extracted, wear a respirator.",

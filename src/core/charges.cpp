@@ -126,6 +126,7 @@ Batch sum_of(const Batch& each, int count) {
     sum.binder_kg *= count;
     sum.liquid_kg *= count;
     sum.mass_kg *= count;
+    sum.held_back_kg *= count;
     times(sum.yield_m3);
     for (BatchItem& item : sum.items) {
         item.kg *= count;

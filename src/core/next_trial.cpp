@@ -29,7 +29,7 @@ void record_what_follows(const Trial& trial, const Mix& mix, NextTrial& next) {
         adjusted("binder", {selection.binder_kg_m3, Measure::concentration},
                  {selection.w_cm_governed_by == Governor::minimum_binder
                       ? "the stated minimum"
-                      : "water {water} over the mix file's w/cm {w_cm}",
+                      : "water {water} over the design's w/cm {w_cm}",
                   {concentration("water", selection.water_kg_m3),
                    quantity("w_cm", {*mix.selections.w_cm, Measure::w_cm})}}));
     double coarse_kg_m3 = 0;

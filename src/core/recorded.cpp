@@ -61,6 +61,19 @@ RecordColumn<Row> required(RecordColumn<Row> column) {
     return column;
 }
 
+/// A column whose numbers are hardly true beyond a range (common practice, no source).
+template <class Row>
+RecordColumn<Row> usually(RecordColumn<Row> column, Range usual) {
+    column.usual_from = usual.least;
+    column.usual_to = usual.most;
+    return column;
+}
+
+constexpr Range usual_slump{15, 280};
+constexpr Range usual_air{0.8, 12};
+constexpr Range usual_ratio{0.25, 0.8};
+constexpr Range usual_strength{2, 120};
+
 // The ranges bound what can be measured at all.
 constexpr Range slump_range{0, 305}; // the cone is 12 in high
 constexpr Range air_range{0, 30};
@@ -75,21 +88,27 @@ const std::array trial_columns{
     required(date("date", &T::date)),
     required(text("mix", &T::mix)),
     text("title", &T::title),
-    number({"density_kg_m3", "density", "kg/m3", "lb/ft3"}, &T::density_kg_m3,
-           Measure::fresh_density, {500, 5000}),
+    usually(number({"density_kg_m3", "density", "kg/m3", "lb/ft3"}, &T::density_kg_m3,
+                   Measure::fresh_density, {500, 5000}),
+            {1900, 2700}),
     number({"yield_m3", "yield", "m3", "ft3"}, &T::yield_m3, Measure::volume, {1e-6, 10000}),
     number({"relative_yield", "relative yield"}, &T::relative_yield, Measure::ratio, {1e-6, 1e6}),
-    number({"w_cm", "w/cm"}, &T::w_cm, Measure::w_cm, ratio_range),
-    number({"slump_mm", "slump", "mm", "in"}, &T::slump_mm, Measure::slump, slump_range),
-    number({"target_slump_mm", "target slump", "mm", "in"}, &T::target_slump_mm, Measure::slump,
-           slump_range),
-    number({"air_percent", "air", "%"}, &T::air_percent, Measure::percent, air_range),
-    number({"target_air_percent", "target air", "%"}, &T::target_air_percent, Measure::percent,
-           air_range),
+    usually(number({"w_cm", "w/cm"}, &T::w_cm, Measure::w_cm, ratio_range), usual_ratio),
+    usually(number({"slump_mm", "slump", "mm", "in"}, &T::slump_mm, Measure::slump, slump_range),
+            usual_slump),
+    usually(number({"target_slump_mm", "target slump", "mm", "in"}, &T::target_slump_mm,
+                   Measure::slump, slump_range),
+            usual_slump),
+    usually(number({"air_percent", "air", "%"}, &T::air_percent, Measure::percent, air_range),
+            usual_air),
+    usually(number({"target_air_percent", "target air", "%"}, &T::target_air_percent,
+                   Measure::percent, air_range),
+            usual_air),
     number({"gravimetric_air_percent", "gravimetric air", "%"}, &T::gravimetric_air_percent,
            Measure::percent, {-100, 100}),
-    number({"temperature_c", "temperature", "degC", "degF"}, &T::temperature_c,
-           Measure::temperature, {-30, 100}),
+    usually(number({"temperature_c", "temperature", "degC", "degF"}, &T::temperature_c,
+                   Measure::temperature, {-30, 100}),
+            {2, 45}),
     text("remark", &T::remark),
 };
 
@@ -99,11 +118,13 @@ const std::array specimen_columns{
     required(date("date", &S::date)),
     text("mix", &S::mix),
     required(number({"age_d", "age", "d"}, &S::age_d, Measure::age, {0.001, 36525})),
-    required(number({"strength_mpa", "strength", "MPa", "psi"}, &S::strength_mpa, Measure::strength,
-                    strength_range)),
-    number({"specified_strength_mpa", "specified strength", "MPa", "psi"},
-           &S::specified_strength_mpa, Measure::strength, strength_range),
-    number({"w_cm", "w/cm"}, &S::w_cm, Measure::w_cm, ratio_range),
+    usually(required(number({"strength_mpa", "strength", "MPa", "psi"}, &S::strength_mpa,
+                            Measure::strength, strength_range)),
+            usual_strength),
+    usually(number({"specified_strength_mpa", "specified strength", "MPa", "psi"},
+                   &S::specified_strength_mpa, Measure::strength, strength_range),
+            {10, 100}),
+    usually(number({"w_cm", "w/cm"}, &S::w_cm, Measure::w_cm, ratio_range), usual_ratio),
     text("shape", &S::shape),
     text("remark", &S::remark),
 };

@@ -32,9 +32,10 @@ Governing governing(const Selection& selection) {
 
 double held_back_kg(double water_kg, const HoldBack& asked) {
     const double kg = asked.kg ? *asked.kg : water_kg * *asked.percent / 100;
-    if (above(kg, water_kg)) {
+    if (kg > 0 && !below(kg, water_kg)) {
         throw Unresolved{
-            {"{held} of water is to be held back, but only {water} is to be batched",
+            {"{held} of water is to be held back, and only {water} is to be batched: nothing would "
+             "mix",
              {quantity("held", {kg, Measure::mass}), quantity("water", {water_kg, Measure::mass})}},
             {{"hold back less; a tenth is usual", {}}}};
     }
@@ -82,12 +83,17 @@ std::vector<Phrase> advice_of(const SiteWater& water, const Proportions& proport
     if (water.may_be_added.kg == 0) {
         advice.push_back({"No water may be added on site.", {}});
     } else {
+        const auto reducers = high_range_reducers(proportions);
+        const std::string when =
+            reducers.empty() ? "Add it only before discharge, only until the slump asked is "
+                               "reached, mix "
+                             : "Add it only before discharge and before {name} goes in, mix ";
         advice.push_back(
-            {"Add it only before discharge, only until the slump asked is reached, mix "
-             "again, measure again and write down how much went in. Water beyond the "
-             "mix's own lightens the face, unevenly from batch to batch, and lowers "
-             "the strength.",
-             {}});
+            {when + "again, measure again and write down how much went in. Water beyond the "
+                    "mix's own lightens the face, unevenly from batch to batch, and lowers "
+                    "the strength.",
+             reducers.empty() ? std::vector<Argument>{}
+                              : std::vector{word("name", reducers.front()->name)}});
     }
     if (water.may_be_added.kg > 0 && below(water.may_be_added.kg, water.held_back.kg)) {
         advice.push_back({"Not all of the water held back may be added: these weights leave room "

@@ -1,3 +1,4 @@
+#include "cautions.hpp"
 #include "checks/strength_record_checks.hpp"
 #include "phrases.hpp"
 #include "strength_parts.hpp"
@@ -40,6 +41,7 @@ void add_cautions(const StrengthRecord& record, const StrengthFindings& findings
              "lowest and highest w/cm.",
              {}});
     }
+    worksheet.cautions.push_back(general_caution());
     if (record.code == AcceptanceCode::en_206) {
         worksheet.cautions.push_back(
             {"The rules of EN 206 stand here from memory; hold them against the edition and the "

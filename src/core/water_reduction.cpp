@@ -75,17 +75,21 @@ Reduction by_curve(const Dosage& dosage, const Tables& tables) {
             const double fraction = (dose - lower_dose) / (upper_dose - lower_dose);
             const bool on_point = same(fraction, 1);
             const bool before_first = &point == &curve.front() && !on_point;
+            const bool assumed = reducer.admixture.reduction_dose_assumed;
             Reduction reduction{
                 .percent = lower_percent + fraction * (point.percent - lower_percent),
-                .reason = {before_first ? "{name}: between no dose and the first point of its curve"
-                                        : "{name}: product curve at this dose",
+                .reason = {assumed
+                               ? "{name}: stated without its dose, taken at the dose of this mix"
+                           : before_first
+                               ? "{name}: between no dose and the first point of its curve"
+                               : "{name}: product curve at this dose",
                            {word("name", reducer.name)}},
                 .source = {"product data of the mix file", Confidence::read},
                 .marks = {}};
             if (!on_point) {
                 reduction.marks.push_back(Mark::interpolated);
             }
-            if (before_first) {
+            if (before_first || assumed) {
                 reduction.marks.push_back(Mark::estimate);
             }
             return reduction;

@@ -22,6 +22,16 @@ std::string rescaled(double amount, const Range& range) {
     return "";
 }
 
+/// Three digits of a bound that is rough itself, without an exponent.
+std::string roughly(double bound) {
+    constexpr double largest_with_decimals = 1000;
+    if (std::abs(bound) < largest_with_decimals) {
+        return fmt::format("{:.3g}", bound);
+    }
+    const double step = std::pow(10, std::floor(std::log10(std::abs(bound))) - 2);
+    return fmt::format("{:.0f}", std::round(bound / step) * step);
+}
+
 const Range& range_of(const Value& value, const units::Unit* unit) {
     const bool second = unit && value.dimensions[1] == unit->dimension;
     return second ? value.second_range : value.range;
@@ -72,6 +82,20 @@ bool Attempt::in_range(double inside, const units::Unit* unit) const {
     return false;
 }
 
+void Attempt::ask_back(double inside, const units::Unit* unit) const {
+    const bool second = unit && value.dimensions[1] == unit->dimension;
+    const Range& usual = second ? value.second_usual : value.usual;
+    const bool low = below(inside, usual);
+    if (!low && inside <= usual.high) {
+        return;
+    }
+    const double bound = low ? usual.low : usual.high;
+    warn(fmt::format("{} is unusual, hardly ever {} {}{}", node.scalar, low ? "below" : "above",
+                     roughly(unit ? unit->from_inside(bound) : bound),
+                     unit ? " " + std::string{unit->spelling} : ""),
+         "look at the figure and its unit once more; it is used as written");
+}
+
 std::optional<Parsed> Attempt::finish(Parsed parsed, double inside, const units::Unit* unit) const {
     if (!in_range(inside, unit)) {
         return std::nullopt;
@@ -79,6 +103,8 @@ std::optional<Parsed> Attempt::finish(Parsed parsed, double inside, const units:
     if (inside > 0 && inside < value.suspicious_below) {
         warn(fmt::format("{} is unusually small", node.scalar),
              fmt::format("{:.6g} %, perhaps? a percentage is read, not a fraction", 100 * inside));
+    } else if (inside != 0) {
+        ask_back(inside, unit);
     }
     parsed.number = inside;
     return parsed;

@@ -31,6 +31,9 @@ struct Attempt {
     /// suspiciously small percentage gets a warning.
     std::optional<Parsed> finish(Parsed parsed, double inside, const units::Unit* unit) const;
 
+    /// A warning where a number is possible but beyond what is usual.
+    void ask_back(double inside, const units::Unit* unit) const;
+
     bool in_range(double inside, const units::Unit* unit) const;
 };
 

@@ -60,14 +60,6 @@ BatchedReader::BatchedReader(const FileContext& context, const core::AnyMix& mix
     , meant_(refuse_strangers())
     , moistures_are_told_(refuse_strange_moistures()) {}
 
-double BatchedReader::largest_size_mm() const {
-    double largest_mm = 0;
-    for (const core::Material& material : materials_) {
-        largest_mm = std::max(largest_mm, material.aggregate.nominal_max_size_mm.value_or(0));
-    }
-    return largest_mm;
-}
-
 /// Names that stand for nothing in the mix; returns what they were meant to be.
 std::set<std::string> BatchedReader::refuse_strangers() const {
     std::vector<std::string_view> known{water_name};

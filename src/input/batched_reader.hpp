@@ -18,8 +18,6 @@ public:
     /// Puts water and materials into the trial. Where one is missing or wrong its fault is told.
     void read(core::Trial& trial) const;
 
-    double largest_size_mm() const;
-
 private:
     std::optional<core::BatchedMaterial> read_material(const core::Material& material) const;
     void demand_amount(const std::string& name, const std::string& why,

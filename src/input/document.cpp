@@ -138,8 +138,48 @@ bool is_one_value(const Reading& reading) {
            (shape == Shape::value_or_table && reading.node->kind == Node::Kind::scalar);
 }
 
+/// One part of a scalar as a node of its own, so that the caret stands under it.
+Node part_of(const Node& node, std::size_t from, std::size_t length) {
+    Node part = node;
+    part.scalar = node.scalar.substr(from, length);
+    part.spot.byte += from + (node.quoted ? 1 : 0);
+    part.length = part.scalar.size();
+    part.quoted = false;
+    return part;
+}
+
+/// A table of one point: `16 % at 8 fl oz/cwt`, or `16 %` alone, which has no place on the left.
+/// The parts live as long as the reading.
+bool read_point_instead(Reading& reading, const std::string& path, Diagnostics& diagnostics) {
+    if (reading.field->shape != Shape::table_or_point || reading.node->kind != Node::Kind::scalar) {
+        return false;
+    }
+    constexpr std::string_view at = " at ";
+    const std::string& written = reading.node->scalar;
+    const std::size_t split = written.find(at);
+    const auto read_part = [&](std::size_t from, std::size_t length, const Value& by) {
+        reading.parts.push_back(std::make_shared<Node>(part_of(*reading.node, from, length)));
+        return read_value(*reading.parts.back(), by, path, reading.field->example, diagnostics);
+    };
+    auto value = read_part(0, split, reading.field->value);
+    if (split == std::string::npos) {
+        reading.value = std::move(value);
+        reading.sound = reading.value.has_value();
+        return true;
+    }
+    Value key_value = reading.field->key;
+    key_value.words = {};
+    auto key = read_part(split + at.size(), std::string::npos, key_value);
+    if (key && value) {
+        reading.pairs.push_back({std::move(*key), std::move(*value)});
+    } else {
+        reading.sound = false;
+    }
+    return true;
+}
+
 void read_table(Reading& reading, const std::string& path, Diagnostics& diagnostics) {
-    if (read_word_instead(reading)) {
+    if (read_word_instead(reading) || read_point_instead(reading, path, diagnostics)) {
         return;
     }
     if (reading.node->kind != Node::Kind::mapping || reading.node->entries.empty()) {
@@ -248,7 +288,7 @@ void Document::refuse_unknown(const Entry& entry, const Path& path, const std::s
 
 void Document::read_entry(const Entry& entry, const Path& path, const Field& field,
                           Diagnostics& diagnostics) {
-    Reading reading{&field, &entry.key, &entry.value, true, std::nullopt, {}, {}};
+    Reading reading{&field, &entry.key, &entry.value, true, std::nullopt, {}, {}, {}};
     if (entry.value.kind == Node::Kind::empty) {
         refuse(entry.key, fmt::format("{} has no value", dotted(path)),
                fmt::format("write for example '{}'", field.example), diagnostics);

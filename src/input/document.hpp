@@ -7,6 +7,7 @@
 
 #include <initializer_list>
 #include <map>
+#include <memory>
 #include <optional>
 #include <set>
 #include <string>
@@ -30,6 +31,7 @@ struct Reading {
     std::optional<Parsed> value; ///< Shape::value
     std::vector<Parsed> items;   ///< Shape::list
     std::vector<Pair> pairs;     ///< Shape::table
+    std::vector<std::shared_ptr<Node>> parts; ///< of a scalar that was read in parts
 };
 
 /// The place of a key: the names from the top of the file down.

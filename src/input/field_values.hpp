@@ -35,7 +35,9 @@ constexpr Value dose() {
     return {.form = Form::quantity,
             .dimensions = {units::Dimension::dose, units::Dimension::percentage},
             .range = {.low = 0, .high = 2e-4, .low_itself = false}, // 20 L/100 kg
-            .second_range = {.low = 0, .high = 20, .low_itself = false}};
+            .second_range = {.low = 0, .high = 20, .low_itself = false},
+            .usual = {.low = 1e-7, .high = 2e-5},       // 10 mL/100 kg to 2 L/100 kg
+            .second_usual = {.low = 0.01, .high = 10}}; // a pigment has most
 }
 constexpr Value amount() {
     return {.form = Form::quantity,
@@ -51,13 +53,23 @@ constexpr Value or_words(Value value, std::span<const std::string_view> words) {
     return value;
 }
 
+/// A value that the trade hardly meets beyond a range: possible, but asked back.
+constexpr Value usually(Value value, Range usual) {
+    value.usual = usual;
+    return value;
+}
+
 constexpr Value price_per(std::string_view unit) {
     return {.form = Form::price_range, .range = {.low = 0, .high = 1e9}, .per = unit};
 }
+
+constexpr Range usual_moisture{.low = 0, .high = 15}; // %, of sand in the rain
 
 constexpr std::string_view as_needed[] = {"as needed"};
 
 constexpr Range fresh_density_kg_m3{.low = 1500, .high = 3200}; // 94 to 200 lb/ft3
 constexpr Range slump_mm{.low = 0, .high = 305};                // the cone is 12 in high
+constexpr Range usual_slump_mm{.low = 15, .high = 230};         // 5/8 to 9 in
+constexpr Range usual_fresh_density_kg_m3{.low = 1900, .high = 2700}; // 119 to 169 lb/ft3
 
 } // namespace boardmark::input

@@ -39,6 +39,8 @@ struct Value {
     std::array<std::optional<units::Dimension>, 2> dimensions = {};
     Range range = {};        ///< of a number, or of the first dimension
     Range second_range = {}; ///< of the second dimension
+    Range usual = {};        ///< beyond it a figure is hardly true (common practice, no source)
+    Range second_usual = {}; ///< of the second dimension
     double suspicious_below = -std::numeric_limits<double>::infinity(); ///< percent or fraction?
     std::span<const std::string_view> words = {};
     std::string_view per = {}; ///< of a price range: what it counts, an SI unit or "piece" or "job"
@@ -50,6 +52,7 @@ enum class Shape {
     list,           ///< values of one form
     table,          ///< pairs of values: a curve, a grading, shares
     value_or_table, ///< one value for all, or values by another
+    table_or_point, ///< pairs of values, or one: `16 % at 8 fl oz/cwt`, or its value alone
     section,        ///< further keys
 };
 

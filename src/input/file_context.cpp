@@ -27,6 +27,11 @@ void FileContext::refuse(const Node& node, std::string message, std::string advi
     input::refuse(node, std::move(message), std::move(advice), diagnostics);
 }
 
+void FileContext::ask_back(const Node& node, std::string message, std::string advice) const {
+    refuse(node, std::move(message), std::move(advice));
+    diagnostics.back().severity = Severity::warning;
+}
+
 void FileContext::missing(const Path& parent, const std::string& key, const std::string& why,
                           const std::string& advice) const {
     const Reading* reading = document.find(parent);

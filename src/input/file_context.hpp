@@ -25,6 +25,9 @@ struct FileContext {
     /// A fault of a value.
     void refuse(const Node& node, std::string message, std::string advice) const;
 
+    /// A value that is possible but hardly true: it is used, and asked back.
+    void ask_back(const Node& node, std::string message, std::string advice) const;
+
     /// A key that is not there, told at its parent's key.
     void missing(const Path& parent, const std::string& key, const std::string& why,
                  const std::string& advice) const;

@@ -12,6 +12,7 @@ constexpr std::string_view edge_kinds[] = {"chamfered", "tooled", "sharp"};
 
 constexpr Range tie_spacing_mm{.low = 100, .high = 3e3};
 constexpr Range tie_load_kn{.low = 0.5, .high = 1000};
+constexpr Range usual_tie_load_kn{.low = 2, .high = 200}; // 450 to 45 000 lbf
 constexpr Range bar_spacing_mm{.low = 25, .high = 1e3};
 
 constexpr Value length(Range range) {
@@ -50,7 +51,7 @@ constexpr Field fields[] = {
      .meaning = "lengths that the yard sells, from the shortest",
      .required = true},
     {.path = "boards.saw_cut",
-     .value = length({.low = 0, .high = 12}),
+     .value = usually(length({.low = 0, .high = 12}), {.low = 0.5, .high = 10}),
      .example = "saw_cut: 1/8 in",
      .meaning = "what one cut of the saw takes",
      .required = true},
@@ -65,7 +66,7 @@ constexpr Field fields[] = {
      .default_text = "1",
      .meaning = "how often one board lines a form"},
     {.path = "boards.relief",
-     .value = length({.low = 0, .high = 100}),
+     .value = usually(length({.low = 0, .high = 100}), {.low = 1, .high = 50}),
      .example = "relief: 1/4 in",
      .default_text = "0 in",
      .meaning = "depth of the deepest board joint behind the face; it takes from the cover"},
@@ -98,11 +99,11 @@ constexpr Field fields[] = {
      .example = "first: 9 in",
      .meaning = "height of the lowest row above the bottom; half of 'up' unless stated"},
     {.path = "ties.working_load",
-     .value = quantity(Dimension::force, tie_load_kn),
+     .value = usually(quantity(Dimension::force, tie_load_kn), usual_tie_load_kn),
      .example = "working_load: 3000 lbf",
      .meaning = "what one tie may carry, by the paper of its maker"},
     {.path = "ties.breaking_load",
-     .value = quantity(Dimension::force, tie_load_kn),
+     .value = usually(quantity(Dimension::force, tie_load_kn), usual_tie_load_kn),
      .example = "breaking_load: 6000 lbf",
      .meaning = "where the paper gives that instead of a working load"},
 

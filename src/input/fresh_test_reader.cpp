@@ -122,27 +122,4 @@ core::FreshTests FreshTestReader::read() const {
     return tests;
 }
 
-void FreshTestReader::demand_measure_for(double size_mm, const core::TrialTables& tables) const {
-    const Parsed* volume = context.document.value(measure("volume"));
-    constexpr double column_tolerance = 1.07; // as in every table entered by size
-    const auto row = std::ranges::find_if(tables.measures, [&](const core::DensityMeasure& one) {
-        return size_mm <= one.size_mm * column_tolerance;
-    });
-    if (!volume || row == tables.measures.end()) {
-        return;
-    }
-    const double least_m3 =
-        row->least_m3.value * (1 - tables.measure_shortfall_percent.value / 100);
-    if (volume->number < least_m3 * (1 - 1e-9)) {
-        context.refuse(
-            *volume->node,
-            fmt::format("trial.measure.volume: {} is too small for this stone; {} asks {:.3g} ft3 "
-                        "({:.3g} L) or more up to {:.3g} mm",
-                        volume->text, row->least_m3.source.citation,
-                        units::unit("ft3").from_inside(row->least_m3.value),
-                        units::unit("L").from_inside(row->least_m3.value), row->size_mm),
-            "test again with a larger measure");
-    }
-}
-
 } // namespace boardmark::input

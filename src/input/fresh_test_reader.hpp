@@ -14,9 +14,6 @@ struct FreshTestReader {
     /// The tests; where one is missing or wrong its fault is told and the value is not to be used.
     core::FreshTests read() const;
 
-    /// Refuses a measure that is too small for the stone.
-    void demand_measure_for(double size_mm, const core::TrialTables& tables) const;
-
 private:
     core::DensityTest read_density() const;
     core::FilledMeasure read_measure() const;

@@ -88,6 +88,7 @@ struct MaterialReader {
 
     void read_binder() {
         material.binder.c3a_percent = number("c3a");
+        material.binder.alkali_percent = number("alkali");
         const Reading* contains = reading("contains");
         if (!contains) {
             return;
@@ -174,6 +175,12 @@ struct MaterialReader {
         if (curve->value && curve->value->is_word) {
             material.admixture.standard_minimum_reduction = true;
             return;
+        }
+        if (curve->value && curve->node->source != context.root.source) {
+            context.refuse(*curve->node,
+                           place("water_reduction") + ": '" + curve->value->text +
+                               "' stands without a dose, and a file of materials has no mix",
+                           "write for example '" + curve->value->text + " at 8 fl oz/cwt'");
         }
         demand_rising(*curve, "a higher dose saves less water");
         for (const Pair& pair : curve->pairs) {

@@ -20,6 +20,10 @@ using Materials = std::map<std::string, core::Material>;
 
 Materials read_materials(const MixContext& context);
 
+/// Asks back figures of materials that are possible each by itself but hardly true together, and
+/// refuses those that no material has.
+void ask_back_improbable(const MixContext& context, const Materials& materials);
+
 /// Requirements; where a key is missing or wrong its fault is told and the value is not to be used.
 core::Requirements read_requirements(const MixContext& context);
 

@@ -88,6 +88,17 @@ void demand_reduction(const MixContext& context, const Pair& pair, const core::M
                     "add it by dose, or 'water_reduction: standard minimum'");
 }
 
+/// A reduction that stands without its dose is taken at the dose of the mix.
+core::Material with_assumed_reduction(const MixContext& context, core::Material material,
+                                      const Pair& dosage) {
+    const Parsed* alone = context.document.value({"materials", material.name, "water_reduction"});
+    if (alone && !alone->is_word && !dosage.value.is_word && dosage.value.number > 0) {
+        material.admixture.water_reduction = {{dose_of(dosage.value), alone->number}};
+        material.admixture.reduction_dose_assumed = true;
+    }
+    return material;
+}
+
 std::vector<core::Dosage> read_admixtures(const MixContext& context, const Materials& materials,
                                           const core::Mix& mix) {
     std::vector<core::Dosage> admixtures;
@@ -107,7 +118,8 @@ std::vector<core::Dosage> read_admixtures(const MixContext& context, const Mater
         refuse_dose_above_maximum(context, pair);
         demand_reduction(context, pair, *material, mix);
         admixtures.push_back(
-            {*material, pair.value.is_word ? std::nullopt : std::optional{dose_of(pair.value)}});
+            {with_assumed_reduction(context, *material, pair),
+             pair.value.is_word ? std::nullopt : std::optional{dose_of(pair.value)}});
     }
     return admixtures;
 }

@@ -21,6 +21,7 @@ void OneSystem::hold(const Parsed& mass) {
                         place_ + ": '" + mass.text + "' stands beside '" + first_->text +
                             "': pounds and kilograms on one sheet",
                         "write all masses in one system");
+        context_.diagnostics.back().severity = severity_;
     }
 }
 

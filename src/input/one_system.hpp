@@ -8,12 +8,14 @@
 
 namespace boardmark::input {
 
-/// Refuses masses in pounds beside masses in kilograms: one sheet is written from one scale.
+/// Refuses, or asks back, masses in pounds beside masses in kilograms: one sheet is written from
+/// one scale.
 class OneSystem {
 public:
-    OneSystem(const FileContext& context, std::string place)
+    OneSystem(const FileContext& context, std::string place, Severity severity = Severity::error)
         : context_(context)
-        , place_(std::move(place)) {}
+        , place_(std::move(place))
+        , severity_(severity) {}
 
     /// Holds a mass against the first one that was held.
     void hold(const Parsed& mass);
@@ -21,6 +23,7 @@ public:
 private:
     const FileContext& context_;
     std::string place_;
+    Severity severity_;
     const Parsed* first_ = nullptr;
 };
 

@@ -1,6 +1,11 @@
 #include <boardmark/text/closest.hpp>
+#include <boardmark/units/unit.hpp>
 
+#include "field_values.hpp"
 #include "mix_context.hpp"
+#include "one_system.hpp"
+
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <set>
@@ -140,6 +145,56 @@ double read_largest_size(const MixContext& context, const Materials& materials,
     return largest_mm;
 }
 
+/// Amounts in two systems, and sums that no usual concrete has: kilograms typed for pounds, a
+/// volume of another unit.
+void ask_back_submitted(const MixContext& context, const core::SubmittedMix& mix,
+                        double binder_kg_m3) {
+    OneSystem system{context, "proportions", Severity::warning};
+    constexpr Value dose_value = dose();
+    double sum_kg_m3 = mix.water_kg_m3.value_or(0) + 1000 * mix.water_m3_m3.value_or(0);
+    bool coarse = false;
+    bool fine = false;
+    for (const std::string& name : context.document.names({"proportions"})) {
+        const Parsed* amount = context.document.value(key(name));
+        if (amount && !amount->is_word && amount->dimension == Dimension::mass && name != "ice") {
+            system.hold(*amount);
+        }
+    }
+    for (const core::SubmittedAmount& amount : mix.amounts) {
+        sum_kg_m3 += amount.kg_m3.value_or(0);
+        coarse = coarse || role_of(amount.material.kind) == Role::coarse;
+        fine = fine || role_of(amount.material.kind) == Role::fine;
+    }
+    const auto ask = [&](const char* what, double kg_m3, Range usual) {
+        if (kg_m3 < usual.low || kg_m3 > usual.high) {
+            context.ask_back(
+                *context.document.find({"proportions"})->key,
+                fmt::format("proportions: {} come to {:.0f} lb/yd3 ({:.0f} kg/m3); hardly "
+                            "ever outside {:.0f} to {:.0f} kg/m3",
+                            what, units::unit("lb/yd3").from_inside(kg_m3), kg_m3, usual.low,
+                            usual.high),
+                "look at 'volume' and at the units of the amounts once more");
+        }
+    };
+    for (const core::SubmittedAmount& amount : mix.amounts) {
+        const double dose = amount.m3_m3.value_or(0) / std::max(binder_kg_m3, 1.0);
+        if (dose > 0 && (dose < dose_value.usual.low || dose > dose_value.usual.high)) {
+            const Parsed& written = *context.document.value(key(amount.material.name));
+            context.ask_back(*written.node,
+                             fmt::format("{}: {} is a dose of {:.3g} fl oz/cwt ({:.3g} mL/100 kg), "
+                                         "which is unusual",
+                                         dotted(key(amount.material.name)), written.text,
+                                         units::unit("fl oz/cwt").from_inside(dose),
+                                         units::unit("mL/100 kg").from_inside(dose)),
+                             "look at the amount and its unit once more; it is used as written");
+        }
+    }
+    ask("the cementitious materials", binder_kg_m3, {.low = 200, .high = 600});
+    if (coarse && fine) {
+        ask("all amounts together", sum_kg_m3, usual_fresh_density_kg_m3);
+    }
+}
+
 } // namespace
 
 void read_proportions(const MixContext& context, const Materials& materials,
@@ -185,6 +240,9 @@ void read_proportions(const MixContext& context, const Materials& materials,
         } else {
             sound = false;
         }
+    }
+    if (binder_kg_m3 > 0 && !has_errors(context.diagnostics)) {
+        ask_back_submitted(context, mix, binder_kg_m3);
     }
     constexpr double heaviest_kg_m3 = 10000; // steel has 7850
     double sum_kg_m3 = 0;

@@ -136,6 +136,8 @@ std::optional<Parsed> read_window(const Attempt& attempt) {
     if (low->inside() >= high->inside()) {
         return attempt.refuse("the first value must be the lower one", "");
     }
+    attempt.ask_back(low->inside(), low->unit);
+    attempt.ask_back(high->inside(), high->unit);
     Parsed parsed = attempt.start();
     parsed.number = low->inside();
     parsed.high = high->inside();

@@ -1,3 +1,4 @@
+#include <boardmark/input/improbable.hpp>
 #include <boardmark/input/read_mix.hpp>
 #include <boardmark/text/closest.hpp>
 
@@ -154,6 +155,7 @@ std::optional<core::AnyMix> build(const MixContext& context) {
     const auto system = read_system(context);
     const core::Requirements requirements = read_requirements(context);
     const Materials materials = read_materials(context);
+    ask_back_improbable(context, materials);
     if (context.options.purpose != Purpose::trial) { // the trial's reader holds its own names
         demand_known_moistures(context, materials);
     }
@@ -213,6 +215,11 @@ MixReading read_mix(std::string text, std::string file, const ReadOptions& optio
     }
 
     files.sort(diagnostics);
+    if (mix) {
+        std::visit(
+            [&](auto& either) { either.requirements.improbable = improbable_figures(diagnostics); },
+            *mix);
+    }
     if (!has_errors(diagnostics)) {
         reading.mix = std::move(mix);
     }

@@ -32,7 +32,11 @@ Value value_in(const FileColumn<Row>& column) {
     case ColumnKind::number:
         break;
     }
-    return column.unit ? quantity(column.unit->dimension, range) : number(range);
+    const Value value = column.unit ? quantity(column.unit->dimension, range) : number(range);
+    const bool has_usual = column.column->usual_to > 0;
+    return has_usual
+               ? usually(value, {.low = column.column->usual_from, .high = column.column->usual_to})
+               : value;
 }
 
 /// Reads the rows below a header.

@@ -257,6 +257,7 @@ core::Requirements read_requirements(const MixContext& context) {
                             dimension("clear_cover")};
     requirements.placing = read_placing(context);
     requirements.minimum_binder_kg_m3 = context.document.number(requirement("minimum_binder"));
+    requirements.alkali_level = context.document.text(requirement("alkali_level")).value_or("");
     requirements.board_marked = context.document.value(requirement("finish")) != nullptr;
     return requirements;
 }

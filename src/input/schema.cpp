@@ -84,6 +84,8 @@ private:
             return {{"type", "array"}, {"items", schema_of_one(field)}};
         case Shape::table:
             return table_of(field);
+        case Shape::table_or_point:
+            return {{"anyOf", {schema_of_point(field), table_of(field)}}};
         case Shape::value_or_table:
             return {{"anyOf", {schema_of_value(field.value), table_of(field)}}};
         case Shape::value:
@@ -97,6 +99,15 @@ private:
         const auto listed = listed_.find(std::string{field.path});
         return listed == listed_.end() ? schema_of_value(field.value)
                                        : Schema{{"enum", listed->second}};
+    }
+
+    /// `16 % at 8 fl oz/cwt`, or its value alone.
+    static Schema schema_of_point(const Field& field) {
+        Value key = field.key;
+        key.words = {};
+        return {{"type", "string"},
+                {"pattern",
+                 "^" + pattern_of_key(field.value) + "(?: at " + pattern_of_key(key) + ")?$"}};
     }
 
     static Schema table_of(const Field& field) {

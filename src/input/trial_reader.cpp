@@ -1,5 +1,6 @@
 #include <boardmark/input/read_trial.hpp>
 #include <boardmark/text/closest.hpp>
+#include <boardmark/units/date.hpp>
 
 #include "batched_reader.hpp"
 #include "file_context.hpp"
@@ -46,6 +47,22 @@ std::optional<core::AnyMix> read_batched_mix(const FileContext& context, const s
     return std::move(reading.mix);
 }
 
+/// The day of the trial. A trial was: nothing of it lies after today.
+std::optional<int> read_day(const FileContext& context, const TrialOptions& options) {
+    const Parsed* date = context.document.value({"trial", "date"});
+    if (!date) {
+        return std::nullopt;
+    }
+    const int day = static_cast<int>(date->number);
+    if (options.today && day > *options.today) {
+        context.refuse(*date->node,
+                       "trial.date: " + date->text + " is after today, " +
+                           units::written_date(*options.today),
+                       "correct the date; '--today' sets another day");
+    }
+    return day;
+}
+
 void read_target(const FileContext& context, core::Trial& trial) {
     trial.target_slump_mm = context.document.number({"trial", "target", "slump"});
     trial.target_air_percent = context.document.number({"trial", "target", "air"});
@@ -70,14 +87,9 @@ std::optional<TrialRecord> build(const FileContext& context, Files& files,
         .trial = {.mix = std::move(*mix), .water = {}, .batched = {}, .tests = fresh},
         .mix_file = *mix_file,
         .name = context.document.text({"trial", "name"}).value_or("")};
-    if (const auto date = context.document.number({"trial", "date"})) {
-        record.date = static_cast<int>(*date);
-    }
+    record.date = read_day(context, options);
     const BatchedReader batched{context, record.trial.mix, *mix_file};
     batched.read(record.trial);
-    const auto system =
-        std::visit([](const auto& either) { return either.system; }, record.trial.mix);
-    tests.demand_measure_for(batched.largest_size_mm(), options.tables(system).trial);
     read_target(context, record.trial);
     return record;
 }

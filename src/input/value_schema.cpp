@@ -15,6 +15,21 @@ namespace {
 constexpr std::string_view number_pattern =
     R"([-+]?(?:\d+[- ]\d+/\d+|\d+/\d+|(?:\d+(?:\.\d+)?|\.\d+)(?:[eE][-+]?\d+)?))";
 
+/// `3 ft 6 in`
+constexpr std::string_view feet_and_inches_pattern =
+    R"([-+]?\d+ *ft +(?:(?:[0-9]|1[01])(?:\.\d+)?|(?:[0-9]|1[01])[- ]\d+/\d+|\d+/\d+) *in)";
+
+/// A unit's pattern with raised figures beside its plain ones: yd3 or yd³.
+std::string raised(std::string pattern) {
+    for (const auto& [plain, either] : {std::pair{'2', "(?:2|²)"}, std::pair{'3', "(?:3|³)"}}) {
+        for (std::size_t at = pattern.find(plain); at != std::string::npos;
+             at = pattern.find(plain, at + std::string_view{either}.size())) {
+            pattern.replace(at, 1, either);
+        }
+    }
+    return pattern;
+}
+
 /// A text as a pattern that means itself.
 std::string literal(std::string_view text) {
     std::string pattern;
@@ -32,7 +47,7 @@ std::string units_pattern(std::initializer_list<std::optional<units::Dimension>>
     for (const units::Unit& unit : units::all_units()) {
         for (const auto& dimension : dimensions) {
             if (dimension == unit.dimension) {
-                pattern += (pattern.empty() ? "" : "|") + literal(unit.spelling);
+                pattern += (pattern.empty() ? "" : "|") + raised(literal(unit.spelling));
             }
         }
     }
@@ -40,8 +55,11 @@ std::string units_pattern(std::initializer_list<std::optional<units::Dimension>>
 }
 
 std::string quantity_pattern(const Value& value) {
-    return fmt::format("{} *{}", number_pattern,
-                       units_pattern({value.dimensions[0], value.dimensions[1]}));
+    const std::string plain = fmt::format(
+        "{} *{}", number_pattern, units_pattern({value.dimensions[0], value.dimensions[1]}));
+    const bool length = value.dimensions[0] == units::Dimension::length ||
+                        value.dimensions[1] == units::Dimension::length;
+    return length ? fmt::format("(?:{}|{})", plain, feet_and_inches_pattern) : plain;
 }
 
 std::string pattern_of(const Value& value) {

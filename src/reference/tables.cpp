@@ -61,6 +61,7 @@ core::PracticeTables practice_tables(UnitSystem system) {
         .spare_strength_percent = figure(practice, "spare_strength", system),
         .formula_slump_mm = figure(practice, "formula_slump", system),
         .face_deduction_matters_percent = figure(practice, "face_deduction_matters", system),
+        .most_held_back_percent = figure(practice, "most_held_back", system),
         .cut_course_percent = figure(practice, "cut_course", system)};
 }
 
@@ -93,6 +94,24 @@ core::GradingRules grading_rules(UnitSystem system) {
     return grading;
 }
 
+core::AlkaliRules alkali_rules(UnitSystem system) {
+    const EmbeddedTable& printed = table("alkali-loading");
+    core::AlkaliRules rules{.levels = {},
+                            .source = source_of(printed.source),
+                            .guided_to_percent =
+                                figure(table("practice"), "alkali_guided_to", system)};
+    const char* most = system == UnitSystem::us ? "most_us" : "most_si";
+    for (const EmbeddedRow& line : printed.rows) {
+        const std::string besides = note(line, "besides");
+        rules.levels.push_back({.name = std::string{line.name},
+                                .most_kg_m3 = present(cell(printed, line, most)),
+                                .least_slag_percent = present(cell(printed, line, "slag")),
+                                .least_ash_percent = present(cell(printed, line, "ash")),
+                                .beside_level = besides});
+    }
+    return rules;
+}
+
 core::ControlChartRules control_chart_rules(UnitSystem system) {
     const EmbeddedTable& printed = table("control-chart");
     return {.limit_in_deviations = figure(printed, "limit_in_deviations", system),
@@ -118,6 +137,7 @@ core::Tables tables(UnitSystem system) {
             .joints = joint_tables(system),
             .finish = finish_tables(system),
             .grading = grading_rules(system),
+            .alkali = alkali_rules(system),
             .bars = bar_sizes()};
 }
 

@@ -27,7 +27,9 @@ Json json_of(const SackResult& sacks) {
             {"sack_kg", study.main.kg},
             {"exact_sacks", study.exact_sacks},
             {"rounded_as_ordered", std::move(rounded)},
-            {"volume_below_m3", number_or_null(study.volume_below_m3)}};
+            {"as_ordered_checks_failed", failed_ids(sacks.ordered_checks)},
+            {"volume_below_m3", number_or_null(study.volume_below_m3)},
+            {"below_checks_failed", failed_ids(sacks.below_checks)}};
 }
 
 Json json_of(const core::ShortLoad& load) {
@@ -52,6 +54,7 @@ std::string json(const BatchResult& result) {
     object["sacks"] = result.sacks ? json_of(*result.sacks) : Json(nullptr);
     object["site_water"] = result.site_water ? json_of(*result.site_water) : Json(nullptr);
     object["short_load"] = result.short_load ? json_of(*result.short_load) : Json(nullptr);
+    object["order"] = json_of(result.each.order);
     object["checks"] = json_of(result.checks);
     object["steps"] = json_of(result.proportions.worksheet.steps);
     object["cautions"] = json_of(result.batch.cautions);

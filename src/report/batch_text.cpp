@@ -33,6 +33,10 @@ Flow heading(const BatchResult& result, const TextStyle& style) {
     const auto volume = [&](double m3) { return shown({m3, Measure::volume}, style.system); };
     const int count = result.charging.count;
     std::string ticket = "Batch ticket for " + volume(result.batch.volume_m3);
+    const double more_m3 = result.batch.volume_m3 - result.ordered_m3;
+    if (more_m3 > 1e-9 * result.ordered_m3) {
+        ticket += ", MORE THAN THE " + volume(result.ordered_m3) + " ORDERED by " + volume(more_m3);
+    }
     std::string ordered;
     if (result.sacks) {
         ordered = "whole sacks for " + volume(result.ordered_m3);
@@ -48,8 +52,8 @@ Flow heading(const BatchResult& result, const TextStyle& style) {
         ticket += fmt::format(", in {} equal {} of {}", count, charges_name(result.charging),
                               volume(result.each.volume_m3));
     }
-    return paragraph(text::printable(result.title), {}) +
-           paragraph(ticket + ", at today's moistures", {}) + "\n" + verdict_line(result.checks);
+    return paragraph(ticket + ", at today's moistures", {}) +
+           paragraph(text::printable(result.title), {}) + "\n" + verdict_line(result.checks);
 }
 
 std::string moisture_text(const core::BatchItem& item, UnitSystem system) {
@@ -60,17 +64,10 @@ std::string moisture_text(const core::BatchItem& item, UnitSystem system) {
            shown({std::abs(free_kg), Measure::mass}, system) + " of water";
 }
 
-std::string water_note(const BatchResult& result, UnitSystem system) {
-    const double held_back_kg = result.site_water ? result.site_water->held_back.kg : 0;
-    return held_back_kg > 0
-               ? "of it " + shown({held_back_kg, Measure::mass}, system) + " held back for the site"
-               : "added at the mixer";
-}
-
-std::string note(const core::BatchItem& item, const BatchResult& result, UnitSystem system) {
+std::string note(const core::BatchItem& item, UnitSystem system) {
     switch (item.role) {
     case core::Role::water:
-        return water_note(result, system);
+        return "added at the mixer";
     case core::Role::binder:
         return item.sacks ? sacks_text(*item.sacks) : "";
     case core::Role::coarse:
@@ -100,6 +97,19 @@ std::string weighed(const core::BatchItem& item, UnitSystem system) {
     return item.by_trial ? "" : shown({item.kg, Measure::mass}, system);
 }
 
+/// The water at the mixer and the water held back, two rows to weigh apart.
+template <class Row>
+void add_parted_water(const BatchResult& result, const Row& row, UnitSystem system, Grid& grid) {
+    const core::SiteWater& water = *result.site_water;
+    const auto add = [&](const char* name, const core::WaterAmount& amount, const char* note) {
+        grid.add(row(
+            {name, shown({amount.kg, Measure::mass}, system), water_measure(amount.litres, system)},
+            shown({result.charging.count * amount.kg, Measure::mass}, system), note));
+    };
+    add("water at the mixer", water.at_mixer, "");
+    add("water held back", water.held_back, "weighed apart; see the order at the mixer");
+}
+
 /// The items to weigh; where there are several charges, those of one charge and the whole beside.
 Flow text_of_items(const BatchResult& result, UnitSystem system) {
     const bool several = result.charging.count > 1;
@@ -115,8 +125,12 @@ Flow text_of_items(const BatchResult& result, UnitSystem system) {
     grid.head(row({"", "weigh", "or measure"}, fmt::format("all {}", result.charging.count), ""));
     for (std::size_t i = 0; i < result.each.items.size(); ++i) {
         const core::BatchItem& item = result.each.items[i];
+        if (item.role == core::Role::water && result.each.held_back_kg > 0) {
+            add_parted_water(result, row, system, grid);
+            continue;
+        }
         grid.add(row({column_name(item.name), weighed(item, system), measured(item, system)},
-                     weighed(result.batch.items[i], system), note(item, result, system)));
+                     weighed(result.batch.items[i], system), note(item, system)));
     }
     grid.add(row({"total", shown({result.each.mass_kg, Measure::mass}, system), ""},
                  shown({result.batch.mass_kg, Measure::mass}, system), ""));
@@ -177,9 +191,8 @@ Flow flow_of(const BatchResult& result, const TextStyle& style) {
     if (result.short_load) {
         page += section("DELIVERY") + text_of_short_load(*result.short_load, style.system);
     }
-    if (!result.each.cautions.empty()) {
-        page += section("AT THE MIXER") + text_of_cautions(result.each.cautions, style);
-    }
+    page += section("AT THE MIXER, in this order") + text_of_order(result.each.order, style) +
+            text_of_cautions(result.each.cautions, style);
     page += section("CHECKS") + text_of_checks(result.checks, style);
     page += section("CAUTIONS") + text_of_cautions(result.proportions.worksheet.cautions, style);
     if (style.explain) {

@@ -22,7 +22,8 @@ std::string csv_cell(std::string text) {
 }
 
 std::string csv_cell(std::optional<double> value) {
-    return value ? fmt::format("{}", *value) : "";
+    // Twelve digits: no figure knows more, and conversion leaves noise in the last ones.
+    return value ? fmt::format("{:.12g}", *value == 0 ? 0.0 : *value) : "";
 }
 
 std::string csv_row(const std::vector<std::string>& cells) {

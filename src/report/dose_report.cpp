@@ -169,6 +169,7 @@ Flow flow_of(const DoseResult& result, const TextStyle& style) {
         paragraph("Strengths are estimates until they are tested; the reducer's data end at the "
                   "last dose shown.",
                   {"  - ", "    "});
+    page += section("CAUTIONS") + text_of_cautions(result.cautions, style);
     return page;
 }
 
@@ -193,7 +194,7 @@ std::string json(const DoseResult& result) {
     object["limits_hold_from_ml_100kg"] = dose_at(response, response.limits_hold_from);
     object["cheapest_ml_100kg"] = dose_at(response, response.cheapest);
     object["checks"] = json_of(result.checks);
-    object["cautions"] = Json::array();
+    object["cautions"] = json_of(result.cautions);
     return written(object);
 }
 

@@ -23,6 +23,7 @@ std::string_view us_unit(Measure measure) {
     case Measure::length:
         return "in";
     case Measure::concentration:
+    case Measure::alkali:
     case Measure::water_amount:
         return "lb/yd3";
     case Measure::fresh_density:

@@ -65,13 +65,17 @@ std::string inches(double mm, int finer) {
     const double amount = units::unit("in").from_inside(mm);
     const double fraction = units::nearest({.amount = amount, .step = 1.0 / 16});
     constexpr double reading_error = 0.002;
-    return finer == 0 && std::abs(fraction - amount) <= reading_error
+    constexpr double long_one = 6; // from here on nobody reads a rule closer than a sixteenth
+    return finer == 0 &&
+                   (std::abs(amount) >= long_one || std::abs(fraction - amount) <= reading_error)
                ? units::inch_fraction(amount) + " in"
                : ratio_digits(amount, finer) + " in";
 }
 
 std::string millimetres(double mm, int finer) {
-    std::string text = fixed(mm, 1 + finer);
+    constexpr double long_one = 150; // from here on a tenth is none that anybody reads
+    const bool whole = finer == 0 && std::abs(mm) >= long_one;
+    std::string text = fixed(mm, whole ? 0 : 1 + finer);
     if (text.ends_with(".0")) {
         text.resize(text.size() - 2);
     }
@@ -98,14 +102,12 @@ std::string dose(double ml_per_100_kg, std::string_view unit) {
     return fixed(amount, amount < 100 ? 1 : 0) + " " + std::string{unit};
 }
 
-/// One digit: the formula is no better than a third.
-std::string evaporation(double kg_m2_h, bool us) {
+/// As its limits are printed, 0.20 and 0.05 lb/ft2/h: the formula is no better than a third.
+std::string evaporation(double kg_m2_h, bool us, int finer) {
     const double per_square_foot = units::unit("lb").from_inside(kg_m2_h) *
                                    units::unit("ft").factor * units::unit("ft").factor / 1e6;
     const double amount = us ? per_square_foot : kg_m2_h;
-    constexpr double tenth = 0.1;
-    const int decimals = std::abs(amount) < tenth ? 2 : 1;
-    return fixed(amount, decimals) + (us ? " lb/ft2/h" : " kg/m2/h");
+    return fixed(amount, 2 + finer) + (us ? " lb/ft2/h" : " kg/m2/h");
 }
 
 /// Minutes where hours would be a fraction.
@@ -168,6 +170,8 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
         return us ? inches(value, finer) : millimetres(value, finer);
     case Measure::concentration:
         return in_style({"lb/yd3", 1, 0}, {"kg/m3", 1, 0});
+    case Measure::alkali:
+        return in_style({"lb/yd3", 0.1, 1}, {"kg/m3", 0.1, 1});
     case Measure::water_amount:
         return water_amount(value, us, finer);
     case Measure::fresh_density:
@@ -207,7 +211,7 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
     case Measure::wind:
         return in_style({"mph", 1, 0}, {"km/h", 1, 0});
     case Measure::evaporation:
-        return evaporation(value, us);
+        return evaporation(value, us, finer);
     case Measure::duration:
         return duration(value);
     case Measure::steel_area:
@@ -244,6 +248,7 @@ std::string si_unit(Measure measure) {
     case Measure::length:
         return "mm";
     case Measure::concentration:
+    case Measure::alkali:
     case Measure::water_amount:
     case Measure::fresh_density:
     case Measure::bulk_density:

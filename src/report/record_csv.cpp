@@ -23,7 +23,7 @@ std::string guarded(const std::string& text) {
 /// A number in SI to the last bit; in other units to where its change of units is exact.
 std::string number_cell(std::optional<double> value, std::string_view unit, UnitSystem system) {
     if (!value || unit.empty() || system == UnitSystem::si) {
-        return csv_cell(value);
+        return value ? fmt::format("{}", *value) : "";
     }
     return fmt::format("{:.12g}", units::unit(unit).from_inside(*value));
 }

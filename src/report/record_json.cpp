@@ -81,6 +81,7 @@ std::string json(const SavedRows& saved) {
     object["file"] = saved.file;
     object["saved"] = saved.saved;
     object["already_there"] = saved.already_there;
+    object["cautions"] = json_of(saved.cautions);
     return written(object);
 }
 

@@ -102,13 +102,14 @@ Flow flow_of(const RecordList<core::RecordedFile>& list, const TextStyle&) {
     return heading(list.title) + paragraph(counted(list.rows.size(), "file"), {}) + "\n" + grid;
 }
 
-Flow flow_of(const SavedRows& saved, const TextStyle&) {
-    return paragraph(fmt::format("saved {} of {} in {}{}", counted(saved.saved, "row"),
-                                 text::printable(saved.file), text::printable(saved.title),
-                                 saved.already_there == 0
-                                     ? ""
-                                     : fmt::format("; {} already there", saved.already_there)),
-                     {});
+Flow flow_of(const SavedRows& saved, const TextStyle& style) {
+    const Flow told = paragraph(
+        fmt::format(
+            "saved {} of {} in {}{}", counted(saved.saved, "row"), text::printable(saved.file),
+            text::printable(saved.title),
+            saved.already_there == 0 ? "" : fmt::format("; {} already there", saved.already_there)),
+        {});
+    return told + text_of_cautions(saved.cautions, style);
 }
 
 namespace {

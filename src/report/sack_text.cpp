@@ -7,6 +7,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace boardmark::report {
@@ -14,9 +15,22 @@ namespace {
 
 using core::Measure;
 
-std::string not_met(const std::vector<core::Check>& checks) {
+std::string verdict_of(const std::vector<core::Check>& checks) {
     const auto ids = failed_ids(checks);
-    return ids.empty() ? "" : fmt::format("FAILS {}", fmt::join(ids, ", "));
+    if (!ids.empty()) {
+        return fmt::format("FAILS {}", fmt::join(ids, ", "));
+    }
+    const auto count = [&](core::Verdict verdict) {
+        return std::ranges::count(checks, verdict, &core::Check::verdict);
+    };
+    std::string text = "nothing fails";
+    if (const auto watch = count(core::Verdict::watch)) {
+        text += fmt::format(", {} watch", watch);
+    }
+    if (const auto open = count(core::Verdict::not_checked)) {
+        text += fmt::format(", {} open", open);
+    }
+    return text == "nothing fails" ? "holds" : text;
 }
 
 /// "cement 1 sack, slag 0.33 sacks"
@@ -58,18 +72,19 @@ Flow text_of_sacks(const BatchResult& result, const TextStyle& style) {
     Grid grid{{Align::left, Align::right, Align::left, Align::left, Align::left}};
     grid.head({"", "concrete", "w/cm", "", ""});
     grid.add({"as ordered", volume(study.rounded.volume_m3), ratio(exact_w_cm),
-              name + " " + sacks_text(study.exact_sacks), ""});
+              name + " " + sacks_text(study.exact_sacks),
+              verdict_of(result.sacks->ordered_checks)});
     grid.add({"sacks rounded, the rest as ordered",
               volume(study.rounded.yield_m3.value_or(study.rounded.volume_m3)),
               ratio(study.rounded.w_cm), taken(study.rounded),
-              not_met(result.sacks->rounded_checks)});
+              verdict_of(result.sacks->rounded_checks)});
     if (study.volume_below_m3) {
         const double sacks = std::floor(study.exact_sacks);
         grid.add({"whole sacks, less concrete", volume(*study.volume_below_m3), ratio(exact_w_cm),
-                  name + " " + sacks_text(sacks), ""});
+                  name + " " + sacks_text(sacks), verdict_of(result.sacks->below_checks)});
     }
     grid.add({"this ticket", volume(result.each.volume_m3), ratio(result.each.w_cm),
-              taken(result.each), not_met(result.checks)});
+              taken(result.each), verdict_of(result.checks)});
     return grid + paragraph(advice(*result.sacks), {.first = "  ", .other = "  "});
 }
 

@@ -53,9 +53,36 @@ core::WaterAmount rounded_down(const core::WaterAmount& amount, core::UnitSystem
             .litres = 1000 * less_half_a_digit(amount.litres / 1000, us ? "gal" : "L")};
 }
 
-std::string consequence(const core::SiteWater& water, const TextStyle& style) {
-    std::string text = shown({water.may_be_added_kg_m3, Measure::concentration}, style.system) +
-                       ", the water held back included; w/cm is then " +
+std::string amount_text(const core::WaterAmount& amount, core::UnitSystem system) {
+    return shown({amount.kg, Measure::mass}, system) + " (" + water_measure(amount.litres, system) +
+           ")";
+}
+
+core::WaterAmount difference(const core::WaterAmount& more, const core::WaterAmount& less) {
+    return {.kg = more.kg - less.kg, .litres = more.litres - less.litres};
+}
+
+/// What may go in, told by the water held back so that no amount stands twice.
+std::string share_allowed(const core::SiteWater& water, core::UnitSystem system) {
+    const core::WaterAmount beyond = difference(water.may_be_added, water.held_back);
+    const bool just_what_was_held = std::abs(beyond.kg) < 1e-9;
+    if (water.held_back.kg <= 0) {
+        return amount_text(rounded_down(water.may_be_added, system), system) + " in all";
+    }
+    if (just_what_was_held) {
+        return "the water held back, no more";
+    }
+    return beyond.kg > 0 ? "the water held back and " +
+                               amount_text(rounded_down(beyond, system), system) + " besides"
+                         : "of the water held back no more than " +
+                               amount_text(rounded_down(water.may_be_added, system), system);
+}
+
+std::string allowed(const core::SiteWater& water, const TextStyle& style) {
+    if (water.may_be_added.kg <= 0) {
+        return water.held_back.kg > 0 ? "none; the water held back stays out" : "none";
+    }
+    std::string text = share_allowed(water, style.system) + "; w/cm is then " +
                        shown({water.w_cm_then, Measure::w_cm}, style.system);
     if (water.slump_gain_mm) {
         text += ", the slump roughly " + rough_slump(*water.slump_gain_mm, style.system) +
@@ -83,19 +110,8 @@ std::string name_of(core::WaterLimit limit) {
 }
 
 Flow text_of_site_water(const core::SiteWater& water, const TextStyle& style) {
-    Grid grid{{Align::left, Align::right, Align::right, Align::left}};
-    const auto add = [&](const char* name, const core::WaterAmount& amount,
-                         const std::string& note) {
-        grid.add({name, shown({amount.kg, Measure::mass}, style.system),
-                  water_measure(amount.litres, style.system), note});
-    };
-    add("at the mixer", water.at_mixer, "");
-    add("held back", water.held_back, "");
-    const bool just_what_was_held = std::abs(water.may_be_added.kg - water.held_back.kg) < 1e-9;
-    add("may be added",
-        just_what_was_held ? water.held_back : rounded_down(water.may_be_added, style.system),
-        water.may_be_added.kg > 0 ? consequence(water, style) : "");
-    return grid + paragraph("highest w/cm: " + limit_text(water, style), {"  ", "  "}) +
+    return paragraph("may be added: " + allowed(water, style), {"  ", "  "}) +
+           paragraph("highest w/cm: " + limit_text(water, style), {"  ", "  "}) +
            text_of_cautions(water.advice, style);
 }
 

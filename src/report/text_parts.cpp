@@ -127,6 +127,15 @@ Flow text_of_cautions(const std::vector<core::Phrase>& cautions, const TextStyle
     return result;
 }
 
+Flow text_of_order(const std::vector<core::Phrase>& order, const TextStyle& style) {
+    Flow result;
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        result += paragraph(words(order[i], style.system),
+                            {.first = fmt::format("  {}. ", i + 1), .other = "     "});
+    }
+    return result;
+}
+
 std::string air_text(const core::Requirements& requirements, core::UnitSystem system) {
     const std::string asked = air_asked(requirements, system);
     return requirements.air_loss_percent > 0

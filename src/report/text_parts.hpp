@@ -27,6 +27,9 @@ Flow verdict_line(const std::vector<core::Check>& checks, const VerdictWords& sa
 Flow text_of_checks(const std::vector<core::Check>& checks, const TextStyle& style);
 Flow text_of_cautions(const std::vector<core::Phrase>& cautions, const TextStyle& style);
 
+/// Steps that are done one after the other, numbered.
+Flow text_of_order(const std::vector<core::Phrase>& order, const TextStyle& style);
+
 /// Every step in a line or two: its value and why.
 Flow text_of_steps(const std::vector<core::Step>& steps, core::UnitSystem system);
 

@@ -57,6 +57,8 @@ std::string json(const TrialSetResult& result) {
     }
     object["checks"] = checks_of(result.set);
     object["advice"] = json_of(result.set.advice);
+    const core::Batch* batch = first_batch(result.set);
+    object["order"] = batch ? json_of(batch->order) : Json::array();
     object["cautions"] = Json::array();
     for (const SetCaution& caution : cautions_of(result.set, core::UnitSystem::si)) {
         object["cautions"].push_back(whose(caution) + caution.text);

@@ -62,6 +62,15 @@ std::vector<SetCaution> cautions_of(const core::TrialSet& set, core::UnitSystem 
     return cautions;
 }
 
+const core::Batch* first_batch(const core::TrialSet& set) {
+    for (const core::TrialMix& mix : set.mixes) {
+        if (mix.solved() && mix.solved()->batch) {
+            return &*mix.solved()->batch;
+        }
+    }
+    return nullptr;
+}
+
 std::vector<const core::TrialMix*> failing(const core::TrialSet& set) {
     std::vector<const core::TrialMix*> mixes;
     for (const core::TrialMix& mix : set.mixes) {

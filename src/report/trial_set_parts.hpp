@@ -28,4 +28,8 @@ std::vector<SetCaution> cautions_of(const core::TrialSet& set, core::UnitSystem 
 /// The mixes that are solved and break a requirement.
 std::vector<const core::TrialMix*> failing(const core::TrialSet& set);
 
+/// Any batch of the set: its order at the mixer is that of all, which differ in w/cm only.
+/// nullptr where none was batched.
+const core::Batch* first_batch(const core::TrialSet& set);
+
 } // namespace boardmark::report

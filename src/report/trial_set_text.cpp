@@ -245,6 +245,10 @@ Flow flow_of(const TrialSetResult& result, const TextStyle& style) {
     page += section("CHECKS") + text_of_set_checks(result.set, style.system) +
             text_of_open_checks(result.set);
     page += section("WHAT TO DO") + text_of_cautions(result.set.advice, style);
+    if (const core::Batch* batch = first_batch(result.set)) {
+        page +=
+            section("AT THE MIXER, each mix in this order") + text_of_order(batch->order, style);
+    }
     page += section("CAUTIONS") + text_of_set_cautions(result.set, style.system);
     return style.explain ? page + text_of_set_reasons(result.set, style) : page;
 }

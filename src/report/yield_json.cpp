@@ -25,6 +25,7 @@ Json json_of_next(const core::NextTrial& next) {
                 {"adjustments", json_of(next.adjustments)},
                 {"steps", json_of(next.proportions.worksheet.steps)},
                 {"advice", json_of(next.advice)},
+                {"order", json_of(next.batch.order)},
                 {"cautions", json_of(next.batch.cautions)}};
     return object;
 }

@@ -212,11 +212,8 @@ Flow text_of_next(const YieldResult& result, const TextStyle& style) {
     text += text_of_sheet(rows, next.batch.volume_m3, style.system);
     text += paragraph(changes_text(rows, style.system), {"  ", "  "});
     text += section("WHY") + text_of_steps(next.adjustments, style.system);
-    std::vector<core::Phrase> at_the_mixer = next.advice;
-    at_the_mixer.insert(at_the_mixer.end(), next.batch.cautions.begin(), next.batch.cautions.end());
-    if (!at_the_mixer.empty()) {
-        text += section("AT THE MIXER") + text_of_cautions(at_the_mixer, style);
-    }
+    text += section("AT THE MIXER, in this order") + text_of_order(next.batch.order, style) +
+            text_of_cautions(next.advice, style) + text_of_cautions(next.batch.cautions, style);
     text += section("CHECKS of the next trial") + text_of_next_checks(next.checks, style);
     return text;
 }

@@ -144,8 +144,11 @@ Reading<LeadingNumber> read_unsigned(std::string_view text, std::size_t start) {
             return *wrong;
         }
         const auto whole = convert(text.substr(start, whole_digits));
+        if (!whole) {
+            return Misreading{start, "the number is too large", ""};
+        }
         const auto [value, fraction_end] = std::get<Fraction>(fraction);
-        return LeadingNumber{whole.value_or(0) + value, fraction_end};
+        return LeadingNumber{*whole + value, fraction_end};
     }
     if (point) {
         end += 1 + decimals;

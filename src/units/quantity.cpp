@@ -3,6 +3,10 @@
 
 #include <algorithm>
 #include <cctype>
+#include <cmath>
+#include <optional>
+#include <string>
+#include <utility>
 
 namespace boardmark::units {
 namespace {
@@ -60,6 +64,45 @@ Misreading unknown_unit(std::string_view text, std::size_t at) {
     return {at, what, ""};
 }
 
+/// `3 ft 6 in`: feet and inches, as rulers are read.
+std::optional<Reading<Quantity>> read_feet_and_inches(std::string_view text, double feet,
+                                                      std::size_t unit_at) {
+    constexpr std::string_view between = "ft ";
+    const std::size_t inches_at = text.find_first_not_of(' ', unit_at + between.size());
+    if (!text.substr(unit_at).starts_with(between) || inches_at == std::string_view::npos) {
+        return std::nullopt;
+    }
+    const auto reading = read_leading_number(text.substr(inches_at));
+    const auto* inches = std::get_if<LeadingNumber>(&reading);
+    if (!inches) {
+        return std::nullopt;
+    }
+    const std::size_t second = text.find_first_not_of(' ', inches_at + inches->length);
+    if (second == std::string_view::npos || text.substr(second) != "in") {
+        return std::nullopt;
+    }
+    constexpr double inches_of_a_foot = 12;
+    if (inches->value < 0 || inches->value >= inches_of_a_foot || feet != std::floor(feet)) {
+        return Misreading{inches_at, "whole feet and less than 12 inches are expected",
+                          "write for example '3 ft 6 in'"};
+    }
+    const double part = inches->value / inches_of_a_foot;
+    return Quantity{text.starts_with('-') ? feet - part : feet + part, find_unit("ft")};
+}
+
+/// The unit with its raised figure written plain: yd³ is yd3.
+std::string plain(std::string_view spelling) {
+    std::string result{spelling};
+    for (const auto& [raised, figure] : {std::pair{std::string_view{"\xC2\xB2"}, "2"},
+                                         std::pair{std::string_view{"\xC2\xB3"}, "3"}}) {
+        for (std::size_t at = result.find(raised); at != std::string::npos;
+             at = result.find(raised)) {
+            result.replace(at, raised.size(), figure);
+        }
+    }
+    return result;
+}
+
 } // namespace
 
 Reading<Quantity> read_quantity(std::string_view text) {
@@ -72,7 +115,10 @@ Reading<Quantity> read_quantity(std::string_view text) {
     if (unit_at == std::string_view::npos) {
         return Misreading{0, "'" + std::string{text} + "' has no unit", ""};
     }
-    const Unit* unit = find_unit(text.substr(unit_at));
+    if (auto lengths = read_feet_and_inches(text, amount, unit_at)) {
+        return *lengths;
+    }
+    const Unit* unit = find_unit(plain(text.substr(unit_at)));
     if (!unit) {
         return unknown_unit(text, unit_at);
     }

@@ -88,9 +88,12 @@ TEST_CASE("a scale too coarse for an item is refused by its name") {
 
 TEST_CASE("the ticket says when the reducer goes in and what is dosed by trial") {
     const core::Batch batch = batch_of(mix_to_batch(), {.volume_m3 = 0.05, .resolution_kg = {}});
-    REQUIRE(batch.cautions.size() == 2);
-    CHECK_THAT(batch.cautions[0].text, Contains("goes in last") && Contains("Hold back"));
-    CHECK_THAT(batch.cautions[1].text, Contains("by trial"));
+    REQUIRE(batch.order.size() == 5);
+    CHECK_THAT(batch.order[0].text, Contains("but a tenth of it, which waits"));
+    CHECK_THAT(batch.order[1].text, Contains("by trial"));
+    CHECK_THAT(batch.order[2].text, Contains("Measure the slump before {name}"));
+    CHECK_THAT(batch.order[3].text, Contains("Of the tenth that waits"));
+    CHECK_THAT(batch.order[4].text, Contains("goes in last") && Contains("From then on no water"));
     CHECK(item(batch, "agent").by_trial);
     CHECK(item(batch, "reducer").litres.has_value());
     CHECK_FALSE(item(batch, "cement").litres.has_value());
@@ -118,5 +121,7 @@ TEST_CASE("the ticket names the slump before the reducer") {
                                       .slump = "8 in"}),
                                 input::Purpose::batch);
     const core::Batch batch = batch_of(solved, {.volume_m3 = 0.05, .resolution_kg = {}});
-    CHECK_THAT(batch.cautions[0].text, Contains("{before}"));
+    CHECK(std::ranges::any_of(batch.order, [](const core::Phrase& step) {
+        return step.text.find("{before}") != std::string::npos;
+    }));
 }

@@ -55,9 +55,7 @@ TEST_CASE("water held back by share or by amount leaves the mixer") {
     const auto [asked, held_kg] = GENERATE_COPY(table<core::HoldBack, double>({
         {share(0), 0},
         {share(10), water_kg / 10},
-        {share(100), water_kg},
         {amount(0.5), 0.5},
-        {amount(water_kg), water_kg},
         {{.percent = std::nullopt, .kg = 0.53, .resolution_kg = 0.2}, 0.6}, // to the scale
     }));
     const core::SiteWater water = water_of(mix, asked);
@@ -67,8 +65,12 @@ TEST_CASE("water held back by share or by amount leaves the mixer") {
                WithinAbs(1000 * water.at_mixer.kg / (62.4 * 16.01846), 1e-4));
 }
 
-TEST_CASE("more than the batch has cannot be held back") {
-    CHECK_THROWS_AS(water_of(mix_with("", "{}"), amount(100)), core::Unresolved);
+TEST_CASE("all of the water or more cannot be held back") {
+    const Solved mix = mix_with("", "{}");
+    const double water_kg = water_of(mix, share(0)).at_mixer.kg;
+    for (const core::HoldBack& asked : {share(100), amount(water_kg), amount(100)}) {
+        CHECK_THROWS_AS(water_of(mix, asked), core::Unresolved);
+    }
 }
 
 TEST_CASE("the lowest ratio of exposure and strength limits the water") {

@@ -157,10 +157,10 @@ TEST_CASE("a batch says how much of its water is ice") {
     const Solved mix = solve(text({.water = "ice: 20 lb/yd3"}), input::Purpose::batch);
     const core::Batch batch = core::batch(mix.proportions, {.volume_m3 = inside(2, "yd3")},
                                           mix.tables.water_density_kg_m3);
-    const auto told = std::ranges::find_if(batch.cautions, [](const core::Phrase& caution) {
+    const auto told = std::ranges::find_if(batch.order, [](const core::Phrase& caution) {
         return caution.text.find("weighed as ice") != std::string::npos;
     });
-    REQUIRE(told != batch.cautions.end());
+    REQUIRE(told != batch.order.end());
     const auto ice = std::get<core::Quantity>(told->arguments.at(0).value);
     CHECK_THAT(in_unit(ice.value, "lb"), WithinAbs(40, 1e-9));
 }

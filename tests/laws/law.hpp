@@ -7,30 +7,47 @@
 #include <rapidcheck.h>
 
 #include <cmath>
-#include <cstdlib>
+#include <cstdint>
+#include <initializer_list>
+#include <iostream>
 #include <sstream>
 #include <string>
 
 namespace boardmark::test {
 
-/// The same hundred cases in each run, so that a red law stays red;
-/// RC_PARAMS='seed=7 max_success=1000' draws others.
-inline void use_fixed_seed_unless_told_otherwise() {
-    constexpr int keep_what_the_user_set = 0;
-    setenv("RC_PARAMS", "seed=1911", keep_what_the_user_set);
+/// Tells once which cases this run draws: others each time, unless RC_PARAMS='seed=7' says which.
+inline const rc::detail::TestParams& params_of_run() {
+    static const rc::detail::TestParams params = [] {
+        const auto drawn = rc::detail::configuration().testParams;
+        std::cout << "laws are drawn with RC_PARAMS='seed=" << drawn.seed << "'\n";
+        return drawn;
+    }();
+    return params;
 }
 
-/// Tries a property; where it breaks, the failure names the smallest inputs found.
+/// Tries a property on the cases of one seed; where it breaks, the failure names the smallest
+/// inputs found and the seed that draws them again.
 template <class Property>
-void holds(Property&& property) {
-    use_fixed_seed_unless_told_otherwise();
-    const auto result = rc::detail::checkTestable(std::forward<Property>(property));
+void hold_with(const Property& property, const rc::detail::TestParams& params) {
+    const auto result = rc::detail::checkTestable(property, rc::detail::TestMetadata{}, params);
     if (!result.template is<rc::detail::SuccessResult>()) {
         std::ostringstream told;
         rc::detail::printResultMessage(result, told);
+        told << "\ndraw it again with RC_PARAMS='seed=" << params.seed << "'\n";
         FAIL(told.str());
     }
     SUCCEED();
+}
+
+/// Tries a property on new cases, and on those of seeds that once broke it.
+template <class Property>
+void holds(const Property& property, std::initializer_list<std::uint64_t> kept_seeds = {}) {
+    hold_with(property, params_of_run());
+    for (const std::uint64_t seed : kept_seeds) {
+        rc::detail::TestParams params = params_of_run();
+        params.seed = seed;
+        hold_with(property, params);
+    }
 }
 
 /// A number of a range in ten thousand steps, ends included.

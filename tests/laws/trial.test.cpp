@@ -125,27 +125,29 @@ TEST_CASE("water added to a trial raises its yield and lowers its strength") {
 }
 
 TEST_CASE("the next trial keeps the ratio and fills its volume, whatever was found") {
-    holds([] {
-        const Weighed weighed = any_batch();
-        core::Trial trial = perfect(weighed);
-        trial.tests.slump = {{0, between(20, 220, "slump, mm")}};
-        trial.tests.air_percent = between(0.5, 9, "air, %");
-        const Tried made = tried(trial);
-        std::optional<core::NextTrial> next;
-        try {
-            next = made.next();
-        } catch (const core::Unresolved&) {
-            RC_DISCARD("no next mix");
-        }
-        const core::Totals& totals = next->proportions.totals;
-        demand_at_most(totals.w_cm, weighed.designed.selection.w_cm, "w/cm");
-        demand_same(totals.volume_m3.value(), 1, 1e-9, "volume");
-        demand_same(next->proportions.selection.air_percent, made.yield.target.air_percent, 1e-12,
-                    "air");
-        const bool dosed = next->lever == core::Lever::dose;
-        if (dosed) {
-            demand_at_most(totals.water_kg_m3, 1.015 * weighed.designed.totals.water_kg_m3,
-                           "water");
-        }
-    });
+    holds(
+        [] {
+            const Weighed weighed = any_batch();
+            core::Trial trial = perfect(weighed);
+            trial.tests.slump = {{0, between(20, 220, "slump, mm")}};
+            trial.tests.air_percent = between(0.5, 9, "air, %");
+            const Tried made = tried(trial);
+            std::optional<core::NextTrial> next;
+            try {
+                next = made.next();
+            } catch (const core::Unresolved&) {
+                RC_DISCARD("no next mix");
+            }
+            const core::Totals& totals = next->proportions.totals;
+            demand_at_most(totals.w_cm, weighed.designed.selection.w_cm, "w/cm");
+            demand_same(totals.volume_m3.value(), 1, 1e-9, "volume");
+            demand_same(next->proportions.selection.air_percent, made.yield.target.air_percent,
+                        1e-12, "air");
+            const bool dosed = next->lever == core::Lever::dose;
+            if (dosed) {
+                demand_at_most(totals.water_kg_m3, 1.015 * weighed.designed.totals.water_kg_m3,
+                               "water");
+            }
+        },
+        {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12});
 }

@@ -42,6 +42,11 @@ TEST_CASE("each measure as its trade writes it") {
         Row{31, Measure::strength, "4500 psi", "31.0 MPa"},               // 4496.2 psi
         // lengths: a fraction where the length is one, decimals where it is none
         Row{101.6, Measure::slump, "4 in", "101.6 mm"},
+        Row{177.8, Measure::slump, "7 in", "178 mm"},
+        Row{478.97, Measure::length, "18 7/8 in", "479 mm"}, // 18.857 in
+        Row{40.64, Measure::length, "1.60 in", "40.6 mm"},   // a limit below 6 in is not rounded up
+        Row{1.16, Measure::evaporation, "0.24 lb/ft2/h", "1.16 kg/m2/h"}, // limits 0.20 and 1.0
+        Row{2.4, Measure::alkali, "4.0 lb/yd3", "2.4 kg/m3"},
         Row{38.1, Measure::slump, "1 1/2 in", "38.1 mm"},
         Row{75, Measure::slump, "2.953 in", "75 mm"}, // 75 / 25.4 = 2.9528
         Row{19.05, Measure::aggregate_size, "3/4 in", "19.1 mm"},

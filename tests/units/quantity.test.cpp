@@ -42,6 +42,12 @@ TEST_CASE("quantities that are read") {
         {"4500   psi", 4500, "psi"},
         {"0 lb", 0, "lb"},
         {"0.92 kg/kg", 0.92, "kg/kg"},
+        {"3 ft 6 in", 3.5, "ft"},
+        {"3 ft  4 1/2 in", 3.375, "ft"},
+        {"-2 ft 3 in", -2.25, "ft"},
+        {"3 yd³", 3, "yd3"},
+        {"305 lb/yd³", 305, "lb/yd3"},
+        {"20 ft²", 20, "ft2"},
     }));
     INFO(text);
     const auto reading = read_quantity(text);
@@ -96,6 +102,11 @@ TEST_CASE("texts that are not quantities and why") {
         Refusal{"1e400 psi", 0, "the number is too large", ""},
         Refusal{"3/0 in", 1, "a fraction cannot divide by zero", ""},
         Refusal{"1 1/0 in", 3, "a fraction cannot divide by zero", ""},
+        Refusal{std::string(400, '9') + " 1/2 in", 0, "the number is too large", ""},
+        Refusal{"3 ft 14 in", 5, "whole feet and less than 12 inches are expected",
+                "write for example '3 ft 6 in'"},
+        Refusal{"1.5 ft 6 in", 7, "whole feet and less than 12 inches are expected",
+                "write for example '3 ft 6 in'"},
         Refusal{"5. in", 1, "digits are missing after the point", ""},
         // no unit
         Refusal{"4500", 0, "'4500' has no unit", ""},

@@ -44,7 +44,9 @@ struct Batch {
     double binder_kg = 0;
     double liquid_kg = 0;                ///< of the admixtures: their part of the mixing water
     std::optional<double> yield_m3 = {}; ///< that these weights fill; absent without densities
+    double held_back_kg = 0;             ///< of the water, kept apart for the site
     std::vector<Phrase> cautions = {};
+    std::vector<Phrase> order = {}; ///< what is done at the mixer, one step after the other
 
     /// The yield over the volume asked for.
     std::optional<double> relative_yield() const {

@@ -29,7 +29,8 @@ struct Constituent {
 /// What the mill certificate says of a cement or a supplementary material.
 struct BinderFigures {
     std::vector<Constituent> contains;
-    std::optional<double> c3a_percent; ///< tricalcium aluminate, by mass
+    std::optional<double> c3a_percent;         ///< tricalcium aluminate, by mass
+    std::optional<double> alkali_percent = {}; ///< Na2O equivalent, by mass
 };
 
 /// The mass of an aggregate that passes a sieve.
@@ -73,6 +74,7 @@ struct AdmixtureFigures {
     std::optional<double> solids_percent;             ///< by mass of the product
     std::vector<WaterReductionPoint> water_reduction; ///< increasing doses of one basis
     bool standard_minimum_reduction = false;          ///< the least that its standard demands
+    bool reduction_dose_assumed = false; ///< one reduction without a dose: taken at the mix's own
     std::vector<SlumpGainPoint> slump_gain;           ///< increasing doses of one basis
     std::optional<Dose> maximum_dose;
     std::optional<bool> retards = {}; ///< delays setting; absent: the papers were not asked

@@ -14,6 +14,7 @@ enum class Measure {
     aggregate_size,   ///< mm
     length,           ///< mm
     concentration,    ///< kg per m3 of concrete
+    alkali,           ///< kg of Na2O equivalent per m3 of concrete
     water_amount,     ///< kg of water per m3 of concrete, small amounts
     fresh_density,    ///< kg/m3 of fresh concrete
     bulk_density,     ///< kg/m3 of dry-rodded aggregate

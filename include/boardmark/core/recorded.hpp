@@ -74,6 +74,8 @@ struct RecordColumn {
     Measure measure = Measure::ratio; ///< of a number
     double least = 0;                 ///< of a number, ends included
     double most = 0;
+    double usual_from = 0; ///< of a number, beyond it one is hardly true; none where both are 0
+    double usual_to = 0;
 
     RecordedValue of(const Row& row) const {
         if (const auto* text = std::get_if<std::string Row::*>(&member)) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/phrase.hpp>
 #include <boardmark/core/placing.hpp>
 #include <boardmark/core/site.hpp>
 #include <boardmark/core/strength_line.hpp>
@@ -85,6 +86,8 @@ struct Requirements {
     std::optional<double> minimum_binder_kg_m3 = {};
     bool board_marked = false;
     PlacingConditions placing = {};
+    std::string alkali_level = {};       ///< of prevention, "V" to "ZZ"; empty: not stated
+    std::vector<Phrase> improbable = {}; ///< figures of the file that are possible, hardly true
 };
 
 } // namespace boardmark::core

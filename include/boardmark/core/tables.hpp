@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/alkali_rules.hpp>
 #include <boardmark/core/form_tables.hpp>
 #include <boardmark/core/grading_rules.hpp>
 #include <boardmark/core/joint_tables.hpp>
@@ -198,6 +199,7 @@ struct PracticeTables {
     TypicalFigure spare_strength_percent; ///< above the required average, from which it is spare
     TypicalFigure formula_slump_mm;       ///< highest slump for which form-pressure formulas hold
     TypicalFigure face_deduction_matters_percent; ///< of the concrete, from which it is deducted
+    TypicalFigure most_held_back_percent; ///< of the water to batch, beyond which it is a slip
     TypicalFigure cut_course_percent; ///< of a course, below which a cut one looks like a mistake
 };
 
@@ -385,6 +387,7 @@ struct Tables {
     JointTables joints;
     FinishTables finish;
     GradingRules grading;
+    AlkaliRules alkali;
     std::vector<BarSize> bars; ///< of either system, each system's increasing
 
     /// The class of that name. Asserts that the code has it: the reader refuses other names.

@@ -15,7 +15,7 @@ namespace boardmark::input {
 struct TrialOptions {
     Vocabulary vocabulary;
     Loader load; ///< gets the mix file, and what that names
-    std::function<core::Tables(core::UnitSystem)> tables;
+    std::optional<int> today = {}; ///< days since 1970-01-01; no trial is of a later day
 };
 
 /// A trial that was read, and the words about it that no calculation needs.

@@ -18,6 +18,8 @@ namespace boardmark::report {
 struct SackResult {
     core::SackStudy study;
     std::vector<core::Check> rounded_checks;
+    std::vector<core::Check> ordered_checks; ///< of the volume as ordered, part of a sack weighed
+    std::vector<core::Check> below_checks;   ///< of the volume that whole sacks fall short of
 };
 
 /// What `batch` found, ready to be written.

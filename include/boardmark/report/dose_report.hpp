@@ -13,6 +13,7 @@ struct DoseResult {
     std::string title;
     const core::DoseResponse& response;
     const std::vector<core::Check>& checks; ///< of the mix as written
+    const std::vector<core::Phrase>& cautions;
 };
 
 /// The response in steps, both uses side by side; at most 100 columns wide.

@@ -33,6 +33,7 @@ struct SavedRows {
     std::string file;  ///< they came from
     std::size_t saved;
     std::size_t already_there;
+    std::vector<core::Phrase> cautions = {}; ///< figures that are possible, hardly true
 };
 
 /// A control chart over a record.

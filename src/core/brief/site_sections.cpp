@@ -169,7 +169,8 @@ BriefSection brief_of_forms(const BriefCase& brief) {
 BriefSection brief_of_placing(const BriefCase& brief) {
     BriefSection section{"PLACING, CURING, STRIPPING", {}};
     for (const RunPlan& run : brief.plan.runs) {
-        section.items.push_back({"{wall}: {lifts} lifts of {lift}",
+        section.items.push_back({run.lifts.lifts == 1 ? "{wall}: one lift of {lift}"
+                                                      : "{wall}: {lifts} lifts of {lift}",
                                  {word("wall", run.wall), number("lifts", run.lifts.lifts),
                                   length("lift", 1000 * run.lifts.lift_m)}});
         if (run.vibration) {

@@ -14,8 +14,9 @@ std::vector<Check> assess(const Requirements& requirements, const Proportions& p
     Checks all;
     for (const auto check :
          {check_water_cement_ratio, check_strength, check_air, check_supplementary,
-          check_sulfate_cement, check_chloride, check_aggregate_size, check_amounts, check_grading,
-          check_exposure_statement, check_site, check_temperature, check_finish}) {
+          check_sulfate_cement, check_chloride, check_alkali, check_aggregate_size, check_amounts,
+          check_water_reduction, check_grading, check_exposure_statement, check_site,
+          check_temperature, check_finish}) {
         std::ranges::move(check(context), std::back_inserter(all));
     }
     return all;

@@ -30,5 +30,7 @@ Checks check_amounts(const CheckContext& context);
 Checks check_grading(const CheckContext& context);
 Checks check_temperature(const CheckContext& context);
 Checks check_finish(const CheckContext& context);
+Checks check_alkali(const CheckContext& context);
+Checks check_water_reduction(const CheckContext& context);
 
 } // namespace boardmark::core

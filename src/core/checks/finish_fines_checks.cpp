@@ -174,7 +174,7 @@ Check bleeding_check(const CheckContext& context, Verdict fines) {
     sign(fines == Verdict::watch, "few fines");
     sign(!context.proportions.selection.air_entrained, "no entrained air");
     const int most = static_cast<int>(finish.bleeding_signs.value);
-    const bool open = fines == Verdict::not_checked && count == most - 1;
+    const bool open = fines == Verdict::not_checked && count < most;
 
     Check check{.id = "finish.bleeding",
                 .verdict = count >= most ? Verdict::watch
@@ -191,12 +191,14 @@ Check bleeding_check(const CheckContext& context, Verdict fines) {
         count >= most ? "bleeding is likely (" + signs +
                             "): it draws sand streaks and runs at the board joints; see it on the "
                             "trial batch"
-        : open       ? "one sign of bleeding (" + signs + "), and the fines are not known"
+        : open && count == 0
+            ? std::string{"w/cm and air show no sign of bleeding, and the fines are not known: the "
+                          "sieve analysis of the sand has them; add 'sieves' to 0.3 mm (No. 50)"}
+        : open ? "signs of bleeding (" + signs +
+                     "), and the fines are not known: the sieve analysis "
+                     "of the sand has them; add 'sieves' to 0.3 mm (No. 50)"
         : count == 0 ? "no sign of bleeding: w/cm {value} up to {limit}, air entrained"
                      : "one sign of bleeding only (" + signs + ")";
-    if (fines == Verdict::not_checked && count == 0) {
-        check.message.text += "; the fines are not known";
-    }
     check.message.arguments = {quantity("value", {w_cm, Measure::w_cm}),
                                quantity("limit", {finish.bleeding_w_cm.value, Measure::w_cm})};
     return check;

@@ -38,6 +38,7 @@ std::vector<Check> assess(const Trial& trial, const Yield& yield, const Proporti
     std::erase_if(all, [](const Check& check) { return check.id == "volume.closes"; });
     leave_unmetered_air_open(yield, all);
     std::ranges::move(check_fresh_tests(trial, yield, tables), std::back_inserter(all));
+    std::ranges::move(check_measure(trial, designed, tables), std::back_inserter(all));
     std::ranges::move(check_batching(trial, yield, designed, tables), std::back_inserter(all));
     return all;
 }

@@ -12,6 +12,10 @@ const SlumpTolerance& slump_tolerance(double target_mm, const Tables& tables);
 /// Slump, air, temperature and yield of a trial against its targets and their tolerances.
 std::vector<Check> check_fresh_tests(const Trial& trial, const Yield& yield, const Tables& tables);
 
+/// A measure of the density test that is smaller than its standard asks for the stone.
+std::vector<Check> check_measure(const Trial& trial, const Proportions& designed,
+                                 const Tables& tables);
+
 /// What was weighed against what the mix asks to weigh for the intended volume.
 std::vector<Check> check_batching(const Trial& trial, const Yield& yield,
                                   const Proportions& designed, const Tables& tables);

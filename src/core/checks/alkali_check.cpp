@@ -1,0 +1,151 @@
+#include "../phrases.hpp"
+#include "../tolerance.hpp"
+#include "compare.hpp"
+#include "exposure_limits.hpp"
+#include "supplementary.hpp"
+
+#include <algorithm>
+
+namespace boardmark::core {
+namespace {
+
+/// Alkali from cements. Supplementary materials of their own are not counted; what a blended cement
+/// holds is, because its certificate states one figure for all of it: the safe side.
+struct Loading {
+    double kg_m3 = 0;
+    double highest_percent = 0;
+    std::vector<std::string> unknown;
+    bool any_stated = false;
+};
+
+Loading loading_of(const Proportions& proportions) {
+    Loading loading;
+    for (const Ingredient* binder : of_role(proportions, Role::binder)) {
+        const auto& alkali_percent = binder->material->binder.alkali_percent;
+        loading.any_stated = loading.any_stated || alkali_percent;
+        if (!is_cement(binder->material->kind)) {
+            continue;
+        }
+        if (!alkali_percent) {
+            loading.unknown.push_back(binder->name);
+            continue;
+        }
+        loading.kg_m3 += binder->kg_m3 * *alkali_percent / 100;
+        loading.highest_percent = std::max(loading.highest_percent, *alkali_percent);
+    }
+    return loading;
+}
+
+const AlkaliLevel& level_named(const std::string& name, const AlkaliRules& rules) {
+    return *std::ranges::find(rules.levels, name, &AlkaliLevel::name);
+}
+
+/// Fly ash of class F, the only one whose share is published here.
+double class_f_ash_percent(const Proportions& proportions) {
+    double kg = 0;
+    for (const Ingredient* binder : of_role(proportions, Role::binder)) {
+        const Material& material = *binder->material;
+        const bool is_f = material.kind == Kind::fly_ash && material.standard.ends_with("F");
+        kg += is_f ? binder->kg_m3 : 0;
+    }
+    return 100 * kg / proportions.totals.binder_kg_m3;
+}
+
+/// How far slag and class F ash reach what a level asks: 1 is enough, parts add up.
+double reached(const AlkaliLevel& level, const CheckContext& context) {
+    const Supplementary found = supplementary_of(context.proportions);
+    return found.slag / *level.least_slag_percent +
+           class_f_ash_percent(context.proportions) / *level.least_ash_percent;
+}
+
+std::string salt_note(const CheckContext& context) {
+    const auto& classes = context.requirements.exposure;
+    return std::ranges::count(classes, std::string{"C2"}) > 0
+               ? " The loading does not cover the alkali that salt from the sea or from deicers "
+                 "brings in (C2)."
+               : "";
+}
+
+std::string asked_besides(const AlkaliLevel& level) {
+    return level.beside_level.empty()
+               ? ""
+               : ", and besides the supplementary materials of level " + level.beside_level;
+}
+
+Phrase message_of(const Loading& loading, const AlkaliLevel& level, const CheckContext& context) {
+    const double limit = level.most_kg_m3.value_or(0);
+    return {
+        (level.most_kg_m3
+             ? "alkali from cement {value} of Na2O equivalent, at most {limit} at level {level}" +
+                   asked_besides(level)
+             : std::string{"alkali from cement {value} of Na2O equivalent; level {level} has no "
+                           "limit"}) +
+            ": from memory, hold it against the standard." + salt_note(context),
+        {quantity("value", {loading.kg_m3, Measure::alkali}),
+         quantity("limit", {limit, Measure::alkali}), word("level", level.name)}};
+}
+
+/// Levels that ask shares besides or instead of a limit.
+Verdict by_shares(const AlkaliLevel& level, bool within, const CheckContext& context) {
+    const AlkaliRules& rules = context.tables.alkali;
+    const bool own = level.least_slag_percent && !below(reached(level, context), 1);
+    const bool beside =
+        !below(reached(level_named(level.beside_level, rules), context), 1) && within;
+    return own || beside ? Verdict::watch : Verdict::fails;
+}
+
+} // namespace
+
+Checks check_alkali(const CheckContext& context) {
+    const Loading loading = loading_of(context.proportions);
+    const std::string& name = context.requirements.alkali_level;
+    if (name.empty() && !loading.any_stated) {
+        return {};
+    }
+    Check check{.id = "alkali.loading",
+                .verdict = Verdict::not_checked,
+                .measure = Measure::alkali,
+                .requirement = name.empty() ? "requirements.alkali_level" : "level " + name,
+                .source = context.tables.alkali.source};
+    if (name.empty()) {
+        check.message = {
+            "alkali from cement {value} of Na2O equivalent: the level of prevention is "
+            "not stated; the engineer has it; add 'requirements.alkali_level'." +
+                salt_note(context),
+            {quantity("value", {loading.kg_m3, Measure::alkali})}};
+        return {std::move(check)};
+    }
+    const AlkaliLevel& level = level_named(name, context.tables.alkali);
+    const double tenth =
+        amount_precision_kg_m3(context.tables.system) / 10; // as limits are printed
+    const bool above_limit =
+        level.most_kg_m3 && at_most({loading.kg_m3, *level.most_kg_m3, tenth}) == Verdict::fails;
+    const bool asks_shares = !level.beside_level.empty();
+    if (!loading.unknown.empty() && (asks_shares || !above_limit)) {
+        check.message = {"the alkali of {missing} is not known: the mill certificate has it; add "
+                         "'alkali'." +
+                             salt_note(context),
+                         {word("missing", joined(loading.unknown))}};
+        return {std::move(check)};
+    }
+    const TypicalFigure& guided = context.tables.alkali.guided_to_percent;
+    if (asks_shares && above(loading.highest_percent, guided.value)) {
+        check.message = {
+            "a cement of more than {guided} of alkali asks more supplementary materials than "
+            "level {level} does: the engineer decides." +
+                salt_note(context),
+            {word("level", name), quantity("guided", {guided.value, Measure::percent})}};
+        return {std::move(check)};
+    }
+    check.value = loading.kg_m3;
+    if (level.most_kg_m3) {
+        check.limit = Limit{.low = std::nullopt, .high = *level.most_kg_m3};
+    }
+    check.message = message_of(loading, level, context);
+    check.verdict = asks_shares   ? by_shares(level, !above_limit, context)
+                    : above_limit ? Verdict::fails
+                                  : Verdict::watch; // the limits stand from memory
+    return {std::move(check)};
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,112 @@
+// The table of doses, its "limits hold from" and what the uses of a reducer break, worked by hand.
+
+#include <boardmark/core/comparison.hpp>
+#include <boardmark/core/dose_response.hpp>
+
+#include "support.hpp"
+
+#include <catch2/catch.hpp>
+
+using namespace boardmark;
+using namespace boardmark::test;
+using Catch::Matchers::WithinAbs;
+
+namespace {
+
+/// w/cm 0.45 as written, in C2, which allows 0.40 (ACI 318-19 Table 19.3.2.1); its strength curve
+/// is never in the way.
+core::Mix mix_at(const std::string& w_cm) {
+    const core::AnyMix mix = read(R"(boardmark: 1
+title: doses
+reporting: us
+requirements:
+  code: ACI 318-19
+  exposure: [F0, C2]
+  strength: 5000 psi
+  strength_curve: {0.30: 9000 psi, 0.50: 6500 psi}
+  slump: 4 in
+materials:
+  cement: {kind: portland cement, relative_density: 3.15, price: 165 USD/short ton}
+  stone: {kind: coarse aggregate, nominal_max_size: 3/4 in, relative_density: 2.68, absorption: 0.5 %,
+          dry_rodded_density: 100 lb/ft3}
+  sand: {kind: fine aggregate, relative_density: 2.64, absorption: 0.7 %, fineness_modulus: 2.8}
+  reducer:
+    kind: high-range water reducer
+    relative_density: 1.07
+    water_reduction: {4 fl oz/cwt: 8 %, 8 fl oz/cwt: 16 %, 12 fl oz/cwt: 22 %}
+mixture: {binder: {cement: 100 %}, coarse: {stone: 100 %}, fine: {sand: 100 %},
+          admixtures: {reducer: 8 fl oz/cwt}}
+selections: {w_cm: )" + w_cm + "}\n",
+                                  input::Purpose::proportion);
+    return std::get<core::Mix>(mix);
+}
+
+const core::Tables& us_tables() {
+    static const core::Tables tables = reference::tables(core::UnitSystem::us);
+    return tables;
+}
+
+double fl_oz_cwt(const core::DosePoint& point) {
+    return in_unit(point.ml_100kg * 1e-8, "fl oz/cwt");
+}
+
+std::vector<std::string> failed(const core::ComparedMix& column) {
+    std::vector<std::string> ids;
+    for (const core::Check& check : column.checks) {
+        if (check.verdict == core::Verdict::fails) {
+            ids.push_back(check.id);
+        }
+    }
+    return ids;
+}
+
+} // namespace
+
+TEST_CASE("dose by dose: water saved, ratio, and the dose from which the limits hold") {
+    // ACI 211.1-91 Table 6.3.3: 3/4 in stone, 3 to 4 in, no air: 340 lb/yd3; at 0.45 755.6 lb/yd3
+    // of cement, which stay. At each dose the water is 340 (1 - r) and the ratio 0.45 (1 - r):
+    // limits hold from the first dose whose ratio is 0.40 or less to the hundredth.
+    const core::DoseResponse response = core::dose_response(mix_at("0.45"), us_tables());
+    struct Row {
+        double fl_oz;
+        double percent;
+        bool holds;
+    };
+    const std::vector<Row> rows{{0, 0, false},       {1.5, 3, false}, {3, 6, false},
+                                {4, 8, false},       {4.5, 9, false}, {6, 12, true},
+                                {7.5, 15, true},     {8, 16, true},   {9, 17.5, true},
+                                {10.5, 19.75, true}, {12, 22, true}};
+    REQUIRE(response.points.size() == rows.size());
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        const core::ComparedMix& use = response.points[i].less_water;
+        INFO(rows[i].fl_oz);
+        CHECK_THAT(fl_oz_cwt(response.points[i]), WithinAbs(rows[i].fl_oz, 1e-6));
+        REQUIRE(use.proportions);
+        const double kept = 1 - rows[i].percent / 100;
+        CHECK_THAT(in_unit(use.proportions->totals.water_kg_m3, "lb/yd3"),
+                   WithinAbs(340 * kept, 1e-3));
+        CHECK_THAT(use.proportions->totals.w_cm, WithinAbs(0.45 * kept, 1e-6));
+        CHECK(failed(use).empty() == rows[i].holds);
+    }
+    REQUIRE(response.limits_hold_from);
+    CHECK_THAT(fl_oz_cwt(response.points[*response.limits_hold_from]), WithinAbs(6, 1e-6));
+}
+
+TEST_CASE("limits that hold at every dose, and limits that no dose reaches") {
+    CHECK_FALSE(core::dose_response(mix_at("0.40"), us_tables()).limits_hold_from);
+    // 0.55 x 0.78 = 0.429 at the last dose, above 0.40
+    const core::DoseResponse never = core::dose_response(mix_at("0.55"), us_tables());
+    CHECK_FALSE(never.limits_hold_from);
+    CHECK_FALSE(failed(never.points.back().less_water).empty());
+}
+
+TEST_CASE("which uses of the reducer break the limit of the exposure") {
+    // without: 0.45; less water: 0.45 x 0.84 = 0.378; less binder and more flow: 0.45
+    const auto columns = core::reducer_study(mix_at("0.45"), us_tables());
+    REQUIRE(columns.size() == 4);
+    const std::vector<std::string> broken{"w_cm.exposure"};
+    CHECK(failed(columns[0]) == broken);
+    CHECK(failed(columns[1]).empty());
+    CHECK(failed(columns[2]) == broken);
+    CHECK(failed(columns[3]) == broken);
+}
