@@ -24,7 +24,8 @@ inline input::ReadOptions read_options(input::Purpose purpose) {
         .line_confidence = 0.95,
         .strength_age_tolerance_d = 20.0 / 24,
         .bars = {},
-        .site = reference::tables(core::UnitSystem::si).code.site};
+        .site = reference::tables(core::UnitSystem::si).code.site,
+        .tables = reference::tables};
     for (const auto& exposure : reference::exposure_classes()) {
         vocabulary.exposure_classes.push_back(exposure.name);
     }

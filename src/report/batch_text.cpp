@@ -49,7 +49,8 @@ Flow heading(const BatchResult& result, const TextStyle& style) {
                               volume(result.each.volume_m3));
     }
     return paragraph(text::printable(result.title), {}) +
-           paragraph(ticket + ", at today's moistures", {}) + "\n" + verdict_line(result.checks);
+           paragraph(ticket + ", at today's moistures", {}) + "\n" +
+           verdict_line(result.checks, style.system);
 }
 
 std::string moisture_text(const core::BatchItem& item, UnitSystem system) {

@@ -159,7 +159,7 @@ Flow flow_of(const DoseResult& result, const TextStyle& style) {
                           (style.system == UnitSystem::us ? ", for 1 yd3" : ", for 1 m3"),
                       {});
     page += Flow{"\n"} + paragraph("The mix as written:", {}) +
-            verdict_line(result.checks, {.listed_below = false});
+            verdict_line(result.checks, style.system);
     page += section("DOSE BY DOSE") + text_of_points(response, style.system) +
             dose_figures(response, style.system);
     page +=
@@ -178,7 +178,7 @@ std::string text(const DoseResult& result, const TextStyle& style) {
 
 std::string json(const DoseResult& result) {
     const core::DoseResponse& response = result.response;
-    Json object = json_heading("dose", result.title);
+    Json object = json_heading("dose", result.title, core::verdicts_of(result.checks));
     object["reducer"] = response.reducer;
     const std::string currency = currency_of(response);
     object["currency"] = currency.empty() ? Json(nullptr) : Json(currency);

@@ -5,6 +5,7 @@
 #include <boardmark/input/diagnostic.hpp>
 #include <boardmark/input/loader.hpp>
 
+#include <functional>
 #include <map>
 #include <optional>
 #include <string>
@@ -30,6 +31,7 @@ struct Vocabulary {
     double strength_age_tolerance_d = 0;  ///< within which a test is one of the strength age
     std::vector<core::BarSize> bars = {}; ///< of walls
     core::SiteRules site = {};            ///< by which a site has exposure classes
+    std::function<core::Tables(core::UnitSystem)> tables = {}; ///< that judge results
 };
 
 struct ReadOptions {

@@ -1,3 +1,5 @@
+#include <boardmark/core/expected_strength.hpp>
+
 #include "../phrases.hpp"
 #include "../tolerance.hpp"
 #include "compare.hpp"
@@ -73,6 +75,17 @@ Check strength_check(const CheckContext& context) {
         return check;
     }
     if (!selection.w_cm_by_strength) {
+        const auto expected =
+            expected_strength(context.requirements, context.proportions, context.tables);
+        if (expected && below(expected->mpa, selection.required_average_strength_mpa)) {
+            check.verdict = Verdict::watch;
+            check.value = w_cm;
+            check.message = {"at w/cm {value} {expected} is expected, below the average of "
+                             "{average}: prove the strength by trial",
+                             {quantity("value", {w_cm, Measure::w_cm}),
+                              quantity("expected", {expected->mpa, Measure::strength}), average}};
+            return check;
+        }
         check.message = {
             "no table or curve here gives the ratio for {average} at {age}: prove the "
             "strength by trial",
