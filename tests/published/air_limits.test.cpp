@@ -100,7 +100,8 @@ TEST_CASE("air is held within 1.5 points of the class") {
     // ACI 318-19 Table 19.3.3.1, F3 and 3/4 in: 6.0 %, so 4.5 to 7.5 %
     const auto [percent, verdict] = GENERATE(table<double, Verdict>({
         {4.3, Verdict::fails},
-        {4.5, Verdict::holds},
+        {4.5, Verdict::watch}, // a mix designed for less: the tolerance is the load's
+        {5.9, Verdict::watch},
         {6.0, Verdict::holds},
         {7.5, Verdict::holds},
         {7.7, Verdict::fails},

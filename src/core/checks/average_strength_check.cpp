@@ -31,7 +31,7 @@ bool lacks_evidence(const CheckContext& context) {
 }
 
 std::string who_shows(const Proportions& proportions) {
-    return proportions.is_load ? "the cylinders of this concrete show it"
+    return proportions.is_load ? "its cylinders decide"
                                : "what it reaches, by its own records or trial batches, is for "
                                  "the supplier to show";
 }
