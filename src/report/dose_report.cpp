@@ -105,7 +105,7 @@ Flow text_of_points(const core::DoseResponse& response, UnitSystem system) {
 
 std::string limits_text(const core::DoseResponse& response, UnitSystem system) {
     if (response.limits_hold_from) {
-        return "With less water every limit holds from " +
+        return "With less water no limit is broken from " +
                shown({response.points[*response.limits_hold_from].ml_100kg, Measure::dose},
                      system) +
                " on.";
@@ -114,7 +114,7 @@ std::string limits_text(const core::DoseResponse& response, UnitSystem system) {
     const bool breaks = !last.proportions || core::any_fails(last.checks);
     return breaks ? "With less water a limit is still broken at the last dose: 'boardmark compare' "
                     "says which."
-                  : "With less water every limit holds at every dose.";
+                  : "With less water no limit is broken at any dose.";
 }
 
 std::string cost_words(const core::DoseResponse& response, UnitSystem system) {

@@ -128,7 +128,7 @@ TEST_CASE("what may be read from a line") {
     const auto [tests, slope, scatter, use] = GENERATE(values<Case>({
         {6, -2, 0.01, core::LineUse::read},
         {5, -2, 0.2, core::LineUse::none}, // the fall may be chance
-        {4, -2, 0.2, core::LineUse::doubtful},
+        {4, -2, -0.2, core::LineUse::doubtful},
         {3, 0.1, 0, core::LineUse::none}, // no fall
         {9, 2, 0.01, core::LineUse::none},
         {100, -2, 0.1, core::LineUse::doubtful}, // surely falls, r2 about 0.25

@@ -4,6 +4,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <string>
 
 using namespace boardmark;
@@ -94,7 +95,9 @@ TEST_CASE("the verdict stands in words without colour") {
     CHECK(good.find("DO NOT USE") == std::string::npos);
 
     const std::string bad = Printed{test::faulty_wall}.text({.system = UnitSystem::si});
-    CHECK(bad.find("DO NOT USE AS IT IS") != std::string::npos);
+    std::string unbroken = bad;
+    std::ranges::replace(unbroken, '\n', ' ');
+    CHECK(unbroken.find("DO NOT USE AS IT IS") != std::string::npos);
     CHECK(bad.find("FAILS        strength.exposure") != std::string::npos);
     CHECK(bad.find("FAILS        air.exposure") != std::string::npos);
     CHECK(bad.find("FAILS        scm.fly_ash") != std::string::npos);
