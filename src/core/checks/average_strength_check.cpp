@@ -48,8 +48,11 @@ Verdict verdict_on(double expected_mpa, const CheckContext& context) {
     return below_specified && !context.proportions.submitted ? Verdict::fails : Verdict::watch;
 }
 
+/// How well a strength is known.
+enum class Known { expected, stays_below };
+
 /// The clause behind an expected strength.
-std::string compared_text(double expected_mpa, const CheckContext& context) {
+std::string compared_text(double expected_mpa, Known known, const CheckContext& context) {
     const Proportions& mix = context.proportions;
     if (!below(expected_mpa, required_mpa(context))) {
         return lacks_evidence(context)
@@ -61,11 +64,15 @@ std::string compared_text(double expected_mpa, const CheckContext& context) {
                              : mix.submitted ? ": prove by trial"
                                              : ": lower w/cm, or prove it by trials of your own "
                                                "('requirements.strength_curve')";
-    return below(expected_mpa, context.requirements.strength_mpa)
-               ? ", below the specified {specified} and the required average of {limit}" + cure
-               : ", not below the specified {specified}, but below the required average of "
-                 "{limit}" +
-                     cure;
+    if (below(expected_mpa, context.requirements.strength_mpa)) {
+        return ", below the specified {specified} and the required average of {limit}" + cure;
+    }
+    return (known == Known::expected
+                ? ", not below the specified {specified}, but below the "
+                  "required average of {limit}"
+                : ", below the required average of {limit}; whether it reaches "
+                  "the specified {specified} is not known") +
+           cure;
 }
 
 Outlook by_expected(const ExpectedStrength& expected, const CheckContext& context) {
@@ -77,7 +84,7 @@ Outlook by_expected(const ExpectedStrength& expected, const CheckContext& contex
             .text = designed ? "designed for the average of {limit}: {value} is expected at w/cm "
                                "{w_cm} by {by}; an estimate until trial batches prove it"
                              : "{value} is expected at w/cm {w_cm} by {by}" +
-                                   compared_text(expected.mpa, context),
+                                   compared_text(expected.mpa, Known::expected, context),
             .arguments = {word("by", expected.source.citation)}};
 }
 
@@ -95,7 +102,7 @@ Outlook by_bound(const ExpectedStrength& weakest, const CheckContext& context) {
     return {.verdict = verdict,
             .expected_mpa = weakest.mpa,
             .text = "less than {value}, the weakest of {by}, is expected at w/cm {w_cm}" +
-                    compared_text(weakest.mpa, context),
+                    compared_text(weakest.mpa, Known::stays_below, context),
             .arguments = by};
 }
 
