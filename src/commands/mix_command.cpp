@@ -15,8 +15,7 @@ ExitCode run_mix_command(const std::string& name, input::Purpose purpose,
                              .grading = &worked.tables.grading};
     if (arguments.format() == Format::html) { // only a page draws it
         result.strength =
-            core::strength_over_ratio(worked.requirements, worked.proportions.totals.w_cm,
-                                      worked.proportions.selection.air_entrained, worked.tables);
+            core::strength_over_ratio(worked.requirements, worked.proportions, worked.tables);
     }
     deliver(result, arguments, worked.origin);
     return verdict(worked.checks);

@@ -123,7 +123,8 @@ Proportions accept(const SubmittedMix& mix, const Tables& tables) {
         .binder_kg_m3 = proportions.totals.binder_kg_m3,
         .coarse_volume = std::nullopt,
         .fineness_modulus = std::nullopt,
-        .air_entrained = entrained.value_or(false)};
+        .air_entrained = entrained.value_or(false),
+        .entrainment_known = entrained.has_value()};
     worksheet.steps.push_back(
         {.quantity = "w_cm",
          .value = proportions.totals.w_cm,

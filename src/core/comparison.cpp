@@ -47,8 +47,7 @@ void evaluate(ComparedMix& column, const Requirements& requirements, const Requi
               const Tables& tables) {
     const Proportions& proportions = *column.proportions;
     column.checks = assess(requirements, proportions, tables);
-    column.strength = expected_strength(requirements, proportions.totals.w_cm,
-                                        proportions.selection.air_entrained, tables);
+    column.strength = expected_strength(requirements, proportions, tables);
     column.temperature_rise_k = temperature_rise_k(proportions, tables);
     column.cost = cost_of(proportions);
     column.no_cost = why_no_cost(proportions);

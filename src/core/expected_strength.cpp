@@ -58,7 +58,8 @@ std::optional<ExpectedStrength> by_table(double w_cm, bool air_entrained, const 
 
 /// Inside the range of the own results, from the side that the mix file reads them.
 std::optional<ExpectedStrength> by_line(const OwnLine& own, double w_cm) {
-    if (below(w_cm, own.line.lowest_w_cm) || above(w_cm, own.line.highest_w_cm)) {
+    if (use_of(own.line) == LineUse::none || below(w_cm, own.line.lowest_w_cm) ||
+        above(w_cm, own.line.highest_w_cm)) {
         return std::nullopt;
     }
     return ExpectedStrength{strength_at(own.line, w_cm, own.side),
@@ -66,10 +67,8 @@ std::optional<ExpectedStrength> by_line(const OwnLine& own, double w_cm) {
                             {Mark::estimate}};
 }
 
-} // namespace
-
-std::optional<ExpectedStrength> expected_strength(const Requirements& requirements, double w_cm,
-                                                  bool air_entrained, const Tables& tables) {
+std::optional<ExpectedStrength> at_ratio(const Requirements& requirements, double w_cm,
+                                         bool air_entrained, const Tables& tables) {
     if (requirements.strength_line) {
         return by_line(*requirements.strength_line, w_cm);
     }
@@ -82,20 +81,57 @@ std::optional<ExpectedStrength> expected_strength(const Requirements& requiremen
     return by_table(w_cm, air_entrained, tables);
 }
 
-StrengthOverRatio strength_over_ratio(const Requirements& requirements, double w_cm,
-                                      bool air_entrained, const Tables& tables) {
+/// Whether the strength is that of air-entrained concrete, the lower one. So it is where the size
+/// of the stone does not tell how much air is entrapped.
+bool reads_entrained(const Selection& selection) {
+    return selection.air_entrained || !selection.entrainment_known;
+}
+
+/// The highest ratio that curve, line or table reach.
+double last_ratio(const Requirements& requirements, bool air_entrained, const Tables& tables) {
+    if (requirements.strength_line) {
+        return requirements.strength_line->line.highest_w_cm;
+    }
+    if (!requirements.strength_curve.empty()) {
+        return requirements.strength_curve.back().w_cm;
+    }
+    const auto points = strength_column(tables.method.strength, air_entrained);
+    return std::ranges::max_element(points, {}, &StrengthPoint::w_cm)->w_cm;
+}
+
+} // namespace
+
+std::optional<ExpectedStrength> expected_strength(const Requirements& requirements,
+                                                  const Proportions& proportions,
+                                                  const Tables& tables) {
+    return at_ratio(requirements, proportions.totals.w_cm, reads_entrained(proportions.selection),
+                    tables);
+}
+
+std::optional<ExpectedStrength> strength_bound(const Requirements& requirements,
+                                               const Proportions& proportions,
+                                               const Tables& tables) {
+    const bool entrained = reads_entrained(proportions.selection);
+    const double last_w_cm = last_ratio(requirements, entrained, tables);
+    return above(proportions.totals.w_cm, last_w_cm)
+               ? at_ratio(requirements, last_w_cm, entrained, tables)
+               : std::nullopt;
+}
+
+StrengthOverRatio strength_over_ratio(const Requirements& requirements,
+                                      const Proportions& proportions, const Tables& tables) {
     constexpr int lowest_percent = 20;
     constexpr int highest_percent = 100;
+    const bool entrained = reads_entrained(proportions.selection);
     StrengthOverRatio found;
     for (int percent = lowest_percent; percent <= highest_percent; ++percent) {
         const double ratio = percent / 100.0;
-        const auto expected = expected_strength(requirements, ratio, air_entrained, tables);
-        if (expected) {
+        if (const auto expected = at_ratio(requirements, ratio, entrained, tables)) {
             found.points.push_back({ratio, expected->mpa});
             found.source = expected->source;
         }
     }
-    if (const auto chosen = expected_strength(requirements, w_cm, air_entrained, tables)) {
+    if (const auto chosen = expected_strength(requirements, proportions, tables)) {
         found.chosen_mpa = chosen->mpa;
     }
     return found;

@@ -4,9 +4,12 @@
 #include "tolerance.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace boardmark::core {
 namespace {
+
+constexpr double ratio_step = 0.01; // of w/cm, in which a fall is told
 
 std::string side_text(LineSide side) {
     return side == LineSide::lower
@@ -30,18 +33,42 @@ std::vector<Argument> arguments_of(const OwnLine& own, double average_mpa) {
             word("file", own.file),
             quantity("fit", {line.r_squared, Measure::ratio}),
             quantity("confidence", {100 * line.confidence, Measure::percent}),
-            quantity("strongest", strength(line.lowest_w_cm)),
+            quantity("strongest", strength(strongest_w_cm(line, own.side))),
+            quantity("strongest_at", {strongest_w_cm(line, own.side), Measure::w_cm}),
             quantity("weakest", strength(line.highest_w_cm))};
 }
 
 } // namespace
 
+Phrase fall_of(const StrengthLine& line) {
+    const auto change = [](std::string name, double slope) {
+        return quantity(std::move(name), {100 * std::expm1(ratio_step * slope), Measure::percent});
+    };
+    const SlopeBand band = slope_band(line);
+    return {"with each {step} of w/cm strength changes by {change}, in a {confidence} band from "
+            "{fastest} to {slowest}; r2 {fit}, {tests} tests",
+            {quantity("step", {ratio_step, Measure::w_cm}), change("change", line.slope),
+             quantity("confidence", {100 * line.confidence, Measure::percent}),
+             change("fastest", band.low), change("slowest", band.high),
+             quantity("fit", {line.r_squared, Measure::ratio}),
+             quantity("tests", {double(line.points.size()), Measure::count})}};
+}
+
 std::variant<Step, Phrase> ratio_by_own_line(const OwnLine& own, double average_mpa) {
     const StrengthLine& line = own.line;
+    if (use_of(line) == LineUse::none) {
+        Phrase why = fall_of(line);
+        why.text = (line.slope < 0 ? "the fall of the own results in {file} may be chance: "
+                                   : "the own results in {file} do not fall: ") +
+                   why.text;
+        why.arguments.push_back(word("file", own.file));
+        return why;
+    }
+    const double strongest_at = strongest_w_cm(line, own.side);
     const auto arguments = arguments_of(own, average_mpa);
     const std::string read = side_text(own.side) + basis;
-    if (above(average_mpa, strength_at(line, line.lowest_w_cm, own.side))) {
-        return Phrase{"the line of own results reaches {strongest} at its lowest w/cm {lowest}, "
+    if (above(average_mpa, strength_at(line, strongest_at, own.side))) {
+        return Phrase{"the line of own results reaches {strongest} at w/cm {strongest_at}, "
                       "the required average strength is {average}; read from the " +
                           read,
                       arguments};

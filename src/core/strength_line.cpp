@@ -151,26 +151,53 @@ double strength_at(const StrengthLine& line, double w_cm, LineSide side) {
     return side == LineSide::lower ? lower_mean_at(line, w_cm) : strength_at(line, w_cm);
 }
 
+SlopeBand slope_band(const StrengthLine& line) {
+    const double half = line.two_sided_t * line.deviation / std::sqrt(line.spread);
+    return {line.slope - half, line.slope + half};
+}
+
 bool surely_falls(const StrengthLine& line) {
-    return line.slope + line.one_sided_t * line.deviation / std::sqrt(line.spread) < 0;
+    return slope_band(line).high < 0;
+}
+
+LineUse use_of(const StrengthLine& line) {
+    const bool sure = surely_falls(line);
+    if (line.slope >= 0 || (!sure && line.points.size() >= results_of_a_sure_fall)) {
+        return LineUse::none;
+    }
+    return sure && line.r_squared >= least_r_squared ? LineUse::read : LineUse::doubtful;
+}
+
+/// The slope of the lower side at a distance d from the mean ratio is b - c d/S / sqrt(1/n + d²/S),
+/// with c = t s. It is zero somewhere only where c²/S is greater than b².
+double strongest_w_cm(const StrengthLine& line, LineSide side) {
+    const double band = line.one_sided_t * line.deviation;
+    const double square = band * band / line.spread - line.slope * line.slope;
+    if (side == LineSide::line || square <= 0) {
+        return line.lowest_w_cm;
+    }
+    const double back =
+        std::abs(line.slope) * std::sqrt(line.spread / (double(line.points.size()) * square));
+    return std::clamp(line.mean_w_cm - back, line.lowest_w_cm, line.highest_w_cm);
 }
 
 /// The lower side reaches a strength y where, at a distance d from the mean ratio,
 ///   A + b d = c sqrt(1/n + d²/S), with A = line at the mean - ln y and c = t s.
-/// Squared, a quadratic in d; its smaller root is the one where the left side is not negative.
+/// Squared, a quadratic in d; the root taken is the highest where the left side is not negative.
+/// It is written so that it stays finite where the quadratic term vanishes.
 double ratio_for(const StrengthLine& line, double strength_mpa, LineSide side) {
     assert(line.slope < 0);
     const double above_mean = logarithm_at(line, line.mean_w_cm) - std::log(strength_mpa);
     if (side == LineSide::line) {
         return line.mean_w_cm - above_mean / line.slope;
     }
-    assert(surely_falls(line));
     const double band = line.one_sided_t * line.deviation;
     const double square = line.slope * line.slope - band * band / line.spread;
     const double constant = above_mean * above_mean - band * band / double(line.points.size());
     const double half_linear = above_mean * line.slope;
     const double root = std::sqrt(std::max(half_linear * half_linear - square * constant, 0.0));
-    return line.mean_w_cm + (-half_linear - root) / square;
+    const double below = root - half_linear;
+    return line.mean_w_cm + (below > 0 ? constant / below : (-half_linear - root) / square);
 }
 
 } // namespace boardmark::core

@@ -35,6 +35,16 @@ std::vector<Phrase> ways_to_a_ratio() {
     };
 }
 
+std::vector<Phrase> ways_from_a_flat_line() {
+    return {
+        {"trials over a wider range of w/cm, so that the fall of strength stands out from the "
+         "scatter",
+         {}},
+        {"without 'requirements.strength_curve' the table of the method gives the ratio", {}},
+        first_trial,
+    };
+}
+
 [[noreturn]] void curve_too_weak(const std::vector<CurvePoint>& curve, double average_mpa) {
     throw Unresolved{{"the strength curve reaches {strongest} at w/cm {w_cm}; the required average "
                       "strength is {average}",
@@ -100,8 +110,10 @@ double by_curve(const std::vector<CurvePoint>& curve, double average_mpa, Worksh
 
 double by_line(const OwnLine& own, double average_mpa, Worksheet& worksheet) {
     auto found = ratio_by_own_line(own, average_mpa);
-    if (auto* too_weak = std::get_if<Phrase>(&found)) {
-        throw Unresolved{std::move(*too_weak), ways_to_a_ratio()};
+    if (auto* why_none = std::get_if<Phrase>(&found)) {
+        const bool unread = use_of(own.line) == LineUse::none;
+        throw Unresolved{std::move(*why_none),
+                         unread ? ways_from_a_flat_line() : ways_to_a_ratio()};
     }
     worksheet.steps.push_back(std::get<Step>(std::move(found)));
     return *worksheet.steps.back().value;

@@ -230,6 +230,7 @@ Yield yield_of(const Trial& trial, const Proportions& designed, const Tables& ta
                     .air_percent =
                         trial.target_air_percent.value_or(designed.selection.air_percent)};
     yield.found = accept(as_found(trial, yield.volume_m3, yield.air_percent, tables), tables);
+    yield.found.is_load = true;
     demand_possible_ratio(yield.found.totals.w_cm);
     record_paste(yield, worksheet);
     return yield;

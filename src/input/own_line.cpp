@@ -1,5 +1,6 @@
 #include "own_line.hpp"
 
+#include <boardmark/core/strength_findings.hpp>
 #include <boardmark/input/read_strength.hpp>
 
 #include <algorithm>
@@ -35,22 +36,23 @@ std::optional<core::StrengthRecord> read_results(const MixContext& context, cons
     return std::move(reading.record);
 }
 
-/// Only a line that falls gives a ratio; its lower side only where the fall is no chance.
-bool demand_falling(const MixContext& context, const Node& asked, const core::StrengthLine& line,
-                    core::LineSide side) {
-    if (line.slope >= 0) {
-        context.refuse(asked, "requirements.strength_curve: strength does not fall as w/cm rises",
-                       "check the results; a higher ratio gives a lower strength");
-        return false;
+/// The tests of production against their rules, as of the day of the newest batch: what is due
+/// later breaks none.
+std::optional<core::JudgedResults> judged(const core::StrengthRecord& record,
+                                          const Vocabulary& vocabulary) {
+    int day = 0;
+    for (const core::CastBatch& batch : record.batches) {
+        day = std::max(day, batch.cast.value_or(0));
     }
-    if (side == core::LineSide::lower && !core::surely_falls(line)) {
-        context.refuse(asked,
-                       "requirements.strength_curve: the scatter of the results is as large as the "
-                       "fall of the line; its lower side gives no ratio",
-                       "add trials, with ratios farther apart");
-        return false;
+    const auto findings = core::find_strength(record, day, vocabulary.tables(record.system));
+    core::JudgedResults results{findings.tests.size(), {}};
+    for (const core::Check& check : findings.checks) {
+        if (check.verdict == core::Verdict::fails) {
+            results.broken.push_back(check.id);
+        }
     }
-    return true;
+    const bool none = results.tests == 0 && results.broken.empty();
+    return none ? std::nullopt : std::optional{std::move(results)};
 }
 
 } // namespace
@@ -110,10 +112,8 @@ std::optional<core::OwnLine> read_own_line(const MixContext& context,
     }
     const bool itself = context.document.text(side_path) == "line";
     const auto side = itself ? core::LineSide::line : core::LineSide::lower;
-    if (!demand_falling(context, *asked, *line, side)) {
-        return std::nullopt;
-    }
-    return core::OwnLine{std::move(*line), side, asked->scalar.substr(from.size())};
+    return core::OwnLine{std::move(*line), side, asked->scalar.substr(from.size()),
+                         judged(*record, context.options.vocabulary)};
 }
 
 } // namespace boardmark::input

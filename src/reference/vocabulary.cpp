@@ -13,7 +13,8 @@ core::Vocabulary vocabulary() {
                            .line_confidence = strength.confidence_percent.value / percent,
                            .strength_age_tolerance_d = strength.age_tolerance_d.value,
                            .bars = known.bars,
-                           .site = known.code.site};
+                           .site = known.code.site,
+                           .tables = tables};
     for (const ExplainedClass& exposure : exposure_classes()) {
         words.exposure_classes.push_back(exposure.name);
     }

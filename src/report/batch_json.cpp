@@ -46,7 +46,7 @@ Json json_of(const core::ShortLoad& load) {
 } // namespace
 
 std::string json(const BatchResult& result) {
-    Json object = json_heading("batch", result.title);
+    Json object = json_heading("batch", result.title, core::verdicts_of(result.checks));
     object.update(json_of(result.batch));
     object["ordered_m3"] = result.ordered_m3;
     object["charges"] = result.charging.count;

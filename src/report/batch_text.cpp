@@ -53,7 +53,7 @@ Flow heading(const BatchResult& result, const TextStyle& style) {
                               volume(result.each.volume_m3));
     }
     return paragraph(ticket + ", at today's moistures", {}) +
-           paragraph(text::printable(result.title), {}) + "\n" + verdict_line(result.checks);
+           paragraph(text::printable(result.title), {}) + "\n" + verdict_line(result.checks, style.system);
 }
 
 std::string moisture_text(const core::BatchItem& item, UnitSystem system) {

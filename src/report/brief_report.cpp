@@ -9,6 +9,7 @@
 #include "long_table.hpp"
 #include "quantity_format.hpp"
 #include "text_parts.hpp"
+#include "verdicts.hpp"
 
 #include <algorithm>
 
@@ -35,7 +36,9 @@ Flow flow_of(const BriefResult& result, const TextStyle& style) {
     Flow page = paragraph(text::printable(result.title), {}) +
                 paragraph("Brief for the concrete contractor and the supplier; concrete of " +
                               text::printable(result.mix_file),
-                          {});
+                          {}) +
+                "\n" + verdict_line(verdicts_of(result.plan), style.system, "DO NOT PLACE") +
+                strength_line(result.plan.mix_checks, style.system);
     for (const core::BriefSection& section : result.brief.sections) {
         if (!section.items.empty()) {
             page += report::section(section.name) + items_of(section.items, style.system);
@@ -91,7 +94,7 @@ std::string html(const BriefResult& result, const TextStyle& style) {
 }
 
 std::string json(const BriefResult& result) {
-    Json object = json_heading("brief", result.title);
+    Json object = json_heading("brief", result.title, verdicts_of(result.plan));
     object["mix"] = result.mix_file;
     object["sections"] = Json::array();
     for (const core::BriefSection& section : result.brief.sections) {

@@ -9,6 +9,7 @@
 #include "html.hpp"
 #include "quantity_format.hpp"
 #include "text_parts.hpp"
+#include "verdicts.hpp"
 #include "wrap.hpp"
 
 #include <fmt/format.h>
@@ -39,9 +40,9 @@ Flow heading(const ComparisonResult& result, const TextStyle& style) {
     const Flow text =
         paragraph(text::printable(result.title), {}) +
         paragraph(what + (style.system == core::UnitSystem::us ? ", for 1 yd3" : ", for 1 m3"), {});
-    return result.checks.empty() ? text
-                                 : text + "\n" + paragraph("The mix as written:", {}) +
-                                       verdict_line(result.checks, {.listed_below = false});
+    return result.is_study ? text + "\n" + paragraph("The mix as written:", {}) +
+                                 verdict_line(result.checks, style.system)
+                           : text + "\n" + verdict_line(verdicts_of(result), style.system);
 }
 
 /// The best cell of a row carries the word where whole mixes compete.

@@ -105,7 +105,7 @@ Flow text_of_points(const core::DoseResponse& response, UnitSystem system) {
 
 std::string limits_text(const core::DoseResponse& response, UnitSystem system) {
     if (response.limits_hold_from) {
-        return "With less water every limit holds from " +
+        return "With less water no limit is broken from " +
                shown({response.points[*response.limits_hold_from].ml_100kg, Measure::dose},
                      system) +
                " on.";
@@ -114,7 +114,7 @@ std::string limits_text(const core::DoseResponse& response, UnitSystem system) {
     const bool breaks = !last.proportions || core::any_fails(last.checks);
     return breaks ? "With less water a limit is still broken at the last dose: 'boardmark compare' "
                     "says which."
-                  : "With less water every limit holds at every dose.";
+                  : "With less water no limit is broken at any dose.";
 }
 
 std::string cost_words(const core::DoseResponse& response, UnitSystem system) {
@@ -159,7 +159,7 @@ Flow flow_of(const DoseResult& result, const TextStyle& style) {
                           (style.system == UnitSystem::us ? ", for 1 yd3" : ", for 1 m3"),
                       {});
     page += Flow{"\n"} + paragraph("The mix as written:", {}) +
-            verdict_line(result.checks, {.listed_below = false});
+            verdict_line(result.checks, style.system);
     page += section("DOSE BY DOSE") + text_of_points(response, style.system) +
             dose_figures(response, style.system);
     page +=
@@ -179,7 +179,7 @@ std::string text(const DoseResult& result, const TextStyle& style) {
 
 std::string json(const DoseResult& result) {
     const core::DoseResponse& response = result.response;
-    Json object = json_heading("dose", result.title);
+    Json object = json_heading("dose", result.title, core::verdicts_of(result.checks));
     object["reducer"] = response.reducer;
     const std::string currency = currency_of(response);
     object["currency"] = currency.empty() ? Json(nullptr) : Json(currency);

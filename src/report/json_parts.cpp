@@ -61,8 +61,21 @@ Json json_of(const core::BatchItem& item) {
 
 } // namespace
 
-Json json_heading(const std::string& command, const std::string& title) {
-    return {{"boardmark", 1}, {"command", command}, {"title", title}};
+Json json_heading(const std::string& command, const std::string& title,
+                  const core::VerdictSummary& verdict) {
+    return {{"boardmark", 1},
+            {"program", {{"name", "boardmark"}, {"version", BOARDMARK_VERSION}}},
+            {"command", command},
+            {"title", title},
+            {"verdict", json_of(verdict)}};
+}
+
+Json json_of(const core::VerdictSummary& verdict) {
+    return {{"state", name_of(verdict.state())},
+            {"failed", verdict.failed},
+            {"watch", verdict.watched},
+            {"not_checked", verdict.not_checked},
+            {"held", verdict.held}};
 }
 
 Json number_or_null(std::optional<double> value) {

@@ -4,6 +4,7 @@
 #include <boardmark/core/check.hpp>
 #include <boardmark/core/proportions.hpp>
 #include <boardmark/core/step.hpp>
+#include <boardmark/core/verdict_summary.hpp>
 
 #include <nlohmann/json.hpp>
 
@@ -16,7 +17,10 @@ namespace boardmark::report {
 using Json = nlohmann::ordered_json;
 
 /// The members that begin every result.
-Json json_heading(const std::string& command, const std::string& title);
+Json json_heading(const std::string& command, const std::string& title,
+                  const core::VerdictSummary& verdict);
+
+Json json_of(const core::VerdictSummary& verdict);
 
 Json number_or_null(std::optional<double> value);
 Json json_of(const std::vector<core::Check>& checks);

@@ -5,7 +5,7 @@
 namespace boardmark::report {
 std::string json(const MixResult& result) {
     const core::Proportions& proportions = result.proportions;
-    Json object = json_heading(result.command, result.title);
+    Json object = json_heading(result.command, result.title, core::verdicts_of(result.checks));
     object["method"] = proportions.submitted ? Json(nullptr) : Json("ACI 211.1-91");
     object["selection"] = json_of(proportions.selection);
     object["selection"]["mixture_temperature_c"] =

@@ -38,7 +38,7 @@ Flow heading(const MixResult& result, const TextStyle& style) {
                       ? "Submitted amounts for " + unit + limits
                       : "Proportions for " + unit + " by ACI 211.1-91, absolute volume" + limits,
                   {});
-    return flow + "\n" + verdict_line(result.checks);
+    return flow + "\n" + verdict_line(result.checks, style.system);
 }
 
 std::string exposure_text(const core::Requirements& requirements) {

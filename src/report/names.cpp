@@ -34,6 +34,20 @@ std::string name_of(core::Verdict verdict) {
     return "";
 }
 
+std::string name_of(core::VerdictState state) {
+    switch (state) {
+    case core::VerdictState::fails:
+        return "fails";
+    case core::VerdictState::watch:
+        return "watch";
+    case core::VerdictState::open:
+        return "open";
+    case core::VerdictState::holds:
+        return "holds";
+    }
+    return "";
+}
+
 std::string name_of(core::Mark mark) {
     switch (mark) {
     case core::Mark::given:

@@ -3,6 +3,7 @@
 #include <boardmark/core/check.hpp>
 #include <boardmark/core/proportions.hpp>
 #include <boardmark/core/step.hpp>
+#include <boardmark/core/verdict_summary.hpp>
 
 #include <string>
 #include <vector>
@@ -12,6 +13,7 @@ namespace boardmark::report {
 // The words that results use for the values of the computation, in text and in JSON.
 
 std::string name_of(core::Verdict verdict);
+std::string name_of(core::VerdictState state);
 std::string name_of(core::Mark mark);
 std::string name_of(core::Provenance provenance);
 std::string name_of(core::Governor governor);

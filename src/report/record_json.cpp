@@ -8,7 +8,7 @@ namespace boardmark::report {
 namespace {
 
 Json record_heading(const std::string& title) {
-    Json object = json_heading("record", title);
+    Json object = json_heading("record", title, core::VerdictSummary{});
     object["checks"] = Json::array();
     object["cautions"] = Json::array();
     return object;

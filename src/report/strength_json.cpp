@@ -127,7 +127,7 @@ std::string json(const StrengthResult& result) {
     const core::StrengthRecord& record = result.record;
     const core::StrengthFindings& findings = result.findings;
     const bool aci = record.code == core::AcceptanceCode::aci_318;
-    Json object = json_heading("strength", record.title);
+    Json object = json_heading("strength", record.title, core::verdicts_of(findings.checks));
     object["today"] = units::written_date(result.today);
     object["code"] = aci ? "ACI 318-19" : "EN 206";
     object["strength_class"] =

@@ -47,7 +47,7 @@ Flow heading(const StrengthResult& result, const TextStyle& style) {
                                    shown({record.strength_age_d, Measure::age}, style.system),
                                    aci ? "ACI 318-19" : "EN 206");
     return paragraph(text::printable(record.title), {}) + paragraph(line, {}) + "\n" +
-           verdict_line(result.findings.checks, {.refusal = "NOT ACCEPTED"});
+           verdict_line(result.findings.checks, style.system, "NOT ACCEPTED");
 }
 
 /// What is wrong with a test or with the average that ends at it, and by how much.
@@ -178,8 +178,11 @@ Flow text_of_line(const core::StrengthLine& line, UnitSystem system) {
              strength_text(next.low_mpa, system) + " to " + strength_text(next.high_mpa, system)});
     }
     return text + grid +
-           paragraph("Lower side: what the mean lies above with 95 % confidence; "
-                     "'requirements.strength_curve: from' this file reads the ratio there.",
+           paragraph(std::string{"Lower side: what the mean lies above with 95 % confidence; "} +
+                         (core::use_of(line) == core::LineUse::none
+                              ? "no mix file reads a ratio from this line."
+                              : "'requirements.strength_curve: from' this file reads the ratio "
+                                "there."),
                      {"  ", "  "});
 }
 

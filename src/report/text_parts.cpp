@@ -10,6 +10,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <iterator>
 
 namespace boardmark::report {
 namespace {
@@ -18,18 +19,19 @@ std::string printed_verdict(core::Verdict verdict) {
     return verdict == core::Verdict::fails ? "FAILS" : name_of(verdict);
 }
 
-std::size_t count(const std::vector<core::Check>& checks, core::Verdict verdict) {
-    return static_cast<std::size_t>(std::ranges::count(checks, verdict, &core::Check::verdict));
-}
-
-std::string ids_of(const std::vector<core::Check>& checks, core::Verdict verdict) {
-    std::vector<std::string> ids;
-    for (const core::Check& check : checks) {
-        if (check.verdict == verdict) {
-            ids.push_back(check.id);
-        }
+/// The colour of a headline.
+core::Verdict verdict_of(core::VerdictState state) {
+    switch (state) {
+    case core::VerdictState::fails:
+        return core::Verdict::fails;
+    case core::VerdictState::watch:
+        return core::Verdict::watch;
+    case core::VerdictState::open:
+        return core::Verdict::not_checked;
+    case core::VerdictState::holds:
+        return core::Verdict::holds;
     }
-    return fmt::format("{}", fmt::join(ids, ", "));
+    return core::Verdict::not_checked;
 }
 
 std::string marks_text(const core::Marks& marks) {
@@ -71,23 +73,30 @@ Flow section(const std::string& name) {
     return Block{Heading{name}};
 }
 
-Flow verdict_line(const std::vector<core::Check>& checks, const VerdictWords& say) {
-    const std::size_t failing = count(checks, core::Verdict::fails);
-    const std::size_t open = count(checks, core::Verdict::not_checked);
-    const std::size_t watched = count(checks, core::Verdict::watch);
-    std::string line = failing > 0 ? fmt::format("{}: {} requirement{} not met ({}).", say.refusal,
-                                                 failing, failing == 1 ? " is" : "s are",
-                                                 ids_of(checks, core::Verdict::fails))
-                                   : std::string{"No requirement that could be checked is broken."};
-    if (watched > 0) {
-        line += fmt::format(" To watch: {}.", ids_of(checks, core::Verdict::watch));
-    }
-    if (open > 0) {
-        line +=
-            fmt::format(" {} could not be checked{}.", open, say.listed_below ? "; see below" : "");
-    }
-    const auto verdict = failing > 0 ? core::Verdict::fails : core::Verdict::holds;
-    return Block{Paragraph{line, {}, verdict}};
+Flow verdict_line(const core::VerdictSummary& summary, core::UnitSystem system,
+                  const std::string& refusal) {
+    return Block{Paragraph{
+        words(core::headline_of(summary, refusal), system), {}, verdict_of(summary.state())}};
+}
+
+Flow strength_line(const std::vector<core::Check>& checks, core::UnitSystem system) {
+    const auto average = std::ranges::find(checks, "strength.average", &core::Check::id);
+    return average == checks.end()
+               ? Flow{}
+               : paragraph("Strength: " + words(average->message, system) + ".", {});
+}
+
+Flow verdict_line(const std::vector<core::Check>& checks, core::UnitSystem system,
+                  const std::string& refusal) {
+    return verdict_line(core::verdicts_of(checks), system, refusal) + strength_line(checks, system);
+}
+
+std::vector<core::Check> without_held(const std::vector<core::Check>& checks) {
+    std::vector<core::Check> rest;
+    std::ranges::copy_if(checks, std::back_inserter(rest), [](const core::Check& check) {
+        return check.verdict != core::Verdict::holds;
+    });
+    return rest;
 }
 
 Flow text_of_checks(const std::vector<core::Check>& checks, const TextStyle& style) {

@@ -2,12 +2,12 @@
 
 #include <boardmark/core/check.hpp>
 #include <boardmark/core/step.hpp>
+#include <boardmark/core/verdict_summary.hpp>
 #include <boardmark/report/mix_report.hpp>
 
 #include "flow.hpp"
 
 #include <string>
-#include <string_view>
 #include <vector>
 
 namespace boardmark::report {
@@ -15,14 +15,22 @@ namespace boardmark::report {
 /// The name of a section, set off from what stands above.
 Flow section(const std::string& name);
 
-/// How a verdict is said.
-struct VerdictWords {
-    std::string_view refusal = "DO NOT USE AS IT IS"; ///< where a requirement is not met
-    bool listed_below = true;                         ///< whether the checks follow further down
-};
+/// What must not be done with concrete of which some requirement is not met.
+constexpr const char* not_to_be_used = "DO NOT USE AS IT IS";
 
-/// One sentence that says whether the mix may be used as far as the checks could tell.
-Flow verdict_line(const std::vector<core::Check>& checks, const VerdictWords& say = {});
+/// The headline of a result: what fails, is to be watched, is open. Green only where all holds.
+Flow verdict_line(const core::VerdictSummary& summary, core::UnitSystem system,
+                  const std::string& refusal = not_to_be_used);
+
+/// The strength expected beside the strength required, where the checks speak of it.
+Flow strength_line(const std::vector<core::Check>& checks, core::UnitSystem system);
+
+/// The headline of one mix with its strength below.
+Flow verdict_line(const std::vector<core::Check>& checks, core::UnitSystem system,
+                  const std::string& refusal = not_to_be_used);
+
+/// The checks that fail, are to be watched or are open.
+std::vector<core::Check> without_held(const std::vector<core::Check>& checks);
 
 Flow text_of_checks(const std::vector<core::Check>& checks, const TextStyle& style);
 Flow text_of_cautions(const std::vector<core::Phrase>& cautions, const TextStyle& style);

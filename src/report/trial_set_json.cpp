@@ -5,6 +5,7 @@
 #include "json_parts.hpp"
 #include "names.hpp"
 #include "trial_set_parts.hpp"
+#include "verdicts.hpp"
 
 namespace boardmark::report {
 namespace {
@@ -49,7 +50,7 @@ Json checks_of(const core::TrialSet& set) {
 } // namespace
 
 std::string json(const TrialSetResult& result) {
-    Json object = json_heading("proportion", result.title);
+    Json object = json_heading("proportion", result.title, verdicts_of(result.set));
     object["method"] = "ACI 211.1-91";
     object["mixes"] = Json::array();
     for (const core::TrialMix& mix : result.set.mixes) {

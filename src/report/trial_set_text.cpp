@@ -11,6 +11,7 @@
 #include "side_by_side.hpp"
 #include "text_parts.hpp"
 #include "trial_set_parts.hpp"
+#include "verdicts.hpp"
 #include "wrap.hpp"
 
 #include <fmt/format.h>
@@ -35,28 +36,21 @@ std::vector<std::string> cells(const core::TrialSet& set,
     return row;
 }
 
-std::string verdict_text(const core::TrialSet& set) {
+/// Which trials break a requirement, and what that means for them.
+Flow text_of_failing(const core::TrialSet& set) {
     std::vector<std::string> broken;
     for (const core::TrialMix* mix : failing(set)) {
         broken.push_back(label_of(*mix));
     }
-    std::vector<std::string> open;
-    for (const core::TrialMix& mix : set.mixes) {
-        if (!mix.solved()) {
-            open.push_back(label_of(mix));
-        }
-    }
-    const std::string verdict =
-        broken.empty()
-            ? "No requirement that could be checked is broken by these trials."
-            : fmt::format("FOR TRIALS ONLY: {} break{} a requirement; see the checks. A trial may, "
-                          "for the sake of the line; the wall may not.",
-                          fmt::join(broken, ", "), broken.size() == 1 ? "s" : "");
-    return open.empty() ? verdict
-                        : fmt::format("{} No mix follows at {}.", verdict, fmt::join(open, ", "));
+    return broken.empty()
+               ? Flow{}
+               : paragraph(fmt::format("What fails, fails at {}; see the checks. A trial may, for "
+                                       "the sake of the line; the wall may not.",
+                                       fmt::join(broken, ", ")),
+                           {});
 }
 
-Flow heading(const TrialSetResult& result) {
+Flow heading(const TrialSetResult& result, UnitSystem system) {
     const std::string& code = result.requirements.code;
     const std::string limits = code.empty() ? "" : ", limits of " + code;
     return paragraph(text::printable(result.title), {}) +
@@ -64,7 +58,8 @@ Flow heading(const TrialSetResult& result) {
                                  "absolute volume{}",
                                  result.set.mixes.size(), limits),
                      {}) +
-           "\n" + paragraph(verdict_text(result.set), {});
+           "\n" + verdict_line(verdicts_of(result.set), system, "FOR TRIALS ONLY") +
+           text_of_failing(result.set);
 }
 
 std::string liquid_text(double m3, UnitSystem system) {
@@ -191,7 +186,9 @@ Flow text_of_set_checks(const core::TrialSet& set, UnitSystem system) {
             }
         }
         if (!label.empty()) {
-            add(name_of(core::Verdict::holds), "whatever could be checked");
+            add("",
+                words(core::headline_of(core::verdicts_of(mix.solved()->checks), "FOR TRIALS ONLY"),
+                      system));
         }
     }
     return grid;
@@ -240,7 +237,7 @@ Flow text_of_set_reasons(const core::TrialSet& set, const TextStyle& style) {
 } // namespace
 
 Flow flow_of(const TrialSetResult& result, const TextStyle& style) {
-    Flow page = heading(result);
+    Flow page = heading(result, style.system);
     page += section("MIXES side by side") + text_of_table(result, style.system);
     page += section("CHECKS") + text_of_set_checks(result.set, style.system) +
             text_of_open_checks(result.set);

@@ -4,6 +4,7 @@
 #include "added_cost_report.hpp"
 #include "json_parts.hpp"
 #include "names.hpp"
+#include "verdicts.hpp"
 #include "wall_parts.hpp"
 
 #include <algorithm>
@@ -248,7 +249,7 @@ Json json_of_placing(const WallResult& result) {
 
 std::string json(const WallResult& result) {
     const core::WallPlan& plan = result.plan;
-    Json object = json_heading("wall", result.wall.title);
+    Json object = json_heading("wall", result.wall.title, verdicts_of(result.plan));
     object["mix"] = result.mix_file;
     object["walls"] = Json::array();
     for (const core::WallRun& run : result.wall.runs) {

@@ -10,6 +10,7 @@
 #include "names.hpp"
 #include "quantity_format.hpp"
 #include "text_parts.hpp"
+#include "verdicts.hpp"
 #include "wall_after_text.hpp"
 #include "wall_forces_text.hpp"
 #include "wall_parts.hpp"
@@ -193,11 +194,18 @@ Flow text_of_structure(const WallResult& result, UnitSystem system) {
     return grid;
 }
 
+/// The verdict on the mix, and those of its checks that do not hold.
+Flow text_of_mix_checks(const std::vector<core::Check>& checks, const TextStyle& style) {
+    return verdict_line(core::verdicts_of(checks), style.system) +
+           text_of_checks(without_held(checks), style);
+}
+
 Flow flow_of(const WallResult& result, const TextStyle& style) {
     const core::Wall& wall = result.wall;
     Flow page = paragraph(text::printable(wall.title), {}) +
                 paragraph("Concrete of " + text::printable(result.mix_file), {}) + "\n" +
-                verdict_line(result.plan.checks);
+                verdict_line(verdicts_of(result.plan), style.system) +
+                strength_line(result.plan.mix_checks, style.system);
     page += section("WALLS") + text_of_runs(wall.runs, style.system);
     if (!wall.planters.empty() || !wall.benches.empty() || !wall.embedments.empty()) {
         page += section("WITH THEM") + text_of_parts(wall, style.system);
@@ -217,7 +225,7 @@ Flow flow_of(const WallResult& result, const TextStyle& style) {
                 flow_of_added_cost(*plan.added_cost, style.system);
     }
     page += section("CHECKS of the walls") + text_of_checks(plan.checks, style);
-    page += section("CHECKS of the mix") + verdict_line(plan.mix_checks, {.listed_below = false});
+    page += section("CHECKS of the mix") + text_of_mix_checks(plan.mix_checks, style);
     page += section("CAUTIONS") + text_of_cautions(plan.cautions, style);
     if (style.explain) {
         for (const core::FormPressure& pressure : plan.forces.front().pressures) {

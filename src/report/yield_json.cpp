@@ -21,6 +21,7 @@ Json json_of_next(const core::NextTrial& next) {
                 {"dose", next.dose ? json_of_dose(*next.dose) : Json(nullptr)},
                 {"batch",
                  {{"volume_m3", next.batch.volume_m3}, {"ingredients", json_of(next.batch.items)}}},
+                {"verdict", json_of(core::verdicts_of(next.checks))},
                 {"checks", json_of(next.checks)},
                 {"adjustments", json_of(next.adjustments)},
                 {"steps", json_of(next.proportions.worksheet.steps)},
@@ -34,7 +35,7 @@ Json json_of_next(const core::NextTrial& next) {
 
 std::string json(const YieldResult& result) {
     const core::Yield& yield = result.yield;
-    Json object = json_heading("yield", result.title);
+    Json object = json_heading("yield", result.title, core::verdicts_of(result.checks));
     object["mix"] = result.mix_file;
     object["name"] = result.name.empty() ? Json(nullptr) : Json(result.name);
     object["date"] = result.date ? Json(units::written_date(*result.date)) : Json(nullptr);

@@ -27,7 +27,7 @@ using core::UnitSystem;
 constexpr int one_digit_more = 1;
 constexpr const char* unchanged = "as before";
 
-Flow heading(const YieldResult& result) {
+Flow heading(const YieldResult& result, UnitSystem system) {
     std::string trial = "Trial";
     if (!result.name.empty()) {
         trial += " " + result.name;
@@ -37,7 +37,7 @@ Flow heading(const YieldResult& result) {
     }
     return paragraph(text::printable(result.title), {}) +
            paragraph(text::printable(trial + ", mix " + result.mix_file), {}) + "\n" +
-           verdict_line(result.checks);
+           verdict_line(result.checks, system);
 }
 
 std::string air_found(const core::Yield& yield, UnitSystem system) {
@@ -185,15 +185,9 @@ std::string changes_text(const std::vector<SheetRow>& rows, UnitSystem system) {
                              changes.size() < rows.size() ? "; the rest as before" : "");
 }
 
-/// What the next trial would break, and what is to be watched in it.
+/// What the next trial would break, what is to be watched in it and what is open.
 Flow text_of_next_checks(const std::vector<core::Check>& checks, const TextStyle& style) {
-    std::vector<core::Check> told;
-    for (const core::Check& check : checks) {
-        if (check.verdict == core::Verdict::fails || check.verdict == core::Verdict::watch) {
-            told.push_back(check);
-        }
-    }
-    return verdict_line(checks, {.listed_below = false}) + text_of_checks(told, style);
+    return verdict_line(checks, style.system) + text_of_checks(without_held(checks), style);
 }
 
 Flow text_of_next(const YieldResult& result, const TextStyle& style) {
@@ -221,7 +215,7 @@ Flow text_of_next(const YieldResult& result, const TextStyle& style) {
 } // namespace
 
 Flow flow_of(const YieldResult& result, const TextStyle& style) {
-    Flow page = heading(result);
+    Flow page = heading(result, style.system);
     page += section("FOUND") + text_of_findings(result, style.system);
     page += text_of_next(result, style);
     page += section("CHECKS of this trial") + text_of_checks(result.checks, style);

@@ -141,11 +141,12 @@ TEST_CASE("a given ratio is used even where it breaks a limit or no table reache
         CHECK(solved.check("w_cm.exposure")->requirement == "C2");
         CHECK(solved.check("w_cm.strength")->verdict == core::Verdict::watch);
     }
-    SECTION("a table that does not reach only leaves the strength unchecked") {
+    SECTION("a table that does not reach the average is read at the ratio used") {
         const Solved solved = solve(text({.requirements = spray + "  average_strength: 9000 psi\n",
                                           .selections = "{w_cm: 0.40}"}));
         CHECK_FALSE(solved.proportions.selection.w_cm_by_strength);
-        CHECK(solved.check("w_cm.strength")->verdict == core::Verdict::not_checked);
+        CHECK(solved.check("w_cm.strength")->verdict == core::Verdict::watch);
+        CHECK(solved.check("strength.average")->verdict == core::Verdict::watch);
     }
 }
 

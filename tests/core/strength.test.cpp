@@ -106,6 +106,59 @@ TEST_CASE("a scatter as large as the fall is no line to read from") {
     CHECK_FALSE(core::surely_falls(scattered_line(0.2)));
 }
 
+TEST_CASE("the band of the slope by hand") {
+    // 40, 38, 35, 36 MPa at 0.36, 0.40, 0.40, 0.44: S = 0.0032, slope of ln(MPa)
+    // 0.04 (ln 36 - ln 40) / 0.0032 = -1.317006, scatter 0.0498006 by two degrees; Student's t
+    // 4.303 (printed to three decimals): 4.303 times 0.0498006 / 0.0565685 = 3.78818
+    const auto line =
+        core::fit_line({{"A", 0.36, 40}, {"B", 0.40, 38}, {"C", 0.40, 35}, {"D", 0.44, 36}}, 0.95);
+    REQUIRE(line);
+    CHECK_THAT(core::slope_band(*line).low, WithinAbs(-5.1052, 0.001));
+    CHECK_THAT(core::slope_band(*line).high, WithinAbs(2.4712, 0.001));
+    CHECK(core::use_of(*line) == core::LineUse::doubtful); // four results
+}
+
+TEST_CASE("what may be read from a line") {
+    struct Case {
+        std::size_t tests;
+        double slope;
+        double scatter; // of ln(MPa), alternating
+        core::LineUse use;
+    };
+    const auto [tests, slope, scatter, use] = GENERATE(values<Case>({
+        {6, -2, 0.01, core::LineUse::read},
+        {5, -2, 0.2, core::LineUse::none}, // the fall may be chance
+        {4, -2, -0.2, core::LineUse::doubtful},
+        {3, 0.1, 0, core::LineUse::none}, // no fall
+        {9, 2, 0.01, core::LineUse::none},
+        {100, -2, 0.1, core::LineUse::doubtful}, // surely falls, r2 about 0.25
+    }));
+    CAPTURE(tests, slope, scatter);
+    std::vector<LinePoint> points;
+    for (std::size_t i = 0; i < tests; ++i) {
+        const double w_cm = 0.36 + 0.10 * double(i) / double(tests - 1);
+        points.push_back({"T", w_cm, std::exp(4 + slope * w_cm + (i % 2 ? scatter : -scatter))});
+    }
+    const auto line = core::fit_line(points, 0.95);
+    REQUIRE(line);
+    CHECK(core::use_of(*line) == use);
+}
+
+TEST_CASE("the highest ratio of a doubtful lower side still reaches the strength") {
+    const auto line =
+        core::fit_line({{"A", 0.36, 40}, {"B", 0.40, 38}, {"C", 0.40, 35}, {"D", 0.44, 36}}, 0.95);
+    const double best = core::strongest_w_cm(*line, LineSide::lower);
+    const double most = core::lower_mean_at(*line, best);
+    for (double w_cm = 0.36; w_cm <= 0.44; w_cm += 0.005) {
+        CHECK(core::lower_mean_at(*line, w_cm) <= most * (1 + 1e-12));
+    }
+    const double wanted = (most + core::lower_mean_at(*line, 0.44)) / 2;
+    const double found = core::ratio_for(*line, wanted, LineSide::lower);
+    CHECK(found > best);
+    CHECK_THAT(core::lower_mean_at(*line, found), WithinAbs(wanted, 1e-9));
+    CHECK(core::lower_mean_at(*line, found + 0.002) < wanted);
+}
+
 TEST_CASE("a test far off the line is watched and stays in it") {
     core::StrengthRecord record = aci_record(5000);
     double wobble = 1;

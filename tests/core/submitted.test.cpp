@@ -119,8 +119,22 @@ TEST_CASE("a ratio that rounds to the limit but exceeds it is watched with enoug
     CHECK(check({.water = water}).check("w_cm.exposure")->verdict == verdict);
 }
 
-TEST_CASE("a submittal without records leaves the average strength open") {
-    CHECK(check({}).check("strength.average")->verdict == Verdict::not_checked);
+TEST_CASE("a submittal's strength is watched below the average and open above it") {
+    struct Case {
+        std::string water;
+        std::string air;
+        Verdict verdict;
+    };
+    // 5000 psi without a record asks 6200 psi (ACI 318-11 Table 5.3.2.2). PCA EB001 Table 9-3 and
+    // ACI 211.1-91 Table 6.3.4(a) at the ratios over 640 lb, 2.31 lb of liquid in it:
+    const auto [water, air, verdict] = GENERATE(values<Case>({
+        {"253 lb", "6 %", Verdict::watch},       // 0.399: 5010 psi
+        {"300 lb", "6 %", Verdict::watch},       // 0.472: 4100 psi, below the specified 5000 psi
+        {"220 lb", "2 %", Verdict::not_checked}, // 0.347: above 6200 psi, for the supplier to show
+        {"640 lb", "2 %", Verdict::watch},       // 1.004: less than 2000 psi at 0.82
+    }));
+    INFO(water);
+    CHECK(check({.water = water, .air = air}).check("strength.average")->verdict == verdict);
 }
 
 TEST_CASE("figures that a submittal lacks are not taken as zero") {

@@ -70,7 +70,7 @@ TEST_CASE("without a meter the gravimetric air stands in, and the air is not che
     const Tried trial_of = tried(text(base()), trial("  density: 143 lb/ft3\n  slump: 4 in\n"));
     CHECK(trial_of.yield.air_percent == trial_of.yield.gravimetric_air_percent);
     CHECK(trial_of.check("air.tolerance")->verdict == Verdict::not_checked);
-    CHECK(trial_of.check("air.exposure")->verdict == Verdict::not_checked);
+    CHECK(trial_of.check("air.stated")->verdict == Verdict::not_checked);
     CHECK(trial_of.check("air.gap") == nullptr);
 }
 

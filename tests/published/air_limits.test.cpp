@@ -100,7 +100,8 @@ TEST_CASE("air is held within 1.5 points of the class") {
     // ACI 318-19 Table 19.3.3.1, F3 and 3/4 in: 6.0 %, so 4.5 to 7.5 %
     const auto [percent, verdict] = GENERATE(table<double, Verdict>({
         {4.3, Verdict::fails},
-        {4.5, Verdict::holds},
+        {4.5, Verdict::watch}, // a mix designed for less: the tolerance is the load's
+        {5.9, Verdict::watch},
         {6.0, Verdict::holds},
         {7.5, Verdict::holds},
         {7.7, Verdict::fails},
@@ -117,7 +118,8 @@ TEST_CASE("one point less air is permitted above 5000 psi") {
         GENERATE(table<std::string, std::string, double, Verdict>({
             {"us", "5500 psi", 3.4, Verdict::fails},
             {"us", "5500 psi", 3.5, Verdict::watch},
-            {"us", "5500 psi", 5.0, Verdict::holds},
+            {"us", "5500 psi", 5.0, Verdict::watch}, // saved by the permission alone
+            {"us", "5500 psi", 6.0, Verdict::holds},
             {"us", "5500 psi", 6.5, Verdict::holds},
             {"us", "5500 psi", 7.5, Verdict::holds},
             {"us", "5001 psi", 3.5, Verdict::watch},

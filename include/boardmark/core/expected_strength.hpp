@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/phrase.hpp>
+#include <boardmark/core/proportions.hpp>
 #include <boardmark/core/requirements.hpp>
 #include <boardmark/core/source.hpp>
 #include <boardmark/core/step.hpp>
@@ -18,10 +19,17 @@ struct ExpectedStrength {
     Marks marks;
 };
 
-/// By the own curve where there is one, else by the table of the method. Nothing where neither
-/// reaches the ratio: beyond their ends strength is not guessed.
-std::optional<ExpectedStrength> expected_strength(const Requirements& requirements, double w_cm,
-                                                  bool air_entrained, const Tables& tables);
+/// At the ratio of a mix: by the own curve or line where there is one, else by the table of the
+/// method. Nothing where neither reaches the ratio: beyond their ends strength is not guessed.
+std::optional<ExpectedStrength> expected_strength(const Requirements& requirements,
+                                                  const Proportions& proportions,
+                                                  const Tables& tables);
+
+/// Where the ratio of a mix is higher than curve, line or table reach: their weakest strength,
+/// which the mix stays below.
+std::optional<ExpectedStrength> strength_bound(const Requirements& requirements,
+                                               const Proportions& proportions,
+                                               const Tables& tables);
 
 /// How the expected strength falls with w/cm, to be drawn.
 struct StrengthOverRatio {
@@ -32,7 +40,7 @@ struct StrengthOverRatio {
 
 /// The strengths that `expected_strength` gives between the highest and the lowest ratio of use. No
 /// points where it gives none.
-StrengthOverRatio strength_over_ratio(const Requirements& requirements, double w_cm,
-                                      bool air_entrained, const Tables& tables);
+StrengthOverRatio strength_over_ratio(const Requirements& requirements,
+                                      const Proportions& proportions, const Tables& tables);
 
 } // namespace boardmark::core

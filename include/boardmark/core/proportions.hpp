@@ -35,6 +35,7 @@ struct Selection {
     std::optional<double> coarse_volume;
     std::optional<double> fineness_modulus;
     bool air_entrained;
+    bool entrainment_known = true;  ///< false where nothing tells how much air is entrapped
     bool strength_by_trial = false; ///< w/cm is the exposure limit; strength is to be proven
 };
 
@@ -65,6 +66,7 @@ struct Totals {
 /// Proportions of 1 m3, however they were found, with the reason for each value.
 struct Proportions {
     bool submitted = false; ///< amounts that someone else chose
+    bool is_load = false;   ///< concrete as it was tested: the tolerances of delivery are its own
     bool estimate = false;  ///< usual aggregate figures were used: must not be batched
     Selection selection;
     std::vector<Ingredient> ingredients; ///< water, binder, coarse, fine, admixtures, air

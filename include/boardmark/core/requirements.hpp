@@ -25,11 +25,18 @@ struct CurvePoint {
     double strength_mpa;
 };
 
+/// What the rules of acceptance say of tests of production.
+struct JudgedResults {
+    std::size_t tests;
+    std::vector<std::string> broken; ///< ids of the checks that fail
+};
+
 /// The line fitted through the user's own strength results, and from which side it is read.
 struct OwnLine {
     StrengthLine line;
     LineSide side;
-    std::string file; ///< that holds the results
+    std::string file;                         ///< that holds the results
+    std::optional<JudgedResults> judged = {}; ///< absent where none is of production
 };
 
 /// An average strength that the user demands in place of the code's.

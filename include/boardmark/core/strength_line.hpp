@@ -75,12 +75,39 @@ enum class LineSide { lower, line };
 /// The strength read from a side of the line.
 double strength_at(const StrengthLine& line, double w_cm, LineSide side);
 
-/// Whether strength falls with w/cm beyond what the scatter could feign: only then does the lower
-/// side fall everywhere.
+/// Bounds of the slope, ln(MPa) over w/cm, by the line's confidence.
+struct SlopeBand {
+    double low;
+    double high;
+};
+
+SlopeBand slope_band(const StrengthLine& line);
+
+/// Whether strength falls with w/cm beyond what the scatter could feign: the band of the slope lies
+/// below zero.
 bool surely_falls(const StrengthLine& line);
 
-/// The highest ratio at which a side of the line reaches a strength. The line must fall, for the
-/// lower side surely. Not held to the range of the points: the caller does.
+/// From so many results on, a fall that may be chance is no fall. Common practice, no source.
+constexpr std::size_t results_of_a_sure_fall = 5;
+
+/// Below this the scatter hides most of what w/cm does. Common practice, no source.
+constexpr double least_r_squared = 0.3;
+
+/// What may be read from a line.
+enum class LineUse {
+    read,
+    doubtful, ///< read, but to be watched: few results of which the fall may be chance, or scatter
+    none,     ///< no ratio and no strength
+};
+
+LineUse use_of(const StrengthLine& line);
+
+/// Where a side of a falling line is strongest within the range of its points. That of the lower
+/// side is not at the lowest ratio where the fall may be chance.
+double strongest_w_cm(const StrengthLine& line, LineSide side);
+
+/// The highest ratio at which a side of the line reaches a strength. The line must fall, and its
+/// side reach the strength somewhere. Not held to the range of the points: the caller does.
 double ratio_for(const StrengthLine& line, double strength_mpa, LineSide side);
 
 } // namespace boardmark::core

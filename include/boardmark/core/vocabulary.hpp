@@ -2,6 +2,7 @@
 
 #include <boardmark/core/tables.hpp>
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -17,6 +18,7 @@ struct Vocabulary {
     double strength_age_tolerance_d = 0;         ///< within which a test is one of the strength age
     std::vector<BarSize> bars = {};              ///< of walls
     SiteRules site = {};                         ///< by which a site has exposure classes
+    std::function<Tables(UnitSystem)> tables = {}; ///< that judge results
 };
 
 } // namespace boardmark::core

@@ -5,6 +5,7 @@
 #include <boardmark/input/diagnostic.hpp>
 #include <boardmark/input/loader.hpp>
 
+#include <functional>
 #include <map>
 #include <optional>
 #include <string>

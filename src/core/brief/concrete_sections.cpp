@@ -1,3 +1,5 @@
+#include <boardmark/core/verdict_summary.hpp>
+
 #include "../checks/exposure_limits.hpp"
 #include "../checks/trial_checks.hpp"
 #include "../phrases.hpp"
@@ -13,31 +15,7 @@ const Check* check_of(const std::vector<Check>& checks, const std::string& id) {
     return found == checks.end() ? nullptr : &*found;
 }
 
-std::vector<std::string> ids_of(const std::vector<Check>& checks, Verdict verdict) {
-    std::vector<std::string> ids;
-    for (const Check& check : checks) {
-        if (check.verdict == verdict && std::ranges::count(ids, check.id) == 0) {
-            ids.push_back(check.id);
-        }
-    }
-    return ids;
-}
-
-void add_verdicts(const char* what, const std::vector<Check>& checks, BriefSection& section) {
-    const auto failing = ids_of(checks, Verdict::fails);
-    const auto watched = ids_of(checks, Verdict::watch);
-    const auto open = ids_of(checks, Verdict::not_checked);
-    section.items.push_back(
-        failing.empty() ? Phrase{"No requirement on the {what} that could be checked is broken",
-                                 {word("what", what)}}
-                        : Phrase{"DO NOT PLACE: not met: {ids}", {word("ids", joined(failing))}});
-    if (!watched.empty()) {
-        section.items.push_back({"To watch: {ids}", {word("ids", joined(watched))}});
-    }
-    if (!open.empty()) {
-        section.items.push_back({"Could not be checked: {ids}", {word("ids", joined(open))}});
-    }
-}
+constexpr const char* refusal = "DO NOT PLACE";
 
 Phrase slump_asked(const Requirements& asked, const Tables& tables) {
     if (asked.slump_window) {
@@ -65,6 +43,13 @@ Phrase amount_of(const Ingredient& ingredient, double binder_kg_m3) {
              dosed ? quantity("amount", {*ingredient.volume_m3 * ml_in_m3 / (binder_kg_m3 / 100),
                                          Measure::dose})
                    : quantity("amount", {ingredient.kg_m3, Measure::concentration})}};
+}
+
+/// The strength expected beside the strength required.
+void add_strength(const std::vector<Check>& checks, BriefSection& section) {
+    if (const Check* average = check_of(checks, "strength.average")) {
+        section.items.push_back({"Strength: " + average->message.text, average->message.arguments});
+    }
 }
 
 } // namespace
@@ -116,7 +101,8 @@ BriefSection brief_of_mix(const BriefCase& brief) {
          "liquid counted; aggregates saturated surface-dry",
          {quantity("w_cm", {mix.totals.w_cm, Measure::w_cm}),
           quantity("water", {mix.totals.water_kg_m3, Measure::concentration})}});
-    add_verdicts("mix", brief.plan.mix_checks, section);
+    section.items.push_back(headline_of(verdicts_of(brief.plan.mix_checks), refusal));
+    add_strength(brief.plan.mix_checks, section);
     if (mix.estimate) {
         section.items.push_back(
             {"An ESTIMATE with usual figures of the aggregates: it must not be batched", {}});
@@ -129,7 +115,7 @@ BriefSection brief_of_mix(const BriefCase& brief) {
 
 BriefSection brief_of_wall_checks(const BriefCase& brief) {
     BriefSection section{"CHECKS OF THE WALLS", {}};
-    add_verdicts("walls", brief.plan.checks, section);
+    section.items.push_back(headline_of(verdicts_of(brief.plan.checks), refusal));
     for (const Check& check : brief.plan.checks) {
         if (check.verdict == Verdict::fails || check.verdict == Verdict::watch) {
             section.items.push_back(check.message);

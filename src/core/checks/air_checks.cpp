@@ -31,11 +31,23 @@ void append_loss(const Selection& selection, Phrase& message) {
     message.arguments.push_back(percent_of("batch", selection.air_percent));
 }
 
+/// The tolerance of delivery belongs to the load: a mix is designed for the air itself.
+void watch_design_below(double target_percent, const CheckContext& context, Check& check) {
+    const double percent = context.proportions.selection.air_at_placing_percent;
+    if (context.proportions.is_load || check.verdict != Verdict::holds ||
+        !below(percent, target_percent)) {
+        return;
+    }
+    check.verdict = Verdict::watch;
+    check.message.text += "; the mix is designed below {target}: the tolerance belongs to the "
+                          "load";
+}
+
 /// Air that the file itself asks for, or asks not to have.
 Checks stated_check(const CheckContext& context) {
     const RequiredAir& required = context.requirements.air;
     const Selection& selection = context.proportions.selection;
-    Check check{.id = "air.exposure",
+    Check check{.id = "air.stated",
                 .verdict = Verdict::fails,
                 .value = selection.air_at_placing_percent,
                 .measure = Measure::percent,
@@ -60,6 +72,7 @@ Checks stated_check(const CheckContext& context) {
                       percent_of("target", required.percent),
                       quantity("tolerance", {tolerance, Measure::ratio})}};
     append_loss(selection, check.message);
+    watch_design_below(required.percent, context, check);
     return {std::move(check)};
 }
 
@@ -115,6 +128,7 @@ Checks exposure_check(const CheckContext& context) {
                       quantity("strength", {rules.reduction_above_strength_mpa, Measure::strength}),
                       quantity("reduction", {rules.reduction_percent, Measure::ratio})}};
     append_loss(context.proportions.selection, check.message);
+    watch_design_below(target->value, context, check);
     return {std::move(check)};
 }
 

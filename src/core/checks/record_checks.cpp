@@ -1,6 +1,7 @@
 #include "../phrases.hpp"
 #include "../tolerance.hpp"
 #include "compare.hpp"
+#include "own_line_checks.hpp"
 #include "strength_record_checks.hpp"
 
 #include <cmath>
@@ -148,7 +149,7 @@ std::vector<Check> check_line(const StrengthRecord& record, const StrengthFindin
     if (findings.points.empty()) {
         return {};
     }
-    Check check{
+    const Check check{
         .id = "strength.line",
         .verdict = Verdict::not_checked,
         .measure = Measure::ratio,
@@ -161,14 +162,7 @@ std::vector<Check> check_line(const StrengthRecord& record, const StrengthFindin
     if (!findings.line) {
         return {check};
     }
-    const bool falls = surely_falls(*findings.line);
-    check.verdict = falls ? Verdict::holds : Verdict::watch;
-    check.message = {
-        falls ? "strength falls with w/cm beyond doubt; a mix file may use the line"
-              : "the scatter is as large as the fall: no ratio should be read from this line. More "
-                "trials farther apart settle it",
-        {}};
-    return {check, outlier_check(*findings.line)};
+    return {line_check(*findings.line), outlier_check(*findings.line)};
 }
 
 } // namespace boardmark::core

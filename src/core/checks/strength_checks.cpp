@@ -1,8 +1,10 @@
 #include "../phrases.hpp"
-#include "../required_strength.hpp"
 #include "../tolerance.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
+
+#include <algorithm>
+#include <iterator>
 
 namespace boardmark::core {
 namespace {
@@ -53,46 +55,12 @@ Checks exposure_check(const CheckContext& context) {
     return {std::move(check)};
 }
 
-Check average_check(const CheckContext& context) {
-    const auto by_code = code_average(context.requirements, context.tables.code.average_strength);
-    const auto& stated = context.requirements.average;
-    Check check{.id = "strength.average",
-                .verdict = Verdict::not_checked,
-                .measure = Measure::strength,
-                .requirement = "required average strength",
-                .source = by_code.source};
-    const Argument limit = quantity("limit", {by_code.strength_mpa, Measure::strength});
-    if (context.proportions.submitted && !stated) {
-        check.message = {"the code asks an average of {limit}; what this concrete reaches, by its "
-                         "own records or trial batches, is for the supplier to show",
-                         {limit}};
-        return check;
-    }
-    const double average_mpa = context.proportions.selection.required_average_strength_mpa;
-    check.value = average_mpa;
-    check.limit = Limit{.low = by_code.strength_mpa, .high = std::nullopt};
-    check.verdict = at_least(
-        {average_mpa, by_code.strength_mpa, strength_precision_mpa(context.tables.system)});
-    const bool has_basis = stated && !stated->basis.empty();
-    if (check.verdict == Verdict::fails && has_basis) {
-        check.verdict = Verdict::watch;
-    }
-    check.message = {
-        !stated ? "designed for the code's average of {limit}; the trial batches must reach it"
-        : check.verdict == Verdict::holds
-            ? "average strength {value} as stated; the code's is {limit}"
-        : has_basis ? "average strength {value}, below the code's {limit}, on this basis: {basis}"
-                    : "average strength {value}, below the code's {limit}, and no basis is given",
-        {quantity("value", {average_mpa, Measure::strength}), limit,
-         word("basis", has_basis ? stated->basis : "")}};
-    return check;
-}
-
 } // namespace
 
 Checks check_strength(const CheckContext& context) {
     Checks checks = exposure_check(context);
-    checks.push_back(average_check(context));
+    std::ranges::move(check_average_strength(context), std::back_inserter(checks));
+    std::ranges::move(check_own_line(context), std::back_inserter(checks));
     return checks;
 }
 

@@ -16,8 +16,8 @@ namespace {
 /// is uncertain by as much as the whole tolerance.
 void leave_unmetered_air_open(const Yield& yield, std::vector<Check>& checks) {
     for (Check& check : checks) {
-        const bool open = check.id == "air.exposure" && !yield.measured_air_percent &&
-                          check.verdict != Verdict::fails;
+        const bool open = (check.id == "air.exposure" || check.id == "air.stated") &&
+                          !yield.measured_air_percent && check.verdict != Verdict::fails;
         if (open) {
             check.verdict = Verdict::not_checked;
             check.value = std::nullopt;

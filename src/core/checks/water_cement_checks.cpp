@@ -1,3 +1,5 @@
+#include <boardmark/core/expected_strength.hpp>
+
 #include "../phrases.hpp"
 #include "../tolerance.hpp"
 #include "compare.hpp"
@@ -55,6 +57,14 @@ Checks exposure_check(const CheckContext& context) {
     return {std::move(check)};
 }
 
+/// The strength expected, or the weakest that is known where the ratio is higher than any known.
+std::optional<ExpectedStrength> most_expected(const CheckContext& context) {
+    const auto expected =
+        expected_strength(context.requirements, context.proportions, context.tables);
+    return expected ? expected
+                    : strength_bound(context.requirements, context.proportions, context.tables);
+}
+
 Check strength_check(const CheckContext& context) {
     const Selection& selection = context.proportions.selection;
     const double w_cm = context.proportions.totals.w_cm;
@@ -73,6 +83,16 @@ Check strength_check(const CheckContext& context) {
         return check;
     }
     if (!selection.w_cm_by_strength) {
+        if (const auto most = most_expected(context);
+            most && below(most->mpa, selection.required_average_strength_mpa)) {
+            check.verdict = Verdict::watch;
+            check.value = w_cm;
+            check.message = {"at w/cm {value} no more than {expected} is expected, below the "
+                             "average of {average}: prove the strength by trial",
+                             {quantity("value", {w_cm, Measure::w_cm}),
+                              quantity("expected", {most->mpa, Measure::strength}), average}};
+            return check;
+        }
         check.message = {
             "no table or curve here gives the ratio for {average} at {age}: prove the "
             "strength by trial",

@@ -1,0 +1,66 @@
+// The headline of a result, and the state of its verdict.
+
+#include <boardmark/core/verdict_summary.hpp>
+#include <boardmark/report/words.hpp>
+
+#include <catch2/catch.hpp>
+
+using namespace boardmark;
+using core::Check;
+using core::Verdict;
+using core::VerdictState;
+
+namespace {
+
+Check check(std::string id, Verdict verdict) {
+    return {.id = std::move(id), .verdict = verdict, .requirement = ""};
+}
+
+std::string said(const core::VerdictSummary& summary) {
+    return report::words(core::headline_of(summary, "DO NOT USE"), core::UnitSystem::us);
+}
+
+} // namespace
+
+TEST_CASE("a headline counts and names by verdict, the worst first") {
+    struct Case {
+        std::vector<Check> checks;
+        VerdictState state;
+        std::string headline;
+    };
+    const Check held = check("h", Verdict::holds);
+    const Check watched = check("w", Verdict::watch);
+    const Check open = check("n", Verdict::not_checked);
+    const Check failing = check("f", Verdict::fails);
+    const auto [checks, state, headline] = GENERATE_COPY(values<Case>({
+        {{held, held}, VerdictState::holds, "All 2 checks hold."},
+        {{held}, VerdictState::holds, "The one check holds."},
+        {{}, VerdictState::open, "Nothing was checked."},
+        {{open}, VerdictState::open, "Nothing was checked. 1 not checked: n."},
+        {{held, open}, VerdictState::open, "Nothing fails. 1 not checked: n."},
+        {{open, held, watched},
+         VerdictState::watch,
+         "Nothing fails. 1 to watch: w. 1 not checked: n."},
+        {{open, held, watched, failing},
+         VerdictState::fails,
+         "1 fails: f. DO NOT USE. 1 to watch: w. 1 not checked: n."},
+        {{failing, check("g", Verdict::fails), failing},
+         VerdictState::fails,
+         "2 fail: f, g. DO NOT USE."},
+    }));
+    const auto summary = core::verdicts_of(checks);
+    CHECK(summary.state() == state);
+    CHECK(said(summary) == headline);
+}
+
+TEST_CASE("parts are told together, and one without a mix is open") {
+    auto summary = core::verdicts_of({check("a", Verdict::holds), check("b", Verdict::watch)});
+    summary.add({check("b", Verdict::watch), check("a", Verdict::holds)});
+    CHECK(summary.held == 2);
+    CHECK(said(summary) == "Nothing fails. 1 to watch: b.");
+
+    auto unmade = core::verdicts_of({check("a", Verdict::holds)});
+    unmade.without_mix = {"w/cm 0.30"};
+    CHECK(unmade.state() == VerdictState::open);
+    CHECK(said(unmade) == "Nothing fails. 1 without a mix: w/cm 0.30.");
+}
