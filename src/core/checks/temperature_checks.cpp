@@ -47,14 +47,14 @@ Check mixed_check(const CheckContext& context, double mixed_c) {
 }
 
 /// What is said of a temperature as placed.
-struct Finding {
+struct TemperatureFinding {
     Verdict verdict;
     const char* text;
     const Source* source;
 };
 
-Finding judged(double placed_c, bool cold, const ColdSection& section,
-               const WeatherTables& weather) {
+TemperatureFinding judged(double placed_c, bool cold, const ColdSection& section,
+                          const WeatherTables& weather) {
     constexpr double freezing_c = 0;
     const Source* cold_source = &section.least_placed_c.source;
     if (!above(placed_c, freezing_c)) {
@@ -87,7 +87,7 @@ Check placed_check(const CheckContext& context, const MixtureTemperature& temper
     const ColdSection& section = cold_section(context.requirements, weather);
     const bool cold = is_cold(context.requirements.placing, weather);
     const double value = temperature.placed_c.value_or(*temperature.mixed_c);
-    const Finding finding = judged(value, cold, section, weather);
+    const TemperatureFinding finding = judged(value, cold, section, weather);
     Check check{
         .id = "temperature.placing",
         .verdict = finding.verdict,
