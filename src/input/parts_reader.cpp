@@ -36,7 +36,8 @@ core::BenchTop read_bench(const Section& section, const std::string& name) {
                                .depth_mm = depth_mm.value_or(0),
                                .thickness_mm = section.number("thickness").value_or(0),
                                .overhang_mm = section.number("overhang").value_or(0),
-                               .count = section.count("count", 1)};
+                               .count = section.count("count", 1),
+                               .cover_mm = section.number("cover")};
     if (depth_mm && bench.overhang_mm > *depth_mm) {
         section.refuse("overhang", " is more than the bench's depth",
                        "it is the part of the depth that stands free");

@@ -88,6 +88,7 @@ const std::vector<Twin> twins{
     {"mph", "international_mile/hour"},
     {"m3/h", "meter^3/hour"},
     {"yd3/h", "international_yard^3/hour"},
+    {"deg", "arc_degree"},
 };
 
 /// Spellings that UDUNITS-2 cannot say, and why. They are tested by hand among the units.
@@ -112,7 +113,8 @@ const std::map<Dimension, std::string> inside_units{
     {Dimension::area, "meter^2"},
     {Dimension::force, "kilonewton"},
     {Dimension::speed, "kilometer/hour"},
-    {Dimension::volume_rate, "meter^3/hour"}};
+    {Dimension::volume_rate, "meter^3/hour"},
+    {Dimension::angle, "arc_degree"}};
 
 class Udunits {
 public:
