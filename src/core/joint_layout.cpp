@@ -139,6 +139,10 @@ Check spacing_check(const JointedWall& wall, const JointLayout& layout, const He
         check.verdict = Verdict::watch;
         add_left_out(layout, rules, check);
     }
+    if (wall.openings_unplaced) {
+        check.verdict = Verdict::watch;
+        check.message.text += "; openings whose stations ('at') are not stated have no joint yet";
+    }
     if (wall.corners_assumed) {
         check.verdict = Verdict::watch;
         check.message.text += "; its corners are taken at its ends: state where they are, as in "

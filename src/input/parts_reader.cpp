@@ -45,18 +45,35 @@ core::BenchTop read_bench(const Section& section, const std::string& name) {
     return bench;
 }
 
+/// Checks and stations are told by the names of parts, so no two may share one.
+void refuse_name_of_another(const FileContext& context, const Path& path) {
+    for (const char* kind : {"walls", "planters", "benches"}) {
+        if (kind == path.front()) {
+            return;
+        }
+        const Path other{kind, path.back()};
+        if (context.document.find(other)) {
+            context.refuse(*context.document.find(path)->key,
+                           dotted(path) + ": '" + dotted(other) + "' has this name already",
+                           "give each part a name of its own; results are told by it");
+        }
+    }
+}
+
 } // namespace
 
 void read_parts(const FileContext& context, core::Wall& wall) {
     const Section planters{context, {"planters"}};
     for (const std::string& name : planters.names()) {
         if (planters.below(name).stands()) {
+            refuse_name_of_another(context, {"planters", name});
             wall.planters.push_back(read_planter(planters.below(name), name));
         }
     }
     const Section benches{context, {"benches"}};
     for (const std::string& name : benches.names()) {
         if (benches.below(name).stands()) {
+            refuse_name_of_another(context, {"benches", name});
             wall.benches.push_back(read_bench(benches.below(name), name));
         }
     }

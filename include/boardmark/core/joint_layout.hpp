@@ -25,6 +25,7 @@ struct JointedWall {
     bool corner_at_end = false;
     std::vector<double> corners_m = {}; ///< stations of bends between the ends
     bool corners_assumed = false;       ///< nobody stated where they are
+    bool openings_unplaced = false;     ///< some go through the wall, and nobody stated where
     bool many_openings = false;
     std::optional<double> spacing_m = {}; ///< stated in place of the rules
     std::optional<double> groove_mm = {}; ///< both faces together, likewise

@@ -10,11 +10,10 @@ namespace boardmark::core {
 std::optional<TruckPlan> trucks_of(const Wall& wall, const WallPlan& plan, const Tables& tables) {
     const WallPlacing& placing = wall.placing;
     const auto formed = formed_walls(wall);
-    const double area_m2 =
-        std::ranges::max_element(formed, {}, &FormedWall::height_m)->plan_area_m2;
+    const auto highest = std::ranges::max_element(formed, {}, &FormedWall::height_m);
     std::optional<double> output_m3_h = placing.output_m3_h;
-    if (!output_m3_h && placing.rise_m_h) {
-        output_m3_h = *placing.rise_m_h * area_m2;
+    if (!output_m3_h && placing.rise_m_h && highest != formed.end()) {
+        output_m3_h = *placing.rise_m_h * highest->plan_area_m2;
     }
     if (!placing.truck_m3 || !output_m3_h) {
         return std::nullopt;
