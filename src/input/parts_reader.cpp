@@ -56,6 +56,7 @@ void refuse_name_of_another(const FileContext& context, const Path& path) {
             context.refuse(*context.document.find(path)->key,
                            dotted(path) + ": '" + dotted(other) + "' has this name already",
                            "give each part a name of its own; results are told by it");
+            return;
         }
     }
 }
