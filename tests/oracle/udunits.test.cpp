@@ -201,9 +201,10 @@ TEST_CASE("units of different dimensions do not convert there either") {
         for (const Twin& other : twins) {
             const Dimension ours = unit(one.spelling).dimension;
             const Dimension theirs = unit(other.spelling).dimension;
-            // Both are plain numbers there: percent and mass ratio.
+            // All are plain numbers there: percent, mass ratio and angle.
             const auto plain = [](Dimension dimension) {
-                return dimension == Dimension::percentage || dimension == Dimension::mass_ratio;
+                return dimension == Dimension::percentage || dimension == Dimension::mass_ratio ||
+                       dimension == Dimension::angle;
             };
             INFO(one.spelling << " and " << other.spelling);
             const bool convertible = ut_are_convertible(udunits.parse(one.udunits).get(),

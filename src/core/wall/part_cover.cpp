@@ -27,6 +27,9 @@ Check check_part_cover(const Reinforcement& bars, FaceExposure exposure, const W
         check.message.text += " of large bars, and the sizes of the bars are not all stated; the "
                               "drawings have them";
     }
+    if (check.verdict == Verdict::holds && !(bars.vertical && bars.horizontal)) {
+        check = of_large; // held against what serves every bar
+    }
     if (check.verdict == Verdict::holds && !relief.stated) {
         check.verdict = Verdict::watch;
         check.message.text += "; 'boards.relief' is not stated and taken as none";
