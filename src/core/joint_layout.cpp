@@ -5,8 +5,10 @@
 #include "tolerance.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <iterator>
-#include <limits>
+#include <string>
+#include <utility>
 
 namespace boardmark::core {
 namespace {
@@ -23,10 +25,15 @@ bool changes(const WallStretch& left, const WallStretch& right) {
     return !same(left.height_m, right.height_m) || !same(left.thickness_mm, right.thickness_mm);
 }
 
-/// The ends of the wall and every station that needs a joint, increasing, each once.
-std::vector<double> fixed_stations_m(const JointedWall& wall) {
-    const double whole_m = length_m(wall);
-    std::vector<double> stations{0, whole_m};
+/// A station that bounds panels: an end, a corner, or a joint that must be.
+struct Bound {
+    double at_m;
+    bool corner = false;
+    bool joint = false;
+};
+
+std::vector<double> steps_m(const JointedWall& wall) {
+    std::vector<double> stations;
     double at_m = 0;
     for (std::size_t i = 0; i + 1 < wall.stretches.size(); ++i) {
         at_m += wall.stretches[i].length_m;
@@ -34,47 +41,115 @@ std::vector<double> fixed_stations_m(const JointedWall& wall) {
             stations.push_back(at_m);
         }
     }
-    for (const double opening_m : wall.openings_m) {
-        if (above(opening_m, 0) && below(opening_m, whole_m)) {
-            stations.push_back(opening_m);
-        }
-    }
-    std::ranges::sort(stations);
-    const auto rest = std::ranges::unique(stations, same);
-    stations.erase(rest.begin(), rest.end());
     return stations;
 }
 
+/// Adds joints at the stations that are far enough from all bounds before them.
+void add_joints(std::vector<double> stations, double least_m, std::vector<Bound>& bounds,
+                JointLayout& layout) {
+    std::ranges::sort(stations);
+    for (const double at_m : stations) {
+        const auto distance_m = [&](const Bound& bound) { return std::abs(bound.at_m - at_m); };
+        const auto nearest = std::ranges::min_element(bounds, {}, distance_m);
+        const bool there_already = nearest->joint && same(nearest->at_m, at_m);
+        if (!there_already && below(distance_m(*nearest), least_m)) {
+            layout.left_out_m.push_back(at_m);
+        } else if (!there_already) {
+            bounds.push_back({.at_m = at_m, .joint = true});
+        }
+    }
+}
+
+/// Ends, corners and the joints that must be, by station.
+std::vector<Bound> bounds_of(const JointedWall& wall, double least_m, JointLayout& layout) {
+    const double whole_m = length_m(wall);
+    std::vector<Bound> bounds{{.at_m = 0, .corner = wall.corner_at_start},
+                              {.at_m = whole_m, .corner = wall.corner_at_end}};
+    const auto inside = [&](double at_m) { return above(at_m, 0) && below(at_m, whole_m); };
+    for (const double corner_m : wall.corners_m) {
+        if (inside(corner_m)) {
+            bounds.push_back({.at_m = corner_m, .corner = true});
+        }
+    }
+    add_joints(steps_m(wall), least_m, bounds, layout);
+    std::vector<double> openings_m;
+    std::ranges::copy_if(wall.openings_m, std::back_inserter(openings_m), inside);
+    add_joints(std::move(openings_m), least_m, bounds, layout);
+    std::ranges::sort(bounds, {}, &Bound::at_m);
+    std::ranges::sort(layout.left_out_m);
+    return bounds;
+}
+
 /// The closest spacing of the stretches that a span touches.
-double spacing_within_m(double from_m, double to_m, const JointedWall& wall,
-                        const std::vector<JointSpacing>& spacings) {
-    double closest_m = std::numeric_limits<double>::infinity();
+const JointSpacing& spacing_within(double from_m, double to_m, const JointedWall& wall,
+                                   const std::vector<JointSpacing>& spacings) {
+    const JointSpacing* closest = nullptr;
     double begin_m = 0;
     for (std::size_t i = 0; i < wall.stretches.size(); ++i) {
         const double end_m = begin_m + wall.stretches[i].length_m;
-        if (below(begin_m, to_m) && above(end_m, from_m)) {
-            closest_m = std::min(closest_m, spacings[i].m);
+        const bool touched = below(begin_m, to_m) && above(end_m, from_m);
+        if (touched && (!closest || spacings[i].m < closest->m)) {
+            closest = &spacings[i];
         }
         begin_m = end_m;
     }
-    return closest_m;
+    return closest ? *closest : spacings.front();
 }
 
-/// Only a stated spacing can be wider than the rules: the layout keeps them by itself.
-Check spacing_check(const JointLayout& layout, const JointSpacing& by_rule) {
-    const bool wide = above(layout.widest_m, by_rule.m);
-    return {.id = "joints.spacing",
-            .verdict = wide ? Verdict::watch : Verdict::holds,
-            .value = layout.widest_m,
-            .limit = Limit{.low = std::nullopt, .high = by_rule.m},
-            .measure = Measure::line_length,
-            .requirement = "contraction joints",
-            .source = by_rule.source,
-            .message = {wide ? "panels up to {value} wide, at most {limit} by the rules: expect "
-                               "cracks between the joints, or more horizontal steel"
-                             : "panels up to {value} wide, at most {limit}",
-                        {quantity("value", {layout.widest_m, Measure::line_length}),
-                         quantity("limit", {by_rule.m, Measure::line_length})}}};
+/// A panel beside what the rules allow it.
+struct HeldPanel {
+    double width_m;
+    JointSpacing by_rule;
+
+    double part_of_rule() const { return width_m / by_rule.m; }
+};
+
+void add_left_out(const JointLayout& layout, const ContractionJointRules& rules, Check& check) {
+    check.message.text += "; no joint at {stations}, nearer than {least} to an end, a corner or "
+                          "another joint: a crack may start there, bars across it keep it fine";
+    std::string stations;
+    for (std::size_t i = 0; i < layout.left_out_m.size(); ++i) {
+        const std::string name = "left_out_" + std::to_string(i + 1);
+        stations += (i == 0 ? "{" : ", {") + name + "}";
+        check.message.arguments.push_back(
+            quantity(name, {layout.left_out_m[i], Measure::line_length}));
+    }
+    check.message.text.replace(check.message.text.find("{stations}"), 10, stations);
+    check.message.arguments.push_back(
+        quantity("least", {rules.least_apart_m.value, Measure::line_length}));
+}
+
+/// Panels wider than the rules come of a stated spacing, or of joints that stand too near.
+Check spacing_check(const JointedWall& wall, const JointLayout& layout, const HeldPanel& hardest,
+                    const ContractionJointRules& rules) {
+    const bool wide = above(hardest.width_m, hardest.by_rule.m);
+    Check check{.id = "joints.spacing",
+                .verdict = wide ? Verdict::watch : Verdict::holds,
+                .value = hardest.width_m,
+                .limit = Limit{.low = std::nullopt, .high = hardest.by_rule.m},
+                .measure = Measure::line_length,
+                .requirement = "contraction joints",
+                .source = hardest.by_rule.source,
+                .message = {wide ? "panels up to {value} wide, at most {limit} by the rules: "
+                                   "expect cracks between the joints, or more horizontal steel"
+                                 : "panels up to {value} wide, at most {limit}",
+                            {quantity("value", {hardest.width_m, Measure::line_length}),
+                             quantity("limit", {hardest.by_rule.m, Measure::line_length})}}};
+    if (!layout.left_out_m.empty()) {
+        check.verdict = Verdict::watch;
+        add_left_out(layout, rules, check);
+    }
+    if (wall.openings_unplaced) {
+        check.verdict = Verdict::watch;
+        check.message.text += "; openings whose stations ('at') are not stated have no joint yet";
+    }
+    if (wall.corners_assumed) {
+        check.verdict = Verdict::watch;
+        check.message.text += "; its corners are taken at its ends: state where they are, as in "
+                              "'{key}'";
+        check.message.arguments.push_back(word("key", "corners: {12 ft: 90 deg}"));
+    }
+    return check;
 }
 
 Check groove_check(double groove, double least_mm, const ContractionJointRules& rules) {
@@ -93,16 +168,26 @@ Check groove_check(double groove, double least_mm, const ContractionJointRules& 
                          quantity("limit", {least_mm, Measure::length})}}};
 }
 
-void measure_panels(const JointedWall& wall, JointLayout& layout) {
+/// Measures the panels, those round a corner to it; the one that comes nearest to its rule, or
+/// breaks it most.
+HeldPanel measure_panels(const JointedWall& wall, const std::vector<Bound>& bounds,
+                         const std::vector<JointSpacing>& by_rule, JointLayout& layout) {
     std::vector<double> stations = layout.positions_m;
-    stations.insert(stations.begin(), 0);
-    stations.push_back(length_m(wall));
-    layout.widest_m = 0;
-    layout.narrowest_m = stations.back();
-    for (std::size_t i = 1; i < stations.size(); ++i) {
-        layout.widest_m = std::max(layout.widest_m, stations[i] - stations[i - 1]);
-        layout.narrowest_m = std::min(layout.narrowest_m, stations[i] - stations[i - 1]);
+    for (const Bound& bound : bounds) {
+        if (!bound.joint) {
+            stations.push_back(bound.at_m);
+        }
     }
+    std::ranges::sort(stations);
+    std::vector<HeldPanel> panels;
+    for (std::size_t i = 1; i < stations.size(); ++i) {
+        panels.push_back({stations[i] - stations[i - 1],
+                          spacing_within(stations[i - 1], stations[i], wall, by_rule)});
+    }
+    const auto [narrowest, widest] = std::ranges::minmax(panels, {}, &HeldPanel::width_m);
+    layout.widest_m = widest.width_m;
+    layout.narrowest_m = narrowest.width_m;
+    return std::ranges::max(panels, {}, &HeldPanel::part_of_rule);
 }
 
 } // namespace
@@ -118,24 +203,22 @@ JointLayout joint_layout(const JointedWall& wall, const ContractionJointRules& r
                                       ? JointSpacing{*wall.spacing_m, SpacingRule::stated, {}}
                                       : by_rule.back());
     }
-    const auto fixed_m = fixed_stations_m(wall);
-    for (std::size_t i = 1; i < fixed_m.size(); ++i) {
-        const bool first = i == 1;
-        const bool last = i + 1 == fixed_m.size();
-        const FixedSpan span{fixed_m[i - 1], fixed_m[i],
-                             spacing_within_m(fixed_m[i - 1], fixed_m[i], wall, layout.spacings),
-                             first && wall.corner_at_start, last && wall.corner_at_end};
+    const auto bounds = bounds_of(wall, rules.least_apart_m.value, layout);
+    for (std::size_t i = 1; i < bounds.size(); ++i) {
+        const Bound& left = bounds[i - 1];
+        const Bound& right = bounds[i];
+        const FixedSpan span{left.at_m, right.at_m,
+                             spacing_within(left.at_m, right.at_m, wall, layout.spacings).m,
+                             left.corner, right.corner};
         std::ranges::copy(joints_within_m(span, rules), std::back_inserter(layout.positions_m));
-        if (!last) {
-            layout.positions_m.push_back(fixed_m[i]);
+        if (right.joint) {
+            layout.positions_m.push_back(right.at_m);
         }
     }
-    measure_panels(wall, layout);
+    const HeldPanel hardest = measure_panels(wall, bounds, by_rule, layout);
     const double least_groove_mm = groove_mm(thickest_mm, rules);
     layout.groove_mm = wall.groove_mm.value_or(least_groove_mm);
-    // One stated spacing serves every stretch: the closest rule holds it. Else each has its own.
-    const auto [closest, widest] = std::ranges::minmax(by_rule, {}, &JointSpacing::m);
-    layout.checks = {spacing_check(layout, wall.spacing_m ? closest : widest),
+    layout.checks = {spacing_check(wall, layout, hardest, rules),
                      groove_check(layout.groove_mm, least_groove_mm, rules)};
     return layout;
 }

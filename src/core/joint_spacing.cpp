@@ -3,6 +3,7 @@
 #include "tolerance.hpp"
 
 #include <algorithm>
+#include <optional>
 
 namespace boardmark::core {
 namespace {
@@ -12,6 +13,46 @@ double by_height_m(double height_m, const ContractionJointRules& rules) {
     const auto row = std::ranges::find_if(
         rules.by_height, [&](const HeightSpacing& one) { return below(height_m, one.below_m); });
     return height_m * (row == rules.by_height.end() ? rules.by_height.back() : *row).heights;
+}
+
+/// Panels of a span of equal ones, but narrower where they end at a corner.
+struct SpanPanels {
+    double inner_m;
+    double corner_m;
+};
+
+int corners_of(const FixedSpan& span) {
+    return (span.corner_at_start ? 1 : 0) + (span.corner_at_end ? 1 : 0);
+}
+
+/// Nothing where joints would stand closer than they may.
+std::optional<SpanPanels> panels_of(const FixedSpan& span, int joints,
+                                    const ContractionJointRules& rules) {
+    const double length_m = span.to_m - span.from_m;
+    const double least_m = rules.least_apart_m.value;
+    const double share = rules.corner_share.value;
+    const int panels = joints + 1;
+    const int corners = corners_of(span);
+    SpanPanels found{};
+    if (panels == corners) {
+        found = {length_m / corners, length_m / corners};
+    } else {
+        found.inner_m = length_m / (panels - corners * (1 - share));
+        found.corner_m = share * found.inner_m;
+        if (corners > 0 && below(found.corner_m, least_m)) {
+            found = {(length_m - corners * least_m) / (panels - corners), least_m};
+        }
+    }
+    const bool close =
+        below(found.inner_m, least_m) || (corners > 0 && below(found.corner_m, least_m));
+    return close ? std::nullopt : std::optional{found};
+}
+
+bool keep_the_rules(const SpanPanels& panels, const FixedSpan& span, int joints, double corner_m) {
+    const bool cornered = corners_of(span) > 0;
+    const bool has_inner = joints + 1 > corners_of(span);
+    return (!cornered || !above(panels.corner_m, corner_m)) &&
+           (!has_inner || !above(panels.inner_m, span.spacing_m));
 }
 
 } // namespace
@@ -25,9 +66,12 @@ JointSpacing joint_spacing(const WallStretch& stretch, bool many_openings,
     if (below(by_thickness_m, closest.m)) {
         closest = {by_thickness_m, SpacingRule::thickness, rules.spacing_in_thicknesses.source};
     }
+    const TypicalFigure& floor_m = rules.low_wall_spacing_m;
     const double height_m = by_height_m(stretch.height_m, rules);
-    if (below(height_m, closest.m)) {
-        closest = {height_m, SpacingRule::height, rules.height_source};
+    if (below(std::max(height_m, floor_m.value), closest.m)) {
+        closest = below(height_m, floor_m.value)
+                      ? JointSpacing{floor_m.value, SpacingRule::low_wall, floor_m.source}
+                      : JointSpacing{height_m, SpacingRule::height, rules.height_source};
     }
     return closest;
 }
@@ -37,27 +81,24 @@ double groove_mm(double thickness_mm, const ContractionJointRules& rules) {
 }
 
 std::vector<double> joints_within_m(const FixedSpan& span, const ContractionJointRules& rules) {
-    const double share = rules.corner_share.value;
-    const double length_m = span.to_m - span.from_m;
-    const int corners = (span.corner_at_start ? 1 : 0) + (span.corner_at_end ? 1 : 0);
-    const double corner_m = std::min(share * span.spacing_m, rules.first_from_corner_m.value);
-    if (!above(length_m, corners > 0 ? corner_m : span.spacing_m)) {
-        return {};
+    const double corner_m =
+        std::min(rules.corner_share.value * span.spacing_m, rules.first_from_corner_m.value);
+    SpanPanels panels{.inner_m = span.to_m - span.from_m, .corner_m = span.to_m - span.from_m};
+    int joints = 0;
+    while (!keep_the_rules(panels, span, joints, corner_m)) {
+        const auto closer = panels_of(span, joints + 1, rules);
+        if (!closer) {
+            break; // the panels would be narrower than joints may stand apart
+        }
+        panels = *closer;
+        ++joints;
     }
-    // Panels counted in widths of an inner one; those at corners count as a share of it.
-    int panels = corners == 2 ? 2 : 1;
-    double width_m = 0;
-    do {
-        width_m = length_m / (panels - corners * (1 - share));
-        ++panels;
-    } while (above(width_m, span.spacing_m) || (corners > 0 && above(share * width_m, corner_m)));
-    std::vector<double> joints;
-    double at_m = span.from_m + width_m * (span.corner_at_start ? share : 1);
-    while (below(at_m, span.to_m)) {
-        joints.push_back(at_m);
-        at_m += width_m;
+    std::vector<double> stations;
+    double at_m = span.from_m + (span.corner_at_start ? panels.corner_m : panels.inner_m);
+    for (int i = 0; i < joints; ++i, at_m += panels.inner_m) {
+        stations.push_back(at_m);
     }
-    return joints;
+    return stations;
 }
 
 } // namespace boardmark::core

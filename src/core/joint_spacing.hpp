@@ -15,7 +15,8 @@ struct FixedSpan {
     bool corner_at_end;
 };
 
-/// Joints strictly inside a span: equal panels, half as wide at a corner.
+/// Joints strictly inside a span: equal panels, half as wide at a corner. None stands nearer than
+/// joints may to another or to an end of the span; the panels are then wider than the spacing.
 std::vector<double> joints_within_m(const FixedSpan& span, const ContractionJointRules& rules);
 
 } // namespace boardmark::core

@@ -33,10 +33,11 @@ TypicalFigure least_cover_mm(const CoveredFace& face, double bar_mm, const Joint
 
 std::optional<double> room_for_vibrator_mm(const Reinforcement& bars, double thickness_mm) {
     const double layer_mm = diameter_mm(bars.vertical) + diameter_mm(bars.horizontal);
-    if (layer_mm == 0) {
+    if (!bars.vertical || !bars.horizontal) {
         return std::nullopt;
     }
-    if (bars.layers >= 2) {
+    const bool two = bars.layers >= 2 || !bars.layers_stated; // less room where nobody told
+    if (two) {
         return bars.cover_mm ? std::optional{thickness_mm - 2 * (*bars.cover_mm + layer_mm)}
                              : std::nullopt;
     }

@@ -309,7 +309,9 @@ void Document::read_entry(const Entry& entry, const Path& path, const Field& fie
         read_table(reading, dotted(path), diagnostics);
     } else {
         const std::string_view example = field.example.substr(field.example.find(": ") + 2);
-        reading.value = read_value(entry.value, field.value, dotted(path), example, diagnostics);
+        const Value value =
+            field.shape == Shape::value_or_table ? field.whole.value_or(field.value) : field.value;
+        reading.value = read_value(entry.value, value, dotted(path), example, diagnostics);
         reading.sound = reading.value.has_value();
     }
     readings_.insert_or_assign(path, std::move(reading));

@@ -70,6 +70,7 @@ struct Field {
     Shape shape = Shape::value;
     Value value = {};
     Value key = {};                     ///< of a table's left column
+    std::optional<Value> whole = {};    ///< of one value for all, where it is not `value`
     Roles roles = any_role;             ///< of materials only
     std::string_view example = {};      ///< as it would be written: "strength: 4500 psi"
     std::string_view default_text = {}; ///< what holds where the key is left out; empty: nothing

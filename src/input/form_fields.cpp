@@ -137,7 +137,7 @@ constexpr Field fields[] = {
     {.path = "reinforcement",
      .shape = Shape::section,
      .example = "reinforcement: {vertical: {bar: No. 5, spacing: 12 in}}",
-     .meaning = "bars of the runs of wall"},
+     .meaning = "bars of the runs of wall and of the planters' walls"},
     {.path = "reinforcement.layers",
      .value = count({.low = 1, .high = 2}),
      .example = "layers: 2",

@@ -79,7 +79,8 @@ void read_boards(const FileContext& context, core::Wall& wall) {
                         .spoiled_percent = section.number("spoiled").value_or(0),
                         .uses = section.count("uses", 1),
                         .relief_mm = section.number("relief").value_or(0),
-                        .treatment = section.text("treatment").value_or("")};
+                        .treatment = section.text("treatment").value_or(""),
+                        .relief_stated = section.number("relief").has_value()};
     boards.course_mm = section.number("course").value_or(boards.face_width_mm);
     if (section.number("face_width")) {
         hold_boards(section, boards, wall);
@@ -132,7 +133,12 @@ void read_edges(const FileContext& context, core::Wall& wall) {
 void read_joints(const FileContext& context, core::Wall& wall) {
     const Section section{context, {"joints"}};
     wall.joints = {.spacing_m = section.metres("spacing"), .groove_mm = section.number("groove")};
-    const auto thinnest = thinnest_mm(wall);
+    auto thinnest = thinnest_mm(wall);
+    for (const core::Planter& planter : wall.planters) {
+        if (planter.thickness_mm > 0) {
+            thinnest = std::min(thinnest.value_or(planter.thickness_mm), planter.thickness_mm);
+        }
+    }
     if (wall.joints.groove_mm && thinnest && *wall.joints.groove_mm >= *thinnest) {
         section.refuse("groove", " cuts through the thinnest wall",
                        "a groove weakens the wall, it does not part it");

@@ -44,7 +44,8 @@ core::BenchTop read_bench(const Section& section, const std::string& name) {
         .overhang_mm = section.number("overhang").value_or(0),
         .span_m = section.metres("span"),
         .live_load_kpa = live_load_mpa ? std::optional{kpa_in_mpa * *live_load_mpa} : std::nullopt,
-        .count = section.count("count", 1)};
+        .count = section.count("count", 1),
+        .cover_mm = section.number("cover")};
     if (bench.length_m > 0 && bench.span_m.value_or(0) > bench.length_m) {
         section.refuse("span", " is more than the bench's length",
                        "it is clear, from support to support");
@@ -56,12 +57,19 @@ core::BenchTop read_bench(const Section& section, const std::string& name) {
     return bench;
 }
 
-/// Checks, ties and pressures are told by the name of their part.
-void refuse_names_of_others(const Section& section, const std::string& name,
-                            const core::Wall& wall) {
-    const auto is_named = [&](const auto& part) { return part.name == name; };
-    if (std::ranges::any_of(wall.runs, is_named) || std::ranges::any_of(wall.planters, is_named)) {
-        section.refuse(name, " has the name of another part", "give each part its own name");
+/// Checks and stations are told by the names of parts, so no two may share one.
+void refuse_name_of_another(const FileContext& context, const Path& path) {
+    for (const char* kind : {"walls", "planters", "benches"}) {
+        if (kind == path.front()) {
+            return;
+        }
+        const Path other{kind, path.back()};
+        if (context.document.find(other)) {
+            context.refuse(*context.document.find(path)->key,
+                           dotted(path) + ": '" + dotted(other) + "' has this name already",
+                           "give each part a name of its own; results are told by it");
+            return;
+        }
     }
 }
 
@@ -70,15 +78,15 @@ void refuse_names_of_others(const Section& section, const std::string& name,
 void read_parts(const FileContext& context, core::Wall& wall) {
     const Section planters{context, {"planters"}};
     for (const std::string& name : planters.names()) {
-        refuse_names_of_others(planters, name, wall);
         if (planters.below(name).stands()) {
+            refuse_name_of_another(context, {"planters", name});
             wall.planters.push_back(read_planter(planters.below(name), name));
         }
     }
     const Section benches{context, {"benches"}};
     for (const std::string& name : benches.names()) {
-        refuse_names_of_others(benches, name, wall);
         if (benches.below(name).stands()) {
+            refuse_name_of_another(context, {"benches", name});
             wall.benches.push_back(read_bench(benches.below(name), name));
         }
     }

@@ -26,7 +26,7 @@ double bar_mm(const std::optional<core::BarGrid>& grid) {
     return grid ? grid->bar_mm : 0;
 }
 
-/// The bars of every layer with the cover outside them, against the thinnest wall.
+/// The bars of every layer with the cover outside them, against the thinnest run.
 void hold_in_wall(const Section& section, const core::Reinforcement& bars, const core::Wall& wall) {
     const auto thinnest = thinnest_mm(wall);
     if (!bars.cover_mm || !thinnest) {
@@ -63,6 +63,8 @@ std::optional<core::Reinforcement> read_reinforcement(const FileContext& context
                              .horizontal = read_grid(section.below("horizontal"), sizes),
                              .layers = section.count("layers", 1),
                              .cover_mm = section.number("cover")};
+    bars.layers_stated = section.number("layers").has_value();
+    bars.yield_stated = section.number("yield_strength").has_value();
     bars.yield_strength_mpa = section.number("yield_strength").value_or(bars.yield_strength_mpa);
     hold_in_wall(section, bars, wall);
     hold_against_relief(section, bars, wall);

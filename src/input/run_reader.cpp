@@ -15,7 +15,7 @@ struct RunReader {
         section.demand({"length", "height", "thickness"});
         run.length_m = section.metres("length").value_or(0);
         run.thickness_mm = section.number("thickness").value_or(0);
-        run.corners = section.count("corners", 0);
+        read_corners(section, run);
         run.shows =
             section.text("shows") == "both faces" ? core::ShownFaces::both : core::ShownFaces::one;
         read_batter();
@@ -113,7 +113,8 @@ struct RunReader {
         }
         footing.demand({"width", "depth"});
         run.footing = core::Footing{.width_mm = footing.number("width").value_or(0),
-                                    .depth_mm = footing.number("depth").value_or(0)};
+                                    .depth_mm = footing.number("depth").value_or(0),
+                                    .cover_mm = footing.number("cover")};
         if (footing.number("width") && run.footing->width_mm < run.bottom_thickness_mm) {
             footing.refuse("width", " is below the wall's thickness",
                            "a footing is at least as wide as what stands on it");
@@ -124,7 +125,6 @@ struct RunReader {
 } // namespace
 
 std::vector<core::WallRun> read_runs(const FileContext& context) {
-    context.demand({"walls"}, "");
     const Section walls{context, {"walls"}};
     std::vector<core::WallRun> runs;
     if (walls.stands() && walls.names().empty() &&

@@ -87,7 +87,8 @@ private:
         case Shape::table_or_point:
             return {{"anyOf", {schema_of_point(field), table_of(field)}}};
         case Shape::value_or_table:
-            return {{"anyOf", {schema_of_value(field.value), table_of(field)}}};
+            return {
+                {"anyOf", {schema_of_value(field.whole.value_or(field.value)), table_of(field)}}};
         case Shape::value:
             return schema_of_one(field);
         }

@@ -12,6 +12,9 @@ namespace boardmark::input {
 
 std::vector<core::WallRun> read_runs(const FileContext& context);
 
+/// The bends of a run whose length has been read: by station, or only counted.
+void read_corners(const Section& section, core::WallRun& run);
+
 /// The openings of a run whose shape has been read.
 std::vector<core::Opening> read_openings(const Section& openings, const core::WallRun& run);
 

@@ -44,6 +44,9 @@ std::optional<WallRecord> build(const FileContext& context, Files& files,
                     .mix = {},
                     .runs = read_runs(context)};
     read_parts(context, wall);
+    if (!context.has({"planters"}) && !context.has({"benches"})) {
+        context.demand({"walls"}, "planters or benches would do as well");
+    }
     read_forms(context, wall);
     wall.reinforcement = read_reinforcement(context, options.vocabulary.bars, wall);
     wall.placing = read_placing(context);

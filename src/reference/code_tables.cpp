@@ -142,6 +142,7 @@ core::SizeRules size_rules() {
         return cell(rules, row(rules, name), "fraction");
     };
     return {.of_form = fraction("of_form"),
+            .of_slab = fraction("of_slab"),
             .of_bar_spacing = fraction("of_bar_spacing"),
             .of_cover = fraction("of_cover"),
             .source = source_of(rules.source),

@@ -24,6 +24,8 @@ core::ContractionJointRules contraction(UnitSystem system) {
         .spacing_solid_m = metres(printed, "spacing_solid", system),
         .spacing_many_openings_m = metres(printed, "spacing_many_openings", system),
         .spacing_in_thicknesses = figure(printed, "spacing_in_thicknesses", system),
+        .low_wall_spacing_m = metres(printed, "low_wall_spacing", system),
+        .least_apart_m = metres(printed, "least_apart", system),
         .first_from_corner_m = metres(printed, "first_from_corner", system),
         .corner_share = figure(printed, "corner_share", system),
         .groove_share = figure(printed, "groove_share", system),

@@ -19,6 +19,10 @@ Json json_of(const core::WallRun& run) {
     for (const core::HeightAt& at : run.heights) {
         heights.push_back({{"station_m", at.station_m}, {"height_m", at.height_m}});
     }
+    Json corners = Json::array();
+    for (const core::Corner& corner : run.corners_at) {
+        corners.push_back({{"station_m", corner.station_m}, {"turn_deg", corner.turn_deg}});
+    }
     return {{"name", run.name},
             {"length_m", run.length_m},
             {"top", name_of(run.top)},
@@ -26,6 +30,7 @@ Json json_of(const core::WallRun& run) {
             {"thickness_mm", run.thickness_mm},
             {"bottom_thickness_mm", run.bottom_thickness_mm},
             {"shows", name_of(run.shows)},
+            {"corners", std::move(corners)},
             {"openings", openings_of(run)}};
 }
 
@@ -141,6 +146,7 @@ Json json_of_joints(const core::RunPlan& run) {
     return {{"wall", run.wall},
             {"spacing_m", spacing_m},
             {"positions_m", run.joints.positions_m},
+            {"round_a_planter", run.round_a_planter},
             {"groove_depth_mm", run.joints.groove_mm}};
 }
 
@@ -221,9 +227,8 @@ Json json_of_placing(const WallResult& result) {
     for (std::size_t i = 0; i < result.plan.runs.size(); ++i) {
         highest = forces[i].height_m > forces[highest].height_m ? i : highest;
     }
-    const core::RunPlan& run = result.plan.runs[highest];
-    Json placing{{"lifts", run.lifts.lifts},
-                 {"minutes_between_lifts", number_or_null(run.lifts.between_lifts_min)},
+    Json placing{{"lifts", nullptr},
+                 {"minutes_between_lifts", nullptr},
                  {"evaporation_kg_m2_h", nullptr},
                  {"loads", nullptr},
                  {"minutes_between_trucks", nullptr},
@@ -231,6 +236,11 @@ Json json_of_placing(const WallResult& result) {
                  {"stripping", json_of_stripping(result.plan.after)},
                  {"cold", json_of_cold(result.plan.after.cold)},
                  {"walls", Json::array()}};
+    if (!result.plan.runs.empty()) {
+        const core::LiftPlan& lifts = result.plan.runs[highest].lifts;
+        placing["lifts"] = lifts.lifts;
+        placing["minutes_between_lifts"] = number_or_null(lifts.between_lifts_min);
+    }
     if (result.plan.evaporation) {
         placing["evaporation_kg_m2_h"] = result.plan.evaporation->kg_m2_h;
     }

@@ -112,7 +112,8 @@ void add_joints_and_steel(LongTable& table, const core::WallPlan& plan) {
         table.add("panels up to", Measure::line_length, widest.m, "",
                   "[" + widest.source.citation + "]");
         for (const double position_m : run.joints.positions_m) {
-            table.add("contraction joint at", Measure::line_length, position_m);
+            table.add("contraction joint at", Measure::line_length, position_m,
+                      run.round_a_planter ? "round its outside from a corner" : "");
         }
         table.add("grooves of both faces together", Measure::length, run.joints.groove_mm);
     }

@@ -162,7 +162,7 @@ Flow text_of_placing(const WallResult& result, UnitSystem system) {
                   thickness(1000 * run.lifts.lift_m, system),
                   minutes ? shown({*minutes / 60, Measure::duration}, system) : "-", vibrator});
     }
-    Flow text = grid;
+    Flow text = result.plan.runs.empty() ? Flow{} : Flow{grid};
     if (const auto& trucks = result.plan.trucks) {
         text += paragraph(
             fmt::format("{} loads, one every {:.0f} min", trucks->loads, 60 * trucks->interval_h) +
@@ -177,21 +177,27 @@ Flow text_of_placing(const WallResult& result, UnitSystem system) {
 
 Flow text_of_structure(const WallResult& result, UnitSystem system) {
     using core::Measure;
-    Grid grid{{Align::left, Align::left, Align::right, Align::right, Align::right}};
+    Grid grid{{Align::left, Align::right, Align::right, Align::right, Align::left}};
     grid.head(
-        {"", "contraction joints at", "grooves together", "vertical, least", "horizontal, least"});
+        {"", "vertical, least", "horizontal, least", "grooves together", "contraction joints at"});
     for (const core::RunPlan& run : result.plan.runs) {
         std::vector<std::string> joints;
         for (const double position_m : run.joints.positions_m) {
             joints.push_back(long_length(position_m, system));
         }
         grid.add({column_name(run.wall),
-                  joints.empty() ? "none" : fmt::format("{}", fmt::join(joints, ", ")),
-                  thickness(run.joints.groove_mm, system),
                   shown({run.least_steel.vertical_mm2_m, Measure::steel_area}, system),
-                  shown({run.least_steel.horizontal_mm2_m, Measure::steel_area}, system)});
+                  shown({run.least_steel.horizontal_mm2_m, Measure::steel_area}, system),
+                  thickness(run.joints.groove_mm, system),
+                  joints.empty() ? "none" : fmt::format("{}", fmt::join(joints, ", "))});
     }
-    return grid;
+    Flow text = grid;
+    if (std::ranges::any_of(result.plan.runs, &core::RunPlan::round_a_planter)) {
+        text += paragraph("Stations of a planter run round its outside from a corner, a length "
+                          "first; its corners are cast in one piece.",
+                          {"  ", "  "});
+    }
+    return text;
 }
 
 /// The verdict on the mix, and those of its checks that do not hold.
@@ -206,9 +212,12 @@ Flow flow_of(const WallResult& result, const TextStyle& style) {
                 paragraph("Concrete of " + text::printable(result.mix_file), {}) + "\n" +
                 verdict_line(verdicts_of(result.plan), style.system) +
                 strength_line(result.plan.mix_checks, style.system);
-    page += section("WALLS") + text_of_runs(wall.runs, style.system);
+    if (!wall.runs.empty()) {
+        page += section("WALLS") + text_of_runs(wall.runs, style.system);
+    }
     if (!wall.planters.empty() || !wall.benches.empty() || !wall.embedments.empty()) {
-        page += section("WITH THEM") + text_of_parts(wall, style.system);
+        page +=
+            section(wall.runs.empty() ? "PARTS" : "WITH THEM") + text_of_parts(wall, style.system);
     }
     const core::WallPlan& plan = result.plan;
     page += section("QUANTITIES, by the nominal faces") +
@@ -216,10 +225,14 @@ Flow flow_of(const WallResult& result, const TextStyle& style) {
     if (wall.boards) {
         page += section("BOARDS") + text_of_boards(result, style.system);
     }
-    page += section("FORCES ON THE FORMS, for planning") + text_of_forces(plan.forces, style) +
-            text_of_rise(plan.forces, style.system);
+    if (!plan.forces.empty()) {
+        page += section("FORCES ON THE FORMS, for planning") + text_of_forces(plan.forces, style) +
+                text_of_rise(plan.forces, style.system);
+    }
     page += section("PLACING") + text_of_placing(result, style.system);
-    page += section("JOINTS AND STEEL") + text_of_structure(result, style.system);
+    if (!plan.runs.empty()) {
+        page += section("JOINTS AND STEEL") + text_of_structure(result, style.system);
+    }
     if (plan.added_cost) {
         page += section("ADDED COST over plain panels") +
                 flow_of_added_cost(*plan.added_cost, style.system);
@@ -227,12 +240,14 @@ Flow flow_of(const WallResult& result, const TextStyle& style) {
     page += section("CHECKS of the walls") + text_of_checks(plan.checks, style);
     page += section("CHECKS of the mix") + text_of_mix_checks(plan.mix_checks, style);
     page += section("CAUTIONS") + text_of_cautions(plan.cautions, style);
-    if (style.explain) {
+    if (style.explain && !plan.forces.empty()) {
         for (const core::FormPressure& pressure : plan.forces.front().pressures) {
             page += section("REASONS, " + pressure.method + ", " +
                             column_name(plan.forces.front().wall)) +
                     text_of_reasons(pressure.steps, style);
         }
+    }
+    if (style.explain) {
         page += section("REASONS, quantities") +
                 text_of_reasons(plan.quantities.worksheet.steps, style);
         page += section("LIMITS, where they come from") + text_of_limits(plan.checks);

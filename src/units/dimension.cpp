@@ -32,6 +32,8 @@ std::string_view describe(Dimension dimension) {
         return "a speed (ft/h, m/h, mph, km/h, m/s)";
     case Dimension::volume_rate:
         return "a volume per time (yd3/h, m3/h)";
+    case Dimension::angle:
+        return "an angle (deg)";
     }
     return "";
 }

@@ -105,6 +105,8 @@ constexpr std::array units_read{
 
     Unit{"m3/h", Dimension::volume_rate, 1, 0, si},
     Unit{"yd3/h", Dimension::volume_rate, cubic_yard_m3, 0, nist},
+
+    Unit{"deg", Dimension::angle, 1, 0, si},
 };
 
 } // namespace

@@ -139,6 +139,36 @@ TEST_CASE("planters, benches and embedments") {
     CHECK(wall.embedments[0].count == 3);
 }
 
+TEST_CASE("corners by station and counted, planters and benches alone, what was not stated") {
+    const core::Wall bent = wall_of(
+        heading + "walls:\n"
+                  "  quay: {length: 20 m, height: 2 m, thickness: 300 mm, "
+                  "corners: {4 m: 90 deg, 20 m: 45 deg}, "
+                  "footing: {width: 1 m, depth: 300 mm, cover: 75 mm}}\n"
+                  "reinforcement: {cover: 50 mm}\n"
+                  "boards: {face_width: 150 mm, thickness: 20 mm, stock: [4 m], saw_cut: 3 mm}\n");
+    const core::WallRun& run = bent.runs.at(0);
+    CHECK(run.corners == 2);
+    REQUIRE(run.corners_at.size() == 2);
+    CHECK_THAT(run.corners_at[0].station_m, WithinAbs(4, tight));
+    CHECK(run.corners_at[1].turn_deg == 45);
+    CHECK_THAT(run.footing->cover_mm.value(), WithinAbs(75, tight));
+    CHECK_FALSE(bent.reinforcement->layers_stated);
+    CHECK_FALSE(bent.reinforcement->yield_stated);
+    CHECK_FALSE(bent.boards->relief_stated);
+    const core::Wall alone = wall_of(
+        heading + "planters: {tub: {length: 3 m, width: 2 m, height: 1 m, thickness: 200 mm}}\n"
+                  "reinforcement: {layers: 2, yield_strength: 420 MPa}\n");
+    CHECK(alone.runs.empty());
+    CHECK(alone.planters.size() == 1);
+    CHECK(alone.reinforcement->layers_stated);
+    CHECK(alone.reinforcement->yield_stated);
+    CHECK(wall_of(heading + "benches: {seat: {length: 2 m, depth: 0.5 m, thickness: 120 mm, "
+                            "cover: 40 mm}}\n")
+              .benches.at(0)
+              .cover_mm == 40);
+}
+
 TEST_CASE("boards, ties, edges and joints") {
     const core::Wall wall = wall_of(
         one_wall + "boards: {face_width: 5 1/2 in, thickness: 3/4 in, direction: vertical, "

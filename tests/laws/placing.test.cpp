@@ -99,39 +99,45 @@ TEST_CASE("wind and warm concrete dry a surface, humid air does not") {
     });
 }
 
-TEST_CASE("no panel is wider than the rules and every change has its joint") {
+TEST_CASE("a panel wider than the rules could not be parted, and no change lacks its joint") {
     holds([] {
         const auto tables = any_tables();
         const core::JointedWall wall = any_wall();
-        const auto layout = core::joint_layout(wall, tables.joints.contraction);
+        const core::ContractionJointRules& rules = tables.joints.contraction;
+        const auto layout = core::joint_layout(wall, rules);
+        const double least_m = rules.least_apart_m.value;
         double length_m = 0;
-        for (std::size_t i = 0; i < wall.stretches.size(); ++i) {
-            length_m += wall.stretches[i].length_m;
-            if (i + 1 < wall.stretches.size()) {
-                RC_ASSERT(std::ranges::any_of(layout.positions_m, [&](double at_m) {
-                    return std::abs(at_m - length_m) < 1e-6;
-                }));
-            }
+        for (const core::WallStretch& stretch : wall.stretches) {
+            length_m += stretch.length_m;
         }
         std::vector<double> ends{0};
         ends.insert(ends.end(), layout.positions_m.begin(), layout.positions_m.end());
         ends.push_back(length_m);
+        double step_m = 0;
+        for (std::size_t i = 0; i + 1 < wall.stretches.size(); ++i) {
+            step_m += wall.stretches[i].length_m;
+            const auto distance_m = [&](double at_m) { return std::abs(at_m - step_m); };
+            const double nearest_m = distance_m(std::ranges::min(ends, {}, distance_m));
+            RC_ASSERT(nearest_m < 1e-6 || nearest_m < least_m);
+        }
         for (std::size_t i = 1; i < ends.size(); ++i) {
-            RC_ASSERT(ends[i] > ends[i - 1]);
+            const double width_m = ends[i] - ends[i - 1];
+            demand_at_most(i > 1 || i + 1 < ends.size() ? least_m : 0, width_m, "least panel");
             const double middle_m = (ends[i] + ends[i - 1]) / 2;
+            const bool at_corner =
+                (i == 1 && wall.corner_at_start) || (i + 1 == ends.size() && wall.corner_at_end);
             double begin_m = 0;
             for (std::size_t j = 0; j < wall.stretches.size(); ++j) {
                 const double end_m = begin_m + wall.stretches[j].length_m;
-                if (middle_m > begin_m && middle_m < end_m) {
-                    const bool at_corner = (i == 1 && wall.corner_at_start) ||
-                                           (i + 1 == ends.size() && wall.corner_at_end);
-                    demand_at_most(ends[i] - ends[i - 1],
-                                   layout.spacings[j].m * (at_corner ? 0.5 : 1), "panel");
+                const double most_m = layout.spacings[j].m * (at_corner ? 0.5 : 1);
+                if (middle_m > begin_m && middle_m < end_m && width_m > most_m + 1e-6) {
+                    // Parted, one of its two panels would be too narrow.
+                    demand_at_most(width_m, (at_corner ? 3 : 2) * least_m, "a panel that is wide");
                 }
                 begin_m = end_m;
             }
         }
-        RC_ASSERT(layout.groove_mm >= tables.joints.contraction.groove_least_mm.value);
+        RC_ASSERT(layout.groove_mm >= rules.groove_least_mm.value);
     });
 }
 

@@ -88,6 +88,7 @@ const std::vector<Twin> twins{
     {"mph", "international_mile/hour"},
     {"m3/h", "meter^3/hour"},
     {"yd3/h", "international_yard^3/hour"},
+    {"deg", "arc_degree"},
 };
 
 /// Spellings that UDUNITS-2 cannot say, and why. They are tested by hand among the units.
@@ -112,7 +113,8 @@ const std::map<Dimension, std::string> inside_units{
     {Dimension::area, "meter^2"},
     {Dimension::force, "kilonewton"},
     {Dimension::speed, "kilometer/hour"},
-    {Dimension::volume_rate, "meter^3/hour"}};
+    {Dimension::volume_rate, "meter^3/hour"},
+    {Dimension::angle, "arc_degree"}};
 
 class Udunits {
 public:
@@ -199,9 +201,10 @@ TEST_CASE("units of different dimensions do not convert there either") {
         for (const Twin& other : twins) {
             const Dimension ours = unit(one.spelling).dimension;
             const Dimension theirs = unit(other.spelling).dimension;
-            // Both are plain numbers there: percent and mass ratio.
+            // All are plain numbers there: percent, mass ratio and angle.
             const auto plain = [](Dimension dimension) {
-                return dimension == Dimension::percentage || dimension == Dimension::mass_ratio;
+                return dimension == Dimension::percentage || dimension == Dimension::mass_ratio ||
+                       dimension == Dimension::angle;
             };
             INFO(one.spelling << " and " << other.spelling);
             const bool convertible = ut_are_convertible(udunits.parse(one.udunits).get(),

@@ -52,8 +52,10 @@ TEST_CASE("joint spacing by the rules as printed") {
         Row{7.5, 8, false, 20, SpacingRule::thickness}, Row{14, 12, false, 14, SpacingRule::height},
         Row{7.9, 14, false, 23.7, SpacingRule::height},
         Row{11.9, 16, false, 23.8, SpacingRule::height},
-        Row{30, 16, false, 25, SpacingRule::practice},
-        Row{30, 16, true, 20, SpacingRule::practice});
+        Row{30, 16, false, 25, SpacingRule::practice}, Row{30, 16, true, 20, SpacingRule::practice},
+        // Common practice, no source: the height asks for no joint closer than 8 ft.
+        Row{2, 10, false, 8, SpacingRule::low_wall}, Row{2.6, 10, false, 8, SpacingRule::low_wall},
+        Row{2.7, 10, false, 8.1, SpacingRule::height}, Row{1, 2, false, 5, SpacingRule::thickness});
     INFO(row.height_ft << " ft, " << row.thickness_in << " in");
     const auto spacing =
         core::joint_spacing(stretch(100, row.height_ft, row.thickness_in), row.openings, rules());
@@ -73,6 +75,11 @@ TEST_CASE("the first joint and the metric twins") {
     CHECK_THAT(si.spacing_many_openings_m.value, WithinAbs(6, exact));
     CHECK_THAT(si.first_from_corner_m.value, WithinAbs(4.5, exact));
     CHECK(si.groove_least_mm.value == 50);
+    // Common practice, no source: 8 ft and 4 ft, in metres 2.4 and 1.2.
+    CHECK_THAT(in_unit(1000 * rules().low_wall_spacing_m.value, "ft"), WithinAbs(8, exact));
+    CHECK_THAT(in_unit(1000 * rules().least_apart_m.value, "ft"), WithinAbs(4, exact));
+    CHECK_THAT(si.low_wall_spacing_m.value, WithinAbs(2.4, exact));
+    CHECK_THAT(si.least_apart_m.value, WithinAbs(1.2, exact));
 }
 
 TEST_CASE("equal panels of a free wall of 6 ft") {
@@ -104,6 +111,62 @@ TEST_CASE("short walls have no joint") {
     // 9 ft to a corner at most: 12 ft of wall from a corner get one.
     const core::JointedWall bent{.stretches = {stretch(12, 6, 10)}, .corner_at_start = true};
     CHECK(core::joint_layout(bent, rules()).positions_m.size() == 1);
+}
+
+TEST_CASE("joints of low walls and corners by hand") {
+    // Common practice, no source: panels of 8 ft at least, joints 4 ft from each other, from ends
+    // and from corners; the first from a corner is half a panel away.
+    struct Row {
+        const char* what;
+        core::JointedWall wall;
+        std::vector<double> joints_ft;
+        Verdict verdict;
+    };
+    const auto low = [](double length_ft) { return stretch(length_ft, 2, 10); };
+    const std::vector<Row> rows{
+        {"16 ft, 2 ft high: 2 panels of 8 ft", {.stretches = {low(16)}}, {8}, Verdict::holds},
+        {"a side of 12 ft between corners: 4 + 4 + 4",
+         {.stretches = {low(12)}, .corner_at_start = true, .corner_at_end = true},
+         {4, 8},
+         Verdict::holds},
+        {"a side of 10 ft between corners: two joints would stand 2 ft apart",
+         {.stretches = {low(10)}, .corner_at_start = true, .corner_at_end = true},
+         {5},
+         Verdict::holds},
+        {"a side of 7 ft between corners: a joint would stand 3.5 ft from them",
+         {.stretches = {low(7)}, .corner_at_start = true, .corner_at_end = true},
+         {},
+         Verdict::holds},
+        {"a corner in the middle of 24 ft: 12 = 8 + 4 on either side",
+         {.stretches = {low(24)}, .corners_m = {feet(12)}},
+         {8, 16},
+         Verdict::holds},
+        {"a step 2 ft from the end is left out",
+         {.stretches = {stretch(2, 3, 10), stretch(6, 2, 10)}},
+         {},
+         Verdict::watch},
+        {"an opening 3 ft behind a step is left out, the step stays",
+         {.stretches = {stretch(8, 3, 10), stretch(8, 2, 10)}, .openings_m = {feet(11)}},
+         {8},
+         Verdict::watch},
+        {"a step at a corner is left out: the corner is cast in one piece",
+         {.stretches = {stretch(6, 3, 10), stretch(6, 2, 10)}, .corners_m = {feet(6)}},
+         {},
+         Verdict::watch},
+        {"corners that are only counted",
+         {.stretches = {low(12)}, .corner_at_start = true, .corners_assumed = true},
+         {4},
+         Verdict::watch}};
+    for (const Row& row : rows) {
+        INFO(row.what);
+        const auto layout = core::joint_layout(row.wall, rules());
+        REQUIRE(layout.positions_m.size() == row.joints_ft.size());
+        for (std::size_t i = 0; i < row.joints_ft.size(); ++i) {
+            CHECK_THAT(in_unit(1000 * layout.positions_m[i], "ft"),
+                       WithinAbs(row.joints_ft[i], exact));
+        }
+        CHECK(layout.checks.at(0).verdict == row.verdict);
+    }
 }
 
 TEST_CASE("joints at every step and opening") {

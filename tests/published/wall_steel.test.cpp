@@ -57,9 +57,11 @@ TEST_CASE("least ratios of ACI 318-19 Table 11.6.1") {
 TEST_CASE("a wall of 12 in with No. 4 bars") {
     // 0.002 x 144 = 0.288 in2/ft, printed in a question of an engineers' forum; 0.144 to a face are
     // No. 4 (0.20 in2) at 16.7 in. Vertical 0.0012 x 144 = 0.173.
-    const core::ReinforcedWall wall{
-        .thickness_mm = inside(12, "in"),
-        .bars = {.vertical = bars(0.5, 0.20, 16), .horizontal = bars(0.5, 0.20, 16), .layers = 2}};
+    const core::ReinforcedWall wall{.thickness_mm = inside(12, "in"),
+                                    .bars = {.vertical = bars(0.5, 0.20, 16),
+                                             .horizontal = bars(0.5, 0.20, 16),
+                                             .layers = 2,
+                                             .cover_mm = inside(2, "in")}};
     const auto least = core::least_steel(wall, joints().steel);
     CHECK_THAT(square_inches_per_foot(least.horizontal_mm2_m), WithinAbs(0.288, 0.0005));
     CHECK_THAT(square_inches_per_foot(least.vertical_mm2_m), WithinAbs(0.173, 0.0005));
@@ -97,6 +99,39 @@ TEST_CASE("what a wall of 12 in fails by") {
         in_unit(*find(core::check_wall_steel(wall, joints().steel), "steel.spacing").limit->high,
                 "in"),
         WithinAbs(15, exact));
+}
+
+TEST_CASE("bars that do not fit, and what is taken for granted") {
+    // Arithmetic: two layers of No. 5 and No. 4 with 2 in of cover need 2 x 2 + 2 x 1 1/8 = 6 1/4
+    // in; No. 4 at 16 in in two layers of 12 in: 0.30 in2/ft, between 0.0020 and 0.0025 of 144 in2.
+    core::ReinforcedWall wall{.thickness_mm = inside(8, "in"),
+                              .bars = {.vertical = bars(0.625, 0.31, 12),
+                                       .horizontal = bars(0.5, 0.20, 12),
+                                       .layers = 2,
+                                       .cover_mm = inside(2, "in")}};
+    const auto verdict = [&](const char* id) {
+        return find(core::check_wall_steel(wall, joints().steel), id).verdict;
+    };
+    CHECK(verdict("steel.layers") == Verdict::holds);
+    wall.thinnest_mm = inside(6.25, "in");
+    CHECK(verdict("steel.layers") == Verdict::holds);
+    wall.thinnest_mm = inside(6.2, "in");
+    CHECK(verdict("steel.layers") == Verdict::fails);
+    wall.bars.cover_mm = std::nullopt; // whether they fit is not known
+    CHECK(verdict("steel.layers") == Verdict::not_checked);
+    wall.bars.cover_mm = inside(2, "in");
+    wall.bars.layers = 1;
+    wall.bars.layers_stated = false;
+    CHECK(verdict("steel.layers") == Verdict::watch);
+    wall.bars.vertical = std::nullopt;
+    CHECK(verdict("steel.spacing") == Verdict::not_checked);
+    wall.thickness_mm = inside(12, "in");
+    wall.exposed = false;
+    wall.bars.layers = 2;
+    wall.bars.horizontal = bars(0.5, 0.20, 16);
+    CHECK(verdict("steel.horizontal") == Verdict::holds);
+    wall.bars.yield_stated = false;
+    CHECK(verdict("steel.horizontal") == Verdict::watch);
 }
 
 TEST_CASE("least cover of ACI 318-19 Table 20.5.1.3.1") {

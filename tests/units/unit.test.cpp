@@ -80,6 +80,7 @@ const std::vector<Definition> definitions{
     {"mph", Dimension::speed, 1.609344, "SP 811 B.8: mile per hour to km/h 1.609 344, exact"},
     {"m3/h", Dimension::volume_rate, 1, "SI brochure table 8, hour"},
     {"yd3/h", Dimension::volume_rate, 0.764554857984, "Handbook 44 App. C: cubic yard, exact"},
+    {"deg", Dimension::angle, 1, "SI brochure table 8, degree; kept as it is written"},
 };
 
 } // namespace
@@ -208,7 +209,8 @@ TEST_CASE("each dimension says its name and its inside unit is read with factor 
         Row{Dimension::area, "an area (ft2, m2)", "m2"},
         Row{Dimension::force, "a force (lbf, kip, kN)", "kN"},
         Row{Dimension::speed, "a speed (ft/h, m/h, mph, km/h, m/s)", "km/h"},
-        Row{Dimension::volume_rate, "a volume per time (yd3/h, m3/h)", "m3/h"});
+        Row{Dimension::volume_rate, "a volume per time (yd3/h, m3/h)", "m3/h"},
+        Row{Dimension::angle, "an angle (deg)", "deg"});
     CHECK(describe(row.dimension) == row.words);
     CHECK(unit(row.inside).dimension == row.dimension);
     CHECK(unit(row.inside).to_inside(7) == 7);

@@ -17,18 +17,21 @@ struct WallStretch {
     double thickness_mm; ///< > 0
 };
 
-/// A straight wall between two ends, from station 0.
+/// A wall between two ends, from station 0, measured along its length where it bends.
 struct JointedWall {
     std::vector<WallStretch> stretches;  ///< at least one, in order
     std::vector<double> openings_m = {}; ///< stations that need a joint: edges of openings
     bool corner_at_start = false;        ///< the end is a bend or a tee, not free
     bool corner_at_end = false;
+    std::vector<double> corners_m = {}; ///< stations of bends between the ends
+    bool corners_assumed = false;       ///< nobody stated where they are
+    bool openings_unplaced = false;     ///< some go through the wall, and nobody stated where
     bool many_openings = false;
     std::optional<double> spacing_m = {}; ///< stated in place of the rules
     std::optional<double> groove_mm = {}; ///< both faces together, likewise
 };
 
-enum class SpacingRule { height, thickness, practice, stated };
+enum class SpacingRule { height, low_wall, thickness, practice, stated };
 
 /// Widest panel that the rules allow, and which of them decides.
 struct JointSpacing {
@@ -41,13 +44,15 @@ struct JointSpacing {
 struct JointLayout {
     std::vector<JointSpacing> spacings; ///< one for each stretch
     std::vector<double> positions_m;    ///< increasing, strictly between the ends
+    std::vector<double> left_out_m;     ///< steps and openings too near to an end or another joint
     double widest_m;                    ///< panel
     double narrowest_m;
     double groove_mm;          ///< both faces' grooves together, the same depth each
     std::vector<Check> checks; ///< `joints.spacing`, `joints.groove`
 };
 
-/// The closest of: some heights of the wall, 30 thicknesses, 25 ft (20 ft with many openings).
+/// The closest of: some heights of the wall but not closer than 8 ft, 30 thicknesses, 25 ft (20 ft
+/// with many openings).
 JointSpacing joint_spacing(const WallStretch& stretch, bool many_openings,
                            const ContractionJointRules& rules);
 
@@ -56,7 +61,9 @@ double groove_mm(double thickness_mm, const ContractionJointRules& rules);
 
 /// Joints at every change of height or thickness and at every opening named; between those, equal
 /// panels no wider than the spacing. A panel at a corner is half as wide as the others, and no
-/// wider than 15 ft. Stations outside the wall are left out.
+/// wider than 15 ft; a corner itself is cast in one piece. Joints nearer than 4 ft to another, to
+/// an end or to a corner are left out, those at openings before those at steps. Stations outside
+/// the wall are left out.
 JointLayout joint_layout(const JointedWall& wall, const ContractionJointRules& rules);
 
 } // namespace boardmark::core

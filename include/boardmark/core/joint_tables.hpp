@@ -18,6 +18,8 @@ struct ContractionJointRules {
     TypicalFigure spacing_solid_m;
     TypicalFigure spacing_many_openings_m;
     TypicalFigure spacing_in_thicknesses;
+    TypicalFigure low_wall_spacing_m; ///< closest that the height of a wall asks for
+    TypicalFigure least_apart_m;      ///< of joints from each other, from ends and corners
     TypicalFigure first_from_corner_m;
     TypicalFigure corner_share; ///< of the spacing, likewise
     TypicalFigure groove_share; ///< of the thickness, both faces together

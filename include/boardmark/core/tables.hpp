@@ -158,6 +158,7 @@ struct AverageStrengthRules {
 /// Largest aggregate against what it must pass, as fractions of the dimension.
 struct SizeRules {
     double of_form;
+    double of_slab;
     double of_bar_spacing;
     double of_cover;
     Source source;

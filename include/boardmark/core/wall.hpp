@@ -29,6 +29,7 @@ enum class ShownFaces { one, both };
 struct Footing {
     double width_mm;
     double depth_mm;
+    std::optional<double> cover_mm = {}; ///< of its bars, to the ground
 };
 
 /// A box-out of a run: a niche, or an opening through it.
@@ -42,6 +43,12 @@ struct Opening {
     int count;                      ///< ≥ 1; the number of stations where they are stated
 };
 
+/// A bend of a run.
+struct Corner {
+    double station_m; ///< 0 or the run's length where it meets another wall there
+    double turn_deg;  ///< of its direction, above 0 and below 180
+};
+
 /// A straight or bent wall, measured along its length. Where it is battered, the thickness changes
 /// evenly from the bottom to the greatest height.
 struct WallRun {
@@ -52,7 +59,8 @@ struct WallRun {
     double thickness_mm;           ///< at the greatest height
     double bottom_thickness_mm;    ///< the same where it is not battered
     ShownFaces shows = ShownFaces::one;
-    int corners = 0; ///< bends of the run
+    int corners = 0;                     ///< bends of the run
+    std::vector<Corner> corners_at = {}; ///< increasing; all of them, or none where only counted
     std::optional<Footing> footing = {};
     std::vector<Opening> openings = {};
     std::optional<double> output_m3_h = {}; ///< of the crew here, in place of the placing's
@@ -83,6 +91,7 @@ struct BenchTop {
     std::optional<double> span_m = {};        ///< clear, between supports; 0: none is free
     std::optional<double> live_load_kpa = {}; ///< that the engineer counts on
     int count = 1;
+    std::optional<double> cover_mm = {}; ///< of its bars, to the nominal face
 };
 
 /// Something cast in: a lamp box, a sleeve, an anchor.
@@ -105,6 +114,7 @@ struct Boards {
     int uses = 1;               ///< how often a board lines a form
     double relief_mm = 0;       ///< depth of the deepest board joint behind the nominal face
     std::string treatment = {}; ///< the user's words
+    bool relief_stated = true;
 };
 
 enum class TieKind { mild_steel, stainless_steel, glass_fibre };
@@ -145,6 +155,8 @@ struct Reinforcement {
     int layers = 1;                      ///< 1 or 2
     std::optional<double> cover_mm = {}; ///< to the nominal face
     double yield_strength_mpa = 413.7;   ///< 60 ksi
+    bool layers_stated = true;
+    bool yield_stated = true;
 };
 
 /// How the wall is meant to be placed; nothing here is assumed.

@@ -34,7 +34,8 @@ TypicalFigure least_cover_mm(const CoveredFace& face, double bar_mm, const Joint
 Check check_cover(const Reinforcement& bars, const CoveredFace& face, const JointTables& joints);
 
 /// Clear room for a vibrator head beside or between the layers of bars of a wall, mm: between the
-/// two layers, or beside the one. Nothing where cover or bars are not stated. May be negative.
+/// two layers, or beside the one. Nothing where cover or bars are not stated; layers that are not
+/// stated count as two. May be negative.
 std::optional<double> room_for_vibrator_mm(const Reinforcement& bars, double thickness_mm);
 
 /// `vibrator.fits`: fails where the head does not go in at all, `watch` where it has less than an

@@ -55,9 +55,10 @@ const FormPressure& governing_pressure(const FormForces& forces);
 /// The load of the hardest loaded tie of a form. Nothing without ties.
 std::optional<double> hardest_tie_kn(const FormForces& forces);
 
-/// Joints, steel and lifts of one run.
+/// Joints, steel and lifts of one run, or of the four walls of a planter.
 struct RunPlan {
     std::string wall;
+    bool round_a_planter = false; ///< stations run round its outside from a corner, a length first
     JointLayout joints;
     LeastSteel least_steel;
     std::optional<double> vertical_mm2_m = {}; ///< of the bars that are stated
@@ -82,8 +83,8 @@ struct WallPlan {
     WallQuantities quantities;
     WallCoursing coursing;
     BoardOrder boards;
-    std::vector<FormForces> forces; ///< runs, then planters
-    std::vector<RunPlan> runs;
+    std::vector<FormForces> forces;              ///< runs, then planters
+    std::vector<RunPlan> runs;                   ///< runs, then planters
     std::optional<Evaporation> evaporation = {}; ///< where concrete, air, wind, humidity are stated
     std::optional<TruckPlan> trucks = {};
     AfterPlacing after;

@@ -16,6 +16,7 @@ struct ReinforcedWall {
     Reinforcement bars;      ///< cover to the nominal face
     bool exposed = true;     ///< a face shows: tighter practice is advised
     bool high_shear = false; ///< in-plane shear above half of the concrete's: the engineer knows
+    std::optional<double> thinnest_mm = {}; ///< where the bars must fit; the thickness otherwise
 };
 
 /// Least steel of a wall, both layers together, mm2 per m of wall.
@@ -39,8 +40,10 @@ double exposed_steel_mm2_m(double thickness_mm, const WallSteelRules& rules);
 /// held against the limits of spacing.
 double spacing_for_mm(double area_mm2_m, double bar_area_mm2, int layers);
 
-/// `steel.vertical`, `steel.horizontal`, `steel.spacing`, `steel.layers`. Bars that are not stated
-/// are `not checked`. A code minimum controls neither strength nor whether cracks come.
+/// `steel.vertical`, `steel.horizontal`, `steel.spacing`, `steel.layers`, which fails too where the
+/// layers with their cover do not fit into the thinnest place. What is not stated is `not checked`,
+/// what is taken for granted a `watch`. A code minimum controls neither strength nor whether cracks
+/// come.
 std::vector<Check> check_wall_steel(const ReinforcedWall& wall, const WallSteelRules& rules);
 
 } // namespace boardmark::core

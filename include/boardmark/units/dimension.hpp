@@ -20,6 +20,7 @@ enum class Dimension {
     force,           ///< kN
     speed,           ///< km/h
     volume_rate,     ///< m3/h
+    angle,           ///< deg
 };
 
 /// The dimension in the words of an error message, with examples: "a stress (psi, MPa)".

@@ -211,8 +211,12 @@ BriefSection brief_of_joints(const BriefCase& brief) {
     BriefSection section{"JOINTS AND STEEL", {}};
     for (const RunPlan& run : brief.plan.runs) {
         for (const double station_m : run.joints.positions_m) {
-            section.items.push_back({"{wall}: contraction joint at {station}, grooves of {groove}, "
-                                     "both faces together",
+            section.items.push_back({run.round_a_planter
+                                         ? "{wall}: contraction joint at {station} round its "
+                                           "outside from a corner, a length first, grooves of "
+                                           "{groove}, both faces together; corners in one piece"
+                                         : "{wall}: contraction joint at {station}, grooves of "
+                                           "{groove}, both faces together",
                                      {word("wall", run.wall), metres("station", station_m),
                                       length("groove", run.joints.groove_mm)}});
         }
@@ -222,6 +226,14 @@ BriefSection brief_of_joints(const BriefCase& brief) {
              {word("wall", run.wall),
               quantity("vertical", {run.least_steel.vertical_mm2_m, Measure::steel_area}),
               quantity("horizontal", {run.least_steel.horizontal_mm2_m, Measure::steel_area})}});
+    }
+    for (const WallRun& run : brief.wall.runs) {
+        for (const Corner& corner : run.corners_at) {
+            section.items.push_back(
+                {"{wall}: the corner at {station} is cast in one piece with both sides; no joint "
+                 "at it",
+                 {word("wall", run.name), metres("station", corner.station_m)}});
+        }
     }
     section.items.push_back({"Cover is measured from the bottom of the deepest board joint", {}});
     return section;

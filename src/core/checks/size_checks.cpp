@@ -1,21 +1,22 @@
 #include "../phrases.hpp"
+#include "../tolerance.hpp"
 #include "checks.hpp"
 #include "compare.hpp"
+#include "passage.hpp"
 
 namespace boardmark::core {
 namespace {
 
 constexpr double size_precision_mm = 0.1;
 
-struct Passage {
-    const char* id;
-    const char* what;
-    const char* key;
-    std::optional<double> dimension_mm;
-    double fraction;
-    const Source* source;
-    bool only_advises;
-};
+/// A third has no short decimal.
+Argument fraction_argument(double fraction) {
+    constexpr double third = 1.0 / 3;
+    return same(fraction, third) ? word("fraction", "a third")
+                                 : quantity("fraction", {fraction, Measure::ratio});
+}
+
+} // namespace
 
 Check check_passage(const Passage& passage, double size_mm) {
     Check check{.id = passage.id,
@@ -42,12 +43,10 @@ Check check_passage(const Passage& passage, double size_mm) {
             : "stone of {value}, at most {limit}: {fraction} of the {what}, {dimension}",
         {quantity("value", {size_mm, Measure::aggregate_size}),
          quantity("limit", {limit_mm, Measure::aggregate_size}),
-         quantity("fraction", {passage.fraction, Measure::ratio}), word("what", passage.what),
+         fraction_argument(passage.fraction), word("what", passage.what),
          quantity("dimension", {*passage.dimension_mm, Measure::length})}};
     return check;
 }
-
-} // namespace
 
 Checks check_aggregate_size(const CheckContext& context) {
     const Section& section = context.requirements.section;

@@ -48,45 +48,100 @@ Check amount_check(const Direction& direction, int layers, const Source& source)
     return check;
 }
 
-std::vector<Check> spacing_check(const ReinforcedWall& wall, const WallSteelRules& rules) {
+Check spacing_check(const ReinforcedWall& wall, const WallSteelRules& rules) {
     double widest_mm = 0;
+    const bool known = wall.bars.vertical && wall.bars.horizontal;
     for (const auto* bars : {&wall.bars.vertical, &wall.bars.horizontal}) {
         widest_mm = std::max(widest_mm, *bars ? (*bars)->spacing_mm : 0);
     }
-    if (widest_mm == 0) {
-        return {};
-    }
     const double limit_mm = std::min(rules.spacing_in_thicknesses.value * wall.thickness_mm,
                                      rules.spacing_most_mm.value);
-    return {{.id = "steel.spacing",
-             .verdict = above(widest_mm, limit_mm) ? Verdict::fails : Verdict::holds,
-             .value = widest_mm,
-             .limit = Limit{.low = std::nullopt, .high = limit_mm},
-             .measure = Measure::length,
-             .requirement = "spacing of the bars",
-             .source = rules.spacing_most_mm.source,
-             .message = {"bars up to {value} apart, at most {limit}: the lesser of {times} "
-                         "thicknesses and {most}",
-                         {quantity("value", {widest_mm, Measure::length}),
-                          quantity("limit", {limit_mm, Measure::length}),
-                          quantity("times", {rules.spacing_in_thicknesses.value, Measure::ratio}),
-                          quantity("most", {rules.spacing_most_mm.value, Measure::length})}}}};
+    const bool wide = above(widest_mm, limit_mm);
+    Check check{
+        .id = "steel.spacing",
+        .verdict = wide ? Verdict::fails : Verdict::holds,
+        .value = widest_mm,
+        .limit = Limit{.low = std::nullopt, .high = limit_mm},
+        .measure = Measure::length,
+        .requirement = "spacing of the bars",
+        .source = rules.spacing_most_mm.source,
+        .message = {"bars up to {value} apart, at most {limit}: the lesser of {times} "
+                    "thicknesses and {most}",
+                    {quantity("value", {widest_mm, Measure::length}),
+                     quantity("limit", {limit_mm, Measure::length}),
+                     quantity("times", {rules.spacing_in_thicknesses.value, Measure::ratio}),
+                     quantity("most", {rules.spacing_most_mm.value, Measure::length})}}};
+    if (!known && !wide) {
+        check.verdict = Verdict::not_checked;
+        check.value = std::nullopt;
+        check.limit = std::nullopt;
+        check.message.text = "the vertical and the horizontal bars are not both stated; at most "
+                             "{limit} apart: the lesser of {times} thicknesses and {most}";
+    }
+    return check;
+}
+
+/// Of all layers with the cover outside them; what is not stated counts as nothing.
+struct NeededRoom {
+    double mm;
+    bool known;
+};
+
+NeededRoom needed_room(const Reinforcement& bars) {
+    NeededRoom needed{.mm = 2 * bars.cover_mm.value_or(0),
+                      .known = bars.cover_mm && bars.vertical && bars.horizontal};
+    for (const auto* grid : {&bars.vertical, &bars.horizontal}) {
+        needed.mm += *grid ? bars.layers * (*grid)->bar_mm : 0;
+    }
+    return needed;
 }
 
 Check layers_check(const ReinforcedWall& wall, const WallSteelRules& rules) {
     const bool two_needed = above(wall.thickness_mm, rules.two_layers_above_mm.value);
     const bool missing = two_needed && wall.bars.layers < 2;
-    return {.id = "steel.layers",
-            .verdict = missing ? Verdict::fails : Verdict::holds,
-            .value = wall.bars.layers,
-            .limit = Limit{.low = two_needed ? 2 : 1, .high = std::nullopt},
-            .measure = Measure::count,
-            .requirement = "layers of bars",
-            .source = rules.two_layers_above_mm.source,
-            .message = {"{value} of bars in {thickness}; above {limit} one near each face",
-                        {word("value", wall.bars.layers < 2 ? "one layer" : "two layers"),
-                         quantity("thickness", {wall.thickness_mm, Measure::length}),
-                         quantity("limit", {rules.two_layers_above_mm.value, Measure::length})}}};
+    Check check{
+        .id = "steel.layers",
+        .verdict = missing ? Verdict::fails : Verdict::holds,
+        .value = wall.bars.layers,
+        .limit = Limit{.low = two_needed ? 2 : 1, .high = std::nullopt},
+        .measure = Measure::count,
+        .requirement = "layers of bars",
+        .source = rules.two_layers_above_mm.source,
+        .message = {"{value} of bars in {thickness}; above {limit} one near each face",
+                    {word("value", wall.bars.layers < 2 ? "one layer" : "two layers"),
+                     quantity("thickness", {wall.thickness_mm, Measure::length}),
+                     quantity("limit", {rules.two_layers_above_mm.value, Measure::length})}}};
+    const NeededRoom needed = needed_room(wall.bars);
+    const double room_mm = wall.thinnest_mm.value_or(wall.thickness_mm);
+    if (above(needed.mm, room_mm)) {
+        check.verdict = Verdict::fails;
+        check.message.text = "{value} of bars do not fit: with the cover on both sides they need "
+                             "{needed}, and the thinnest place has {room}";
+        check.message.arguments.push_back(quantity("needed", {needed.mm, Measure::length}));
+        check.message.arguments.push_back(quantity("room", {room_mm, Measure::length}));
+    } else if (!missing && !needed.known) {
+        check.verdict = Verdict::not_checked;
+        check.value = std::nullopt;
+        check.limit = std::nullopt;
+        check.message.text += "; whether they fit is not known: 'reinforcement.cover' and the bars "
+                              "of both directions are not all stated";
+    } else if (!missing && !wall.bars.layers_stated) {
+        check.verdict = Verdict::watch;
+        check.message.text += "; 'reinforcement.layers' is not stated and taken as one";
+    }
+    return check;
+}
+
+/// The ratio for strong bars is not taken on trust.
+void doubt_yield(const ReinforcedWall& wall, double least_mm2_m, Check& check) {
+    const bool passed = check.verdict == Verdict::holds || check.verdict == Verdict::watch;
+    if (wall.bars.yield_stated || !passed || !check.value || !below(*check.value, least_mm2_m)) {
+        return;
+    }
+    check.verdict = Verdict::watch;
+    check.message.text += "; 'reinforcement.yield_strength' is not stated, and weaker bars need "
+                          "{weaker}";
+    check.message.arguments.push_back(quantity("weaker", {least_mm2_m, Measure::steel_area}));
 }
 
 } // namespace
@@ -101,9 +156,12 @@ std::vector<Check> check_wall_steel(const ReinforcedWall& wall, const WallSteelR
         amount_check({"steel.horizontal", "horizontal", wall.bars.horizontal,
                       least.horizontal_mm2_m, advised},
                      wall.bars.layers, least.source)};
-    for (Check& check : spacing_check(wall, rules)) {
-        checks.push_back(std::move(check));
-    }
+    ReinforcedWall weaker = wall;
+    weaker.bars.yield_strength_mpa = 0;
+    const LeastSteel least_of_weaker = least_steel(weaker, rules);
+    doubt_yield(wall, least_of_weaker.vertical_mm2_m, checks.at(0));
+    doubt_yield(wall, least_of_weaker.horizontal_mm2_m, checks.at(1));
+    checks.push_back(spacing_check(wall, rules));
     checks.push_back(layers_check(wall, rules));
     return checks;
 }

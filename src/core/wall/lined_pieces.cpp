@@ -196,6 +196,22 @@ private:
     std::vector<Pieces> m_pieces;
 };
 
+/// Each side between its corners and joints; stations run round the outside.
+void line_planter(const Planter& planter, const std::vector<double>& joints_m, Lining& lining) {
+    double from_m = 0;
+    for (const double side_m :
+         {planter.length_m, planter.width_m, planter.length_m, planter.width_m}) {
+        std::vector<Span> panels{{from_m, from_m + side_m}};
+        for (const double joint_m : joints_m) {
+            panels = without(panels, {joint_m, joint_m});
+        }
+        for (const Span& panel : panels) {
+            lining.line_rectangle(panel.to_m - panel.from_m, planter.height_m, planter.count);
+        }
+        from_m += side_m;
+    }
+}
+
 } // namespace
 
 std::vector<double> course_pieces_m(double length_m, double longest_m, int course) {
@@ -221,8 +237,9 @@ std::vector<Pieces> lined_pieces(const Wall& wall, const JointStations& joints) 
         lining.line(run, found == joints.end() ? std::vector<double>{} : found->second);
     }
     for (const Planter& planter : wall.planters) {
-        lining.line_rectangle(planter.length_m, planter.height_m, 2 * planter.count);
-        lining.line_rectangle(planter.width_m, planter.height_m, 2 * planter.count);
+        const auto found = joints.find(planter.name);
+        line_planter(planter, found == joints.end() ? std::vector<double>{} : found->second,
+                     lining);
     }
     for (const BenchTop& bench : wall.benches) {
         lining.line_strip(bench.length_m, bench.thickness_mm / 1000, bench.count);

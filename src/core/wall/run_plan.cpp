@@ -2,12 +2,15 @@
 
 #include <boardmark/core/wall_cover.hpp>
 
+#include "../tolerance.hpp"
 #include "form_forces.hpp"
+#include "part_checks.hpp"
 #include "profile.hpp"
 #include "wall_checks.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace boardmark::core {
 namespace {
@@ -38,11 +41,13 @@ void check_bars(const Wall& wall, const WallRun& run, const Tables& tables, RunP
                 std::vector<Check>& checks) {
     const Reinforcement& bars = *wall.reinforcement;
     append(run.name,
-           check_wall_steel({.thickness_mm = run.bottom_thickness_mm, .bars = bars},
+           check_wall_steel({.thickness_mm = run.bottom_thickness_mm,
+                             .bars = bars,
+                             .thinnest_mm = run.thickness_mm},
                             tables.joints.steel),
            checks);
-    const CoveredFace face{.relief_mm = wall.boards ? wall.boards->relief_mm : 0};
-    checks.push_back(of_wall(run.name, check_cover(bars, face, tables.joints)));
+    checks.push_back(
+        of_wall(run.name, check_part_cover(bars, FaceExposure::weather, wall, tables)));
     checks.push_back(
         of_wall(run.name, check_vibrator(bars, run.thickness_mm, wall.placing.vibrator_head_mm,
                                          tables.placing.vibration)));
@@ -66,20 +71,27 @@ JointLayout joints_of(const WallRun& run, const JointWishes& wishes, const Table
     }
     for (const Opening& opening : run.openings) {
         const bool through = !opening.depth_mm;
+        jointed.openings_unplaced |= through && opening.at_m.empty();
         for (const double left_m : through ? opening.at_m : std::vector<double>{}) {
             jointed.openings_m.push_back(left_m);
         }
     }
-    jointed.corner_at_start = run.corners > 0;
-    jointed.corner_at_end = run.corners > 1;
+    jointed.corners_assumed = run.corners > 0 && run.corners_at.empty();
+    jointed.corner_at_start = jointed.corners_assumed;
+    jointed.corner_at_end = jointed.corners_assumed && run.corners > 1;
+    for (const Corner& corner : run.corners_at) {
+        jointed.corner_at_start = jointed.corner_at_start || same(corner.station_m, 0);
+        jointed.corner_at_end = jointed.corner_at_end || same(corner.station_m, run.length_m);
+        jointed.corners_m.push_back(corner.station_m);
+    }
     return joint_layout(jointed, tables.joints.contraction);
 }
 
-RunPlan run_plan(const Wall& wall, const WallRun& run, const Tables& tables,
+RunPlan run_plan(const Wall& wall, const WallRun& run, JointLayout joints, const Tables& tables,
                  std::vector<Check>& checks) {
     const Reinforcement bars = wall.reinforcement.value_or(Reinforcement{});
     RunPlan plan{.wall = run.name,
-                 .joints = joints_of(run, wall.joints, tables),
+                 .joints = std::move(joints),
                  .least_steel = least_steel({.thickness_mm = run.bottom_thickness_mm, .bars = bars},
                                             tables.joints.steel),
                  .lifts =

@@ -3,6 +3,7 @@
 
 #include "evaporation_of_wall.hpp"
 #include "form_forces.hpp"
+#include "part_checks.hpp"
 #include "run_plan.hpp"
 #include "trucks.hpp"
 #include "wall_checks.hpp"
@@ -12,15 +13,24 @@
 namespace boardmark::core {
 namespace {
 
-double thinnest_mm(const Wall& wall) {
-    double thickness_mm = wall.runs.front().thickness_mm;
+double thinnest_mm(const std::vector<CastPart>& parts) {
+    return std::ranges::min_element(parts, {}, &CastPart::thinnest_mm)->thinnest_mm();
+}
+
+/// Joints, steel and lifts of runs and planters.
+void plan_runs(const Wall& wall, const Tables& tables, WallPlan& plan) {
+    JointStations stations;
     for (const WallRun& run : wall.runs) {
-        thickness_mm = std::min(thickness_mm, run.thickness_mm);
+        plan.runs.push_back(
+            run_plan(wall, run, joints_of(run, wall.joints, tables), tables, plan.checks));
     }
     for (const Planter& planter : wall.planters) {
-        thickness_mm = std::min(thickness_mm, planter.thickness_mm);
+        plan.runs.push_back(planter_plan(wall, planter, tables, plan.checks));
     }
-    return thickness_mm;
+    for (const RunPlan& run : plan.runs) {
+        stations[run.wall] = run.joints.positions_m;
+    }
+    plan.boards = board_order(wall, stations);
 }
 
 void add_cautions(WallPlan& plan) {
@@ -65,26 +75,32 @@ WallPlan plan_wall(const Wall& wall, const Tables& tables) {
                   .after = {},
                   .checks = {},
                   .cautions = {}};
+    const std::vector<CastPart> parts = cast_parts(wall);
     plan.mix_checks = assess(requirements_of(wall.mix), plan.proportions, tables);
     for (const FormedWall& formed : formed_walls(wall, tables)) {
         plan.forces.push_back(form_forces(wall, formed, plan.proportions, tables, plan.checks));
     }
-    JointStations stations;
-    for (const WallRun& run : wall.runs) {
-        plan.runs.push_back(run_plan(wall, run, tables, plan.checks));
-        stations[run.name] = plan.runs.back().joints.positions_m;
-    }
-    plan.boards = board_order(wall, stations);
-    plan.checks.push_back(check_placing_temperature(wall, thinnest_mm(wall), tables.weather));
+    plan_runs(wall, tables, plan);
+    check_stone_in_parts(parts, plan.proportions.selection.nominal_max_size_mm, tables,
+                         plan.checks);
+    plan.checks.push_back(check_section_of_mix(wall, parts));
+    check_low_parts(wall, parts, plan.proportions, tables, plan.checks);
+    plan.checks.push_back(check_placing_temperature(wall, thinnest_mm(parts), tables.weather));
     plan.evaporation = evaporation_of(wall.placing, tables);
     if (plan.evaporation) {
         plan.checks.push_back(evaporation_check(*plan.evaporation, plan.proportions, tables));
+    } else {
+        plan.checks.push_back(missing_evaporation());
     }
     plan.after = after_placing(wall, plan.proportions, tables, plan.checks);
+    give_stripping_to_parts(parts, plan.checks);
+    add_missing_checks(wall, parts, plan.checks);
     plan.trucks = trucks_of(wall, plan, tables);
     if (plan.trucks) {
         plan.checks.insert(plan.checks.end(), plan.trucks->checks.begin(),
                            plan.trucks->checks.end());
+    } else {
+        plan.checks.push_back(missing_trucks());
     }
     const bool full_head = std::ranges::any_of(plan.forces, [](const FormForces& forces) {
         return governing_pressure(forces).governed_by == PressureGovernor::liquid_head;

@@ -1,0 +1,110 @@
+#include <boardmark/core/proportion.hpp>
+
+#include "part_checks.hpp"
+#include "wall_checks.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace boardmark::core {
+namespace {
+
+/// What a kind of part needs a verdict on, and what is missing where it has none.
+struct NeededCheck {
+    const char* id;
+    Measure measure;
+    bool of_bars;
+    const char* missing_of_wall; ///< runs and planters
+    const char* missing_of_slab; ///< footings and benches; empty: nothing is needed
+};
+
+constexpr std::array needed_checks{
+    NeededCheck{"cover.least", Measure::length, true,
+                "'reinforcement.cover' is not stated; the drawings have it",
+                "its cover is not stated; the drawings have it"},
+    NeededCheck{"steel.vertical", Measure::steel_area, true,
+                "'reinforcement.vertical' is not stated; the drawings have it", ""},
+    NeededCheck{"steel.horizontal", Measure::steel_area, true,
+                "'reinforcement.horizontal' is not stated; the drawings have it",
+                "its bars are not held against any rule here; the engineer's drawings have them"},
+    NeededCheck{"steel.spacing", Measure::length, true,
+                "'reinforcement' is not stated; the drawings have it", ""},
+    NeededCheck{"steel.layers", Measure::count, true,
+                "'reinforcement' is not stated; the drawings have it", ""},
+    NeededCheck{"vibrator.fits", Measure::length, true,
+                "'reinforcement' is not stated; the drawings have it", ""},
+    NeededCheck{"joints.spacing", Measure::line_length, false, "its joints are not planned here",
+                "its joints are not planned here; the drawings have them"},
+    NeededCheck{"lift.height", Measure::length, false, "its lifts are not planned here",
+                "its lifts are not planned here"},
+    NeededCheck{"forms.pressure", Measure::pressure, false,
+                "'placing.form_pressure' is not stated; the form's designer has it",
+                "'placing.form_pressure' is not stated; the form's designer has it"},
+    NeededCheck{"forms.tie", Measure::force, false,
+                "'ties' is not stated: what holds the sides of the form is not known",
+                "what holds the sides of its form, stakes and braces or ties, is not looked at; a "
+                "qualified person designs it"},
+    NeededCheck{"stripping.age", Measure::duration, false, "'placing.strip_after' is not stated",
+                "'placing.strip_after' is not stated"},
+};
+
+bool has_check(const std::vector<Check>& checks, const char* id, const std::string& part) {
+    return std::ranges::any_of(
+        checks, [&](const Check& check) { return check.id == id && check.part == part; });
+}
+
+} // namespace
+
+void give_stripping_to_parts(const std::vector<CastPart>& parts, std::vector<Check>& checks) {
+    const auto found = std::ranges::find_if(checks, [](const Check& check) {
+        return check.id == "stripping.age" && check.part.empty();
+    });
+    if (found == checks.end()) {
+        return;
+    }
+    const Check of_all = *found;
+    checks.erase(found);
+    for (const CastPart& part : parts) {
+        checks.push_back(of_wall(part.name, of_all));
+    }
+}
+
+Check missing_evaporation() {
+    return {.id = "placing.evaporation",
+            .verdict = Verdict::not_checked,
+            .measure = Measure::evaporation,
+            .requirement = "every part that is cast",
+            .message = {"'concrete_temperature', 'air_temperature', 'humidity' and 'wind' are not "
+                        "all stated under 'placing'",
+                        {}}};
+}
+
+Check missing_trucks() {
+    return {.id = "truck.discharge",
+            .verdict = Verdict::not_checked,
+            .measure = Measure::duration,
+            .requirement = "every part that is cast",
+            .message = {"'truck' and 'output' or 'rise' are not stated under 'placing'", {}}};
+}
+
+void add_missing_checks(const Wall& wall, const std::vector<CastPart>& parts,
+                        std::vector<Check>& checks) {
+    const bool reinforced = requirements_of(wall.mix).reinforced;
+    for (const CastPart& part : parts) {
+        const bool upright = part.kind == CastKind::run || part.kind == CastKind::planter;
+        for (const NeededCheck& needed : needed_checks) {
+            const std::string missing = upright ? needed.missing_of_wall : needed.missing_of_slab;
+            if (missing.empty() || (needed.of_bars && !reinforced) ||
+                has_check(checks, needed.id, part.name)) {
+                continue;
+            }
+            checks.push_back(of_wall(part.name, {.id = needed.id,
+                                                 .verdict = Verdict::not_checked,
+                                                 .measure = needed.measure,
+                                                 .requirement = "every part that is cast",
+                                                 .message = {missing, {}}}));
+        }
+    }
+}
+
+} // namespace boardmark::core
