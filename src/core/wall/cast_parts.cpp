@@ -126,18 +126,15 @@ CastPart part_of(const Planter& planter, double relief_mm) {
 }
 
 CastPart part_of(const BenchTop& bench, double relief_mm) {
-    CastPart part{.kind = CastKind::bench,
-                  .name = bench.name,
-                  .height_m = bench.thickness_mm / mm_in_m,
-                  .plan_m2 = bench.length_m * bench.depth_mm / mm_in_m,
-                  .between_forms_mm = bench.depth_mm,
-                  .slab_mm = bench.thickness_mm,
-                  .relief_mm = relief_mm,
-                  .cover_mm = bench.cover_mm};
-    if (bench.overhang_mm > 0) {
-        part.overhang_mm = bench.overhang_mm;
-    }
-    return part;
+    return {.kind = CastKind::bench,
+            .name = bench.name,
+            .height_m = bench.thickness_mm / mm_in_m,
+            .plan_m2 = bench.length_m * bench.depth_mm / mm_in_m,
+            .between_forms_mm = bench.depth_mm,
+            .slab_mm = bench.thickness_mm,
+            .relief_mm = relief_mm,
+            .cover_mm = bench.cover_mm,
+            .soffit = bench.overhang_mm > 0 || bench.span_m.value_or(1) > 0};
 }
 
 } // namespace

@@ -1,3 +1,5 @@
+#include <boardmark/core/cast_part.hpp>
+
 #include "../phrases.hpp"
 #include "../tolerance.hpp"
 #include "stripping_checks.hpp"
@@ -155,14 +157,8 @@ bool measured_by(const WallPlacing& placing, double needed_mpa, double age_h) {
 void add_face_checks(const Wall& wall, const YoungConcrete& young, const AfterPlacing& after,
                      const CuringRules& rules, std::vector<Check>& checks) {
     const Check check = face_check(wall, young, after, rules);
-    for (const WallRun& run : wall.runs) {
-        checks.push_back(of_wall(run.name, check));
-    }
-    for (const Planter& planter : wall.planters) {
-        checks.push_back(of_wall(planter.name, check));
-    }
-    for (const BenchTop& bench : wall.benches) {
-        checks.push_back(of_wall(bench.name, check));
+    for (const CastPart& part : cast_parts(wall)) {
+        checks.push_back(of_wall(part.name, check));
     }
 }
 

@@ -79,7 +79,7 @@ Check pressure_on_low_part(const CastPart& part, const Wall& wall, double kpa) {
     check.message = {"{value} on the sides, the full head of the concrete, on forms designed for "
                      "{limit}",
                      {value, quantity("limit", {*rating_kpa, Measure::pressure})}};
-    if (part.overhang_mm) {
+    if (part.soffit) {
         check.verdict = worse(check.verdict, Verdict::watch);
         check.message.text += "; the form of its soffit carries the concrete, crew and equipment: "
                               "a qualified person designs it";

@@ -55,20 +55,6 @@ bool has_check(const std::vector<Check>& checks, const char* id, const std::stri
 
 } // namespace
 
-void give_stripping_to_parts(const std::vector<CastPart>& parts, std::vector<Check>& checks) {
-    const auto found = std::ranges::find_if(checks, [](const Check& check) {
-        return check.id == "stripping.age" && check.part.empty();
-    });
-    if (found == checks.end()) {
-        return;
-    }
-    const Check of_all = *found;
-    checks.erase(found);
-    for (const CastPart& part : parts) {
-        checks.push_back(of_wall(part.name, of_all));
-    }
-}
-
 Check missing_evaporation() {
     return {.id = "placing.evaporation",
             .verdict = Verdict::not_checked,

@@ -26,9 +26,6 @@ void check_low_parts(const Wall& wall, const std::vector<CastPart>& parts,
                      const Proportions& proportions, const Tables& tables,
                      std::vector<Check>& checks);
 
-/// Makes `stripping.age` a check of each part where one age holds for all.
-void give_stripping_to_parts(const std::vector<CastPart>& parts, std::vector<Check>& checks);
-
 /// Adds a `not checked` with the key or the paper that is missing for everything that a part's
 /// verdict needs and that has no check yet.
 void add_missing_checks(const Wall& wall, const std::vector<CastPart>& parts,

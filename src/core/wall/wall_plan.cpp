@@ -93,7 +93,6 @@ WallPlan plan_wall(const Wall& wall, const Tables& tables) {
         plan.checks.push_back(missing_evaporation());
     }
     plan.after = after_placing(wall, plan.proportions, tables, plan.checks);
-    give_stripping_to_parts(parts, plan.checks);
     add_missing_checks(wall, parts, plan.checks);
     plan.trucks = trucks_of(wall, plan, tables);
     if (plan.trucks) {
