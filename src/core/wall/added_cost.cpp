@@ -121,7 +121,7 @@ std::optional<double> longer_d(const AddedCostCase& cost) {
 }
 
 // Release agent, chamfer strips and joint formers are in both walls and stand in no line.
-const Rule rules[] = {
+const Rule cost_rules[] = {
     {"backing_panels", "panels behind the boards", Measure::area, shown_m2, false, "plain_panels"},
     {"plain_panels", "plain panels instead", Measure::area, shown_m2, true, "backing_panels"},
     {"heavier_forms", "forms for the full liquid head", Measure::area, full_head_m2},
@@ -252,7 +252,7 @@ std::optional<AddedCost> added_cost(const AddedCostCase& cost) {
     }
     AddedCost added;
     added.currency = cost.wall.prices->currency;
-    for (const Rule& rule : rules) {
+    for (const Rule& rule : cost_rules) {
         add_item(cost, rule, added);
     }
     add_reducer(cost, added);
