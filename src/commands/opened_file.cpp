@@ -60,7 +60,8 @@ input::Vocabulary vocabulary() {
                             .line_confidence = strength.confidence_percent.value / 100,
                             .strength_age_tolerance_d = strength.age_tolerance_d.value,
                             .bars = tables.bars,
-                            .site = tables.code.site};
+                            .site = tables.code.site,
+                            .flow_classes = tables.forms.flow};
     for (const auto& exposure : reference::exposure_classes()) {
         words.exposure_classes.push_back(exposure.name);
     }

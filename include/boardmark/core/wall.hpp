@@ -112,6 +112,8 @@ struct Ties {
     double up_mm;     ///< spacing of the rows
     std::optional<double> working_load_kn = {};
     std::optional<double> breaking_load_kn = {}; ///< where the paper gives no working load
+    std::optional<double> cone_mm = {};          ///< by which their ends stay behind the face
+    std::optional<bool> plug = {};               ///< whether the holes that cones leave are closed
 };
 
 enum class EdgeKind { chamfered, tooled, sharp };
@@ -163,6 +165,7 @@ struct WallPlacing {
     bool by_formula = false; ///< the pressure formula is asked for in spite of a reducer
     std::optional<double> form_pressure_kpa = {}; ///< that the forms are designed for
     std::optional<int> flow_class = {};           ///< 1 to 6, F1 to F6 of EN 206, for DIN 18218
+    std::optional<double> spread_mm = {};         ///< on the flow table, in place of the class
     std::optional<double> end_of_set_h = {};      ///< for DIN 18218
     std::optional<double> strip_after_h = {};     ///< the one age at which every form is struck
     std::string season = {};                      ///< the user's words

@@ -30,6 +30,7 @@ struct Vocabulary {
     double strength_age_tolerance_d = 0;  ///< within which a test is one of the strength age
     std::vector<core::BarSize> bars = {}; ///< of walls
     core::SiteRules site = {};            ///< by which a site has exposure classes
+    core::FlowClasses flow_classes = {};  ///< against which a wall's class of flow is held
 };
 
 struct ReadOptions {

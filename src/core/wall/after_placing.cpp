@@ -1,3 +1,4 @@
+#include <boardmark/core/concrete_temperatures.hpp>
 #include <boardmark/core/proportion.hpp>
 #include <boardmark/core/wall_plan.hpp>
 
@@ -46,25 +47,27 @@ std::optional<Phrase> why_no_curve(const Wall& wall, const Proportions& proporti
     if (requirements_of(wall.mix).strength_age_d > age_of_curve_d) {
         return Phrase{"by strength: its curve begins from the strength at 28 d", {}};
     }
-    if (!wall.placing.air_c || !wall.placing.concrete_c) {
+    const ConcreteTemperatures known = concrete_temperatures(wall, proportions);
+    if (!known.air || !known.concrete) {
         return Phrase{"by strength: the temperatures of air and concrete are not both stated", {}};
     }
     return std::nullopt;
 }
 
-/// The stated air is taken to last; the heat of the cement is left out.
-StrippedLift stripped_lift(const Wall& wall) {
+/// The stated air, the colder of both files, is taken to last; the heat of the cement is left out.
+StrippedLift stripped_lift(const ConcreteTemperatures& known) {
     constexpr double long_enough_h = 1000;
     StrippedLift lift;
-    if (wall.placing.air_c) {
-        lift.air = {{long_enough_h, *wall.placing.air_c}};
-        lift.frost = *wall.placing.air_c <= 0;
+    if (known.air) {
+        lift.air = {{long_enough_h, known.air->colder.value_c}};
+        lift.frost = known.air->colder.value_c <= 0;
     }
     return lift;
 }
 
-void add_strength(const Wall& wall, const CuringRules& rules, StrippedLift& lift) {
-    const double colder_c = std::min(*wall.placing.air_c, *wall.placing.concrete_c);
+void add_strength(const Wall& wall, const ConcreteTemperatures& known, const CuringRules& rules,
+                  StrippedLift& lift) {
+    const double colder_c = std::min(known.air->colder.value_c, known.concrete->colder.value_c);
     lift.concrete = {{lift.air.front().hours, colder_c}};
     lift.strength_28d_mpa = requirements_of(wall.mix).strength_mpa;
     lift.gain = slowest(rules);
@@ -118,10 +121,11 @@ AfterPlacing after_placing(const Wall& wall, const Proportions& proportions, con
                            std::vector<Check>& checks) {
     const CuringRules& rules = tables.placing.curing;
     AfterPlacing after{.curing_d = curing_of(proportions, rules)};
-    StrippedLift lift = stripped_lift(wall);
+    const ConcreteTemperatures known = concrete_temperatures(wall, proportions);
+    StrippedLift lift = stripped_lift(known);
     const auto no_curve = why_no_curve(wall, proportions, tables);
     if (!no_curve) {
-        add_strength(wall, rules, lift);
+        add_strength(wall, known, rules, lift);
     }
     after.strip = stripping_age(lift, rules);
     if (!after.strip.by_time_h) {
