@@ -15,23 +15,24 @@ namespace {
 
 using Degrees = std::optional<double>;
 
+constexpr auto wall = TemperatureOrigin::wall_file;
+constexpr auto mix = TemperatureOrigin::mix_file;
+
 core::ConcreteTemperatures temperatures(Degrees wall_c, Degrees mixed_c, Degrees placed_c) {
-    core::Wall wall = wall_of(run_of(5, 2, 250));
-    wall.placing.concrete_c = wall_c;
+    core::Wall planned = wall_of(run_of(5, 2, 250));
+    planned.placing.concrete_c = wall_c;
     core::Proportions proportions;
     if (mixed_c) {
         proportions.temperature = core::MixtureTemperature{};
         proportions.temperature->mixed_c = mixed_c;
         proportions.temperature->placed_c = placed_c;
     }
-    return core::concrete_temperatures(wall, proportions);
+    return core::concrete_temperatures(planned, proportions);
 }
 
 } // namespace
 
 TEST_CASE("the colder and the warmer of two files' concrete are told apart") {
-    constexpr auto wall = TemperatureOrigin::wall_file;
-    constexpr auto mix = TemperatureOrigin::mix_file;
     const auto [wall_c, mixed_c, placed_c, colder_c, colder_from, warmer_c, warmer_from] = GENERATE(
         table<Degrees, Degrees, Degrees, double, TemperatureOrigin, double, TemperatureOrigin>({
             {18, 15, 12, 12, mix, 18, wall},           // after the haul, which is what is placed
