@@ -88,11 +88,12 @@ void hold_binder(const HeldMaterial& held) {
     }
 }
 
-/// The type letters of ASTM C494 that a kind may have; S is for anything else.
+/// The type letters of ASTM C494 that a kind may have; S is for anything else. A normal-range type
+/// under the high range is let through: nothing more lenient follows from it.
 std::string_view letters_of(Kind kind) {
     switch (kind) {
     case Kind::high_range_water_reducer:
-        return "FGS";
+        return "ADEFGS";
     case Kind::water_reducer:
         return "ADES";
     case Kind::retarder:
