@@ -94,6 +94,23 @@ core::TieKind tie_kind(const std::optional<std::string>& written) {
                                         : core::TieKind::mild_steel;
 }
 
+/// Cones stand on both sides, and between them stays a tie.
+void hold_cones(const Section& section, const core::Wall& wall) {
+    auto thinnest = thinnest_mm(wall);
+    for (const core::Planter& planter : wall.planters) {
+        thinnest = std::min(thinnest.value_or(planter.thickness_mm), planter.thickness_mm);
+    }
+    const double cone_mm = wall.ties->cone_mm.value_or(0);
+    if (cone_mm > 0 && thinnest && 2 * cone_mm >= *thinnest) {
+        section.refuse("cone", ": two of them are as long as the thinnest wall is thick",
+                       "measure it from the face to the end of the tie");
+    }
+    if (section.value("plug") && wall.ties->plug == true && cone_mm == 0) {
+        section.refuse("plug", " stands without 'cone': there is no hole to close",
+                       "add for example 'cone: 1 1/2 in', or delete it");
+    }
+}
+
 void read_ties(const FileContext& context, core::Wall& wall) {
     const Section section{context, {"ties"}};
     if (!section.stands()) {
@@ -105,7 +122,12 @@ void read_ties(const FileContext& context, core::Wall& wall) {
                            .up_mm = section.number("up").value_or(0),
                            .working_load_kn = section.number("working_load"),
                            .breaking_load_kn = section.number("breaking_load"),
-                           .first_mm = section.number("first")};
+                           .first_mm = section.number("first"),
+                           .cone_mm = section.number("cone")};
+    if (section.value("plug")) {
+        wall.ties->plug = section.flag("plug");
+    }
+    hold_cones(section, wall);
     if (wall.ties->working_load_kn && wall.ties->breaking_load_kn) {
         section.refuse("breaking_load", " stands beside 'working_load'; a tie is held to one",
                        "keep the working load; a breaking load is no load that a tie may carry");

@@ -1,5 +1,6 @@
 #include <boardmark/core/fineness_modulus.hpp>
 
+#include "kind_and_standard.hpp"
 #include "mix_context.hpp"
 
 #include <algorithm>
@@ -290,6 +291,7 @@ std::optional<Material> read_material(const MixContext& context, const std::stri
         reader.read_admixture();
         break;
     }
+    refuse_contradictions(context, reader.material);
     return std::move(reader.material);
 }
 

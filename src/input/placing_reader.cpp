@@ -25,7 +25,8 @@ core::WallPlacing read_placing(const FileContext& context) {
         const auto number = section.number(key);
         return number ? std::optional{*number * factor} : std::nullopt;
     };
-    const auto flow_class = section.text("flow_class");
+    const Parsed* flow = section.value("flow_class");
+    const bool by_class = flow && flow->is_word;
     const auto round_trip_h = section.hours("round_trip");
     refuse_before(section, "end_of_set", "setting", ", when a lift no longer knits");
     refuse_before(section, "strip_after", section.value("end_of_set") ? "end_of_set" : "setting",
@@ -53,7 +54,8 @@ core::WallPlacing read_placing(const FileContext& context) {
             .by_formula = section.text("pressure").has_value(),
             .pressure_method = section.text("method").value_or(""),
             .form_pressure_kpa = scaled("form_pressure", kpa_in_mpa),
-            .flow_class = flow_class ? std::optional{flow_class->back() - '0'} : std::nullopt,
+            .flow_class = by_class ? std::optional{flow->text.back() - '0'} : std::nullopt,
+            .spread_mm = section.number("flow_class"),
             .end_of_set_h = section.hours("end_of_set"),
             .strip_after_h = section.hours("strip_after"),
             .lowest_air_c = section.number("lowest_air"),

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/flow_class.hpp>
 #include <boardmark/core/wall.hpp>
 #include <boardmark/input/read_wall.hpp>
 
@@ -35,6 +36,10 @@ std::optional<core::Mockup> read_mockup(const FileContext& context);
 core::OrderRules read_order(const FileContext& context);
 
 std::optional<core::WallPrices> read_prices(const FileContext& context);
+
+/// Tells where the class of flow contradicts the slump of the mix that has been read.
+void hold_flow_class(const FileContext& context, const core::Wall& wall,
+                     const core::FlowClasses& classes);
 
 /// The thinnest run whose shape could be read, or nothing.
 std::optional<double> thinnest_mm(const core::Wall& wall);

@@ -60,6 +60,7 @@ std::optional<WallRecord> build(const FileContext& context, Files& files,
     }
     wall.mix = std::move(*mix);
     wall.system = system_of(context, wall.mix);
+    hold_flow_class(context, wall, options.vocabulary.flow_classes);
     return WallRecord{std::move(wall), *mix_file};
 }
 

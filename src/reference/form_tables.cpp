@@ -135,6 +135,16 @@ std::vector<core::PrintedTie> printed_ties() {
     return ties;
 }
 
+core::FlowClasses flow_classes() {
+    const EmbeddedTable& printed = table("flow-classes");
+    core::FlowClasses classes{.ends = {}, .source = source_of(printed.source)};
+    for (const EmbeddedRow& line : printed.rows) {
+        classes.ends.push_back(
+            {cell(printed, line, "spread_to"), present(cell(printed, line, "slump_to"))});
+    }
+    return classes;
+}
+
 } // namespace
 
 core::FormTables form_tables(UnitSystem system) {
@@ -147,10 +157,12 @@ core::FormTables form_tables(UnitSystem system) {
             .high_fly_ash_percent = form_figure(rules, "high_fly_ash", column),
             .pumped_factor = form_figure(rules, "pumped_factor", column),
             .tie_safety_factor = form_figure(rules, "tie_safety_factor", column),
+            .mild_steel_from_face_mm = form_figure(rules, "mild_steel_from_face", column),
             .freezing_c = form_figure(rules, "freezing", column),
             .low_form_m = scaled(form_figure(rules, "low_form", column), 0.001),
             .assumed_density_kg_m3 = form_figure(rules, "assumed_density", column),
-            .ties = printed_ties()};
+            .ties = printed_ties(),
+            .flow = flow_classes()};
 }
 
 } // namespace boardmark::reference

@@ -14,6 +14,7 @@ core::Vocabulary vocabulary() {
                            .strength_age_tolerance_d = strength.age_tolerance_d.value,
                            .bars = known.bars,
                            .site = known.code.site,
+                           .flow_classes = known.forms.flow,
                            .tables = tables};
     for (const ExplainedClass& exposure : exposure_classes()) {
         words.exposure_classes.push_back(exposure.name);

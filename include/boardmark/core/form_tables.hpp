@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/flow_class.hpp>
 #include <boardmark/core/source.hpp>
 
 #include <string>
@@ -97,10 +98,12 @@ struct FormTables {
     FormFigure high_fly_ash_percent;
     FormFigure pumped_factor; ///< on the liquid head, of concrete pumped from below
     FormFigure tie_safety_factor;
+    FormFigure mild_steel_from_face_mm; ///< least, where salt reaches the face
     FormFigure freezing_c;
-    FormFigure low_form_m; ///< up to which full head costs little
+    FormFigure low_form_m;            ///< up to which full head costs little
     FormFigure assumed_density_kg_m3; ///< where the mix does not tell its own
     std::vector<PrintedTie> ties;
+    FlowClasses flow;
 };
 
 } // namespace boardmark::core

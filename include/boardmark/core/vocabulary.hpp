@@ -18,6 +18,7 @@ struct Vocabulary {
     double strength_age_tolerance_d = 0;         ///< within which a test is one of the strength age
     std::vector<BarSize> bars = {};              ///< of walls
     SiteRules site = {};                         ///< by which a site has exposure classes
+    FlowClasses flow_classes = {};               ///< against which a wall's class of flow is held
     std::function<Tables(UnitSystem)> tables = {}; ///< that judge results
 };
 

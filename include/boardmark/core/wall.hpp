@@ -127,6 +127,8 @@ struct Ties {
     std::optional<double> working_load_kn = {};
     std::optional<double> breaking_load_kn = {}; ///< where the paper gives no working load
     std::optional<double> first_mm = {}; ///< of the lowest row; half of `up_mm` unless stated
+    std::optional<double> cone_mm = {};  ///< by which their ends stay behind the face
+    std::optional<bool> plug = {};       ///< whether the holes that cones leave are closed
 };
 
 enum class EdgeKind { chamfered, tooled, sharp };
@@ -181,6 +183,7 @@ struct WallPlacing {
     std::string pressure_method = {}; ///< asked for by name; empty: the highest of all
     std::optional<double> form_pressure_kpa = {}; ///< that the forms are designed for
     std::optional<int> flow_class = {};           ///< 1 to 6, F1 to F6 of EN 206, for DIN 18218
+    std::optional<double> spread_mm = {};         ///< on the flow table, in place of the class
     std::optional<double> end_of_set_h = {};      ///< for DIN 18218
     std::optional<double> strip_after_h =
         {};                                  ///< the one age at which the forms of faces are struck

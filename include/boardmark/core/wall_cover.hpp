@@ -19,8 +19,7 @@ enum class FaceExposure {
 
 struct CoveredFace {
     FaceExposure exposure = FaceExposure::weather;
-    bool corrosive = false; ///< sea, spray, deicers: class C2
-    double relief_mm = 0;   ///< depth of the deepest board joint or reveal
+    double relief_mm = 0; ///< depth of the deepest board joint or reveal
 };
 
 /// What is left of the cover at the bottom of the deepest board joint, mm.
@@ -30,7 +29,7 @@ double cover_at_relief_mm(double nominal_mm, double relief_mm);
 TypicalFigure least_cover_mm(const CoveredFace& face, double bar_mm, const JointTables& joints);
 
 /// `cover.least`: the cover at the deepest joint against the code; `not checked` where no cover is
-/// stated. In corrosive exposure a cover that only the commentary asks for is a `watch`.
+/// stated. What salt asks besides, `cover.salt` says.
 Check check_cover(const Reinforcement& bars, const CoveredFace& face, const JointTables& joints);
 
 /// Clear room for a vibrator head beside or between the layers of bars of a wall, mm: between the

@@ -1,3 +1,5 @@
+#include <boardmark/core/salt_at_face.hpp>
+
 #include "../high_range_reducer.hpp"
 #include "../phrases.hpp"
 #include "sections.hpp"
@@ -48,6 +50,8 @@ std::vector<Question> of_the_site(const BriefCase& brief) {
     const WallPlacing& placing = brief.wall.placing;
     const auto& mockup = brief.wall.mockup;
     const auto& ties = brief.wall.ties;
+    const bool salt = salt_exposure(brief.asked).at_face != SaltAtFace::none;
+    const bool rusting_ties = ties && ties->kind == TieKind::mild_steel;
     return {
         {std::ranges::any_of(brief.plan.forces,
                              [](const FormForces& one) { return !one.rise.by(); }),
@@ -65,6 +69,14 @@ std::vector<Question> of_the_site(const BriefCase& brief) {
         {ties && !ties->working_load_kn && !ties->breaking_load_kn,
          {"What working load do the ties have, and is the printed load a working or a breaking "
           "load?",
+          {}}},
+        {salt && rusting_ties && (!ties->cone_mm || !ties->plug),
+         {"How far behind the face do the ties of mild steel end, and are their holes closed?",
+          {}}},
+        {salt && brief.asked.reinforced,
+         {"Of what are chairs and tying wire, and how near to a face does each come? Where salt "
+          "reaches it, plain steel there rusts and stains; ends of wire are bent away from the "
+          "form",
           {}}},
         {!placing.vibrator_head_mm, {"Which vibrators, and how many stand by?", {}}},
         {!placing.setting_h,

@@ -123,6 +123,13 @@ BriefSection brief_of_face(const BriefCase& brief) {
              {word("kind", name_of(ties->kind)), length("across", ties->across_mm),
               length("up", ties->up_mm),
               length("first", ties->first_mm.value_or(ties->up_mm / 2))}});
+        if (ties->cone_mm) {
+            section.items.push_back({ties->plug == true
+                                         ? "The ties end {cone} behind the face; their holes are "
+                                           "closed"
+                                         : "The ties end {cone} behind the face",
+                                     {length("cone", *ties->cone_mm)}});
+        }
     }
     if (brief.wall.edges) {
         section.items.push_back(edges_text(*brief.wall.edges));

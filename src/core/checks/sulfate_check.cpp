@@ -1,3 +1,5 @@
+#include <boardmark/core/designation.hpp>
+
 #include "../phrases.hpp"
 #include "../tolerance.hpp"
 #include "../water_cement_ratio.hpp"
@@ -5,26 +7,9 @@
 #include "exposure_limits.hpp"
 
 #include <algorithm>
-#include <cctype>
 
 namespace boardmark::core {
 namespace {
-
-/// The words of a designation: "ASTM C595 IL(10)(MS)" → ASTM C595 IL 10 MS.
-std::vector<std::string> words_of(const std::string& designation) {
-    std::vector<std::string> words{""};
-    for (const char character : designation) {
-        if (std::isalnum(static_cast<unsigned char>(character))) {
-            words.back() += static_cast<char>(std::toupper(static_cast<unsigned char>(character)));
-        } else if (!words.back().empty()) {
-            words.emplace_back();
-        }
-    }
-    if (words.back().empty()) {
-        words.pop_back();
-    }
-    return words;
-}
 
 /// The cement standards that the code names, and the types of each.
 struct Standard {
@@ -55,13 +40,13 @@ bool is_accepted(const std::vector<std::string>& words, const ExposureClass& exp
     });
 }
 
-struct Finding {
+struct CementFinding {
     Verdict verdict;
     Phrase message;
 };
 
-Finding examine(const Material& cement, const ExposureClass& exposure,
-                const CheckContext& context) {
+CementFinding examine(const Material& cement, const ExposureClass& exposure,
+                      const CheckContext& context) {
     const SeawaterCement& seawater = context.tables.code.seawater;
     const Argument name = word("name", cement.name);
     const Argument exposure_class = word("class", exposure.name);
@@ -133,7 +118,7 @@ Checks check_sulfate_cement(const CheckContext& context) {
         return {};
     }
     const auto materials = binder_materials(context.proportions);
-    std::vector<Finding> findings;
+    std::vector<CementFinding> findings;
     for (const Material* material : materials) {
         if (is_cement(material->kind)) {
             findings.push_back(examine(*material, *exposure, context));
@@ -142,8 +127,8 @@ Checks check_sulfate_cement(const CheckContext& context) {
     if (findings.empty()) {
         findings.push_back({Verdict::not_checked, {"the binder holds no cement", {}}});
     }
-    const Finding& worst = *std::ranges::max_element(
-        findings, {}, [](const Finding& finding) { return severity(finding.verdict); });
+    const CementFinding& worst = *std::ranges::max_element(
+        findings, {}, [](const CementFinding& finding) { return severity(finding.verdict); });
     Check check{.id = "cement.sulfate",
                 .verdict = worst.verdict,
                 .requirement = exposure->name,

@@ -20,8 +20,6 @@ double largest_bar_mm(const Reinforcement& bars) {
 
 Check check_cover(const Reinforcement& bars, const CoveredFace& face, const JointTables& joints) {
     const TypicalFigure least = least_cover_mm(face, largest_bar_mm(bars), joints);
-    const TypicalFigure& corrosive = joints.cover.corrosive_mm;
-    const bool commentary = face.corrosive && corrosive.value > least.value;
     Check check{.id = "cover.least",
                 .verdict = Verdict::not_checked,
                 .measure = Measure::length,
@@ -32,25 +30,14 @@ Check check_cover(const Reinforcement& bars, const CoveredFace& face, const Join
         return check;
     }
     const double value = cover_at_relief_mm(*bars.cover_mm, face.relief_mm);
-    const TypicalFigure& asked = commentary ? corrosive : least;
     check.value = value;
-    check.limit = Limit{.low = asked.value, .high = std::nullopt};
-    check.verdict = below(value, least.value)                 ? Verdict::fails
-                    : commentary && below(value, asked.value) ? Verdict::watch
-                                                              : Verdict::holds;
-    if (check.verdict != Verdict::fails) {
-        check.source = asked.source;
-    } else {
-        check.limit = Limit{.low = least.value, .high = std::nullopt};
-    }
+    check.limit = Limit{.low = least.value, .high = std::nullopt};
+    check.verdict = below(value, least.value) ? Verdict::fails : Verdict::holds;
     check.message = {"cover {cover}, less {relief} of relief: {value}, at least {limit}",
                      {quantity("cover", {*bars.cover_mm, Measure::length}),
                       quantity("relief", {face.relief_mm, Measure::length}),
                       quantity("value", {value, Measure::length}),
-                      quantity("limit", {*check.limit->low, Measure::length})}};
-    if (check.verdict == Verdict::watch) {
-        check.message.text += " in corrosive exposure (commentary of the code, no limit)";
-    }
+                      quantity("limit", {least.value, Measure::length})}};
     return check;
 }
 

@@ -86,8 +86,8 @@ std::optional<ColdPlan> cold_plan_of(const Wall& wall, const YoungConcrete& youn
                   .frost_strength_mpa = frost_strength(asked, rules).value,
                   .held_at_c = wall.placing.held_at_c,
                   .lift = young.lift};
-    if (pour.held_at_c && wall.placing.concrete_c) {
-        pour.held = {{long_enough_h, std::min(*pour.held_at_c, *wall.placing.concrete_c)}};
+    if (pour.held_at_c && young.concrete_c) {
+        pour.held = {{long_enough_h, std::min(*pour.held_at_c, *young.concrete_c)}};
     }
     return cold_plan(pour, rules, tables.weather);
 }

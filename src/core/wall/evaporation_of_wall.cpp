@@ -6,13 +6,21 @@
 
 namespace boardmark::core {
 
-std::optional<Evaporation> evaporation_of(const WallPlacing& placing, const Tables& tables) {
-    if (!placing.concrete_c || !placing.air_c || !placing.humidity_percent || !placing.wind_km_h) {
+std::optional<Evaporation> evaporation_of(const WallPlacing& placing,
+                                          const ConcreteTemperatures& temperatures,
+                                          const Tables& tables) {
+    if (!temperatures.concrete || !temperatures.air || !placing.humidity_percent ||
+        !placing.wind_km_h) {
         return std::nullopt;
     }
-    return evaporation(
-        {*placing.concrete_c, *placing.air_c, *placing.humidity_percent, *placing.wind_km_h},
-        tables.weather);
+    const auto in_air = [&](double air_c) {
+        return evaporation({temperatures.concrete->warmer.value_c, air_c, *placing.humidity_percent,
+                            *placing.wind_km_h},
+                           tables.weather);
+    };
+    const Evaporation warmer = in_air(temperatures.air->warmer.value_c);
+    const Evaporation colder = in_air(temperatures.air->colder.value_c);
+    return warmer.kg_m2_h < colder.kg_m2_h ? colder : warmer;
 }
 
 Check evaporation_check(const Evaporation& found, const Proportions& proportions,

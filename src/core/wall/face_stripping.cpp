@@ -90,7 +90,7 @@ void judge_by_rules(const StrippedFace& face, Check& check) {
     const double counted_h = counted_hours(face.young.lift.air, face.stated_h, face.rules);
     const bool by_time = !below(counted_h, face.rules.strip_after_h.value);
     const bool surely = !below(counted_h, face.rules.strip_surely_after_h.value);
-    std::vector<Phrase> doubts = doubts_of_time(face.wall, face.young, face.rules);
+    std::vector<Phrase> doubts = doubts_of_time(face.young, face.rules);
     if (!surely) {
         doubts.push_back({"from {sure} such hours on time alone tells it; until then tests of "
                           "strength decide",
@@ -133,7 +133,7 @@ Check face_check(const Wall& wall, const YoungConcrete& young, const AfterPlacin
         check.message = {"the air after placing is not stated ('placing.air_temperature', "
                          "'placing.lowest_air'); tests of strength decide",
                          {}};
-    } else if (!wall.placing.concrete_c &&
+    } else if (!young.concrete_c &&
                !below(counted_hours(young.lift.air, face.stated_h, rules),
                       rules.strip_after_h.value)) {
         check.message = {"'placing.concrete_temperature' is not stated, and cold concrete gains "

@@ -1,9 +1,12 @@
+#include <boardmark/core/concrete_temperatures.hpp>
+#include <boardmark/core/designation.hpp>
 #include <boardmark/core/proportion.hpp>
 #include <boardmark/core/wall_plan.hpp>
 
 #include "../checks/trial_checks.hpp"
 #include "../high_range_reducer.hpp"
 #include "../slump_gain.hpp"
+#include "flow_of_pour.hpp"
 
 #include <algorithm>
 
@@ -20,15 +23,14 @@ std::optional<bool> retards(const Proportions& proportions) {
     bool open = false;
     for (const Ingredient* ingredient : of_role(proportions, Role::admixture)) {
         const Material& material = *ingredient->material;
-        const std::string& standard = material.standard;
-        const bool by_type = material.kind == Kind::retarder || standard.ends_with(" G") ||
-                             standard.ends_with(" D") || standard.ends_with(" B");
+        const bool by_type =
+            material.kind == Kind::retarder || admixture_type(material.standard).retards;
         const bool harmless = material.kind == Kind::air_entraining_admixture ||
                               material.kind == Kind::accelerator || material.kind == Kind::pigment;
-        if (!is_dosed(*ingredient) || harmless) {
+        if (!is_dosed(*ingredient) || (harmless && !by_type)) {
             continue;
         }
-        if (material.admixture.retards.value_or(by_type)) {
+        if (by_type || material.admixture.retards == true) {
             return true;
         }
         open = open || !material.admixture.retards;
@@ -36,14 +38,11 @@ std::optional<bool> retards(const Proportions& proportions) {
     return open ? std::nullopt : std::optional{false};
 }
 
-/// "ASTM C150 II" and "CEM I 42.5 R" are among the types that the methods call I, II or III.
-bool is_type_one_to_three(const std::string& standard) {
-    for (const char* type : {" I", " II", " III", " I/II", " IA", " IIA", " IIIA"}) {
-        if (standard.ends_with(type)) {
-            return true;
-        }
-    }
-    return standard.find("CEM I ") != std::string::npos;
+/// Portland cement whose standard names no type known here, ASTM C1157 among them, which limits no
+/// composition: it may be any.
+bool is_of_unknown_type(const Material& material) {
+    return material.kind == Kind::portland_cement &&
+           cement_type(material.standard) == CementType::not_told;
 }
 
 void describe_cement(const Proportions& proportions, FormCase& pour) {
@@ -61,12 +60,11 @@ void describe_cement(const Proportions& proportions, FormCase& pour) {
         for (const Constituent& part : material.binder.contains) {
             add(part.kind, ingredient->kg_m3 * part.percent / 100);
         }
-        const bool nameless = material.kind == Kind::portland_cement && material.standard.empty();
         const bool open_blend =
             material.kind == Kind::blended_cement && material.binder.contains.empty();
-        known = known && !nameless && !open_blend;
-        pure = pure && material.kind == Kind::portland_cement &&
-               is_type_one_to_three(material.standard);
+        known = known && !is_of_unknown_type(material) && !open_blend;
+        pure = pure && material.kind == Kind::portland_cement && material.binder.contains.empty() &&
+               cement_type(material.standard) == CementType::one_to_three;
     }
     pour.cement = !known ? FormCement::unknown : pure ? FormCement::portland : FormCement::blend;
     if (known) {
@@ -114,7 +112,10 @@ FormCase form_case(const Wall& wall, const Proportions& proportions, double heig
     FormCase pour{.form_height_m = height_m,
                   .fresh_density_kg_m3 = density_kg_m3(proportions, tables)};
     pour.rise_m_h = rise_m_h;
-    pour.temperature_c = placing.concrete_c;
+    const ConcreteTemperatures temperatures = concrete_temperatures(wall, proportions);
+    if (temperatures.concrete_stated) {
+        pour.temperature_c = temperatures.concrete->colder.value_c;
+    }
     pour.highest_slump_mm = highest_slump_mm(asked, proportions, tables);
     pour.slump_maximum_stated = asked.slump_window.has_value();
     pour.vibration = {placing.vibrator_depth_m, placing.external_vibration};
@@ -126,8 +127,9 @@ FormCase form_case(const Wall& wall, const Proportions& proportions, double heig
     pour.redosing_on_site = placing.redosed_on_site;
     pour.retards = retards(proportions);
     describe_cement(proportions, pour);
-    if (placing.flow_class) {
-        pour.flow_class = "F" + std::to_string(*placing.flow_class);
+    if (const auto stated = stated_flow_class(placing, tables.forms.flow)) {
+        pour.flow_class = "F" + std::to_string(governing_flow_class(*stated, *pour.highest_slump_mm,
+                                                                    tables.forms.flow));
     }
     pour.set_time_h = placing.end_of_set_h;
     return pour;

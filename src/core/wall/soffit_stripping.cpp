@@ -62,7 +62,7 @@ void hold_against_time(const StruckSoffit& struck, Owed& owed) {
     if (struck.age.needed_mpa && struck.young.forecast) {
         return; // the strength settles what the concrete is made of
     }
-    for (const Phrase& doubt : doubts_of_time(struck.wall, struck.young, struck.rules)) {
+    for (const Phrase& doubt : doubts_of_time(struck.young, struck.rules)) {
         owed.add(Verdict::watch, doubt);
     }
 }

@@ -2,11 +2,13 @@
 #include <boardmark/core/wall_plan.hpp>
 
 #include "evaporation_of_wall.hpp"
+#include "flow_of_pour.hpp"
 #include "form_forces.hpp"
 #include "part_checks.hpp"
 #include "run_plan.hpp"
+#include "salt_checks.hpp"
+#include "temperature_of_wall.hpp"
 #include "trucks.hpp"
-#include "wall_checks.hpp"
 
 #include <algorithm>
 
@@ -85,8 +87,18 @@ WallPlan plan_wall(const Wall& wall, const Tables& tables) {
                          plan.checks);
     plan.checks.push_back(check_section_of_mix(wall, parts));
     check_low_parts(wall, parts, plan.proportions, tables, plan.checks);
-    plan.checks.push_back(check_placing_temperature(wall, thinnest_mm(parts), tables.weather));
-    plan.evaporation = evaporation_of(wall.placing, tables);
+    const ConcreteTemperatures temperatures = concrete_temperatures(wall, plan.proportions);
+    plan.checks.push_back(
+        check_placing_temperature(temperatures, thinnest_mm(parts), tables.weather));
+    watch_setting(wall, temperatures, tables.weather, plan.checks);
+    if (auto flow = check_flow_class(wall, form_case(wall, plan.proportions, 1, 1, tables),
+                                     tables.forms.flow)) {
+        plan.checks.push_back(std::move(*flow));
+    }
+    for (Check& check : salt_checks(wall, tables)) {
+        plan.checks.push_back(std::move(check));
+    }
+    plan.evaporation = evaporation_of(wall.placing, temperatures, tables);
     if (plan.evaporation) {
         plan.checks.push_back(evaporation_check(*plan.evaporation, plan.proportions, tables));
     } else {

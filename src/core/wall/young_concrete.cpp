@@ -1,5 +1,7 @@
 #include "young_concrete.hpp"
 
+#include <boardmark/core/concrete_temperatures.hpp>
+
 #include "../phrases.hpp"
 #include "../tolerance.hpp"
 
@@ -10,11 +12,6 @@ namespace {
 
 std::optional<double> colder(std::optional<double> left, std::optional<double> right) {
     return left && right ? std::min(*left, *right) : left ? left : right;
-}
-
-/// Of the two files the colder: the wall is not warmer for what the mix was planned in.
-std::optional<double> air_at_placing_c(const Wall& wall) {
-    return colder(wall.placing.air_c, requirements_of(wall.mix).placing.air_c);
 }
 
 /// The temperatures of air or concrete after placing; empty where nothing tells how it goes on.
@@ -83,9 +80,17 @@ YoungConcrete young_concrete(const Wall& wall, const Proportions& proportions,
     const CuringRules& rules = tables.placing.curing;
     const WallPlacing& placing = wall.placing;
     YoungConcrete young{.pour = form_case(wall, proportions, 1, 1, tables),
-                        .placing_air_c = air_at_placing_c(wall),
+                        .concrete_c = {},
+                        .placing_air_c = {},
                         .coldest_air_c = {},
                         .lift = {}};
+    const ConcreteTemperatures temperatures = concrete_temperatures(wall, proportions);
+    if (temperatures.concrete_stated) {
+        young.concrete_c = temperatures.concrete->colder.value_c;
+    }
+    if (temperatures.air) {
+        young.placing_air_c = temperatures.air->colder.value_c;
+    }
     young.coldest_air_c = colder(young.placing_air_c, placing.lowest_air_c);
     young.forecast = placing.lowest_air_c.has_value();
     young.is_protected = placing.held_at_c && placing.protected_until_h;
@@ -99,8 +104,8 @@ YoungConcrete young_concrete(const Wall& wall, const Proportions& proportions,
     lift.gain = slowest_gain(rules);
     lift.gain_is_its_own = !young.no_curve;
     lift.set_h = placing.end_of_set_h ? placing.end_of_set_h : placing.setting_h;
-    if (placing.concrete_c) {
-        lift.concrete = not_above(lift.air, *placing.concrete_c);
+    if (young.concrete_c) {
+        lift.concrete = not_above(lift.air, *young.concrete_c);
     }
     if (!young.no_curve && lift.concrete.empty()) {
         young.no_curve =
@@ -109,15 +114,14 @@ YoungConcrete young_concrete(const Wall& wall, const Proportions& proportions,
     return young;
 }
 
-std::vector<Phrase> doubts_of_time(const Wall& wall, const YoungConcrete& young,
-                                   const CuringRules& rules) {
+std::vector<Phrase> doubts_of_time(const YoungConcrete& young, const CuringRules& rules) {
     std::vector<Phrase> doubts;
     const auto doubt = [&](bool open, Phrase phrase) {
         if (open) {
             doubts.push_back(std::move(phrase));
         }
     };
-    const auto& concrete_c = wall.placing.concrete_c;
+    const auto& concrete_c = young.concrete_c;
     doubt(!young.binder_known,
           {"what the cement holds is not stated ('standard', 'contains')", {}});
     doubt(young.strength_comes_slowly,

@@ -13,6 +13,7 @@ namespace boardmark::core {
 /// Air and concrete of a wall after placing, and what its young concrete is made of.
 struct YoungConcrete {
     FormCase pour;                       ///< its cement, shares and admixtures
+    std::optional<double> concrete_c;    ///< in the form, the colder of both files; where stated
     std::optional<double> placing_air_c; ///< the coldest stated
     std::optional<double> coldest_air_c; ///< of that and the forecast
     bool forecast = false;               ///< stated
@@ -31,7 +32,6 @@ YoungConcrete young_concrete(const Wall& wall, const Proportions& proportions,
 
 /// Why a rule that counts hours alone does not settle it; empty where everything is known and
 /// nothing delays the strength.
-std::vector<Phrase> doubts_of_time(const Wall& wall, const YoungConcrete& young,
-                                   const CuringRules& rules);
+std::vector<Phrase> doubts_of_time(const YoungConcrete& young, const CuringRules& rules);
 
 } // namespace boardmark::core

@@ -1,0 +1,60 @@
+#include <boardmark/core/wall_cover.hpp>
+
+#include "../phrases.hpp"
+#include "../tolerance.hpp"
+#include "salt_parts.hpp"
+
+namespace boardmark::core {
+
+Check open_salt_check(std::string id, const SaltExposure& salt, const Source& source) {
+    return {
+        .id = std::move(id),
+        .verdict = Verdict::not_checked,
+        .measure = Measure::length,
+        .requirement = salt.by.empty() ? "salt at the face" : "salt at the face, " + salt.by,
+        .source = source,
+        .message = {"whether salt reaches the faces is not stated: 'requirements.exposure' (C0, "
+                    "C1 or C2) or 'requirements.site' of the mix file",
+                    {}}};
+}
+
+const char* relief_taken_as_none() {
+    return "; no relief is counted, because 'boards.relief' is not stated";
+}
+
+std::optional<Check> check_cover_salt(const SaltyFace& face, const SaltExposure& salt,
+                                      const CoverRules& rules) {
+    if (salt.at_face == SaltAtFace::none) {
+        return std::nullopt;
+    }
+    const TypicalFigure& asked = rules.corrosive_mm;
+    Check check = open_salt_check("cover.salt", salt, asked.source);
+    if (salt.at_face == SaltAtFace::not_stated) {
+        return check;
+    }
+    if (!face.cover_mm) {
+        check.message = {"'reinforcement.cover' is not stated, and salt reaches the faces; the "
+                         "drawings have it",
+                         {}};
+        return check;
+    }
+    const double relief_mm = face.relief_mm.value_or(0);
+    const double value_mm = cover_at_relief_mm(*face.cover_mm, relief_mm);
+    const bool little = below(value_mm, asked.value);
+    check.value = value_mm;
+    check.limit = Limit{.low = asked.value, .high = std::nullopt};
+    check.verdict = little || !face.relief_mm ? Verdict::watch : Verdict::holds;
+    check.message = {
+        little ? "cover {cover}, less {relief} of relief: {value}; where salt reaches the face the "
+                 "commentary of the code advises {limit}"
+               : "cover {cover}, less {relief} of relief: {value}, at least {limit} where salt "
+                 "reaches the face",
+        {quantity("cover", {*face.cover_mm, Measure::length}),
+         quantity("relief", {relief_mm, Measure::length}),
+         quantity("value", {value_mm, Measure::length}),
+         quantity("limit", {asked.value, Measure::length})}};
+    check.message.text += face.relief_mm ? "" : relief_taken_as_none();
+    return check;
+}
+
+} // namespace boardmark::core

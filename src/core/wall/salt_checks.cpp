@@ -1,0 +1,49 @@
+#include "salt_checks.hpp"
+
+#include <boardmark/core/cast_part.hpp>
+#include <boardmark/core/proportion.hpp>
+#include <boardmark/core/salt_at_face.hpp>
+
+#include "wall_checks.hpp"
+
+namespace boardmark::core {
+namespace {
+
+/// Cover of a part that shows: a bench states its own, runs and planters share that of the bars.
+std::optional<double> cover_mm(const Wall& wall, const CastPart& part) {
+    return part.kind == CastKind::bench ? part.cover_mm
+           : wall.reinforcement         ? wall.reinforcement->cover_mm
+                                        : std::nullopt;
+}
+
+void add_cover(const Wall& wall, const CastPart& part, const SaltExposure& salt,
+               const CoverRules& rules, std::vector<Check>& checks) {
+    const SaltyFace face{.cover_mm = cover_mm(wall, part),
+                         .relief_mm = wall.boards && wall.boards->relief_stated
+                                          ? std::optional{wall.boards->relief_mm}
+                                          : std::nullopt};
+    if (auto check = check_cover_salt(face, salt, rules)) {
+        checks.push_back(of_wall(part.name, std::move(*check)));
+    }
+}
+
+} // namespace
+
+std::vector<Check> salt_checks(const Wall& wall, const Tables& tables) {
+    const Requirements& asked = requirements_of(wall.mix);
+    const SaltExposure salt = salt_exposure(asked);
+    std::vector<Check> checks;
+    if (asked.reinforced) {
+        for (const CastPart& part : cast_parts(wall)) {
+            if (part.kind != CastKind::footing) {
+                add_cover(wall, part, salt, tables.joints.cover, checks);
+            }
+        }
+    }
+    if (auto check = check_tie_salt(wall, salt, tables)) {
+        checks.push_back(std::move(*check));
+    }
+    return checks;
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,14 @@
+#pragma once
+
+#include <boardmark/core/check.hpp>
+#include <boardmark/core/wall.hpp>
+
+#include <vector>
+
+namespace boardmark::core {
+
+/// What salt does to steel near the faces: `cover.salt` of each part that shows, `ties.salt` once.
+/// Plain concrete has no cover; where no salt comes there are no checks.
+std::vector<Check> salt_checks(const Wall& wall, const Tables& tables);
+
+} // namespace boardmark::core

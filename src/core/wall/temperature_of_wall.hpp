@@ -1,0 +1,22 @@
+#pragma once
+
+#include <boardmark/core/check.hpp>
+#include <boardmark/core/concrete_temperatures.hpp>
+#include <boardmark/core/wall.hpp>
+
+#include <vector>
+
+namespace boardmark::core {
+
+/// `placing.temperature`: the colder concrete of both files against the least for its section, the
+/// warmer against the hottest permitted; a `watch` where the files disagree about concrete or air,
+/// or where only the mix file tells it; not checked where neither does.
+Check check_placing_temperature(const ConcreteTemperatures& temperatures, double thickness_mm,
+                                const WeatherTables& weather);
+
+/// Where the mix file's concrete is warmer than the one that the wall file states, a lift sets
+/// sooner than the stated time: `lift.time` that held becomes a `watch`.
+void watch_setting(const Wall& wall, const ConcreteTemperatures& temperatures,
+                   const WeatherTables& weather, std::vector<Check>& checks);
+
+} // namespace boardmark::core
