@@ -1,5 +1,6 @@
 #include <boardmark/text/utf8.hpp>
 
+#include "field_values.hpp"
 #include "mix_context.hpp"
 
 #include <fmt/format.h>

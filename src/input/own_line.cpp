@@ -8,18 +8,18 @@
 namespace boardmark::input {
 namespace {
 
-constexpr std::string_view from = "from ";
+constexpr std::string_view from_file = "from ";
 constexpr std::string_view curve = "strength_curve";
 
 bool is_from_file(const Entry& entry) {
     return entry.key.scalar == curve && entry.value.kind == Node::Kind::scalar &&
-           entry.value.scalar.starts_with(from);
+           entry.value.scalar.starts_with(from_file);
 }
 
 /// The results in a file, or nothing where a fault has been told.
 std::optional<core::StrengthRecord> read_results(const MixContext& context, const Node& asked,
                                                  Files& files) {
-    const std::string name = asked.scalar.substr(from.size());
+    const std::string name = asked.scalar.substr(from_file.size());
     const Loader& load = context.options.load;
     const SourceText* source =
         fetch(asked, "requirements.strength_curve", name, load, files, context.diagnostics);
@@ -112,7 +112,7 @@ std::optional<core::OwnLine> read_own_line(const MixContext& context,
     }
     const bool itself = context.document.text(side_path) == "line";
     const auto side = itself ? core::LineSide::line : core::LineSide::lower;
-    return core::OwnLine{std::move(*line), side, asked->scalar.substr(from.size()),
+    return core::OwnLine{std::move(*line), side, asked->scalar.substr(from_file.size()),
                          judged(*record, context.options.vocabulary)};
 }
 
