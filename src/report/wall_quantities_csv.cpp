@@ -19,6 +19,11 @@ void add_shape(LongTable& table, const core::WallRun& run) {
         table.add("station", Measure::line_length, run.heights[i].station_m);
         table.add("height", Measure::line_length, run.heights[i].height_m);
     }
+    for (std::size_t i = 0; i < run.corners_at.size(); ++i) {
+        table.subject(run.name, "corner", i + 1);
+        table.add("station", Measure::line_length, run.corners_at[i].station_m);
+        table.add_in("turn", run.corners_at[i].turn_deg, "deg");
+    }
 }
 
 void add_part(LongTable& table, const core::PartQuantities& part) {

@@ -132,7 +132,9 @@ TEST_CASE("a quantity names its dimension and a word its words") {
         const bool of_quantity = form == Form::quantity || form == Form::window;
         CHECK(field.value.dimensions[0].has_value() == of_quantity);
         CHECK((form != Form::word || !field.value.words.empty()));
-        const bool has_pairs = field.shape == Shape::table || field.shape == Shape::value_or_table;
+        const bool has_pairs = field.shape == Shape::table ||
+                               field.shape == Shape::value_or_table ||
+                               field.shape == Shape::table_or_point;
         CHECK((has_pairs || field.key.form == Form::text));
         CHECK((form == Form::price_range) == !field.value.per.empty());
     }

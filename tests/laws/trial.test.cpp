@@ -114,8 +114,8 @@ TEST_CASE("water added to a trial raises its yield and lowers its strength") {
         RC_ASSERT(more.yield.found.totals.w_cm > less.yield.found.totals.w_cm);
         RC_ASSERT(more.yield.found.totals.binder_kg_m3 < less.yield.found.totals.binder_kg_m3);
         const auto strength = [&](const Tried& trial) {
-            return core::expected_strength(weighed.mix.requirements, trial.yield.found.totals.w_cm,
-                                           weighed.designed.selection.air_entrained, trial.tables);
+            return core::expected_strength(weighed.mix.requirements, trial.yield.found,
+                                           trial.tables);
         };
         const auto before = strength(less);
         const auto after = strength(more);

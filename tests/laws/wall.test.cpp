@@ -80,7 +80,8 @@ TEST_CASE("a check of a wall that holds shows figures that are numbers") {
             if (check.limit) {
                 RC_ASSERT(finite(check.limit->low) && finite(check.limit->high));
             }
-            if (check.verdict == Verdict::holds) {
+            const bool of_a_kind = check.id == "ties.salt"; // no figure: stainless or glass fibre
+            if (check.verdict == Verdict::holds && !of_a_kind) {
                 RC_ASSERT(check.value.has_value());
                 RC_ASSERT(check.limit.has_value());
             }

@@ -13,7 +13,8 @@ using core::Verdict;
 
 namespace {
 
-// The dry mass of gravel is stated, not its bulk volume: a volume of 1 at 1232 lb/yd3.
+// The dry mass of gravel is stated, not its bulk volume: the share of a usual bulk density that
+// 1232 lb/yd3 is.
 const std::string dry_gravel = R"(boardmark: 1
 title: moist batch
 reporting: us
@@ -22,11 +23,11 @@ materials:
   cement: {kind: portland cement, relative_density: 3.15}
   gravel: {kind: coarse aggregate, nominal_max_size: 3/4 in, relative_density: 2.6,
            relative_density_basis: oven-dry, absorption: 4.5 %, moisture: 2.3 %,
-           dry_rodded_density: 1232 lb/yd3}
+           dry_rodded_density: 100 lb/ft3}
   sand: {kind: fine aggregate, relative_density: 2.4, relative_density_basis: oven-dry,
          absorption: 1.7 %, moisture: 2.2 %}
 mixture: {binder: {cement: 100 %}, coarse: {gravel: 100 %}, fine: {sand: 100 %}}
-selections: {w_cm: 0.43, binder: 565 lb/yd3, coarse_volume: 1}
+selections: {w_cm: 0.43, binder: 565 lb/yd3, coarse_volume: 0.456296}   # 1232 of 2700 lb/yd3
 )";
 
 /// 0.45 of fine to coarse aggregate by SSD mass is a share of the volume of 0.45/2.47 over

@@ -124,8 +124,8 @@ TEST_CASE("a CSV has a row for each ingredient and the masses of its system") {
         CHECK(us[i + 1][0] == ingredients[i].name);
         CHECK(us[i + 1][1] == std::string{core::name_of(ingredients[i].role)});
         CHECK_THAT(std::stod(si[i + 1][2]), WithinAbs(ingredients[i].kg_m3, 1e-9));
-        // 1 lb/yd3 = 0.593276421257783 kg/m3
-        CHECK_THAT(std::stod(us[i + 1][2]),
-                   WithinAbs(ingredients[i].kg_m3 / 0.593276421257783, 1e-9));
+        // 1 lb/yd3 = 0.593276421257783 kg/m3; twelve digits are written
+        const double lb_yd3 = ingredients[i].kg_m3 / 0.593276421257783;
+        CHECK_THAT(std::stod(us[i + 1][2]), WithinAbs(lb_yd3, 1e-11 * lb_yd3));
     }
 }
