@@ -38,8 +38,7 @@ std::vector<double> doses_of(const Material& reducer, const Tables& tables) {
         doses.push_back(last * i / steps);
     }
     std::ranges::sort(doses);
-    const auto twins = std::ranges::unique(doses, same);
-    doses.erase(twins.begin(), twins.end());
+    doses.erase(std::unique(doses.begin(), doses.end(), same), doses.end());
     return doses;
 }
 

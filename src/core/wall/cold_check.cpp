@@ -1,3 +1,5 @@
+#include <boardmark/core/proportion.hpp>
+
 #include "../checks/compare.hpp"
 #include "../phrases.hpp"
 #include "../tolerance.hpp"

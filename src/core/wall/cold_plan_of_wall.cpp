@@ -1,3 +1,5 @@
+#include <boardmark/core/proportion.hpp>
+
 #include "stripping_checks.hpp"
 
 #include <algorithm>

@@ -60,7 +60,7 @@ Check check_section_of_mix(const Wall& wall, const std::vector<CastPart>& parts)
                 .measure = Measure::length,
                 .requirement = "the mix is for these walls",
                 .source = {"common practice, no source", Confidence::common_practice},
-                .message = {"'requirements.section.thickness' of the mix is not stated", {}}};
+                .message = {}};
     for (const SectionSide& side : sides) {
         if (side.asked_mm && side.built_mm && above(*side.asked_mm, *side.built_mm)) {
             check.verdict = Verdict::fails;
@@ -74,18 +74,21 @@ Check check_section_of_mix(const Wall& wall, const std::vector<CastPart>& parts)
         }
     }
     for (const SectionSide& side : sides) {
-        if (side.asked_mm && !side.built_mm) {
+        if (!side.asked_mm) {
+            check.message = {"'requirements.section.{key}' of the mix is not stated",
+                             {word("key", side.key)}};
+            return check;
+        }
+        if (!side.built_mm) {
             check.message = {"the mix is for a {what} that the wall file does not state: '{key}'",
                              {word("key", side.built_key), word("what", side.what)}};
             return check;
         }
     }
-    if (asked.section.thickness_mm) {
-        check.verdict = Verdict::holds;
-        say_side(sides.front(), thinnest, check);
-        check.message.text =
-            "the mix is for a section of {value}; the thinnest part has {limit}: {part}";
-    }
+    check.verdict = Verdict::holds;
+    say_side(sides.front(), thinnest, check);
+    check.message.text =
+        "the mix is for a section of {value}; the thinnest part has {limit}: {part}";
     return check;
 }
 

@@ -1,6 +1,7 @@
 #include "young_concrete.hpp"
 
 #include <boardmark/core/concrete_temperatures.hpp>
+#include <boardmark/core/proportion.hpp>
 
 #include "../phrases.hpp"
 #include "../tolerance.hpp"
