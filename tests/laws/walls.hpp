@@ -217,7 +217,12 @@ inline std::vector<Fact> facts() {
     const auto placing = [&](const char* name, auto member) {
         all.push_back({name, [member](core::Wall& wall) { (wall.placing.*member).reset(); }});
     };
-    placing("rise", &core::WallPlacing::rise_m_h);
+    // Beside an output the rise is a wish: what forms are planned for, and what slows the pour.
+    all.push_back({"rise", [](core::Wall& wall) {
+                       if (!wall.placing.output_m3_h) {
+                           wall.placing.rise_m_h.reset();
+                       }
+                   }});
     placing("output", &core::WallPlacing::output_m3_h);
     placing("concrete_temperature", &core::WallPlacing::concrete_c);
     placing("air_temperature", &core::WallPlacing::air_c);

@@ -1,5 +1,3 @@
-#include <boardmark/core/proportion.hpp>
-
 #include "../checks/compare.hpp"
 #include "../phrases.hpp"
 #include "../tolerance.hpp"
@@ -121,8 +119,8 @@ Check open_weather(const YoungConcrete& young, Check check) {
     check.message = {young.coldest_air_c
                          ? "'placing.lowest_air' is not stated: no forecast says whether it stays "
                            "above {cold} after placing"
-                         : "neither 'placing.air_temperature' nor 'placing.lowest_air' is stated, "
-                           "and the wall stands where it may freeze",
+                         : "neither 'placing.air_temperature' nor 'placing.lowest_air' is stated: "
+                           "whether it is placed or hardens below {cold} is not known",
                      {cold_degrees("cold", check.limit->low.value_or(0))}};
     check.limit = std::nullopt;
     return check;
@@ -140,9 +138,6 @@ void add_cold_check(const Wall& wall, const YoungConcrete& young, const AfterPla
                 .requirement = "cold",
                 .source = tables.weather.cold_air_c.source};
     if (!after.cold) {
-        if (!young.forecast && never_freezes(requirements_of(wall.mix))) {
-            return;
-        }
         if (!young.forecast) {
             checks.push_back(open_weather(young, std::move(check)));
             return;
