@@ -37,6 +37,12 @@ bool is_blank(const std::string& text) {
     return text.find_first_not_of(" \n") == std::string::npos;
 }
 
+/// "  3. ": a step of an order that is kept.
+bool is_numbered(std::string_view indent) {
+    const std::size_t digit = indent.find_first_of("0123456789");
+    return digit != std::string_view::npos && indent.ends_with(". ");
+}
+
 object cell_of(const Grid& grid, const Grid::Row& row, std::size_t column) {
     const std::string& text = row.cells[column];
     std::string role = grid.columns()[column] == Align::right ? "r" : "";
@@ -117,7 +123,13 @@ public:
     void operator()(const Heading&) {}
     void operator()(const Paragraph& paragraph) {
         if (paragraph.indent.first == item_indent) {
+            end_steps();
             items_.push_back(object{{"text", paragraph.text}});
+            return;
+        }
+        if (is_numbered(paragraph.indent.first)) {
+            end_items();
+            steps_.push_back(object{{"text", paragraph.text}});
             return;
         }
         object said{{"text", paragraph.text}};
@@ -151,9 +163,19 @@ private:
         return regions_ == 1 ? name_ : name_ + ", part " + std::to_string(regions_);
     }
     void end_list() {
+        end_items();
+        end_steps();
+    }
+    void end_items() {
         if (!items_.empty()) {
             const object items{{"item", std::exchange(items_, {})}};
             blocks_.push_back(object{{"items", items}});
+        }
+    }
+    void end_steps() {
+        if (!steps_.empty()) {
+            const object steps{{"step", std::exchange(steps_, {})}};
+            blocks_.push_back(object{{"steps", steps}});
         }
     }
 
@@ -161,6 +183,7 @@ private:
     int regions_ = 0;
     list blocks_;
     list items_;
+    list steps_;
 };
 
 /// Whether a block says the title again, which the page has as its heading.

@@ -93,7 +93,10 @@ constexpr const char* block_template = R"({{#paragraph}}<p>{{text}}</p>
 {{/verdict}}{{#items}}<ul>
 {{#item}}<li>{{text}}</li>
 {{/item}}</ul>
-{{/items}}{{#verbatim}}<div class="table" tabindex="0" role="region" aria-label="{{name}}"><pre>{{text}}</pre></div>
+{{/items}}{{#steps}}<ol>
+{{#step}}<li>{{text}}</li>
+{{/step}}</ol>
+{{/steps}}{{#verbatim}}<div class="table" tabindex="0" role="region" aria-label="{{name}}"><pre>{{text}}</pre></div>
 {{/verbatim}}{{#table}}<div class="table" tabindex="0" role="region" aria-label="{{name}}"><table>
 {{#head}}<thead>{{#rows}}<tr>{{#cells}}{{#is_name}}<th scope="col" class="{{class}}">{{text}}</th>{{/is_name}}{{^is_name}}<td></td>{{/is_name}}{{/cells}}</tr>{{/rows}}</thead>
 {{/head}}<tbody>

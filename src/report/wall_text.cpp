@@ -95,12 +95,15 @@ Flow text_of_quantities(const core::WallQuantities& quantities, UnitSystem syste
     }
     add(quantities.total, "total");
     const core::ConcreteOrder& order = quantities.order;
+    const double footings_m3 = quantities.footing_order.order_m3;
     return grid +
            paragraph("Order " + shown({order.order_m3, Measure::volume}, system) +
                          " for the walls: " + shown({order.net_m3, Measure::volume}, system) +
-                         fmt::format(" and {:.3g} % more, rounded up; footings apart, ",
-                                     order.waste_percent) +
-                         shown({quantities.footing_order.order_m3, Measure::volume}, system) + ".",
+                         fmt::format(" and {:.3g} % more, rounded up", order.waste_percent) +
+                         (footings_m3 > 0
+                              ? "; footings apart, " + shown({footings_m3, Measure::volume}, system)
+                              : "") +
+                         ".",
                      {"  ", "  "});
 }
 
