@@ -86,6 +86,22 @@ void caution_rich_mix(const Tables& tables, const Proportions& proportions,
     cautions.push_back(std::move(told));
 }
 
+/// With so little water a mix of site materials is not compacted, and the figure is rather a slip.
+void caution_dry_mix(const Tables& tables, const Proportions& proportions,
+                     std::vector<Phrase>& cautions) {
+    const double w_cm = proportions.totals.w_cm;
+    const double lowest = tables.practice.lowest_w_cm.value;
+    if (!below(w_cm, lowest)) {
+        return;
+    }
+    cautions.push_back(
+        {"A w/cm of {w_cm} is unusually low, below {lowest}: look at the water and "
+         "the cementitious material again. If it is meant, such a mix is hard to "
+         "place and to compact, shrinks by its own drying and is proven by trial "
+         "alone.",
+         {quantity("w_cm", {w_cm, Measure::w_cm}), quantity("lowest", {lowest, Measure::w_cm})}});
+}
+
 } // namespace
 
 Phrase general_caution() {
@@ -104,6 +120,7 @@ void caution(const Requirements& requirements, Proportions& proportions, const T
                          {}});
     }
     caution_rich_mix(tables, proportions, cautions);
+    caution_dry_mix(tables, proportions, cautions);
     caution_slump(requirements, tables, proportions, cautions);
     caution_flow(requirements, tables, proportions, cautions);
     if (requirements.strength_line) {

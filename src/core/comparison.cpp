@@ -14,12 +14,10 @@ namespace {
 
 bool proves_strength(const ComparedMix& column) {
     const Selection& selection = column.proportions->selection;
-    if (column.strength) {
-        return !below(column.strength->mpa, selection.required_average_strength_mpa);
-    }
-    // Beyond its ends no strength is read; below the ratio by strength there is more than enough.
-    return selection.w_cm_by_strength &&
-           !above(column.proportions->totals.w_cm, *selection.w_cm_by_strength);
+    // Beyond the ends of own data or table nothing is proven, and a table in their place proves
+    // nothing.
+    return column.strength && !column.strength->in_place_of_own &&
+           !below(column.strength->mpa, selection.required_average_strength_mpa);
 }
 
 bool gives_slump(const ComparedSlump& slump, const Requirements& asked, const Tables& tables) {

@@ -19,17 +19,21 @@ void add_step(const Worksheet& worksheet, const std::string& quantity, std::vect
 Step strength_step(const ComparedMix& column) {
     const Argument w_cm = quantity("w_cm", {column.proportions->totals.w_cm, Measure::w_cm});
     if (!column.strength) {
-        return {.quantity = "expected_strength",
-                .value = std::nullopt,
-                .measure = Measure::strength,
-                .provenance = Provenance::computed,
-                .reason = {"no curve and no table reaches w/cm {w_cm}", {w_cm}}};
+        return {
+            .quantity = "expected_strength",
+            .value = std::nullopt,
+            .measure = Measure::strength,
+            .provenance = Provenance::computed,
+            .reason = {"none is read at w/cm {w_cm}: own data and table do not reach it", {w_cm}}};
     }
     return {.quantity = "expected_strength",
             .value = column.strength->mpa,
             .measure = Measure::strength,
             .provenance = Provenance::computed,
-            .reason = {"read at w/cm {w_cm}", {w_cm}},
+            .reason = {column.strength->in_place_of_own
+                           ? "read at w/cm {w_cm}, for which the own results give none"
+                           : "read at w/cm {w_cm}",
+                       {w_cm}},
             .source = column.strength->source,
             .marks = column.strength->marks};
 }

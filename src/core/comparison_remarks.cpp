@@ -28,7 +28,7 @@ void remark_strength(const ComparedMix& column, const Tables& tables,
     const Argument needed = quantity("needed", {needed_mpa, Measure::strength});
     if (!column.strength) {
         remarks.push_back(
-            {"no curve and no table reaches its w/cm {w_cm}: the strength is to be "
+            {"no strength is read at its w/cm {w_cm}: the strength is to be "
              "proven by trial (needed {needed})",
              {quantity("w_cm", {column.proportions->totals.w_cm, Measure::w_cm}), needed}});
         return;

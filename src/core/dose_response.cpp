@@ -64,13 +64,28 @@ bool is_out(const ComparedMix& column) {
     return !column.proportions || any_fails(column.checks);
 }
 
-/// Where a row of failing points ends; nothing where there is no failing point before the end.
+/// A ratio or strength that rounds to its limit but passes it is a watch; it does not keep the
+/// limit. What else is watched is advice, of which less water changes the figure only.
+bool passes_its_limit(const Check& check) {
+    const bool apart = check.value && check.limit &&
+                       (check.measure == Measure::w_cm || check.measure == Measure::strength);
+    return check.verdict == Verdict::fails ||
+           (check.verdict == Verdict::watch && apart &&
+            ((check.limit->high && above(*check.value, *check.limit->high)) ||
+             (check.limit->low && below(*check.value, *check.limit->low))));
+}
+
+bool keeps_limits(const ComparedMix& column) {
+    return column.proportions && std::ranges::none_of(column.checks, passes_its_limit);
+}
+
+/// Where a row of points that pass a limit ends; nothing where there is none before the end.
 std::optional<std::size_t> first_that_holds(const std::vector<DosePoint>& points) {
-    if (!is_out(points.front().less_water)) {
+    if (keeps_limits(points.front().less_water)) {
         return std::nullopt;
     }
     for (std::size_t i = points.size(); i-- > 0;) {
-        if (is_out(points[i].less_water)) {
+        if (!keeps_limits(points[i].less_water)) {
             return i + 1 < points.size() ? std::optional{i + 1} : std::nullopt;
         }
     }
@@ -80,6 +95,9 @@ std::optional<std::size_t> first_that_holds(const std::vector<DosePoint>& points
 std::optional<std::size_t> cheapest_of(const std::vector<DosePoint>& points) {
     std::optional<std::size_t> cheapest;
     for (std::size_t i = 0; i < points.size(); ++i) {
+        if (is_out(points[i].less_binder)) {
+            continue;
+        }
         const auto& cost = points[i].less_binder.cost;
         if (!cost || !cost->sum.is_whole()) {
             return std::nullopt;
@@ -92,6 +110,11 @@ std::optional<std::size_t> cheapest_of(const std::vector<DosePoint>& points) {
 }
 
 } // namespace
+
+std::size_t DoseResponse::failing_less_binder() const {
+    return static_cast<std::size_t>(std::ranges::count_if(
+        points, [](const DosePoint& point) { return is_out(point.less_binder); }));
+}
 
 DoseResponse dose_response(const Mix& mix, const Tables& tables) {
     assert(holds_high_range_reducer(mix));
@@ -120,6 +143,7 @@ DoseResponse dose_response(const Mix& mix, const Tables& tables) {
         response.points.push_back({ml, std::move(columns[1]), std::move(columns[2])});
     }
     response.limits_hold_from = first_that_holds(response.points);
+    response.limits_hold_at_last = keeps_limits(response.points.back().less_water);
     response.cheapest = cheapest_of(response.points);
     return response;
 }

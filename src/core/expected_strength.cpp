@@ -67,6 +67,11 @@ std::optional<ExpectedStrength> by_line(const OwnLine& own, double w_cm) {
                             {Mark::estimate}};
 }
 
+bool has_own(const Requirements& requirements) {
+    return requirements.strength_line || !requirements.strength_curve.empty();
+}
+
+/// By own data where there are any, else by the table.
 std::optional<ExpectedStrength> at_ratio(const Requirements& requirements, double w_cm,
                                          bool air_entrained, const Tables& tables) {
     if (requirements.strength_line) {
@@ -87,6 +92,18 @@ bool reads_entrained(const Selection& selection) {
     return selection.air_entrained || !selection.entrainment_known;
 }
 
+/// The lowest ratio from which strength falls in curve, line or table.
+double first_ratio(const Requirements& requirements, bool air_entrained, const Tables& tables) {
+    if (const auto& own = requirements.strength_line) {
+        return strongest_w_cm(own->line, own->side);
+    }
+    if (!requirements.strength_curve.empty()) {
+        return requirements.strength_curve.front().w_cm;
+    }
+    const auto points = strength_column(tables.method.strength, air_entrained);
+    return std::ranges::min_element(points, {}, &StrengthPoint::w_cm)->w_cm;
+}
+
 /// The highest ratio that curve, line or table reach.
 double last_ratio(const Requirements& requirements, bool air_entrained, const Tables& tables) {
     if (requirements.strength_line) {
@@ -104,8 +121,29 @@ double last_ratio(const Requirements& requirements, bool air_entrained, const Ta
 std::optional<ExpectedStrength> expected_strength(const Requirements& requirements,
                                                   const Proportions& proportions,
                                                   const Tables& tables) {
-    return at_ratio(requirements, proportions.totals.w_cm, reads_entrained(proportions.selection),
-                    tables);
+    const double w_cm = proportions.totals.w_cm;
+    const bool entrained = reads_entrained(proportions.selection);
+    const auto read = at_ratio(requirements, w_cm, entrained, tables);
+    if (read || !has_own(requirements) ||
+        below(requirements.strength_age_d, strength_table_age_d)) {
+        return read;
+    }
+    auto stand_in = by_table(w_cm, entrained, tables);
+    if (!stand_in) {
+        return std::nullopt;
+    }
+    const double specified_mpa = requirements.strength_mpa;
+    const auto most = strength_bound(requirements, proportions, tables);
+    const auto least = strength_floor(requirements, proportions, tables);
+    const bool at_most_tells_more =
+        most && (below(most->mpa, stand_in->mpa) || below(most->mpa, specified_mpa));
+    const bool at_least_tells_more =
+        least && above(least->mpa, stand_in->mpa) && !below(least->mpa, specified_mpa);
+    if (at_most_tells_more || at_least_tells_more) {
+        return std::nullopt;
+    }
+    stand_in->in_place_of_own = true;
+    return stand_in;
 }
 
 std::optional<ExpectedStrength> strength_bound(const Requirements& requirements,
@@ -115,6 +153,19 @@ std::optional<ExpectedStrength> strength_bound(const Requirements& requirements,
     const double last_w_cm = last_ratio(requirements, entrained, tables);
     return above(proportions.totals.w_cm, last_w_cm)
                ? at_ratio(requirements, last_w_cm, entrained, tables)
+               : std::nullopt;
+}
+
+std::optional<ExpectedStrength> strength_floor(const Requirements& requirements,
+                                               const Proportions& proportions,
+                                               const Tables& tables) {
+    if (requirements.strength_line && use_of(requirements.strength_line->line) == LineUse::none) {
+        return std::nullopt;
+    }
+    const bool entrained = reads_entrained(proportions.selection);
+    const double first_w_cm = first_ratio(requirements, entrained, tables);
+    return below(proportions.totals.w_cm, first_w_cm)
+               ? at_ratio(requirements, first_w_cm, entrained, tables)
                : std::nullopt;
 }
 
@@ -131,7 +182,8 @@ StrengthOverRatio strength_over_ratio(const Requirements& requirements,
             found.source = expected->source;
         }
     }
-    if (const auto chosen = expected_strength(requirements, proportions, tables)) {
+    if (const auto chosen = expected_strength(requirements, proportions, tables);
+        chosen && !chosen->in_place_of_own) {
         found.chosen_mpa = chosen->mpa;
     }
     return found;

@@ -84,6 +84,18 @@ std::optional<Phrase> why_set_aside(double specified_mpa, const StrengthRecords&
     return std::nullopt;
 }
 
+/// The keys that tell whether a record counts and are not stated.
+std::vector<std::string> unstated(const StrengthRecords& records) {
+    std::vector<std::string> keys;
+    if (!records.strength_mpa) {
+        keys.emplace_back("strength");
+    }
+    if (!records.age_d) {
+        keys.emplace_back("age");
+    }
+    return keys;
+}
+
 } // namespace
 
 double deviation_factor(int tests, const AverageStrengthRules& rules) {
@@ -107,7 +119,9 @@ CodeAverage code_average(const Requirements& requirements, const AverageStrength
         average.record_set_aside = why;
         return average;
     }
-    return from_record(specified_mpa, *requirements.records, rules);
+    CodeAverage average = from_record(specified_mpa, *requirements.records, rules);
+    average.record_lacks = unstated(*requirements.records);
+    return average;
 }
 
 double required_average_strength(const Requirements& requirements,

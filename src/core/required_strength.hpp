@@ -5,6 +5,10 @@
 #include <boardmark/core/step.hpp>
 #include <boardmark/core/tables.hpp>
 
+#include <optional>
+#include <string>
+#include <vector>
+
 namespace boardmark::core {
 
 /// The average strength that the code asks for, so that few tests fall below the specified one.
@@ -13,6 +17,8 @@ struct CodeAverage {
     Phrase reason;
     Source source;
     std::optional<Phrase> record_set_aside = {}; ///< why a stated record does not count
+    std::vector<std::string> record_lacks = {};  ///< keys without which nobody can tell whether the
+                                                 ///< record counts that the average goes by
 };
 
 /// The factor on the standard deviation of so many tests, 1 from 30 on. At least 15.

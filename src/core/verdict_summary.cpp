@@ -30,13 +30,13 @@ void tell_named(const std::vector<std::string>& names, const char* name, const c
 } // namespace
 
 VerdictState VerdictSummary::state() const {
-    if (!failed.empty()) {
+    if (!failed.empty() || !without_mix.empty()) {
         return VerdictState::fails;
     }
     if (!watched.empty()) {
         return VerdictState::watch;
     }
-    const bool open = !not_checked.empty() || !without_mix.empty() || held == 0;
+    const bool open = !not_checked.empty() || held == 0;
     return open ? VerdictState::open : VerdictState::holds;
 }
 
@@ -72,17 +72,20 @@ Phrase headline_of(const VerdictSummary& summary, const std::string& refusal) {
         headline.arguments = {quantity("held", {double(summary.held), Measure::count})};
         return headline;
     }
+    tell_named(summary.without_mix, "without_mix", "without a mix", "without a mix", headline);
     tell_named(summary.failed, "failed", "fails", "fail", headline);
     if (!summary.failed.empty()) {
         headline.text += " {refusal}.";
         headline.arguments.push_back(word("refusal", refusal));
     } else {
         const bool nothing_checked = summary.watched.empty() && summary.held == 0;
-        headline.text = nothing_checked ? "Nothing was checked." : "Nothing fails.";
+        const std::string nothing = nothing_checked               ? "Nothing was checked."
+                                    : summary.without_mix.empty() ? "Nothing fails."
+                                                                  : "Nothing else fails.";
+        headline.text += (headline.text.empty() ? "" : " ") + nothing;
     }
     tell_named(summary.watched, "watch", "to watch", "to watch", headline);
     tell_named(summary.not_checked, "not_checked", "not checked", "not checked", headline);
-    tell_named(summary.without_mix, "without_mix", "without a mix", "without a mix", headline);
     return headline;
 }
 

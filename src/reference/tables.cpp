@@ -54,6 +54,7 @@ core::PracticeTables practice_tables(UnitSystem system) {
                       .fineness_modulus = figure(aggregate, "fineness_modulus", system)},
         .heat_watch_kg_m3 = figure(practice, "heat_watch", system),
         .strength_governs_margin = figure(practice, "strength_governs_margin", system),
+        .lowest_w_cm = figure(practice, "lowest_w_cm", system),
         .lowest_sand_share_percent = figure(practice, "lowest_sand_share", system),
         .highest_sand_share_percent = figure(practice, "highest_sand_share", system),
         .drinking_water_chloride_percent = figure(practice, "drinking_water_chloride", system),

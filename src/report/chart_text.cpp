@@ -87,6 +87,14 @@ std::string number_word(std::size_t count) {
     return fmt::format("{} {}", count, count == 1 ? "value" : "values");
 }
 
+std::string signals_text(const ChartResult& result) {
+    const auto signals = std::ranges::count_if(
+        result.chart.signals, [](core::ChartSignal signal) { return !name_of(signal).empty(); });
+    return signals == 0 ? "no value stands out."
+                        : number_word(static_cast<std::size_t>(signals)) +
+                              (signals == 1 ? " stands out." : " stand out.");
+}
+
 Flow heading(const ChartResult& result, const TextStyle& style) {
     std::string what = "Control chart of the " + std::string{result.charted.heading};
     if (result.age_d) {
@@ -97,7 +105,9 @@ Flow heading(const ChartResult& result, const TextStyle& style) {
     }
     const std::string& first = result.points.front().date;
     const std::string& last = result.points.back().date;
-    return paragraph("Record " + text::printable(result.title), {}) + paragraph(what, {}) +
+    return paragraph("Record " + text::printable(result.title), {}) +
+           record_headline("A chart tells whether the work is steady; " + signals_text(result)) +
+           paragraph(what, {}) +
            paragraph(number_word(result.points.size()) +
                          (first == last ? " on " + first : ", " + first + " to " + last),
                      {}) +

@@ -289,6 +289,9 @@ std::vector<ComparisonRow> comparison_rows(const ComparisonResult& result, UnitS
     table.add("expected strength", Measure::strength, "", [](const ComparedMix& column) {
         return column.strength ? std::optional{column.strength->mpa} : std::nullopt;
     });
+    table.add("required average", Measure::strength, "", [](const ComparedMix& column) {
+        return std::optional{column.proportions->selection.required_average_strength_mpa};
+    });
     table.rows.push_back(slump_row(result.columns, system));
     add_air(table, result.columns);
     table.add("paste, of the volume", Measure::percent, "", partial(&core::Totals::paste_percent));

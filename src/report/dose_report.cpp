@@ -16,6 +16,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace boardmark::report {
 namespace {
 
@@ -44,7 +46,11 @@ std::string cost_text(const ComparedMix& column, UnitSystem system) {
         return "-";
     }
     const std::string amount = fixed(per_unit(column.cost->sum.per_m3, system), 2);
-    return column.cost->sum.is_whole() ? amount : "at least " + amount;
+    return column.cost->sum.is_whole() ? amount : amount + "+"; // at least, told below
+}
+
+bool is_partial(const ComparedMix& column) {
+    return column.cost && !column.cost->sum.is_whole();
 }
 
 template <class ValueOf>
@@ -87,7 +93,7 @@ Flow text_of_points(const core::DoseResponse& response, UnitSystem system) {
                Align::right, Align::left}};
     const std::string stated = currency_of(response);
     const std::string currency = stated.empty() ? "cost" : stated;
-    grid.head({"", "", "less water:", "", "", "less binder:", "", ""});
+    grid.head({"", "less water:", "", "", "", "less binder:", "", ""});
     const std::string binder = system == UnitSystem::us ? "cementitious" : "binder";
     grid.head({"dose", "water", "w/cm", "strength", currency, binder, currency, ""});
     for (std::size_t i = 0; i < response.points.size(); ++i) {
@@ -110,22 +116,28 @@ std::string limits_text(const core::DoseResponse& response, UnitSystem system) {
                      system) +
                " on.";
     }
-    const core::ComparedMix& last = response.points.back().less_water;
-    const bool breaks = !last.proportions || core::any_fails(last.checks);
-    return breaks ? "With less water a limit is still broken at the last dose: 'boardmark compare' "
-                    "says which."
-                  : "With less water no limit is broken at any dose.";
+    return response.limits_hold_at_last
+               ? "With less water no limit is broken at any dose."
+               : "With less water a limit is still broken at the last dose: 'boardmark compare' "
+                 "says which.";
 }
 
 std::string cost_words(const core::DoseResponse& response, UnitSystem system) {
     if (const auto reason = why_no_cost(response)) {
         return "Where cost starts to rise is not known; cost: " + words(*reason, system) + ".";
     }
+    const std::size_t failing = response.failing_less_binder();
+    if (failing == response.points.size()) {
+        return "With less binder every dose breaks a limit: none is the cheapest.";
+    }
     if (!response.cheapest) {
         return "Where cost starts to rise is not known: a price is missing.";
     }
     const std::size_t cheapest = *response.cheapest;
     const std::string dose = shown({response.points[cheapest].ml_100kg, Measure::dose}, system);
+    if (failing > 0) {
+        return "With less binder cost is least at " + dose + " of the doses that break no limit.";
+    }
     return cheapest == 0 ? "With less binder cost rises from the first dose on: the reducer costs "
                            "more than the binder it saves."
            : cheapest + 1 == response.points.size()
@@ -162,8 +174,14 @@ Flow flow_of(const DoseResult& result, const TextStyle& style) {
             verdict_line(result.checks, style.system);
     page += section("DOSE BY DOSE") + text_of_points(response, style.system) +
             dose_figures(response, style.system);
+    const bool any_partial = std::ranges::any_of(response.points, [](const core::DosePoint& point) {
+        return is_partial(point.less_water) || is_partial(point.less_binder);
+    });
     page +=
         section("WHAT IT SHOWS") +
+        (any_partial ? paragraph("A cost with + is the least it can be: a price is missing.",
+                                 {"  - ", "    "})
+                     : Flow{}) +
         paragraph(limits_text(response, style.system), {"  - ", "    "}) +
         paragraph(cost_words(response, style.system), {"  - ", "    "}) +
         paragraph("Strengths are estimates until they are tested; the reducer's data end at the "

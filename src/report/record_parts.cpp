@@ -1,5 +1,10 @@
 #include "record_parts.hpp"
 
+#include <boardmark/core/verdict_summary.hpp>
+#include <boardmark/report/words.hpp>
+
+#include "text_parts.hpp"
+
 #include <algorithm>
 
 namespace boardmark::report {
@@ -24,6 +29,14 @@ std::vector<MixCount> counts_by_mix(const RecordSummary& summary) {
         ++count_of(counts, specimen.mix).specimens;
     }
     return counts;
+}
+
+Flow record_headline(const std::string& what_stands) {
+    const core::VerdictSummary nothing;
+    return Block{Paragraph{words(core::headline_of(nothing, not_to_be_used), core::UnitSystem::us) +
+                               " " + what_stands,
+                           {},
+                           core::Verdict::not_checked}};
 }
 
 std::string name_of(core::ChartSignal signal) {

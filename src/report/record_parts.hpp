@@ -2,6 +2,8 @@
 
 #include <boardmark/report/record_report.hpp>
 
+#include "flow.hpp"
+
 #include <cstddef>
 #include <string>
 #include <vector>
@@ -28,6 +30,9 @@ std::string span_of_dates(const std::vector<Row>& rows) {
     const std::string& last = rows.back().date;
     return first == last ? "on " + first : "from " + first + " to " + last;
 }
+
+/// The headline of what a record shows: it holds no checks, and says so.
+Flow record_headline(const std::string& what_stands);
 
 /// "outside", "run", or nothing.
 std::string name_of(core::ChartSignal signal);

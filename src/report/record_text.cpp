@@ -17,6 +17,10 @@ namespace {
 
 using core::Measure;
 
+constexpr const char* rows_stand =
+    "Rows stand as they were saved; 'boardmark yield' and 'boardmark "
+    "strength' judge trials and results.";
+
 Flow heading(const std::string& title) {
     return paragraph("Record " + text::printable(title), {});
 }
@@ -56,7 +60,8 @@ Flow flow_of(const RecordSummary& summary, const TextStyle&) {
         mixes.add(
             {mix_name(mix.mix), counted(mix.trials, "trial"), counted(mix.specimens, "specimen")});
     }
-    return heading(summary.title) + "\n" + counts + section("MIXES") + mixes;
+    return heading(summary.title) + record_headline(rows_stand) + "\n" + counts + section("MIXES") +
+           mixes;
 }
 
 Flow flow_of(const RecordList<core::RecordedTrial>& list, const TextStyle& style) {
@@ -71,7 +76,7 @@ Flow flow_of(const RecordList<core::RecordedTrial>& list, const TextStyle& style
              show(trial.density_kg_m3, Measure::fresh_density), show(trial.w_cm, Measure::w_cm),
              trial.relative_yield ? fixed(*trial.relative_yield, 3) : "", mix_name(trial.mix)});
     }
-    return heading(list.title) +
+    return heading(list.title) + record_headline(rows_stand) +
            paragraph(counted(list.rows.size(), "trial") +
                          "; the yield is relative to the intended one",
                      {}) +
@@ -89,7 +94,8 @@ Flow flow_of(const RecordList<core::RecordedSpecimen>& list, const TextStyle& st
                   show(specimen.strength_mpa, Measure::strength),
                   show(specimen.w_cm, Measure::w_cm), column_name(specimen.shape)});
     }
-    return heading(list.title) + paragraph(counted(list.rows.size(), "specimen"), {}) + "\n" + grid;
+    return heading(list.title) + record_headline(rows_stand) +
+           paragraph(counted(list.rows.size(), "specimen"), {}) + "\n" + grid;
 }
 
 Flow flow_of(const RecordList<core::RecordedFile>& list, const TextStyle&) {
@@ -99,7 +105,8 @@ Flow flow_of(const RecordList<core::RecordedFile>& list, const TextStyle&) {
         grid.add({std::to_string(file.trials), std::to_string(file.specimens),
                   column_name(file.kind), text::printable(file.name)});
     }
-    return heading(list.title) + paragraph(counted(list.rows.size(), "file"), {}) + "\n" + grid;
+    return heading(list.title) + record_headline(rows_stand) +
+           paragraph(counted(list.rows.size(), "file"), {}) + "\n" + grid;
 }
 
 Flow flow_of(const SavedRows& saved, const TextStyle& style) {

@@ -32,11 +32,13 @@ TEST_CASE("the strength expected at the ratio used is held against average and s
     const auto [strength, requirements, selections, verdict, expected_psi] = GENERATE(values<Case>({
         {"5000 psi", curve, "{}", Verdict::holds, 6200},
         {"5000 psi", curve, "{w_cm: 0.36}", Verdict::holds, 6900},
-        {"5000 psi", curve, "{w_cm: 0.35}", Verdict::holds, 0}, // stronger than 6200 psi at 0.40
+        {"5000 psi", curve, "{w_cm: 0.35}", Verdict::watch, 6900}, // not below its strongest
         {"5000 psi", curve, "{w_cm: 0.45}", Verdict::watch, 5400},
         {"5500 psi", curve, "{w_cm: 0.45}", Verdict::fails, 5400},
-        {"5000 psi", curve, "{w_cm: 0.46}", Verdict::watch, 5400}, // less than its weakest
-        {"5500 psi", curve, "{w_cm: 0.46}", Verdict::fails, 5400},
+        // the table stands in: 5000 + (0.48 - 0.46) / (0.48 - 0.41) x 1000 = 5286 psi
+        {"5000 psi", curve, "{w_cm: 0.46}", Verdict::watch, 5285.714286},
+        {"5000 psi", curve, "{w_cm: 0.49}", Verdict::fails, 4888.888889}, // 1/9 of 1000 below 5000
+        {"5500 psi", curve, "{w_cm: 0.46}", Verdict::fails, 5400},        // less than its weakest
         {"5000 psi", "", "{w_cm: 0.48}", Verdict::watch, 5000},
         {"4000 psi", "", "{w_cm: 0.57}", Verdict::watch, 4000},
         {"4100 psi", "", "{w_cm: 0.57}", Verdict::fails, 4000},
@@ -60,7 +62,7 @@ TEST_CASE("only a ratio selected by strength is designed for the average") {
             {curve, "{}", true},
             {curve, "{w_cm: 0.40}", false},
             {curve + "  exposure: [F0, S0, W0, C2]\n", "{}", false}, // 0.40 in C2 is no higher
-            {curve + "  minimum_binder: 900 lb/yd3\n", "{}", false},
+            {curve + "  minimum_binder: 720 lb/yd3\n", "{}", false},
         }));
     CAPTURE(requirements, selections);
     const Solved mix = solve(text({.requirements = requirements, .selections = selections}));

@@ -92,6 +92,24 @@ TEST_CASE("dose by dose: water saved, ratio, and the dose from which the limits 
     CHECK_THAT(fl_oz_cwt(response.points[*response.limits_hold_from]), WithinAbs(6, 1e-6));
 }
 
+TEST_CASE("a limit holds from where it is kept, not from where it rounds to it") {
+    // 0.44 x (1 - 8 %) = 0.4048 and 0.44 x (1 - 9 %) = 0.4004 round to 0.40 and pass it;
+    // 0.44 x (1 - 12 %) = 0.387 at 6 fl oz/cwt does not
+    const core::DoseResponse response = core::dose_response(mix_at("0.44"), us_tables());
+    REQUIRE(response.limits_hold_from);
+    CHECK_THAT(fl_oz_cwt(response.points[*response.limits_hold_from]), WithinAbs(6, 1e-6));
+    CHECK(response.limits_hold_at_last);
+}
+
+TEST_CASE("only a dose that fails nothing is the cheapest") {
+    // With less binder the ratio stays: 0.44 passes the 0.40 of C2 at every dose, 0.40 at none.
+    const core::DoseResponse failing = core::dose_response(mix_at("0.44"), us_tables());
+    CHECK_FALSE(failing.cheapest);
+    CHECK(failing.failing_less_binder() == failing.points.size());
+    const core::DoseResponse sound = core::dose_response(mix_at("0.40"), us_tables());
+    CHECK(sound.failing_less_binder() == 0);
+}
+
 TEST_CASE("limits that hold at every dose, and limits that no dose reaches") {
     CHECK_FALSE(core::dose_response(mix_at("0.40"), us_tables()).limits_hold_from);
     // 0.55 x 0.78 = 0.429 at the last dose, above 0.40

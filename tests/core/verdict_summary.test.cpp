@@ -53,7 +53,7 @@ TEST_CASE("a headline counts and names by verdict, the worst first") {
     CHECK(said(summary) == headline);
 }
 
-TEST_CASE("parts are told together, and one without a mix is open") {
+TEST_CASE("parts are told together, and one without a mix is the worst of them") {
     auto summary = core::verdicts_of({check("a", Verdict::holds), check("b", Verdict::watch)});
     summary.add({check("b", Verdict::watch), check("a", Verdict::holds)});
     CHECK(summary.held == 2);
@@ -61,6 +61,8 @@ TEST_CASE("parts are told together, and one without a mix is open") {
 
     auto unmade = core::verdicts_of({check("a", Verdict::holds)});
     unmade.without_mix = {"w/cm 0.30"};
-    CHECK(unmade.state() == VerdictState::open);
-    CHECK(said(unmade) == "Nothing fails. 1 without a mix: w/cm 0.30.");
+    CHECK(unmade.state() == VerdictState::fails);
+    CHECK(said(unmade) == "1 without a mix: w/cm 0.30. Nothing else fails.");
+    unmade.add({check("f", Verdict::fails)});
+    CHECK(said(unmade) == "1 without a mix: w/cm 0.30. 1 fails: f. DO NOT USE.");
 }

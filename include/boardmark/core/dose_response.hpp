@@ -21,11 +21,16 @@ struct DosePoint {
 struct DoseResponse {
     std::string reducer;
     std::vector<DosePoint> points; ///< from no dose to the last of the reducer's curve
-    /// The first point from which `less water` breaks no limit; absent where none does or all do.
+    /// The first point from which `less water` fails nothing and keeps the limits of w/cm and
+    /// strength, unrounded; absent where none does or all do.
     std::optional<std::size_t> limits_hold_from;
-    /// The point at which `less binder` is cheapest: beyond it cost rises. Absent where a price is
-    /// missing.
+    bool limits_hold_at_last = false; ///< of `less water`
+    /// The point at which `less binder` is cheapest of those that fail nothing. Absent where a
+    /// price is missing or all fail.
     std::optional<std::size_t> cheapest;
+
+    /// How many points of `less binder` fail.
+    std::size_t failing_less_binder() const;
 };
 
 /// Goes over the water reduction of the mix's high-range reducer in steps. Asserts that the mix

@@ -17,10 +17,13 @@ struct ExpectedStrength {
     double mpa;
     Source source;
     Marks marks;
+    bool in_place_of_own = false; ///< by the table, as the own curve or line gives no strength here
 };
 
 /// At the ratio of a mix: by the own curve or line where there is one, else by the table of the
-/// method. Nothing where neither reaches the ratio: beyond their ends strength is not guessed.
+/// method. The table also stands in where own data do not reach the ratio or cannot be read, unless
+/// their nearest end tells more than it. Nothing where none reaches the ratio: beyond their ends
+/// strength is not guessed.
 std::optional<ExpectedStrength> expected_strength(const Requirements& requirements,
                                                   const Proportions& proportions,
                                                   const Tables& tables);
@@ -28,6 +31,12 @@ std::optional<ExpectedStrength> expected_strength(const Requirements& requiremen
 /// Where the ratio of a mix is higher than curve, line or table reach: their weakest strength,
 /// which the mix stays below.
 std::optional<ExpectedStrength> strength_bound(const Requirements& requirements,
+                                               const Proportions& proportions,
+                                               const Tables& tables);
+
+/// Where the ratio of a mix is lower than curve, line or table reach: their strongest strength,
+/// which the mix does not stay below as long as strength goes on rising.
+std::optional<ExpectedStrength> strength_floor(const Requirements& requirements,
                                                const Proportions& proportions,
                                                const Tables& tables);
 

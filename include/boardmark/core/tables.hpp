@@ -193,6 +193,7 @@ struct PracticeTables {
     TypicalAggregate aggregate;
     TypicalFigure heat_watch_kg_m3;        ///< binder above which heat deserves a look
     TypicalFigure strength_governs_margin; ///< of w/cm, from which a caution is due
+    TypicalFigure lowest_w_cm; ///< below it a mix is hardly a wall's: a slip, or not placeable
     TypicalFigure lowest_sand_share_percent;
     TypicalFigure highest_sand_share_percent;
     TypicalFigure drinking_water_chloride_percent; ///< by mass of the water

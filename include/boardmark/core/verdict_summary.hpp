@@ -10,9 +10,9 @@ namespace boardmark::core {
 
 /// What many checks say together: the first of this order that occurs.
 enum class VerdictState {
-    fails,
+    fails, ///< or a part has no mix
     watch,
-    open, ///< something is not checked, a part has no mix, or nothing was looked at
+    open, ///< something is not checked, or nothing was looked at
     holds,
 };
 
@@ -32,8 +32,8 @@ struct VerdictSummary {
 
 VerdictSummary verdicts_of(const std::vector<Check>& checks);
 
-/// The summary in sentences: what fails first, then what is to be watched, then what is open, each
-/// with its count and names. Only where everything holds does it say so.
+/// The summary in sentences: what has no mix first, then what fails, what is to be watched and what
+/// is open, each with its count and names. Only where everything holds does it say so.
 ///
 /// @param refusal what must not be done where something fails: "DO NOT USE AS IT IS"
 Phrase headline_of(const VerdictSummary& summary, const std::string& refusal);

@@ -5,6 +5,7 @@
 #include "../tolerance.hpp"
 #include "checks.hpp"
 #include "compare.hpp"
+#include "exposure_limits.hpp"
 
 #include <algorithm>
 
@@ -49,7 +50,13 @@ Verdict verdict_on(double expected_mpa, const CheckContext& context) {
 }
 
 /// How well a strength is known.
-enum class Known { expected, stays_below };
+enum class Known { expected, stays_below, not_below };
+
+/// A strength that no trial at this ratio stands behind: never more than a watch.
+Verdict unproven(double mpa, const CheckContext& context) {
+    const Verdict verdict = verdict_on(mpa, context);
+    return verdict == Verdict::holds ? Verdict::watch : verdict;
+}
 
 /// The clause behind an expected strength.
 std::string compared_text(double expected_mpa, Known known, const CheckContext& context) {
@@ -64,6 +71,9 @@ std::string compared_text(double expected_mpa, Known known, const CheckContext& 
                              : mix.submitted ? ": prove by trial"
                                              : ": lower w/cm, or prove it by trials of your own "
                                                "('requirements.strength_curve')";
+    if (known == Known::not_below) {
+        return "; whether it reaches the required average of {limit} is not known" + cure;
+    }
     if (below(expected_mpa, context.requirements.strength_mpa)) {
         return ", below the specified {specified} and the required average of {limit}" + cure;
     }
@@ -88,6 +98,23 @@ Outlook by_expected(const ExpectedStrength& expected, const CheckContext& contex
             .arguments = {word("by", expected.source.citation)}};
 }
 
+/// Where the own curve or line gives no strength at the ratio: the table stands in, which knows
+/// nothing of the materials.
+Outlook by_stand_in(const ExpectedStrength& expected, const CheckContext& context) {
+    const bool shown = !context.proportions.submitted || context.requirements.average;
+    const Verdict verdict = unproven(expected.mpa, context);
+    const bool enough = !below(expected.mpa, required_mpa(context));
+    return {.verdict =
+                verdict == Verdict::watch && enough && !shown ? Verdict::not_checked : verdict,
+            .expected_mpa = expected.mpa,
+            .text = "the own results give no strength at w/cm {w_cm}; {value} is expected there "
+                    "by {by}" +
+                    (enough ? ", at least the required average of {limit}: prove it by trials at "
+                              "this ratio"
+                            : compared_text(expected.mpa, Known::expected, context)),
+            .arguments = {word("by", expected.source.citation)}};
+}
+
 /// Where the ratio is higher than any that has a strength.
 Outlook by_bound(const ExpectedStrength& weakest, const CheckContext& context) {
     const Verdict verdict = verdict_on(weakest.mpa, context);
@@ -106,16 +133,21 @@ Outlook by_bound(const ExpectedStrength& weakest, const CheckContext& context) {
             .arguments = by};
 }
 
-/// Where the ratio is lower than any that has a strength.
-Outlook by_ratio(double needed_w_cm, const CheckContext& context) {
-    const bool open = lacks_evidence(context);
-    return {.verdict = open ? Verdict::not_checked : Verdict::holds,
-            .expected_mpa = std::nullopt,
-            .text = "w/cm {w_cm} is below {needed}, at which the required average of {limit} is "
-                    "expected; " +
-                    (open ? who_shows(context.proportions)
-                          : std::string{"an estimate until trial batches prove it"}),
-            .arguments = {quantity("needed", {needed_w_cm, Measure::w_cm})}};
+/// Where the ratio is lower than any that has a strength. With little water strength need not go on
+/// rising: it takes full compaction.
+Outlook by_floor(const ExpectedStrength& strongest, const CheckContext& context) {
+    const bool enough = !below(strongest.mpa, required_mpa(context));
+    const bool open = !enough || lacks_evidence(context);
+    return {.verdict = open ? Verdict::not_checked : Verdict::watch,
+            .expected_mpa = strongest.mpa,
+            .text = "w/cm {w_cm} is lower than any in {by}, whose strongest is {value}" +
+                    (enough ? ", at least the required average of {limit}; " +
+                                  (lacks_evidence(context)
+                                       ? who_shows(context.proportions)
+                                       : std::string{"prove by trial that strength does not fall "
+                                                     "again with so little water"})
+                            : compared_text(strongest.mpa, Known::not_below, context)),
+            .arguments = {word("by", strongest.source.citation)}};
 }
 
 Outlook unknown(const CheckContext& context) {
@@ -123,7 +155,7 @@ Outlook unknown(const CheckContext& context) {
             .expected_mpa = std::nullopt,
             .text = context.proportions.submitted
                         ? "the code asks an average of {limit}; " + who_shows(context.proportions)
-                        : "no curve and no table gives the strength at w/cm {w_cm}: prove the "
+                        : "no curve and no table gives a strength at w/cm {w_cm}: prove the "
                           "required average of {limit} by trial "
                           "('requirements.strength_curve')"};
 }
@@ -131,14 +163,16 @@ Outlook unknown(const CheckContext& context) {
 Outlook outlook_of(const CheckContext& context) {
     const Proportions& mix = context.proportions;
     if (const auto expected = expected_strength(context.requirements, mix, context.tables)) {
-        return by_expected(*expected, context);
+        return expected->in_place_of_own ? by_stand_in(*expected, context)
+                                         : by_expected(*expected, context);
     }
     if (const auto weakest = strength_bound(context.requirements, mix, context.tables)) {
         return by_bound(*weakest, context);
     }
-    const auto& needed_w_cm = mix.selection.w_cm_by_strength;
-    return needed_w_cm && !above(mix.totals.w_cm, *needed_w_cm) ? by_ratio(*needed_w_cm, context)
-                                                                : unknown(context);
+    if (const auto strongest = strength_floor(context.requirements, mix, context.tables)) {
+        return by_floor(*strongest, context);
+    }
+    return unknown(context);
 }
 
 /// An average that the file states is held against the code's.
@@ -189,6 +223,11 @@ Checks check_average_strength(const CheckContext& context) {
     if (context.requirements.average) {
         hold_stated(*context.requirements.average, by_code.strength_mpa, context.tables.system,
                     check);
+    } else if (check.verdict == Verdict::holds && !by_code.record_lacks.empty()) {
+        check.verdict = Verdict::watch;
+        check.message.text += "; that average counts on a strength record of which {lacks} is not "
+                              "stated";
+        check.message.arguments.push_back(word("lacks", joined(by_code.record_lacks)));
     }
     if (check.verdict == Verdict::not_checked) {
         check.value = std::nullopt;

@@ -23,6 +23,7 @@ Checks check_water_cement_ratio(const CheckContext& context);
 Checks check_strength(const CheckContext& context);
 Checks check_average_strength(const CheckContext& context);
 Checks check_own_line(const CheckContext& context);
+Checks check_strength_records(const CheckContext& context);
 Checks check_air(const CheckContext& context);
 Checks check_supplementary(const CheckContext& context);
 Checks check_sulfate_cement(const CheckContext& context);

@@ -3,7 +3,6 @@
 #include "../own_line.hpp"
 #include "../phrases.hpp"
 #include "checks.hpp"
-#include "exposure_limits.hpp"
 
 namespace boardmark::core {
 namespace {
@@ -28,20 +27,6 @@ std::string doubt_of(const StrengthLine& line) {
     return doubt;
 }
 
-Check records_check(const OwnLine& own) {
-    const JudgedResults& judged = *own.judged;
-    const bool accepted = judged.broken.empty();
-    return {.id = "strength.records",
-            .verdict = accepted ? Verdict::holds : Verdict::watch,
-            .requirement = "acceptance of the results",
-            .message = {accepted ? "the {tests} tests of production in {file} meet the rules of "
-                                   "acceptance"
-                                 : "the results in {file} are NOT ACCEPTED: {ids}; 'boardmark "
-                                   "strength' says why",
-                        {quantity("tests", {double(judged.tests), Measure::count}),
-                         word("file", own.file), word("ids", joined(judged.broken))}}};
-}
-
 } // namespace
 
 Check line_check(const StrengthLine& line) {
@@ -60,11 +45,7 @@ Checks check_own_line(const CheckContext& context) {
     if (!own) {
         return {};
     }
-    Checks checks{line_check(own->line)};
-    if (own->judged) {
-        checks.push_back(records_check(*own));
-    }
-    return checks;
+    return {line_check(own->line)};
 }
 
 } // namespace boardmark::core

@@ -61,6 +61,7 @@ Checks check_strength(const CheckContext& context) {
     Checks checks = exposure_check(context);
     std::ranges::move(check_average_strength(context), std::back_inserter(checks));
     std::ranges::move(check_own_line(context), std::back_inserter(checks));
+    std::ranges::move(check_strength_records(context), std::back_inserter(checks));
     return checks;
 }
 
