@@ -144,6 +144,20 @@ void ask_back_sacks(const Arguments& arguments, const std::vector<AskedSack>& sa
     }
 }
 
+/// More than a day of a large plant places: another unit, or digits too many; common practice, no
+/// source.
+void ask_back_volume(double net_volume_m3, std::vector<core::Phrase>& improbable) {
+    constexpr double largest_usual_m3 = 300;
+    if (net_volume_m3 > largest_usual_m3) {
+        improbable.push_back(
+            {"An order of {volume} is unusual, hardly ever above {usual}; look at the figure and "
+             "its "
+             "unit once more. It is used as written.",
+             {{"volume", core::Quantity{net_volume_m3, core::Measure::volume}},
+              {"usual", core::Quantity{largest_usual_m3, core::Measure::volume}}}});
+    }
+}
+
 } // namespace
 
 std::optional<double> volume_m3(const Arguments& arguments) {
@@ -183,6 +197,7 @@ BatchOptions read_batch_options(const Arguments& arguments) {
                          .vessel = vessel(arguments),
                          .sacks = sacks(arguments),
                          .hold_back = hold_back(arguments)};
+    ask_back_volume(options.net_volume_m3, options.improbable);
     ask_back_fraction(arguments, "allowance", options.improbable);
     ask_back_fraction(arguments, "hold-back", options.improbable);
     ask_back_sacks(arguments, options.sacks, options.improbable);

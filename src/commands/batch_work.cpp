@@ -119,7 +119,8 @@ BatchWork work(const WorkedMix& mix, const BatchOptions& asked) {
     if (asked.hold_back) {
         work.site_water =
             core::site_water(proportions, work.each, hold_back_of(asked, mix), mix.tables);
-        work.each.order = core::mixing_order(proportions, work.each.volume_m3, &*work.site_water);
+        work.each.order =
+            core::mixing_order(proportions, work.each, asked.resolution_kg, &*work.site_water);
         work.each.held_back_kg = work.site_water->held_back.kg;
         ask_back_held(work, mix.tables);
     }

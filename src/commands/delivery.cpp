@@ -96,10 +96,15 @@ ExitCode verdict(const std::vector<core::Check>& checks) {
     return core::any_fails(checks) ? ExitCode::requirement_not_met : ExitCode::done;
 }
 
+Failure no_mix_follows(const core::Unresolved& unresolved, const std::string& file,
+                       const Arguments& arguments, core::UnitSystem system_of_file) {
+    return {ExitCode::unresolved, report::text(unresolved, shown_name(file),
+                                               arguments.reporting().value_or(system_of_file))};
+}
+
 Failure no_mix_follows(const core::Unresolved& unresolved, const Arguments& arguments,
                        core::UnitSystem system_of_file) {
-    return {ExitCode::unresolved, report::text(unresolved, shown_name(arguments.file()),
-                                               arguments.reporting().value_or(system_of_file))};
+    return no_mix_follows(unresolved, arguments.file(), arguments, system_of_file);
 }
 
 } // namespace boardmark::commands

@@ -69,4 +69,8 @@ ExitCode verdict(const std::vector<core::Check>& checks);
 Failure no_mix_follows(const core::Unresolved& unresolved, const Arguments& arguments,
                        core::UnitSystem system_of_file);
 
+/// The same of another file than the one of the command line.
+Failure no_mix_follows(const core::Unresolved& unresolved, const std::string& file,
+                       const Arguments& arguments, core::UnitSystem system_of_file);
+
 } // namespace boardmark::commands

@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace boardmark::commands {
 namespace {
@@ -39,6 +40,18 @@ std::string described(const std::vector<Permitted>& permitted) {
                              wrong.advice.empty() ? advice : wrong.advice);
 }
 
+/// A bound as it is told: whole where it is, else three digits.
+std::string rough(double bound) {
+    const std::string exactly = fmt::format("{:.6g}", bound);
+    constexpr double largest_with_decimals = 1000;
+    if (exactly.find_first_of(".e") == std::string::npos) {
+        return exactly;
+    }
+    return std::abs(bound) < largest_with_decimals
+               ? fmt::format("{:.3g}", bound)
+               : fmt::format("{:.0f}", std::round(bound / 100) * 100);
+}
+
 } // namespace
 
 units::Quantity read_quantity_option(const OptionText& text, std::vector<Permitted> permitted) {
@@ -57,7 +70,7 @@ units::Quantity read_quantity_option(const OptionText& text, std::vector<Permitt
     const Bounds& bounds = found->bounds;
     if (!(quantity.inside() >= bounds.least && quantity.inside() <= bounds.most)) {
         const auto in_unit = [&](double inside) {
-            return fmt::format("{:.6g} {}", quantity.unit->from_inside(inside),
+            return fmt::format("{} {}", rough(quantity.unit->from_inside(inside)),
                                quantity.unit->spelling);
         };
         out_of_range(text, in_unit(bounds.least), in_unit(bounds.most));

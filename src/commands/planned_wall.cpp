@@ -1,11 +1,27 @@
 #include "planned_wall.hpp"
 
+#include <boardmark/core/proportion.hpp>
 #include <boardmark/input/improbable.hpp>
 #include <boardmark/reference/tables.hpp>
 
 #include "opened_file.hpp"
 
 namespace boardmark::commands {
+
+namespace {
+
+/// The mix file where no mix follows from it, else the wall file.
+std::string unresolved_file(const input::WallRecord& record, const core::Tables& tables,
+                            const Arguments& arguments) {
+    try {
+        core::proportions_of(record.wall.mix, tables);
+    } catch (const core::Unresolved&) {
+        return record.mix_file;
+    }
+    return arguments.file();
+}
+
+} // namespace
 
 ExitCode PlannedWall::verdict() const {
     return core::any_fails(plan.mix_checks) ? ExitCode::requirement_not_met
@@ -28,7 +44,8 @@ PlannedWall planned_wall(const Arguments& arguments) {
         const Origin origin{wall.system, files_read};
         return {std::move(*reading.record), tables, std::move(plan), origin};
     } catch (const core::Unresolved& unresolved) {
-        throw no_mix_follows(unresolved, arguments, wall.system);
+        throw no_mix_follows(unresolved, unresolved_file(*reading.record, tables, arguments),
+                             arguments, wall.system);
     }
 }
 

@@ -68,10 +68,10 @@ core::UnitSystem usual_system(const record::Contents& contents) {
     return contents.files.empty() ? core::UnitSystem::si : contents.files.front().reporting;
 }
 
-/// Rows as the arguments ask, but CSV in SI, which alone comes back to the last bit.
+/// Rows as the arguments ask, but CSV in SI; an export comes back to the last bit.
 template <class Row>
 void deliver_rows(const std::vector<Row>& rows, const Arguments& arguments, const Origin& origin) {
-    const report::RecordList<Row> list{record_name(arguments), rows};
+    const report::RecordList<Row> list{record_name(arguments), rows, arguments.has("export")};
     if (arguments.format() == Format::csv || arguments.has("export")) {
         const auto system = arguments.reporting().value_or(core::UnitSystem::si);
         write_where_asked(report::csv(list, system), arguments, origin);

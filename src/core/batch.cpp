@@ -67,12 +67,26 @@ double free_water_as_weighed_kg(const BatchItem& item, const Ingredient& aggrega
            100;
 }
 
-[[noreturn]] void too_wet(double free_water_kg, double mixing_water_kg) {
+[[noreturn]] void too_wet(const std::vector<BatchItem>& items, double free_water_kg,
+                          double mixing_water_kg) {
+    std::vector<Argument> arguments{quantity("free", {free_water_kg, Measure::mass}),
+                                    quantity("room", {mixing_water_kg, Measure::mass})};
+    std::string stated;
+    for (const BatchItem& item : items) {
+        if (item.moisture_percent) {
+            const std::string number = std::to_string(arguments.size());
+            stated += (stated.empty() ? "" : ", ") + std::string{"{name"} + number +
+                      "} at {moisture" + number + "}";
+            arguments.push_back(word("name" + number, item.name));
+            arguments.push_back(
+                quantity("moisture" + number, {*item.moisture_percent, Measure::percent}));
+        }
+    }
     throw Unresolved{
-        {"the aggregates carry {free} of free water, but the mix has room for {room} besides the "
-         "admixtures' liquid: the water to batch would be negative",
-         {quantity("free", {free_water_kg, Measure::mass}),
-          quantity("room", {mixing_water_kg, Measure::mass})}},
+        {"the aggregates (" + stated +
+             ") carry {free} of free water, but the mix has room for {room} besides the "
+             "admixtures' liquid: the water to batch would be negative",
+         std::move(arguments)},
         {{"measure the moistures again: a sampling error is the usual cause", {}},
          {"let the stockpile drain, or take sand from a drier part of it", {}}}};
 }
@@ -120,7 +134,7 @@ Batch batch(const Proportions& proportions, const BatchOrder& order, double wate
     demand_readable(batch.items, proportions);
     const double room_kg = proportions.totals.water_kg_m3 * order.volume_m3 - batch.liquid_kg;
     if (exact_free_water_kg > room_kg) {
-        too_wet(exact_free_water_kg, room_kg);
+        too_wet(batch.items, exact_free_water_kg, room_kg);
     }
     const double water_kg = rounded(room_kg - exact_free_water_kg, order);
     batch.items.insert(batch.items.begin(), {.name = "water",
@@ -132,7 +146,7 @@ Batch batch(const Proportions& proportions, const BatchOrder& order, double wate
     }
     batch.w_cm = (water_kg + batch.free_water_kg + batch.liquid_kg) / batch.binder_kg;
     batch.yield_m3 = yield_m3(batch, proportions);
-    batch.order = mixing_order(proportions, order.volume_m3, nullptr);
+    batch.order = mixing_order(proportions, batch, order.resolution_kg, nullptr);
     return batch;
 }
 

@@ -73,11 +73,13 @@ constexpr Range usual_slump{15, 280};
 constexpr Range usual_air{0.8, 12};
 constexpr Range usual_ratio{0.25, 0.8};
 constexpr Range usual_strength{2, 120};
+constexpr Range usual_yield_ratio{0.9, 1.1};
 
 // The ranges bound what can be measured at all.
 constexpr Range slump_range{0, 305}; // the cone is 12 in high
 constexpr Range air_range{0, 30};
 constexpr Range ratio_range{0, 10};
+constexpr Range yield_ratio_range{0.1, 10}; // beyond it a percent was written
 constexpr Range strength_range{0.1, 300};
 
 using T = RecordedTrial;
@@ -92,7 +94,9 @@ const std::array trial_columns{
                    Measure::fresh_density, {500, 5000}),
             {1900, 2700}),
     number({"yield_m3", "yield", "m3", "ft3"}, &T::yield_m3, Measure::volume, {1e-6, 10000}),
-    number({"relative_yield", "relative yield"}, &T::relative_yield, Measure::ratio, {1e-6, 1e6}),
+    usually(number({"relative_yield", "relative yield"}, &T::relative_yield, Measure::ratio,
+                   yield_ratio_range),
+            usual_yield_ratio),
     usually(number({"w_cm", "w/cm"}, &T::w_cm, Measure::w_cm, ratio_range), usual_ratio),
     usually(number({"slump_mm", "slump", "mm", "in"}, &T::slump_mm, Measure::slump, slump_range),
             usual_slump),

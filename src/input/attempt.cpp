@@ -68,7 +68,10 @@ bool Attempt::in_range(double inside, const units::Unit* unit) const {
     }
     const auto written = [&](double bound) {
         const double amount = unit ? unit->from_inside(bound) : bound;
-        return fmt::format("{:.6g}{}", amount, unit ? " " + std::string{unit->spelling} : "");
+        const std::string exactly = fmt::format("{:.6g}", amount);
+        const bool whole = exactly.find_first_of(".e") == std::string::npos;
+        return (whole ? exactly : roughly(amount)) +
+               (unit ? " " + std::string{unit->spelling} : "");
     };
     constexpr double largest_bound_told = 1e6; // beyond it the bound only guards the arithmetic
     const bool tells_high = inside > range.high || (unit ? unit->from_inside(range.high)

@@ -3,6 +3,7 @@
 #include <boardmark/text/closest.hpp>
 
 #include "fresh_test_reader.hpp"
+#include "improbable_moistures.hpp"
 #include "one_system.hpp"
 
 #include <algorithm>
@@ -160,6 +161,20 @@ void BatchedReader::demand_one_system() const {
             system.hold(*amount);
         }
     }
+    system.tell();
+}
+
+void BatchedReader::ask_back_moistures() const {
+    std::vector<StatedMoisture> stated;
+    const Reading* table = context_.document.find({"trial", "moisture"});
+    for (const Pair& pair : table ? table->pairs : std::vector<Pair>{}) {
+        const auto found = std::ranges::find(materials_, pair.key.text, &core::Material::name);
+        if (found != materials_.end() && found->aggregate.moisture_percent) {
+            stated.push_back({&*found, "trial.moisture." + pair.key.text + ": " + pair.value.text,
+                              pair.value.node, pair.value.number});
+        }
+    }
+    input::ask_back_moistures(context_, stated);
 }
 
 void BatchedReader::read(core::Trial& trial) const {
@@ -168,6 +183,7 @@ void BatchedReader::read(core::Trial& trial) const {
         return;
     }
     demand_one_system();
+    ask_back_moistures();
     demand_amount(water_name, "it is the water added at the mixer",
                   "add for example 'water: 8.92 lb'");
     if (const Parsed* water = context_.document.value(batched(water_name))) {

@@ -26,6 +26,7 @@ private:
     bool refuse_strange_moistures() const;
     void demand_moisture(const core::Material& aggregate) const;
     void demand_one_system() const;
+    void ask_back_moistures() const;
 
     const FileContext& context_;
     std::string mix_file_;

@@ -63,13 +63,11 @@ constexpr Value price_per(std::string_view unit) {
     return {.form = Form::price_range, .range = {.low = 0, .high = 1e9}, .per = unit};
 }
 
-constexpr Range usual_moisture{.low = 0, .high = 15}; // %, of sand in the rain
-
 constexpr std::string_view as_needed[] = {"as needed"};
 
-constexpr Range fresh_density_kg_m3{.low = 1500, .high = 3200}; // 94 to 200 lb/ft3
-constexpr Range slump_mm{.low = 0, .high = 305};                // the cone is 12 in high
-constexpr Range usual_slump_mm{.low = 15, .high = 230};         // 5/8 to 9 in
+constexpr Range fresh_density_kg_m3{.low = 1500, .high = 3200};       // 94 to 200 lb/ft3
+constexpr Range slump_mm{.low = 0, .high = 305};                      // the cone is 12 in high
+constexpr Range usual_slump_mm{.low = 15, .high = 230};               // 5/8 to 9 in
 constexpr Range usual_fresh_density_kg_m3{.low = 1900, .high = 2700}; // 119 to 169 lb/ft3
 
 } // namespace boardmark::input

@@ -61,6 +61,7 @@ core::FilledMeasure FreshTestReader::read_measure() const {
             system.hold(*mass);
         }
     }
+    system.tell();
     return {.full_kg = reading_of(full),
             .empty_kg = reading_of(empty),
             .volume_m3 = reading_of(context.document.value(measure("volume")))};

@@ -1,6 +1,8 @@
 #include <boardmark/text/utf8.hpp>
 
 #include "field_values.hpp"
+#include "improbable_doses.hpp"
+#include "improbable_moistures.hpp"
 #include "mix_context.hpp"
 
 #include <fmt/format.h>
@@ -46,7 +48,8 @@ public:
         judge_density();
         judge_voids();
         judge_reduction();
-        judge_moisture_option();
+        judge_doses();
+        judge_absorption();
     }
 
 private:
@@ -110,31 +113,42 @@ private:
         }
     }
 
-    /// A moisture of the command line is held as one of the file is.
-    void judge_moisture_option() const {
-        const auto& options = context_.options;
-        const auto stated = options.moisture_percent.find(material_.name);
-        if (options.purpose == Purpose::trial || stated == options.moisture_percent.end()) {
-            return; // the moistures of a trial stand in its own file
-        }
-        constexpr double smallest_usual = 0.1;
-        const double percent = stated->second;
-        const bool small = percent > 0 && percent < smallest_usual;
-        if (!small && !outside(percent, usual_moisture)) {
+    /// Doses of the data sheet's curve, where they are written with their unit.
+    void judge_doses() const {
+        const Reading* curve = context_.document.find(path("water_reduction"));
+        if (!curve || !core::reduces_water(material_.kind)) {
             return;
         }
-        context_.diagnostics.push_back(
-            {.file = context_.root.source->file(),
-             .severity = Severity::warning,
-             .message = fmt::format(
-                 "--moisture: {}={:.6g} % is unusual{}", text::printable(material_.name), percent,
-                 small ? "ly small"
-                       : fmt::format(", hardly ever above {:.0f} %", usual_moisture.high)),
-             .excerpt = {},
-             .advice = small
-                           ? fmt::format("{:.6g} %, perhaps? a percentage is read, not a fraction",
-                                         100 * percent)
-                           : "measure it again; it is used as written"});
+        for (const Pair& pair : curve->pairs) {
+            if (pair.key.node && !pair.key.is_word) {
+                ask_back_dose(context_, pair.key, dotted(path("water_reduction")), material_,
+                              dose_m3_kg(material_, dose_of(pair.key)));
+            }
+        }
+    }
+
+    /// Dense rock takes up little water; common practice, no source.
+    void judge_absorption() const {
+        constexpr double dense = 2.5; // relative, saturated surface-dry
+        constexpr double most_of_dense_percent = 3;
+        constexpr double told_where_read_percent = 10;
+        const auto& figures = material_.aggregate;
+        const Parsed* written = context_.document.value(path("absorption"));
+        if (!written || !material_.relative_density || written->number <= most_of_dense_percent ||
+            written->number > told_where_read_percent) {
+            return;
+        }
+        const double saturated =
+            *material_.relative_density *
+            (figures.relative_density_is_oven_dry ? 1 + written->number / 100 : 1);
+        if (saturated > dense) {
+            context_.ask_back(*written->node,
+                              fmt::format("{}: {} is unusual for an aggregate of relative density "
+                                          "{:.2f}, hardly ever above {:.0f} %",
+                                          dotted(path("absorption")), written->text, saturated,
+                                          most_of_dense_percent),
+                              "look at the test report once more; it is used as written");
+        }
     }
 
     const MixContext& context_;
@@ -169,6 +183,32 @@ void judge_bases(const MixContext& context, const Materials& materials) {
     }
 }
 
+/// The moistures of the file and of the command line; those of a trial stand in its own file.
+void judge_moistures(const MixContext& context, const Materials& materials) {
+    const auto& options = context.options.moisture_percent;
+    std::vector<StatedMoisture> stated;
+    for (const auto& [name, material] : materials) {
+        if (!material.aggregate.moisture_percent) {
+            continue;
+        }
+        const auto option = options.find(name);
+        const Path place{"materials", name, "moisture"};
+        const Parsed* written = context.document.value(place);
+        if (option != options.end()) {
+            stated.push_back(
+                {&material,
+                 fmt::format("--moisture: {}={:.6g} %", text::printable(name), option->second),
+                 nullptr, option->second});
+        } else if (written) {
+            stated.push_back(
+                {&material, dotted(place) + ": " + written->text, written->node, written->number});
+        }
+    }
+    if (context.options.purpose != Purpose::trial) {
+        ask_back_moistures(context, stated);
+    }
+}
+
 } // namespace
 
 void ask_back_improbable(const MixContext& context, const Materials& materials) {
@@ -176,6 +216,7 @@ void ask_back_improbable(const MixContext& context, const Materials& materials) 
         MaterialSlips{context, material}.find();
     }
     judge_bases(context, materials);
+    judge_moistures(context, materials);
 }
 
 } // namespace boardmark::input

@@ -1,3 +1,4 @@
+#include "improbable_doses.hpp"
 #include "mix_context.hpp"
 
 #include <algorithm>
@@ -117,6 +118,10 @@ std::vector<core::Dosage> read_admixtures(const MixContext& context, const Mater
         }
         refuse_dose_above_maximum(context, pair);
         demand_reduction(context, pair, *material, mix);
+        if (!pair.value.is_word) {
+            ask_back_dose(context, pair.value, "mixture.admixtures." + pair.key.text, *material,
+                          dose_m3_kg(*material, dose_of(pair.value)));
+        }
         admixtures.push_back(
             {with_assumed_reduction(context, *material, pair),
              pair.value.is_word ? std::nullopt : std::optional{dose_of(pair.value)}});

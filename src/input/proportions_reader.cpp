@@ -2,6 +2,7 @@
 #include <boardmark/units/unit.hpp>
 
 #include "field_values.hpp"
+#include "improbable_doses.hpp"
 #include "mix_context.hpp"
 #include "one_system.hpp"
 
@@ -150,16 +151,17 @@ double read_largest_size(const MixContext& context, const Materials& materials,
 void ask_back_submitted(const MixContext& context, const core::SubmittedMix& mix,
                         double binder_kg_m3) {
     OneSystem system{context, "proportions", Severity::warning};
-    constexpr Value dose_value = dose();
     double sum_kg_m3 = mix.water_kg_m3.value_or(0) + 1000 * mix.water_m3_m3.value_or(0);
     bool coarse = false;
     bool fine = false;
     for (const std::string& name : context.document.names({"proportions"})) {
         const Parsed* amount = context.document.value(key(name));
-        if (amount && !amount->is_word && amount->dimension == Dimension::mass && name != "ice") {
+        const bool mass = amount && !amount->is_word && amount->dimension == Dimension::mass;
+        if ((mass && name != "ice") || (amount && !amount->is_word && name == "water")) {
             system.hold(*amount);
         }
     }
+    system.tell();
     for (const core::SubmittedAmount& amount : mix.amounts) {
         sum_kg_m3 += amount.kg_m3.value_or(0);
         coarse = coarse || role_of(amount.material.kind) == Role::coarse;
@@ -177,16 +179,14 @@ void ask_back_submitted(const MixContext& context, const core::SubmittedMix& mix
         }
     };
     for (const core::SubmittedAmount& amount : mix.amounts) {
-        const double dose = amount.m3_m3.value_or(0) / std::max(binder_kg_m3, 1.0);
-        if (dose > 0 && (dose < dose_value.usual.low || dose > dose_value.usual.high)) {
-            const Parsed& written = *context.document.value(key(amount.material.name));
-            context.ask_back(*written.node,
-                             fmt::format("{}: {} is a dose of {:.3g} fl oz/cwt ({:.3g} mL/100 kg), "
-                                         "which is unusual",
-                                         dotted(key(amount.material.name)), written.text,
-                                         units::unit("fl oz/cwt").from_inside(dose),
-                                         units::unit("mL/100 kg").from_inside(dose)),
-                             "look at the amount and its unit once more; it is used as written");
+        const core::Material& material = amount.material;
+        if (role_of(material.kind) == Role::admixture) {
+            const core::Dose percent{100 * amount.kg_m3.value_or(0) / binder_kg_m3,
+                                     core::DoseBasis::percent};
+            const Path place = key(material.name);
+            ask_back_dose(context, *context.document.value(place), dotted(place), material,
+                          amount.m3_m3 ? *amount.m3_m3 / binder_kg_m3
+                                       : dose_m3_kg(material, percent));
         }
     }
     ask("the cementitious materials", binder_kg_m3, {.low = 200, .high = 600});

@@ -44,7 +44,7 @@ constexpr Field fields[] = {
      .meaning = "amount of a material of the mix, or of 'water'; '0 lb' where left out"},
     {.path = "trial.moisture",
      .shape = Shape::table,
-     .value = usually(percentage({.low = 0, .high = 40}, 0.1), usual_moisture),
+     .value = percentage({.low = 0, .high = 40}, 0.1),
      .key = text(),
      .example = "moisture: {stone: 2.0 %, sand: 6.0 %}",
      .meaning = "moistures of the day, where they differ from the mix file; its basis"},

@@ -59,6 +59,12 @@ std::optional<int> read_day(const FileContext& context, const TrialOptions& opti
                        "trial.date: " + date->text + " is after today, " +
                            units::written_date(*options.today),
                        "correct the date; '--today' sets another day");
+    } else if (constexpr int oldest_usual_days = 3653; // ten years; common practice, no source
+               options.today && day < *options.today - oldest_usual_days) {
+        context.ask_back(*date->node,
+                         "trial.date: " + date->text + " is more than ten years before today, " +
+                             units::written_date(*options.today),
+                         "look at the year once more; it is used as written");
     }
     return day;
 }

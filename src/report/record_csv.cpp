@@ -20,32 +20,31 @@ std::string guarded(const std::string& text) {
     return csv_cell(text.starts_with('\'') ? "'" + text : text);
 }
 
-/// A number in SI to the last bit; in other units to where its change of units is exact.
-std::string number_cell(std::optional<double> value, std::string_view unit, UnitSystem system) {
-    if (!value || unit.empty() || system == UnitSystem::si) {
+/// A number as it is kept, or to where its change of units is exact.
+std::string number_cell(std::optional<double> value, std::string_view unit, UnitSystem system,
+                        bool to_the_bit) {
+    const bool kept = unit.empty() || system == UnitSystem::si;
+    if (kept && to_the_bit) {
         return value ? fmt::format("{}", *value) : "";
     }
-    return fmt::format("{:.12g}", units::unit(unit).from_inside(*value));
-}
-
-std::string cell_of(const core::RecordedValue& value, std::string_view unit, UnitSystem system) {
-    if (const auto* text = std::get_if<std::string>(&value)) {
-        return guarded(*text);
-    }
-    return number_cell(std::get<std::optional<double>>(value), unit, system);
+    return kept ? csv_cell(value) : csv_cell_in(value, unit);
 }
 
 template <class Row>
-std::string rows_as_csv(const std::vector<Row>& rows, UnitSystem system) {
+std::string rows_as_csv(const RecordList<Row>& list, UnitSystem system) {
     std::vector<std::string> header;
     for (const auto& column : core::record_columns<Row>()) {
         header.push_back(in_unit(column.name, column.unit(system)));
     }
     std::string text = csv_row(header);
-    for (const Row& row : rows) {
+    for (const Row& row : list.rows) {
         std::vector<std::string> cells;
         for (const auto& column : core::record_columns<Row>()) {
-            cells.push_back(cell_of(column.of(row), column.unit(system), system));
+            const core::RecordedValue value = column.of(row);
+            const auto* words = std::get_if<std::string>(&value);
+            cells.push_back(words ? guarded(*words)
+                                  : number_cell(std::get<std::optional<double>>(value),
+                                                column.unit(system), system, list.to_the_bit));
         }
         text += csv_row(cells);
     }
@@ -55,11 +54,11 @@ std::string rows_as_csv(const std::vector<Row>& rows, UnitSystem system) {
 } // namespace
 
 std::string csv(const RecordList<core::RecordedTrial>& list, UnitSystem system) {
-    return rows_as_csv(list.rows, system);
+    return rows_as_csv(list, system);
 }
 
 std::string csv(const RecordList<core::RecordedSpecimen>& list, UnitSystem system) {
-    return rows_as_csv(list.rows, system);
+    return rows_as_csv(list, system);
 }
 
 std::string csv(const RecordList<core::RecordedFile>& list, UnitSystem) {
@@ -88,7 +87,9 @@ std::string csv(const SavedRows& saved, UnitSystem) {
 
 std::string csv(const ChartResult& result, UnitSystem system) {
     const std::string_view unit = result.charted.unit(system);
-    const auto cell = [&](std::optional<double> value) { return number_cell(value, unit, system); };
+    const auto cell = [&](std::optional<double> value) {
+        return number_cell(value, unit, system, false);
+    };
     std::string text = csv_row({"date", "batch", in_unit(result.charted.heading, unit),
                                 in_unit("mean", unit), in_unit("low limit", unit),
                                 in_unit("high limit", unit), in_unit("target", unit), "signal"});

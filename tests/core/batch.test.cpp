@@ -88,12 +88,13 @@ TEST_CASE("a scale too coarse for an item is refused by its name") {
 
 TEST_CASE("the ticket says when the reducer goes in and what is dosed by trial") {
     const core::Batch batch = batch_of(mix_to_batch(), {.volume_m3 = 0.05, .resolution_kg = {}});
-    REQUIRE(batch.order.size() == 5);
-    CHECK_THAT(batch.order[0].text, Contains("but a tenth of it, which waits"));
-    CHECK_THAT(batch.order[1].text, Contains("by trial"));
-    CHECK_THAT(batch.order[2].text, Contains("Measure the slump before {name}"));
-    CHECK_THAT(batch.order[3].text, Contains("Of the tenth that waits"));
-    CHECK_THAT(batch.order[4].text, Contains("goes in last") && Contains("From then on no water"));
+    REQUIRE(batch.order.size() == 6);
+    CHECK_THAT(batch.order[0].text, Contains("{tenth} is weighed apart and waits"));
+    CHECK_THAT(batch.order[1].text, Contains("by trial") && Contains("before weighing"));
+    CHECK_THAT(batch.order[2].text, Contains("the rest of the water at the mixer"));
+    CHECK_THAT(batch.order[3].text, Contains("Measure the slump before {name}"));
+    CHECK_THAT(batch.order[4].text, Contains("Of the water that waits"));
+    CHECK_THAT(batch.order[5].text, Contains("goes in last") && Contains("From then on no water"));
     CHECK(item(batch, "agent").by_trial);
     CHECK(item(batch, "reducer").litres.has_value());
     CHECK_FALSE(item(batch, "cement").litres.has_value());

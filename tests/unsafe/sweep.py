@@ -3,7 +3,7 @@
 
     sweep.py PROGRAM EXAMPLES [--all]
 
-Every figure is multiplied by 0.001, 0.01, 100 and 1000, and every one is put in its neighbour's place.
+Every figure is multiplied by 0.001, 0.01, 0.1, 10, 100 and 1000, and every one is put in its neighbour's place.
 A slip is `refused` (exit 2 or 3), `asked back` (a warning on standard error that the sound file does not
 have), `told` (a check that the sound file does not have in that verdict: it fails, is watched or open)
 or `silent`. Every silent slip must be explained in sweep.explained; a stale explanation is a fault.
@@ -31,7 +31,7 @@ COMMANDS = {
     "terrace-walls.yaml": ["wall"],
     "strength-results.yaml": ["strength", "--today", "2026-11-25"],
 }
-FACTORS = {"x 0.001": 0.001, "x 0.01": 0.01, "x 100": 100, "x 1000": 1000}
+FACTORS = {"x 0.001": 0.001, "x 0.01": 0.01, "x 0.1": 0.1, "x 10": 10, "x 100": 100, "x 1000": 1000}
 NUMBER = r"-?(?:\d+ \d+/\d+|\d+/\d+|\d+(?:\.\d+)?)"
 QUANTITY = re.compile(rf"^({NUMBER})( *)(.*)$")
 KINDS = ("refused", "asked back", "told", "silent")

@@ -25,6 +25,7 @@ template <class Row>
 struct RecordList {
     std::string title; ///< the record's file
     const std::vector<Row>& rows;
+    bool to_the_bit = true; ///< in CSV and SI, so that the rows come back as they are; else rounded
 };
 
 /// What became of rows that were to be saved.

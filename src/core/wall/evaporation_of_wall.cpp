@@ -39,14 +39,14 @@ Check evaporation_check(const Evaporation& found, const Proportions& proportions
         .measure = Measure::evaporation,
         .requirement = "drying",
         .source = limit.source,
-        .message = {protect ? "{value} may evaporate, give or take {uncertainty}; from {limit} "
+        .message = {protect ? "{value} may evaporate, give or take {uncertainty} %; from {limit} "
                               "protect the top edge, and the faces once stripped"
-                            : "{value} may evaporate, give or take {uncertainty}; from {limit} "
+                            : "{value} may evaporate, give or take {uncertainty} %; from {limit} "
                               "precautions are due",
                     {quantity("value", {found.kg_m2_h, Measure::evaporation}),
                      quantity("limit", {limit.value, Measure::evaporation}),
                      quantity("uncertainty", {tables.weather.evaporation.uncertainty_percent.value,
-                                              Measure::percent})}}};
+                                              Measure::ratio})}}};
 }
 
 } // namespace boardmark::core
