@@ -129,6 +129,7 @@ Flow text_of_statistics(const StrengthResult& result, UnitSystem system) {
                          found.counted,
                          deviation_rounded_up(*found.counted_deviation_mpa, result.record.system),
                          strength_text(result.record.specified_mpa, result.record.system))});
+        grid.add({"", "with its age, as in 'age: 6 months': without it the record stays open"});
     }
     return grid;
 }

@@ -23,7 +23,7 @@ requirements:
   code: ACI 318-19
   exposure: [F2, S1, W1, C2]
   strength: 5000 psi
-  strength_records: {tests: 18, standard_deviation: 480 psi}
+  strength_records: {tests: 18, standard_deviation: 480 psi, strength: 5000 psi, age: 9 months}
   strength_curve: {0.36: 6900 psi, 0.40: 6200 psi, 0.45: 5400 psi}
   slump: 4 in
   section: {thickness: 10 in, clear_bar_spacing: 5 in, clear_cover: 2 in}
