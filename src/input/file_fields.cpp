@@ -21,7 +21,7 @@ constexpr Range usual_water_kg_m3{.low = 100, .high = 250};   // 170 to 420 lb/y
 constexpr Range usual_binder_kg_m3{.low = 200, .high = 600};  // 340 to 1010 lb/yd3
 constexpr Range usual_bulk_kg_m3{.low = 1100, .high = 1950};  // 70 to 120 lb/ft3
 constexpr Range usual_air{.low = 0.8, .high = 10};            // %
-constexpr Range usual_thickness_mm{.low = 75, .high = 3000};  // 3 in to 10 ft
+constexpr Range usual_thickness_mm{.low = 75, .high = 1500};  // 3 in to 5 ft
 constexpr Range usual_bar_spacing_mm{.low = 19, .high = 600}; // 3/4 in to 2 ft
 constexpr Range usual_cover_mm{.low = 15, .high = 150};       // 5/8 in to 6 in
 constexpr Range usual_age_d{.low = 3, .high = 180};
@@ -110,7 +110,7 @@ constexpr Field fields[] = {
                 "age: 9 months}",
      .meaning = "test records of this class of concrete"},
     {.path = "requirements.strength_records.tests",
-     .value = usually(count({.low = 1, .high = 100000}), {.low = 1, .high = 1000}),
+     .value = usually(count({.low = 1, .high = 100000}), {.low = 1, .high = 150}),
      .example = "tests: 18",
      .meaning = "how many tests the record holds",
      .required = true},
@@ -125,7 +125,7 @@ constexpr Field fields[] = {
      .meaning = "specified strength of the recorded concrete; unstated, the record stays open"},
     {.path = "requirements.strength_records.age",
      .value =
-         usually(quantity(Dimension::time, {.low = 0, .high = 36525}), {.low = 14, .high = 3653}),
+         usually(quantity(Dimension::time, {.low = 0, .high = 36525}), {.low = 14, .high = 731}),
      .example = "age: 9 months",
      .meaning = "how old the record is; unstated, the record stays open"},
     {.path = "requirements.strength_curve",
@@ -220,7 +220,7 @@ constexpr Field fields[] = {
      .example = "wind: 12 mph",
      .meaning = "wind over the fresh concrete, for evaporation"},
     {.path = "requirements.placing.humidity",
-     .value = percentage({.low = 0, .high = 100}, 1),
+     .value = usually(percentage({.low = 0, .high = 100}, 1), {.low = 10, .high = 100}),
      .example = "humidity: 50 %",
      .meaning = "relative humidity of the air, for evaporation"},
     {.path = "requirements.placing.haul",

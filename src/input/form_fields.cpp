@@ -12,7 +12,7 @@ constexpr std::string_view edge_kinds[] = {"chamfered", "tooled", "sharp"};
 
 constexpr Range tie_spacing_mm{.low = 100, .high = 3e3};
 constexpr Range tie_load_kn{.low = 0.5, .high = 1000};
-constexpr Range usual_tie_load_kn{.low = 2, .high = 200}; // 450 to 45 000 lbf
+constexpr Range usual_tie_load_kn{.low = 2, .high = 120}; // 450 to 27 000 lbf
 constexpr Range bar_spacing_mm{.low = 25, .high = 1e3};
 
 constexpr Value length(Range range) {

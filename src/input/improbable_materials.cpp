@@ -113,16 +113,15 @@ private:
         }
     }
 
-    /// Doses of the data sheet's curve, where they are written with their unit.
+    /// Doses of the data sheet's curves, where they are written with their unit.
     void judge_doses() const {
-        const Reading* curve = context_.document.find(path("water_reduction"));
-        if (!curve || !core::reduces_water(material_.kind)) {
-            return;
-        }
-        for (const Pair& pair : curve->pairs) {
-            if (pair.key.node && !pair.key.is_word) {
-                ask_back_dose(context_, pair.key, dotted(path("water_reduction")), material_,
-                              dose_m3_kg(material_, dose_of(pair.key)));
+        for (const char* key : {"water_reduction", "slump_gain"}) {
+            const Reading* curve = context_.document.find(path(key));
+            for (const Pair& pair : curve ? curve->pairs : std::vector<Pair>{}) {
+                if (pair.key.node && !pair.key.is_word) {
+                    ask_back_dose(context_, pair.key, dotted(path(key)), material_,
+                                  dose_m3_kg(material_, dose_of(pair.key)));
+                }
             }
         }
     }

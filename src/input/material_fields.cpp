@@ -111,7 +111,7 @@ constexpr Field fields[] = {
      .meaning = "mixing water saved by dose, '16 % at 8 fl oz/cwt', or 'standard minimum'"},
     {.path = "materials.*.slump_gain",
      .shape = Shape::table,
-     .value = usually(quantity(Dimension::length, slump_mm), {.low = 5, .high = 230}),
+     .value = usually(quantity(Dimension::length, slump_mm), {.low = 10, .high = 230}),
      .key = dose(),
      .roles = admixture,
      .example = "slump_gain: {4 fl oz/cwt: 2 in, 8 fl oz/cwt: 4 in}",

@@ -142,6 +142,13 @@ private:
             return;
         }
         record.specified_mpa = quantity->inside();
+        constexpr double lowest_usual_mpa = 10; // common practice, no source
+        if (record.specified_mpa < lowest_usual_mpa) {
+            context_.ask_back(*strength->node,
+                              "strength: " + strength->text +
+                                  " is unusual, hardly ever below 1500 psi or 10 MPa",
+                              "look at the figure and its unit once more; it is used as written");
+        }
     }
 
     void read_class(core::StrengthRecord& record, const Parsed& strength,

@@ -135,6 +135,18 @@ TEST_CASE("wrong files are refused where they are wrong") {
     CHECK_THAT(faults_of(wrong.text), Contains(wrong.says));
 }
 
+TEST_CASE("a relative yield in percent is refused, an unusual one asked back") {
+    // The ratio of two volumes that were meant to be the same: 0.9 to 1.1; common practice, no
+    // source.
+    const std::string named = "batch,date,mix,relative yield\nT-1,2026-03-02,m,";
+    CHECK_THAT(faults_of(named + "99.8\n"),
+               Contains("relative yield: 99.8 is out of range") && Contains("0.998?"));
+    const auto unusual = read(named + "1.2\n");
+    CHECK(unusual.sound);
+    CHECK_THAT(input::render(unusual.diagnostics), Contains("relative yield: 1.2 is unusual"));
+    CHECK(read(named + "1.05\n").diagnostics.empty());
+}
+
 TEST_CASE("all errors of a file are told, the rows after them as well") {
     const std::string told = faults_of(std::string{header} + "T-1,2026-03-02,m,abc\n" +
                                        "T-2,tomorrow,m,400\n" + "T-3,2026-03-02,m,76\n");
