@@ -74,16 +74,20 @@ Check time_check(std::optional<double> between_h, const PouredWall& wall, const 
     const bool late = above(*between_h, longest_h);
     check.value = *between_h;
     check.limit = Limit{.low = std::nullopt, .high = longest_h};
-    // Without a stated setting time the bound is a rule of thumb: no reason to fail a plan.
-    check.verdict = !late ? Verdict::holds : wall.setting_h ? Verdict::fails : Verdict::watch;
-    check.message = {
-        std::string{"{between} between lifts, at most {longest}"} +
-            (wall.setting_h ? " of {setting} to setting"
-                            : "; state the setting time at the concrete's temperature") +
-            (late ? ": a cold joint shows on the face. Pour shorter runs, place faster, or retard"
-                  : ""),
-        {quantity("between", {*between_h, Measure::duration}),
-         quantity("longest", {longest_h, Measure::duration})}};
+    // Without a stated setting time the bound is a rule of thumb: no reason to fail a plan, none
+    // to trust it.
+    check.verdict = !wall.setting_h ? Verdict::watch : late ? Verdict::fails : Verdict::holds;
+    check.message = {wall.setting_h ? "{between} between lifts, at most {longest} of {setting} to "
+                                      "setting"
+                                    : "{between} between lifts; {longest} is a rule of thumb, for "
+                                      "'placing.setting', the time to setting at the concrete's "
+                                      "temperature, is not stated",
+                     {quantity("between", {*between_h, Measure::duration}),
+                      quantity("longest", {longest_h, Measure::duration})}};
+    if (late) {
+        check.message.text += ": a cold joint shows on the face. Pour shorter runs, place faster, "
+                              "or retard";
+    }
     if (wall.setting_h) {
         check.message.arguments.push_back(
             quantity("setting", {*wall.setting_h, Measure::duration}));
