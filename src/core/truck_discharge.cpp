@@ -25,8 +25,9 @@ struct Unloading {
 };
 
 Unloading unloading_of(const UnloadedPart& part, const TruckedPour& pour, double limit_h) {
-    const double load_m3 = std::min(pour.truck_m3, pour.order_m3);
-    const double taken_m3 = std::min(load_m3, volume_of(part.lifts));
+    const double volume_m3 = volume_of(part.lifts);
+    const double load_m3 = std::min(pour.truck_m3, std::max(pour.order_m3, volume_m3));
+    const double taken_m3 = std::min(load_m3, volume_m3);
     const double hours = slowest_h(part.lifts, taken_m3);
     return {taken_m3, hours, hours * load_m3 / taken_m3, limit_h, pour};
 }
