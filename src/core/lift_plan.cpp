@@ -1,11 +1,11 @@
 #include <boardmark/core/placing_plan.hpp>
 
+#include "filling.hpp"
 #include "phrases.hpp"
 #include "tolerance.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
 
 namespace boardmark::core {
 namespace {
@@ -16,20 +16,12 @@ double volume_m3(const PouredWall& wall, double low_m, double high_m) {
     return wall.volume_m3 ? wall.volume_m3(low_m, high_m) : wall.plan_area_m2 * (high_m - low_m);
 }
 
-/// How long each lift takes; empty where neither rise nor output is stated.
-std::vector<double> hours_of_lifts(const PouredWall& wall, int lifts) {
-    std::vector<double> hours;
-    const double lift_m = wall.height_m / lifts;
-    for (int lift = 0; (wall.rise_m_h || wall.output_m3_h) && lift < lifts; ++lift) {
-        const double by_rise_h = wall.rise_m_h ? lift_m / *wall.rise_m_h : 0;
-        const double by_output_h =
-            wall.output_m3_h
-                ? volume_m3(wall, lift * lift_m, (lift + 1) * lift_m) / *wall.output_m3_h
-                : 0;
-        hours.push_back(std::max(by_rise_h, by_output_h));
-    }
-    return hours;
+/// The least number of equal lifts not above the one that is stated, else the usual.
+int lifts_of(const PouredWall& wall, const LiftRules& rules) {
+    const double most_m = wall.lift_m.value_or(rules.most_mm.value / 1000);
+    return std::max(1, static_cast<int>(std::ceil(wall.height_m / most_m - relative_rounding)));
 }
+
 
 double longest_wait_h(const PouredWall& wall, const LiftRules& rules) {
     return wall.setting_h ? *wall.setting_h * rules.part_of_setting_percent.value / 100
@@ -74,16 +66,20 @@ Check time_check(std::optional<double> between_h, const PouredWall& wall, const 
     const bool late = above(*between_h, longest_h);
     check.value = *between_h;
     check.limit = Limit{.low = std::nullopt, .high = longest_h};
-    // Without a stated setting time the bound is a rule of thumb: no reason to fail a plan.
-    check.verdict = !late ? Verdict::holds : wall.setting_h ? Verdict::fails : Verdict::watch;
-    check.message = {
-        std::string{"{between} between lifts, at most {longest}"} +
-            (wall.setting_h ? " of {setting} to setting"
-                            : "; state the setting time at the concrete's temperature") +
-            (late ? ": a cold joint shows on the face. Pour shorter runs, place faster, or retard"
-                  : ""),
-        {quantity("between", {*between_h, Measure::duration}),
-         quantity("longest", {longest_h, Measure::duration})}};
+    // Without a stated setting time the bound is a rule of thumb: no reason to fail a plan, none
+    // to trust it.
+    check.verdict = !wall.setting_h ? Verdict::watch : late ? Verdict::fails : Verdict::holds;
+    check.message = {wall.setting_h ? "{between} between lifts, at most {longest} of {setting} to "
+                                      "setting"
+                                    : "{between} between lifts; {longest} is a rule of thumb, for "
+                                      "'placing.setting', the time to setting at the concrete's "
+                                      "temperature, is not stated",
+                     {quantity("between", {*between_h, Measure::duration}),
+                      quantity("longest", {longest_h, Measure::duration})}};
+    if (late) {
+        check.message.text += ": a cold joint shows on the face. Pour shorter runs, place faster, "
+                              "or retard";
+    }
     if (wall.setting_h) {
         check.message.arguments.push_back(
             quantity("setting", {*wall.setting_h, Measure::duration}));
@@ -93,10 +89,21 @@ Check time_check(std::optional<double> between_h, const PouredWall& wall, const 
 
 } // namespace
 
+std::vector<FilledLift> filled_lifts(const PouredWall& wall, const LiftRules& rules) {
+    std::vector<FilledLift> filled;
+    const int lifts = lifts_of(wall, rules);
+    const double lift_m = wall.height_m / lifts;
+    for (int lift = 0; (wall.rise_m_h || wall.output_m3_h) && lift < lifts; ++lift) {
+        const double takes_m3 = volume_m3(wall, lift * lift_m, (lift + 1) * lift_m);
+        const double by_rise_h = wall.rise_m_h ? lift_m / *wall.rise_m_h : 0;
+        const double by_output_h = wall.output_m3_h ? takes_m3 / *wall.output_m3_h : 0;
+        filled.push_back({takes_m3, std::max(by_rise_h, by_output_h)});
+    }
+    return filled;
+}
+
 LiftPlan lift_plan(const PouredWall& wall, const LiftRules& rules) {
-    const double most_m = wall.lift_m.value_or(rules.most_mm.value / 1000);
-    const int lifts =
-        std::max(1, static_cast<int>(std::ceil(wall.height_m / most_m - relative_rounding)));
+    const int lifts = lifts_of(wall, rules);
     LiftPlan plan{.lifts = lifts,
                   .lift_m = wall.height_m / lifts,
                   .rise_m_h = std::nullopt,
@@ -105,10 +112,10 @@ LiftPlan lift_plan(const PouredWall& wall, const LiftRules& rules) {
                   .longest_wait_min = minutes_in_hour * longest_wait_h(wall, rules),
                   .checks = {height_check(1000 * wall.height_m / lifts, wall, rules)}};
     std::optional<double> between_h;
-    if (const auto hours = hours_of_lifts(wall, lifts); !hours.empty()) {
-        between_h = *std::ranges::max_element(hours);
+    if (const auto filled = filled_lifts(wall, rules); !filled.empty()) {
+        between_h = std::ranges::max_element(filled, {}, &FilledLift::hours)->hours;
         plan.rise_m_h = plan.lift_m / *between_h;
-        plan.pour_h = std::accumulate(hours.begin(), hours.end(), 0.0);
+        plan.pour_h = hours_of(filled);
     }
     if (lifts == 1) {
         return plan;

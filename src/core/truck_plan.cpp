@@ -1,11 +1,12 @@
 #include <boardmark/core/placing_plan.hpp>
 
+#include "filling.hpp"
 #include "phrases.hpp"
 #include "tolerance.hpp"
+#include "truck_discharge.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <utility>
 
 namespace boardmark::core {
 namespace {
@@ -14,65 +15,68 @@ int rounded_up(double count) {
     return static_cast<int>(std::ceil(count - relative_rounding));
 }
 
-Check slow_unloading(Check check, double unloading_h, double limit_h) {
-    check.value = unloading_h;
-    check.limit = Limit{.low = std::nullopt, .high = limit_h};
-    check.verdict = Verdict::fails;
-    check.message = {
-        "the form takes a load in {value}; from batching to the end of discharge it is "
-        "at most {limit}: smaller loads, or agree a longer time with the supplier",
-        {quantity("value", {unloading_h, Measure::duration}),
-         quantity("limit", {limit_h, Measure::duration})}};
-    return check;
+/// A load after the other, each at the part's slowest.
+TruckInterval interval_of(const UnloadedPart& part, const TruckedPour& pour) {
+    const double taken_m3 = std::min(pour.truck_m3, volume_of(part.lifts));
+    return {part.name, slowest_h(part.lifts, taken_m3) * pour.truck_m3 / taken_m3};
 }
 
-/// With a stated haul the end of discharge is known; a round trip alone only bounds it, and so does
-/// the time that the form takes for a load.
-Check discharge_check(const TruckedPour& pour, double unloading_h, const LiftRules& rules) {
-    const double limit_h = rules.discharge_h.value;
-    Check check{.id = "truck.discharge",
-                .verdict = Verdict::not_checked,
-                .measure = Measure::duration,
-                .requirement = "time from batching to the end of discharge",
-                .source = rules.discharge_h.source,
-                .message = {"neither the haul nor the round trip of a truck is stated", {}}};
-    if (!pour.haul_h && above(unloading_h, limit_h)) {
-        return slow_unloading(std::move(check), unloading_h, limit_h);
+/// What no part's pace is known for goes at the mean of the others.
+double pour_h(const TruckedPour& pour) {
+    double hours = 0;
+    double placed_m3 = 0;
+    for (const UnloadedPart& part : pour.parts) {
+        hours += part.count * hours_of(part.lifts);
+        placed_m3 += part.count * volume_of(part.lifts);
     }
-    if (!pour.haul_h && !pour.round_trip_h) {
-        return check;
-    }
-    const double value_h = pour.haul_h ? *pour.haul_h + unloading_h : *pour.round_trip_h;
-    const bool late = above(value_h, limit_h);
-    check.value = value_h;
-    check.limit = Limit{.low = std::nullopt, .high = limit_h};
-    check.verdict = !late ? Verdict::holds : pour.haul_h ? Verdict::fails : Verdict::watch;
-    check.message = {
-        pour.haul_h
-            ? "{value} from batching to the end of discharge, at most {limit}"
-            : (late ? "the round trip of {value} is longer than the {limit} from batching to the "
-                      "end of discharge: ask the supplier how long the haul is"
-                    : "even the whole round trip of {value} is within {limit}"),
-        {quantity("value", {value_h, Measure::duration}),
-         quantity("limit", {limit_h, Measure::duration})}};
-    return check;
+    return hours * pour.order_m3 / placed_m3;
 }
 
 } // namespace
 
-TruckPlan truck_plan(const TruckedPour& pour, const LiftRules& rules) {
-    const double interval_h = pour.truck_m3 / pour.output_m3_h;
-    const double unloading_h = std::min(pour.truck_m3, pour.volume_m3) / pour.output_m3_h;
-    TruckPlan plan{.loads = rounded_up(pour.volume_m3 / pour.truck_m3),
-                   .interval_h = interval_h,
+std::optional<TruckPlan> truck_plan(const TruckedPour& pour, const LiftRules& rules) {
+    std::vector<TruckInterval> intervals;
+    std::vector<Check> checks;
+    for (const UnloadedPart& part : pour.parts) {
+        checks.push_back(truck_discharge(part, pour, rules));
+        if (!part.lifts.empty()) {
+            intervals.push_back(interval_of(part, pour));
+        }
+    }
+    if (intervals.empty()) {
+        return std::nullopt;
+    }
+    const auto [shortest, longest] =
+        std::ranges::minmax_element(intervals, {}, &TruckInterval::hours);
+    TruckPlan plan{.loads = rounded_up(pour.order_m3 / pour.truck_m3),
+                   .longest = *longest,
+                   .shortest = *shortest,
                    .trucks = std::nullopt,
-                   .pour_h = pour.volume_m3 / pour.output_m3_h,
-                   .checks = {discharge_check(pour, unloading_h, rules)}};
+                   .pour_h = pour_h(pour),
+                   .checks = std::move(checks)};
     if (pour.round_trip_h) {
         plan.trucks =
-            std::min(plan.loads, std::max(1, rounded_up(*pour.round_trip_h / interval_h)));
+            std::min(plan.loads, std::max(1, rounded_up(*pour.round_trip_h / shortest->hours)));
     }
     return plan;
+}
+
+Phrase told(const TruckPlan& plan) {
+    Phrase phrase{plan.loads == 1 ? "One load" : "{loads} loads, one every {shortest}",
+                  {quantity("loads", {static_cast<double>(plan.loads), Measure::count}),
+                   quantity("shortest", {plan.shortest.hours, Measure::duration})}};
+    if (plan.loads > 1 && !same(plan.shortest.hours, plan.longest.hours)) {
+        phrase.text += " ({quick}) to {longest} ({slow})";
+        phrase.arguments.push_back(word("quick", plan.shortest.part));
+        phrase.arguments.push_back(quantity("longest", {plan.longest.hours, Measure::duration}));
+        phrase.arguments.push_back(word("slow", plan.longest.part));
+    }
+    if (plan.trucks) {
+        phrase.text += *plan.trucks == 1 ? ", from one truck" : ", from {trucks} trucks";
+        phrase.arguments.push_back(
+            quantity("trucks", {static_cast<double>(*plan.trucks), Measure::count}));
+    }
+    return phrase;
 }
 
 } // namespace boardmark::core

@@ -226,7 +226,8 @@ constexpr Field fields[] = {
     {.path = "requirements.placing.haul",
      .value = usually(quantity(Dimension::time, {.low = 0, .high = 3.0 / 24}), usual_haul_d),
      .example = "haul: 30 min",
-     .meaning = "from mixing to placing, for the heat lost on the way"},
+     .meaning = "from mixing to placing, for the heat lost on the way and, under a wall, for the "
+                "time to the end of discharge"},
 
     {.path = "mixture",
      .shape = Shape::section,

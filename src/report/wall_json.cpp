@@ -246,7 +246,7 @@ Json json_of_placing(const WallResult& result) {
     }
     if (result.plan.trucks) {
         placing["loads"] = result.plan.trucks->loads;
-        placing["minutes_between_trucks"] = 60 * result.plan.trucks->interval_h;
+        placing["minutes_between_trucks"] = 60 * result.plan.trucks->longest.hours;
     }
     for (const core::RunPlan& one : result.plan.runs) {
         placing["walls"].push_back(

@@ -30,7 +30,10 @@ void add_lifts(LongTable& table, const core::RunPlan& run) {
 void add_trucks(LongTable& table, const core::TruckPlan& trucks) {
     table.subject("trucks");
     table.add_count("loads", trucks.loads);
-    table.add("between loads", Measure::duration, trucks.interval_h);
+    table.add("between loads, at least", Measure::duration, trucks.shortest.hours, "",
+              trucks.shortest.part);
+    table.add("between loads, at most", Measure::duration, trucks.longest.hours, "",
+              trucks.longest.part);
     if (trucks.trucks) {
         table.add_count("trucks", *trucks.trucks);
     }

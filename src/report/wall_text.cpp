@@ -118,6 +118,10 @@ std::string remainder_text(const core::CourseFit& fit, UnitSystem system) {
     return text + long_length(*fit.whole_above_m, system);
 }
 
+std::string times_told(int times) {
+    return times == 1 ? "once" : fmt::format("{} times", times);
+}
+
 Flow text_of_boards(const WallResult& result, UnitSystem system) {
     const core::BoardOrder& order = result.plan.boards;
     Grid courses{{Align::left, Align::right, Align::right, Align::left}};
@@ -140,9 +144,9 @@ Flow text_of_boards(const WallResult& result, UnitSystem system) {
             : "No cutting buys less than " + long_length(order.plan.lower_bound_m, system) + ".";
     return courses +
            paragraph(fmt::format("Buy {} boards: {}; {} in all, {:.1f} % of it waste or spoiled, "
-                                 "each board used {} times. {} {} of joints between boards.",
+                                 "each board used {}. {} {} of joints between boards.",
                                  order.count, bought, long_length(order.length_m, system),
-                                 order.waste_percent, result.wall.boards->uses, bound,
+                                 order.waste_percent, times_told(result.wall.boards->uses), bound,
                                  long_length(order.lined_m, system)),
                      {"  ", "  "});
 }
@@ -167,12 +171,7 @@ Flow text_of_placing(const WallResult& result, UnitSystem system) {
     }
     Flow text = result.plan.runs.empty() ? Flow{} : Flow{grid};
     if (const auto& trucks = result.plan.trucks) {
-        text += paragraph(
-            fmt::format("{} loads, one every {:.0f} min", trucks->loads, 60 * trucks->interval_h) +
-                (trucks->trucks ? fmt::format(", from {} trucks", *trucks->trucks)
-                                : std::string{}) +
-                ".",
-            {"  ", "  "});
+        text += paragraph(words(told(*trucks), system) + ".", {"  ", "  "});
     }
     text += text_of_after(result.plan.after, system);
     return text;

@@ -1,10 +1,12 @@
 #pragma once
 
 #include <boardmark/core/check.hpp>
+#include <boardmark/core/phrase.hpp>
 #include <boardmark/core/placing_tables.hpp>
 
 #include <functional>
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace boardmark::core {
@@ -40,25 +42,53 @@ struct LiftPlan {
 /// the stated rise are a matter of form pressure, not of this.
 LiftPlan lift_plan(const PouredWall& wall, const LiftRules& rules);
 
-/// Concrete that comes in trucks.
-struct TruckedPour {
+/// What one lift of a form takes, and how long that is.
+struct FilledLift {
     double volume_m3;
-    double output_m3_h;                      ///< at which it is placed, > 0
-    double truck_m3;                         ///< load of one truck, > 0
-    std::optional<double> round_trip_h = {}; ///< plant to plant, unloading included
+    double hours;
+};
+
+/// The lifts of `lift_plan`, from bottom to top; empty where neither rise nor output is known.
+std::vector<FilledLift> filled_lifts(const PouredWall& wall, const LiftRules& rules);
+
+/// A part that trucks unload into.
+struct UnloadedPart {
+    std::string name;
+    std::vector<FilledLift> lifts; ///< from bottom to top; empty where its pace is not known
+    int count = 1;                 ///< of such parts
+};
+
+/// Concrete that comes in trucks, for one part after the other.
+struct TruckedPour {
+    double order_m3;
+    double truck_m3; ///< load of one truck, > 0
+    std::vector<UnloadedPart> parts;
+    std::optional<double> round_trip_h = {}; ///< plant to plant
     std::optional<double> haul_h = {};       ///< from batching to arrival
+};
+
+/// How long loads wait for one another in a part: a load at the part's slowest.
+struct TruckInterval {
+    std::string part;
+    double hours;
 };
 
 struct TruckPlan {
     int loads;
-    double interval_h;         ///< between arrivals, and to unload one
-    std::optional<int> trucks; ///< that keep the interval; absent without a round trip
-    double pour_h;
-    std::vector<Check> checks; ///< `truck.discharge`
+    TruckInterval longest;     ///< in the part that takes its concrete most slowly
+    TruckInterval shortest;    ///< in the one that takes it most quickly
+    std::optional<int> trucks; ///< that keep the shortest; absent without a round trip
+    double pour_h;             ///< the whole order, one part after the other
+    std::vector<Check> checks; ///< `truck.discharge` of each part
 };
 
-/// Loads, their interval and the trucks that keep it. Discharge ends within 90 min of batching
-/// (ASTM C94), or what buyer and supplier agreed on.
-TruckPlan truck_plan(const TruckedPour& pour, const LiftRules& rules);
+/// Loads, their intervals and the trucks that keep them. Discharge ends within 90 min of batching
+/// (ASTM C94), or what buyer and supplier agreed on: the haul and the longest that any load stands
+/// at the part. Without a stated haul the whole round trip counts in its place, which no haul
+/// exceeds. Nothing where no part's pace is known.
+std::optional<TruckPlan> truck_plan(const TruckedPour& pour, const LiftRules& rules);
+
+/// "8 loads, one every 30 min (planter) to 1.2 h (wall), from 3 trucks".
+Phrase told(const TruckPlan& plan);
 
 } // namespace boardmark::core

@@ -112,8 +112,9 @@ BriefSection brief_of_face(const BriefCase& brief) {
                 {"Treatment: {treatment}", {word("treatment", boards->treatment)}});
         }
         section.items.push_back(
-            {"A board lines {uses} forms; boards of different age give different "
-             "colour, so mix none",
+            {boards->uses == 1 ? "A board lines one form and no more"
+                               : "A board lines {uses} forms; boards of different age give "
+                                 "different colour, so mix none",
              {number("uses", boards->uses)}});
     }
     if (const auto& ties = brief.wall.ties) {
@@ -190,9 +191,7 @@ BriefSection brief_of_placing(const BriefCase& brief) {
         }
     }
     if (const auto& trucks = brief.plan.trucks) {
-        section.items.push_back({"{loads} loads, one every {interval}",
-                                 {number("loads", trucks->loads),
-                                  quantity("interval", {trucks->interval_h, Measure::duration})}});
+        section.items.push_back(told(*trucks));
     }
     if (brief.wall.placing.concrete_c) {
         section.items.push_back(

@@ -1,27 +1,65 @@
 #include "trucks.hpp"
 
+#include <boardmark/core/cast_part.hpp>
+#include <boardmark/core/proportion.hpp>
+
 #include "form_forces.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace boardmark::core {
+namespace {
 
-/// Trucks as fast as the highest form takes its concrete: from lift to lift the slower of the
-/// crew's output and of the rise that is stated.
+int count_of(const std::string& part, const Wall& wall) {
+    if (const auto one = std::ranges::find(wall.planters, part, &Planter::name);
+        one != wall.planters.end()) {
+        return one->count;
+    }
+    const auto one = std::ranges::find(wall.benches, part, &BenchTop::name);
+    return one != wall.benches.end() ? one->count : 1;
+}
+
+/// Footings and benches are low: one lift, at the output of all.
+UnloadedPart low_part(const CastPart& part, const Wall& wall) {
+    const WallPlacing& placing = wall.placing;
+    UnloadedPart unloaded{.name = part.name, .lifts = {}, .count = count_of(part.name, wall)};
+    if (placing.output_m3_h) {
+        const double volume_m3 = part.plan_m2 * part.height_m;
+        unloaded.lifts.push_back({volume_m3, volume_m3 / *placing.output_m3_h});
+    }
+    return unloaded;
+}
+
+std::vector<UnloadedPart> unloaded_parts(const Wall& wall, const Tables& tables) {
+    std::vector<UnloadedPart> parts;
+    for (const FormedWall& formed : formed_walls(wall, tables)) {
+        parts.push_back({.name = formed.name,
+                         .lifts = filled_lifts(poured_wall(formed, wall.placing),
+                                               tables.placing.lifts),
+                         .count = count_of(formed.name, wall)});
+    }
+    for (const CastPart& part : cast_parts(wall)) {
+        if (part.kind == CastKind::footing || part.kind == CastKind::bench) {
+            parts.push_back(low_part(part, wall));
+        }
+    }
+    return parts;
+}
+
+} // namespace
+
+/// Trucks as fast as each part takes its concrete: from lift to lift the slower of the crew's
+/// output and of the rise that is stated.
 std::optional<TruckPlan> trucks_of(const Wall& wall, const WallPlan& plan, const Tables& tables) {
     const WallPlacing& placing = wall.placing;
-    const auto formed = formed_walls(wall, tables);
-    const auto highest = std::ranges::max_element(formed, {}, &FormedWall::height_m);
-    const auto pour_h =
-        highest != formed.end()
-            ? lift_plan(poured_wall(*highest, placing), tables.placing.lifts).pour_h
-            : std::nullopt;
-    if (!placing.truck_m3 || !pour_h) {
+    if (!placing.truck_m3) {
         return std::nullopt;
     }
-    TruckedPour pour{.volume_m3 = plan.quantities.order.order_m3,
-                     .output_m3_h = highest->volume_m3(0, highest->height_m) / *pour_h,
-                     .truck_m3 = *placing.truck_m3};
+    TruckedPour pour{.order_m3 = plan.quantities.order.order_m3,
+                     .truck_m3 = *placing.truck_m3,
+                     .parts = unloaded_parts(wall, tables),
+                     .haul_h = requirements_of(wall.mix).placing.haul_h};
     if (placing.round_trip_min) {
         pour.round_trip_h = *placing.round_trip_min / 60;
     }
