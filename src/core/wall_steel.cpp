@@ -36,6 +36,14 @@ double exposed_steel_mm2_m(double thickness_mm, const WallSteelRules& rules) {
     return rules.exposed_face.horizontal * metre_mm * thickness_mm;
 }
 
+double room_for_layers_mm(const Reinforcement& bars) {
+    double needed_mm = 2 * bars.cover_mm.value_or(0);
+    for (const auto* grid : {&bars.vertical, &bars.horizontal}) {
+        needed_mm += *grid ? bars.layers * (*grid)->bar_mm : 0;
+    }
+    return needed_mm;
+}
+
 double spacing_for_mm(double area_mm2_m, double bar_area_mm2, int layers) {
     return layers * bar_area_mm2 * metre_mm / area_mm2_m;
 }

@@ -153,6 +153,13 @@ TEST_CASE("soffits by span, by load, by the engineer's strength") {
                                    .depth_mm = {},
                                    .sill_m = {},
                                    .at_m = {},
+                                   .count = 1},
+                                  {.name = "gap to the top of 2 m, without a head",
+                                   .width_mm = 2000,
+                                   .height_mm = 1400,
+                                   .depth_mm = {},
+                                   .sill_m = 0.6,
+                                   .at_m = {1},
                                    .count = 1}};
     wall.benches = {
         {.name = "spanning",

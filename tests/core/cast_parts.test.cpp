@@ -30,7 +30,7 @@ TEST_CASE("the narrowest place of a run by hand") {
         std::vector<core::Opening> openings;
         double narrowest_mm;
     };
-    const std::vector<Row> rows{
+    std::vector<Row> rows{
         {"nothing in it", {}, 250},
         {"a niche of 100: 150 behind it", {opening(400, 100, 1)}, 150},
         {"niches back to back: 250 - 100 - 90", {opening(400, 100, 1), opening(400, 90, 1.2)}, 60},
@@ -41,6 +41,22 @@ TEST_CASE("the narrowest place of a run by hand") {
          180},
         {"a pier at the end of 5 m", {opening(400, {}, 4.5)}, 100},
     };
+    const auto high = [](double height_mm, std::optional<double> sill_m, double at_m) {
+        core::Opening hole = opening(400, {}, at_m);
+        hole.name += " high";
+        hole.height_mm = height_mm;
+        hole.sill_m = sill_m;
+        return hole;
+    };
+    const std::vector<Row> upright{
+        {"a lintel: 2.00 - 0.50 - 1.45", {high(1450, 0.5, 1)}, 50},
+        {"an opening that reaches the top has none", {high(1500, 0.5, 1)}, 250},
+        {"a strip below a sill", {high(1000, 0.12, 1)}, 120},
+        {"above each other: 0.9 - 0.8", {opening(400, {}, 1), high(500, 0.9, 1.2)}, 100},
+        {"not above each other", {opening(400, {}, 1), high(500, 0.9, 1.65)}, 250},
+        {"no sill: 60 in all above and below", {high(1940, {}, 1)}, 60},
+    };
+    rows.insert(rows.end(), upright.begin(), upright.end());
     for (const Row& row : rows) {
         INFO(row.what);
         core::Wall wall = wall_of(run_of(5, 2, 250));

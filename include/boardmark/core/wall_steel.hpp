@@ -40,6 +40,10 @@ double exposed_steel_mm2_m(double thickness_mm, const WallSteelRules& rules);
 /// held against the limits of spacing.
 double spacing_for_mm(double area_mm2_m, double bar_area_mm2, int layers);
 
+/// What all layers take of the thickness with the cover outside them, mm; what is not stated
+/// counts as nothing.
+double room_for_layers_mm(const Reinforcement& bars);
+
 /// `steel.vertical`, `steel.horizontal`, `steel.spacing`, `steel.layers`, which fails too where the
 /// layers with their cover do not fit into the thinnest place. What is not stated is `not checked`,
 /// what is taken for granted a `watch`. A code minimum controls neither strength nor whether cracks

@@ -60,7 +60,8 @@ Check check_vibrator(const Reinforcement& bars, double thickness_mm, std::option
                     : below(*room_mm, asked_mm) ? Verdict::watch
                                                 : Verdict::holds;
     check.message = {
-        check.verdict == Verdict::fails
+        *room_mm <= 0 ? "the bars do not fit with their cover: no head goes in between them"
+        : check.verdict == Verdict::fails
             ? "a head of {head} does not go in: {value} is clear between the bars"
             : "{value} is clear between the bars for a head of {head}; {limit} lets it "
               "go down straight",

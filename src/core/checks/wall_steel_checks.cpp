@@ -81,21 +81,6 @@ Check spacing_check(const ReinforcedWall& wall, const WallSteelRules& rules) {
     return check;
 }
 
-/// Of all layers with the cover outside them; what is not stated counts as nothing.
-struct NeededRoom {
-    double mm;
-    bool known;
-};
-
-NeededRoom needed_room(const Reinforcement& bars) {
-    NeededRoom needed{.mm = 2 * bars.cover_mm.value_or(0),
-                      .known = bars.cover_mm && bars.vertical && bars.horizontal};
-    for (const auto* grid : {&bars.vertical, &bars.horizontal}) {
-        needed.mm += *grid ? bars.layers * (*grid)->bar_mm : 0;
-    }
-    return needed;
-}
-
 Check layers_check(const ReinforcedWall& wall, const WallSteelRules& rules) {
     const bool two_needed = above(wall.thickness_mm, rules.two_layers_above_mm.value);
     const bool missing = two_needed && wall.bars.layers < 2;
@@ -111,15 +96,16 @@ Check layers_check(const ReinforcedWall& wall, const WallSteelRules& rules) {
                     {word("value", wall.bars.layers < 2 ? "one layer" : "two layers"),
                      quantity("thickness", {wall.thickness_mm, Measure::length}),
                      quantity("limit", {rules.two_layers_above_mm.value, Measure::length})}}};
-    const NeededRoom needed = needed_room(wall.bars);
+    const double needed_mm = room_for_layers_mm(wall.bars);
+    const bool known = wall.bars.cover_mm && wall.bars.vertical && wall.bars.horizontal;
     const double room_mm = wall.thinnest_mm.value_or(wall.thickness_mm);
-    if (above(needed.mm, room_mm)) {
+    if (above(needed_mm, room_mm)) {
         check.verdict = Verdict::fails;
         check.message.text = "{value} of bars do not fit: with the cover on both sides they need "
                              "{needed}, and the thinnest place has {room}";
-        check.message.arguments.push_back(quantity("needed", {needed.mm, Measure::length}));
+        check.message.arguments.push_back(quantity("needed", {needed_mm, Measure::length}));
         check.message.arguments.push_back(quantity("room", {room_mm, Measure::length}));
-    } else if (!missing && !needed.known) {
+    } else if (!missing && !known) {
         check.verdict = Verdict::not_checked;
         check.value = std::nullopt;
         check.limit = std::nullopt;

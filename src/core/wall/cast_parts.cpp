@@ -2,7 +2,8 @@
 #include <boardmark/core/proportion.hpp>
 
 #include "../tolerance.hpp"
-#include "profile.hpp"
+#include "behind_niche.hpp"
+#include "placed_box.hpp"
 
 #include <algorithm>
 
@@ -11,49 +12,11 @@ namespace {
 
 constexpr double mm_in_m = 1000;
 
-struct PlacedBox {
-    const Opening& opening;
-    FaceBox box;
-};
-
-std::vector<PlacedBox> placed_boxes(const WallRun& run, const Profile& profile) {
-    std::vector<PlacedBox> placed;
-    for (const Opening& opening : run.openings) {
-        for (const FaceBox& box : boxes_of(opening, profile)) {
-            placed.push_back({opening, box});
-        }
-    }
-    return placed;
-}
-
-bool at_one_height(const PlacedBox& one, const PlacedBox& other) {
-    const bool known = one.opening.sill_m && other.opening.sill_m;
-    return !known ||
-           (below(one.box.low_m, other.box.high_m) && below(other.box.low_m, one.box.high_m));
-}
-
-bool back_to_back(const PlacedBox& one, const PlacedBox& other) {
-    return &one.opening != &other.opening && at_one_height(one, other) &&
-           below(one.box.from_m, other.box.to_m) && below(other.box.from_m, one.box.to_m);
-}
-
 /// What is left of the thickness behind niches, those of the other face with them.
-double behind_niches_mm(const WallRun& run, const Profile& profile,
-                        const std::vector<PlacedBox>& placed) {
+double behind_niches_mm(const WallRun& run) {
     double narrowest_mm = run.thickness_mm;
-    for (const PlacedBox& niche : placed) {
-        if (!niche.opening.depth_mm) {
-            continue;
-        }
-        const double upper_m = niche.opening.sill_m ? niche.box.high_m : profile.greatest_height_m;
-        const double left_mm = mm_in_m * profile.thickness_at(upper_m) - *niche.opening.depth_mm;
-        double behind_mm = 0;
-        for (const PlacedBox& other : placed) {
-            if (other.opening.depth_mm && back_to_back(niche, other)) {
-                behind_mm = std::max(behind_mm, *other.opening.depth_mm);
-            }
-        }
-        narrowest_mm = std::min(narrowest_mm, left_mm - behind_mm);
+    for (const BehindNiche& behind : behind_niches(run)) {
+        narrowest_mm = std::min(narrowest_mm, behind.left_mm);
     }
     return narrowest_mm;
 }
@@ -67,13 +30,13 @@ double narrowest_pier_mm(const WallRun& run, const std::vector<PlacedBox>& place
         }
     };
     for (const PlacedBox& hole : placed) {
-        if (hole.opening.depth_mm) {
+        if (!hole.through()) {
             continue;
         }
         take(hole.box.from_m);
         take(run.length_m - hole.box.to_m);
         for (const PlacedBox& other : placed) {
-            if (!other.opening.depth_mm && at_one_height(hole, other)) {
+            if (other.through() && at_one_height(hole, other)) {
                 take(other.box.from_m - hole.box.to_m);
             }
         }
@@ -81,23 +44,72 @@ double narrowest_pier_mm(const WallRun& run, const std::vector<PlacedBox>& place
     return mm_in_m * narrowest_m;
 }
 
+/// Concrete above the head of an opening, where it has a sill that is stated. A sloping top that
+/// the head cuts through tapers to nothing there.
+double lintel_m(const PlacedBox& hole, const Profile& profile) {
+    double narrowest_m = profile.greatest_height_m;
+    for (const OverHead& over : over_head(hole.box, profile)) {
+        if (above(over.most_m, 0)) {
+            narrowest_m = std::min(narrowest_m, std::max(over.least_m, 0.0));
+        }
+    }
+    return narrowest_m;
+}
+
+/// Strips above and below openings through the wall, and between those above each other. A sill
+/// that is not stated leaves above and below together no more than the rest of the height.
+double narrowest_strip_mm(const WallRun& run, const std::vector<PlacedBox>& placed,
+                          const Profile& profile) {
+    double narrowest_m = run.thickness_mm / mm_in_m;
+    const auto take = [&](double height_m) {
+        narrowest_m = above(height_m, 0) ? std::min(narrowest_m, height_m) : narrowest_m;
+    };
+    for (const PlacedBox& hole : placed) {
+        if (!hole.through()) {
+            continue;
+        }
+        if (!hole.opening.sill_m) {
+            take(2 * hole.box.low_m);
+            continue;
+        }
+        take(hole.box.low_m);
+        narrowest_m = std::min(narrowest_m, lintel_m(hole, profile));
+        for (const PlacedBox& other : placed) {
+            if (other.through() && other.opening.sill_m && at_one_station(hole.box, other.box)) {
+                take(other.box.low_m - hole.box.high_m);
+            }
+        }
+    }
+    return mm_in_m * narrowest_m;
+}
+
+/// Keys whose absence may make a run narrower than what is counted.
+std::vector<std::string> open_places(const WallRun& run) {
+    std::vector<std::string> keys;
+    for (const Opening& opening : run.openings) {
+        const std::string path = "walls." + run.name + ".openings." + opening.name;
+        if (opening.at_m.empty()) {
+            keys.push_back(path + ".at");
+        }
+        if (!opening.depth_mm && !opening.sill_m) {
+            keys.push_back(path + ".sill");
+        }
+    }
+    return keys;
+}
+
 CastPart part_of(const WallRun& run, double relief_mm) {
     const Profile profile = profile_of(run);
     const auto placed = placed_boxes(run, profile);
     const int lined = run.shows == ShownFaces::both ? 2 : 1;
-    CastPart part{.kind = CastKind::run,
-                  .name = run.name,
-                  .height_m = greatest_height_m(run),
-                  .plan_m2 = run.length_m * run.bottom_thickness_mm / mm_in_m,
-                  .between_forms_mm = std::min(behind_niches_mm(run, profile, placed),
-                                               narrowest_pier_mm(run, placed)),
-                  .relief_mm = lined * relief_mm};
-    for (const Opening& opening : run.openings) {
-        if (opening.at_m.empty()) {
-            part.assumed.push_back("walls." + run.name + ".openings." + opening.name + ".at");
-        }
-    }
-    return part;
+    return {.kind = CastKind::run,
+            .name = run.name,
+            .height_m = greatest_height_m(run),
+            .plan_m2 = run.length_m * run.bottom_thickness_mm / mm_in_m,
+            .between_forms_mm = std::min({behind_niches_mm(run), narrowest_pier_mm(run, placed),
+                                          narrowest_strip_mm(run, placed, profile)}),
+            .relief_mm = lined * relief_mm,
+            .assumed = open_places(run)};
 }
 
 CastPart part_of(const Footing& footing, const WallRun& run) {

@@ -97,8 +97,25 @@ void find_slowness(const YoungConcrete& young, ColdFindings& found) {
                    "tests of strength decide",
                    {}});
     }
+}
+
+/// What is not known of the air, or contradicts itself: a forecast of the lowest is no warmer than
+/// the air that is there.
+void find_open_air(const Wall& wall, const YoungConcrete& young, ColdFindings& found) {
     if (!young.forecast) {
         found.add(Verdict::watch, {"'lowest_air', the forecast, is not stated", {}});
+        return;
+    }
+    if (!young.placing_air_c) {
+        found.add(Verdict::watch, {"'air_temperature', the air at placing, is not stated", {}});
+        return;
+    }
+    if (above(*wall.placing.lowest_air_c, *young.placing_air_c)) {
+        found.add(Verdict::watch,
+                  {"'lowest_air' of {forecast} is warmer than the {at_placing} at placing, which "
+                   "contradicts it: the colder counts",
+                   {cold_degrees("forecast", *wall.placing.lowest_air_c),
+                    cold_degrees("at_placing", *young.placing_air_c)}});
     }
 }
 
@@ -116,7 +133,10 @@ void find_no_protection(const Wall& wall, const ColdPlan& plan, ColdFindings& fo
 
 Check open_weather(const YoungConcrete& young, Check check) {
     check.verdict = Verdict::not_checked;
-    check.message = {young.coldest_air_c
+    check.message = {young.forecast
+                         ? "'placing.air_temperature' is not stated: whether it is placed below "
+                           "{cold} is not known"
+                     : young.coldest_air_c
                          ? "'placing.lowest_air' is not stated: no forecast says whether it stays "
                            "above {cold} after placing"
                          : "neither 'placing.air_temperature' nor 'placing.lowest_air' is stated: "
@@ -138,14 +158,18 @@ void add_cold_check(const Wall& wall, const YoungConcrete& young, const AfterPla
                 .requirement = "cold",
                 .source = tables.weather.cold_air_c.source};
     if (!after.cold) {
-        if (!young.forecast) {
+        if (!young.forecast || !young.placing_air_c) {
             checks.push_back(open_weather(young, std::move(check)));
             return;
         }
         check.value = young.coldest_air_c;
-        check.message = {
-            "no air below {cold} at placing, nor forecast: at least {value}",
-            {cold_degrees("cold", cold_c), cold_degrees("value", *young.coldest_air_c)}};
+        ColdFindings found;
+        found.add(Verdict::holds,
+                  {"no air below {cold} at placing, nor forecast: at least {value}",
+                   {cold_degrees("cold", cold_c), cold_degrees("value", *young.coldest_air_c)}});
+        find_open_air(wall, young, found);
+        check.verdict = found.verdict;
+        check.message = std::move(found.message);
         checks.push_back(std::move(check));
         return;
     }
@@ -155,11 +179,13 @@ void add_cold_check(const Wall& wall, const YoungConcrete& young, const AfterPla
         find_warmth(wall, *after.cold, found);
         find_frost(wall, young, *after.cold, found);
         find_slowness(young, found);
+        find_open_air(wall, young, found);
         check.measure = Measure::duration;
         check.value = wall.placing.protected_until_h;
         check.limit = Limit{.low = hours_of_day * after.cold->days, .high = std::nullopt};
     } else {
         find_no_protection(wall, *after.cold, found);
+        find_open_air(wall, young, found);
         check.value = after.cold->coldest_c;
     }
     check.source = tables.placing.curing.protection.source;

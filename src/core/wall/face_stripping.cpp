@@ -35,7 +35,8 @@ void judge_measured(const StrippedFace& face, Check& check) {
     const double needed_mpa = face.after.strip.needed_mpa;
     const bool enough = !below(measured_mpa, needed_mpa);
     const bool in_any_weather =
-        !below(measured_mpa, face.rules.strip_strength_in_frost_mpa.value) || face.young.forecast;
+        !below(measured_mpa, face.rules.strip_strength_in_frost_mpa.value) ||
+        (face.young.forecast && face.young.placing_air_c);
     const bool early = below(face.stated_h, face.rules.strip_after_h.value);
     check.measure = Measure::strength;
     check.value = measured_mpa;
@@ -54,10 +55,12 @@ void judge_measured(const StrippedFace& face, Check& check) {
                        check.message);
     }
     if (enough && !in_any_weather) {
-        append_clauses({{"in frost {frost}, and 'lowest_air' is not stated",
-                         {quantity("frost", {face.rules.strip_strength_in_frost_mpa.value,
-                                             Measure::strength})}}},
-                       check.message);
+        append_clauses(
+            {{face.young.forecast ? "in frost {frost}, and 'air_temperature' is not stated"
+                                  : "in frost {frost}, and 'lowest_air' is not stated",
+              {quantity("frost",
+                        {face.rules.strip_strength_in_frost_mpa.value, Measure::strength})}}},
+            check.message);
     }
 }
 
@@ -133,9 +136,8 @@ Check face_check(const Wall& wall, const YoungConcrete& young, const AfterPlacin
         check.message = {"the air after placing is not stated ('placing.air_temperature', "
                          "'placing.lowest_air'); tests of strength decide",
                          {}};
-    } else if (!young.concrete_c &&
-               !below(counted_hours(young.lift.air, face.stated_h, rules),
-                      rules.strip_after_h.value)) {
+    } else if (!young.concrete_c && !below(counted_hours(young.lift.air, face.stated_h, rules),
+                                           rules.strip_after_h.value)) {
         check.message = {"'placing.concrete_temperature' is not stated, and cold concrete gains "
                          "strength slowly; tests of strength decide",
                          {}};

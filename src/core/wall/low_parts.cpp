@@ -6,8 +6,6 @@
 #include "part_checks.hpp"
 #include "wall_checks.hpp"
 
-#include <algorithm>
-
 namespace boardmark::core {
 namespace {
 
@@ -47,38 +45,45 @@ Check lift_of_low_part(const CastPart& part, const LiftRules& rules) {
                          quantity("most", {most.value, Measure::length})}}};
 }
 
-/// No method gives less than is asked here where the full head is taken.
-double side_pressure_kpa(const CastPart& part, const Wall& wall, const Proportions& proportions,
-                         const Tables& tables) {
-    const FormCase pour = form_case(wall, proportions, part.height_m, part.plan_m2, tables);
-    double kpa = 0;
-    for (const FormPressure& pressure : form_pressures(pour, tables)) {
-        kpa = std::max({kpa, pressure.head_kpa, pressure.data_suffice ? pressure.kpa : 0});
-    }
-    return kpa;
+/// As for a rise that nobody knows: the full head, which no formula exceeds, and what a pump adds.
+FormPressure side_pressure(const CastPart& part, const Wall& wall, const Proportions& proportions,
+                           const Tables& tables) {
+    return aci_form_pressure(form_case(wall, proportions, part.height_m, std::nullopt, tables),
+                             tables);
 }
 
-Check pressure_on_low_part(const CastPart& part, const Wall& wall, double kpa) {
+/// What the pressure on the sides is made of, for a message.
+Phrase head_told(const FormPressure& pressure) {
+    if (above(pressure.kpa, pressure.head_kpa)) {
+        return {"{value} on the sides, {times} times the full head for concrete pumped from below",
+                {quantity("value", {pressure.kpa, Measure::pressure}),
+                 quantity("times", {pressure.kpa / pressure.head_kpa, Measure::ratio})}};
+    }
+    return {"{value} on the sides, the full head of the concrete",
+            {quantity("value", {pressure.kpa, Measure::pressure})}};
+}
+
+Check pressure_on_low_part(const CastPart& part, const Wall& wall, const FormPressure& pressure) {
     const auto& rating_kpa = wall.placing.form_pressure_kpa;
-    const Argument value = quantity("value", {kpa, Measure::pressure});
     Check check{.id = "forms.pressure",
                 .verdict = Verdict::not_checked,
                 .measure = Measure::pressure,
                 .requirement = "design pressure",
                 .source = {"common practice, no source", Confidence::common_practice},
-                .message = {"{value} on the sides, the full head of the concrete; "
-                            "'placing.form_pressure' is not stated",
-                            {value}}};
+                .message = head_told(pressure)};
+    if (above(pressure.kpa, pressure.head_kpa)) {
+        check.source = pressure.source;
+    }
     if (!rating_kpa) {
+        check.message.text += "; 'placing.form_pressure' is not stated";
         return check;
     }
     constexpr double precision_kpa = 0.1;
-    check.value = kpa;
+    check.value = pressure.kpa;
     check.limit = Limit{.low = {}, .high = rating_kpa};
-    check.verdict = at_most({kpa, *rating_kpa, precision_kpa});
-    check.message = {"{value} on the sides, the full head of the concrete, on forms designed for "
-                     "{limit}",
-                     {value, quantity("limit", {*rating_kpa, Measure::pressure})}};
+    check.verdict = at_most({pressure.kpa, *rating_kpa, precision_kpa});
+    check.message.text += ", on forms designed for {limit}";
+    check.message.arguments.push_back(quantity("limit", {*rating_kpa, Measure::pressure}));
     if (part.soffit) {
         check.verdict = worse(check.verdict, Verdict::watch);
         check.message.text += "; the form of its soffit carries the concrete, crew and equipment: "
@@ -104,8 +109,7 @@ void check_low_parts(const Wall& wall, const std::vector<CastPart>& parts,
             add(cover_of_low_part(part, wall, tables));
         }
         add(lift_of_low_part(part, tables.placing.lifts));
-        const double kpa = side_pressure_kpa(part, wall, proportions, tables);
-        add(pressure_on_low_part(part, wall, kpa));
+        add(pressure_on_low_part(part, wall, side_pressure(part, wall, proportions, tables)));
     }
 }
 

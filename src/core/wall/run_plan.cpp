@@ -2,7 +2,9 @@
 
 #include <boardmark/core/wall_cover.hpp>
 
+#include "../phrases.hpp"
 #include "../tolerance.hpp"
+#include "behind_niche.hpp"
 #include "form_forces.hpp"
 #include "part_checks.hpp"
 #include "profile.hpp"
@@ -36,21 +38,34 @@ std::optional<VibrationPlan> vibration_of(const Wall& wall, const WallRun& run, 
                           rules);
 }
 
+/// The vibrator goes down behind the niches too.
+Check vibrator_of(const Wall& wall, const WallRun& run, const VibrationRules& rules) {
+    const auto& head_mm = wall.placing.vibrator_head_mm;
+    Check check = check_vibrator(*wall.reinforcement, run.thickness_mm, head_mm, rules);
+    const auto niches = behind_niches(run);
+    const auto least = std::ranges::min_element(niches, {}, &BehindNiche::left_mm);
+    if (least != niches.end() && below(least->left_mm, run.thickness_mm)) {
+        check = check_vibrator(*wall.reinforcement, least->left_mm, head_mm, rules);
+        check.message.text = "behind '{niche}' " + check.message.text;
+        check.message.arguments.push_back(word("niche", least->niche));
+    }
+    return check;
+}
+
 /// Least steel by the thickest section, cover and room by the thinnest.
 void check_bars(const Wall& wall, const WallRun& run, const Tables& tables, RunPlan& plan,
                 std::vector<Check>& checks) {
     const Reinforcement& bars = *wall.reinforcement;
-    append(run.name,
-           check_wall_steel({.thickness_mm = run.bottom_thickness_mm,
-                             .bars = bars,
-                             .thinnest_mm = run.thickness_mm},
-                            tables.joints.steel),
-           checks);
-    checks.push_back(
-        of_wall(run.name, check_part_cover(bars, FaceExposure::weather, wall, tables)));
-    checks.push_back(
-        of_wall(run.name, check_vibrator(bars, run.thickness_mm, wall.placing.vibrator_head_mm,
-                                         tables.placing.vibration)));
+    std::vector<Check> steel = check_wall_steel(
+        {.thickness_mm = run.bottom_thickness_mm, .bars = bars, .thinnest_mm = run.thickness_mm},
+        tables.joints.steel);
+    Check cover = check_part_cover(bars, FaceExposure::weather, wall, tables);
+    hold_layers_behind_niches(run, bars, cover,
+                              *std::ranges::find(steel, "steel.layers", &Check::id));
+    append(run.name, steel, checks);
+    hold_cover_behind_niches(run, bars, Verdict::fails, cover);
+    checks.push_back(of_wall(run.name, std::move(cover)));
+    checks.push_back(of_wall(run.name, vibrator_of(wall, run, tables.placing.vibration)));
     const auto amount = [&](const std::optional<BarGrid>& grid) {
         return grid ? std::optional{steel_mm2_m(*grid, bars.layers)} : std::nullopt;
     };

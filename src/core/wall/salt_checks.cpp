@@ -4,7 +4,10 @@
 #include <boardmark/core/proportion.hpp>
 #include <boardmark/core/salt_at_face.hpp>
 
+#include "behind_niche.hpp"
 #include "wall_checks.hpp"
+
+#include <algorithm>
 
 namespace boardmark::core {
 namespace {
@@ -23,6 +26,10 @@ void add_cover(const Wall& wall, const CastPart& part, const SaltExposure& salt,
                                           ? std::optional{wall.boards->relief_mm}
                                           : std::nullopt};
     if (auto check = check_cover_salt(face, salt, rules)) {
+        const auto run = std::ranges::find(wall.runs, part.name, &WallRun::name);
+        if (run != wall.runs.end() && wall.reinforcement) {
+            hold_cover_behind_niches(*run, *wall.reinforcement, Verdict::watch, *check);
+        }
         checks.push_back(of_wall(part.name, std::move(*check)));
     }
 }

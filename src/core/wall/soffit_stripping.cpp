@@ -59,7 +59,7 @@ void hold_against_time(const StruckSoffit& struck, Owed& owed) {
     if (!soffit.live_load_kpa && soffit.kind == SoffitKind::slab) {
         owed.add(Verdict::holds, {"'live_load' is not stated: the longer time is taken", {}});
     }
-    if (struck.age.needed_mpa && struck.young.forecast) {
+    if (struck.age.needed_mpa && struck.young.forecast && struck.young.placing_air_c) {
         return; // the strength settles what the concrete is made of
     }
     for (const Phrase& doubt : doubts_of_time(struck.young, struck.rules)) {

@@ -1,3 +1,5 @@
+#include "../tolerance.hpp"
+#include "placed_box.hpp"
 #include "stripping_checks.hpp"
 
 #include <algorithm>
@@ -7,11 +9,21 @@ namespace {
 
 constexpr double standard_gravity = 9.80665;
 
+/// Whether concrete stands above it anywhere; an opening that reaches the top has no head.
+bool has_head(const Opening& opening, const Profile& profile) {
+    return std::ranges::any_of(boxes_of(opening, profile), [&](const FaceBox& box) {
+        return std::ranges::any_of(over_head(box, profile),
+                                   [](const OverHead& over) { return above(over.most_m, 0); });
+    });
+}
+
 /// The head with the widest opening below it; a niche follows its face.
 std::optional<Soffit> head_of(const WallRun& run, double density_kg_m3) {
+    const Profile profile = profile_of(run);
     const Opening* widest = nullptr;
     for (const Opening& opening : run.openings) {
-        if (!opening.depth_mm && (!widest || opening.width_mm > widest->width_mm)) {
+        const bool wider = !widest || opening.width_mm > widest->width_mm;
+        if (!opening.depth_mm && wider && has_head(opening, profile)) {
             widest = &opening;
         }
     }

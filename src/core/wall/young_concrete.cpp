@@ -138,6 +138,8 @@ std::vector<Phrase> doubts_of_time(const YoungConcrete& young, const CuringRules
            {quantity("least", {rules.least_c.value, Measure::temperature})}});
     doubt(!young.forecast,
           {"'lowest_air' is not stated, so the air is taken to stay as it is", {}});
+    doubt(!young.placing_air_c,
+          {"'air_temperature' is not stated: the air at placing is not known", {}});
     doubt(!young.lift.set_h, {"when it has set is not stated ('setting' or 'end_of_set')", {}});
     return doubts;
 }
