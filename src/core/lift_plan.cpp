@@ -22,7 +22,6 @@ int lifts_of(const PouredWall& wall, const LiftRules& rules) {
     return std::max(1, static_cast<int>(std::ceil(wall.height_m / most_m - relative_rounding)));
 }
 
-
 double longest_wait_h(const PouredWall& wall, const LiftRules& rules) {
     return wall.setting_h ? *wall.setting_h * rules.part_of_setting_percent.value / 100
                           : rules.between_lifts_h.value;

@@ -117,13 +117,13 @@ void judge(const Unloading& one, Check& check) {
 } // namespace
 
 Check truck_discharge(const UnloadedPart& part, const TruckedPour& pour, const LiftRules& rules) {
-    Check check{.id = "truck.discharge",
-                .verdict = Verdict::not_checked,
-                .measure = Measure::duration,
-                .requirement = "time from batching to the end of discharge",
-                .source = rules.discharge_h.source,
-                .message = {"'placing.output' is not stated: how fast it takes a load is not known",
-                            {}}};
+    Check check{
+        .id = "truck.discharge",
+        .verdict = Verdict::not_checked,
+        .measure = Measure::duration,
+        .requirement = "time from batching to the end of discharge",
+        .source = rules.discharge_h.source,
+        .message = {"'placing.output' is not stated: how fast it takes a load is not known", {}}};
     if (!part.lifts.empty()) {
         judge(unloading_of(part, pour, rules.discharge_h.value), check);
     }

@@ -128,10 +128,8 @@ core::UnloadedPart even(std::string name, int m3, double m3_h) {
 
 TEST_CASE("trucks of 6 m3 at 12 m3 an hour") {
     // Arithmetic: 20 m3 are 4 loads, one each 30 min; a round trip of 80 min keeps 3 trucks busy.
-    const core::TruckedPour pour{.order_m3 = 20,
-                                 .truck_m3 = 6,
-                                 .parts = {even("wall", 20, 12)},
-                                 .round_trip_h = 80 / 60.0};
+    const core::TruckedPour pour{
+        .order_m3 = 20, .truck_m3 = 6, .parts = {even("wall", 20, 12)}, .round_trip_h = 80 / 60.0};
     const auto plan = core::truck_plan(pour, lifts());
     REQUIRE(plan);
     CHECK(plan->loads == 4);
@@ -139,7 +137,8 @@ TEST_CASE("trucks of 6 m3 at 12 m3 an hour") {
     CHECK_THAT(60 * plan->shortest.hours, WithinAbs(30, exact));
     CHECK(plan->trucks == 3);
     CHECK_THAT(plan->pour_h, WithinAbs(20 / 12.0, exact));
-    CHECK_FALSE(core::truck_plan({.order_m3 = 20, .truck_m3 = 6, .parts = {{"wall", {}}}}, lifts()));
+    CHECK_FALSE(
+        core::truck_plan({.order_m3 = 20, .truck_m3 = 6, .parts = {{"wall", {}}}}, lifts()));
 }
 
 TEST_CASE("from batching to the end of discharge") {

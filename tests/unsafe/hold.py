@@ -13,7 +13,7 @@ A table is blocks of `key: value` lines with a blank line between them; `#` begi
     arguments: --moisture sand=5%       optional
     check: placing.rise                 id of the check
     part: retaining wall                optional: the part of the walls that the check is of
-    verdict: fails                      one, or several that are all acceptable: fails | watch
+    verdict: fails                      one, or several that are all acceptable: fails | watch; or absent
     exit: 1                             optional
     says: 6.0 ft/h                      optional, any number: text that the result or diagnostic holds
     source: ACI 347R-14 4.2.2           why this verdict; "common practice, no source" for the trade's rules
@@ -101,10 +101,10 @@ def faults(program, table, block):
     part = one(block, "part", "")
     of_id = [check for check in result["checks"] + result.get("mix_checks", [])
              if check["id"] == check_id and part in ("", check.get("part"))]
-    verdicts = {check["verdict"] for check in of_id}
+    verdicts = {check["verdict"] for check in of_id} or {"absent"}
     acceptable = {verdict.strip() for verdict in one(block, "verdict").split("|")}
-    if not verdicts or not verdicts & acceptable or (part and verdicts - acceptable):
-        yield (f"{check_id} {part} is {sorted(verdicts) or 'absent'}, not {sorted(acceptable)}: "
+    if not verdicts & acceptable or (part and verdicts - acceptable):
+        yield (f"{check_id} {part} is {sorted(verdicts)}, not {sorted(acceptable)}: "
                + "; ".join(check["message"] for check in of_id))
 
 

@@ -111,11 +111,11 @@ BriefSection brief_of_face(const BriefCase& brief) {
             section.items.push_back(
                 {"Treatment: {treatment}", {word("treatment", boards->treatment)}});
         }
-        section.items.push_back(
-            {boards->uses == 1 ? "A board lines one form and no more"
-                               : "A board lines {uses} forms; boards of different age give "
-                                 "different colour, so mix none",
-             {number("uses", boards->uses)}});
+        section.items.push_back({boards->uses == 1
+                                     ? "A board lines one form and no more"
+                                     : "A board lines {uses} forms; boards of different age give "
+                                       "different colour, so mix none",
+                                 {number("uses", boards->uses)}});
     }
     if (const auto& ties = brief.wall.ties) {
         section.items.push_back(

@@ -31,14 +31,15 @@ double last_borne(const auto& is_borne, double fastest_m_h) {
     return borne_m_h;
 }
 
+/// Value and limit are printed with as many digits as tell them apart.
 Argument design_of(const FormDemand& demand) {
-    return quantity("design", {demand.borne, demand.measure});
+    return quantity("limit", {demand.borne, demand.measure});
 }
 
 Phrase rise_reason(const FormDemand& demand, const FormPressure& pressure) {
     return {demand.measure == Measure::force
-                ? "the fastest rise at which no tie carries more than {design}, by {method}"
-                : "the fastest rise at which the pressure stays within {design}, by {method}",
+                ? "the fastest rise at which no tie carries more than {limit}, by {method}"
+                : "the fastest rise at which the pressure stays within {limit}, by {method}",
             {design_of(demand), word("method", pressure.method)}};
 }
 
@@ -47,10 +48,10 @@ bool is_borne(const FormDemand& demand, const FormPressure& pressure) {
 }
 
 Phrase too_much(std::string text, const FormPressure& least, const FormDemand& demand) {
-    text += demand.measure == Measure::force ? ", and ties of {design} do not bear it"
-                                             : ", and {design} does not bear it";
+    text += demand.measure == Measure::force ? ", and ties of {limit} do not bear it"
+                                             : ", and {limit} does not bear it";
     return {std::move(text),
-            {quantity("least", {least.kpa, Measure::pressure}), word("method", least.method),
+            {quantity("value", {least.kpa, Measure::pressure}), word("method", least.method),
              design_of(demand)}};
 }
 
@@ -59,20 +60,20 @@ std::optional<AllowableRise> whatever_the_rate(const FormPressure& full, const F
                                                const FormDemand& demand) {
     if (is_borne(demand, full)) {
         const char* text = demand.measure == Measure::force
-                               ? "ties of {design} bear the full liquid head of {head}: the rate "
+                               ? "ties of {limit} bear the full liquid head of {value}: the rate "
                                  "of rise does not matter"
-                               : "{design} bears the full liquid head of {head}: the rate of rise "
+                               : "{limit} bears the full liquid head of {value}: the rate of rise "
                                  "does not matter";
         AllowableRise any =
-            no_rise({text, {design_of(demand), quantity("head", {full.kpa, Measure::pressure})}});
+            no_rise({text, {design_of(demand), quantity("value", {full.kpa, Measure::pressure})}});
         any.any = true;
         return any;
     }
     if (!least.valid) {
-        return no_rise(too_much("full liquid head of {least} governs at any rate", least, demand));
+        return no_rise(too_much("full liquid head of {value} governs at any rate", least, demand));
     }
     if (!is_borne(demand, least)) {
-        return no_rise(too_much("no rate is slow enough: the least pressure is {least} by {method}",
+        return no_rise(too_much("no rate is slow enough: the least pressure is {value} by {method}",
                                 least, demand));
     }
     return std::nullopt;

@@ -119,16 +119,18 @@ void find_open_air(const Wall& wall, const YoungConcrete& young, ColdFindings& f
     }
 }
 
-void find_no_protection(const Wall& wall, const ColdPlan& plan, ColdFindings& found) {
+void find_no_protection(const Wall& wall, const ColdPlan& plan, double cold_c,
+                        ColdFindings& found) {
     const char* missing = wall.placing.held_at_c           ? "'protected_until' is not stated"
                           : wall.placing.protected_until_h ? "'held_at' is not stated"
                                                            : "no protection is stated";
-    found.add(
-        plan.freezes ? Verdict::fails : Verdict::watch,
-        {"air of {coldest}, and {missing} ('held_at', 'protected_until'): {least} or more "
-         "are due for {days}",
-         {cold_degrees("coldest", plan.coldest_c), word("missing", missing),
-          cold_degrees("least", plan.least_c.value), quantity("days", {plan.days, Measure::age})}});
+    found.add(plan.freezes ? Verdict::fails : Verdict::watch,
+              {"air of {value}, below {limit}, and {missing} ('held_at', 'protected_until'): "
+               "{least} or more "
+               "are due for {days}",
+               {cold_degrees("value", plan.coldest_c), cold_degrees("limit", cold_c),
+                word("missing", missing), cold_degrees("least", plan.least_c.value),
+                quantity("days", {plan.days, Measure::age})}});
 }
 
 Check open_weather(const YoungConcrete& young, Check check) {
@@ -184,7 +186,7 @@ void add_cold_check(const Wall& wall, const YoungConcrete& young, const AfterPla
         check.value = wall.placing.protected_until_h;
         check.limit = Limit{.low = hours_of_day * after.cold->days, .high = std::nullopt};
     } else {
-        find_no_protection(wall, *after.cold, found);
+        find_no_protection(wall, *after.cold, cold_c, found);
         find_open_air(wall, young, found);
         check.value = after.cold->coldest_c;
     }

@@ -1,6 +1,7 @@
 #include "form_forces.hpp"
 
 #include "../phrases.hpp"
+#include "../tolerance.hpp"
 #include "method_choice.hpp"
 #include "wall_checks.hpp"
 
@@ -41,6 +42,26 @@ struct ForcedForm {
     std::vector<Check>& checks;
 };
 
+/// Which rise a check of a form holds for: a pressure below the full head grows with it.
+Check for_its_rise(Check check, const FormForces& forces) {
+    const FormPressure& pressure = governing_pressure(forces);
+    const auto rise_m_h = forces.rise.fastest_m_h();
+    const bool full_head = !below(pressure.kpa, pressure.head_kpa);
+    if (check.value && full_head && check.verdict != Verdict::fails) {
+        check.message.text += "; at any rise, for it is the full head";
+        return check;
+    }
+    if (!check.value || !rise_m_h) {
+        return check; // a slower one may be borne, but nobody states one
+    }
+    check.message.text += "; for a rise of no more than {rise}";
+    check.message.arguments.push_back(quantity("rise", {*rise_m_h, Measure::rate_of_rise}));
+    if (!forces.rise.output_m3_h) {
+        check.message.text += ", and no 'placing.output' shows that it is kept";
+    }
+    return check;
+}
+
 /// A check and what the methods that nobody asked for say beside it.
 void put_checks(const ForcedForm& form, const Check& check,
                 const std::optional<FormDemand>& demand) {
@@ -57,8 +78,11 @@ void force_on_form(const ForcedForm& form, double design_kpa, FormForces& forces
     const FormDemand demand{[](const FormPressure& pressure) { return pressure.kpa; }, design_kpa,
                             Measure::pressure};
     forces.rise_by_form = least_rise(form.pour, demand, form.choice, form.tables);
-    put_checks(form, form_pressure_check(governing_pressure(forces), design_kpa, form.tables),
-               demand);
+    put_checks(
+        form,
+        for_its_rise(form_pressure_check(governing_pressure(forces), design_kpa, form.tables),
+                     forces),
+        demand);
     if (auto missing = missing_method_check(form.pour, form.choice)) {
         form.checks.push_back(of_wall(form.name, std::move(*missing)));
     }
@@ -94,7 +118,8 @@ void force_on_ties(const ForcedForm& form, const Wall& wall, FormForces& forces)
                             },
                             working_load_kn(*rating, form.tables), Measure::force};
     }
-    put_checks(form, tie_check(governing, forces.ties, rating, form.tables), demand);
+    put_checks(form, for_its_rise(tie_check(governing, forces.ties, rating, form.tables), forces),
+               demand);
     if (demand) {
         forces.rise_by_ties =
             forces.ties.all_held

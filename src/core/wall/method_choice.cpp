@@ -63,11 +63,12 @@ std::optional<Check> other_method_check(const Check& check, const FormDemand& de
     other.verdict = Verdict::watch;
     other.value.reset();
     other.message = {"", {}};
+    const double governs = demand.asked(choice.pressures[choice.governing]);
     for (std::size_t number = 0; number < choice.pressures.size(); ++number) {
         const FormPressure& pressure = choice.pressures[number];
         const double asks = demand.asked(pressure);
-        if (number == choice.governing || !above(asks, demand.borne)) {
-            continue;
+        if (!above(asks, std::max(governs, demand.borne))) {
+            continue; // the form bears it, or has failed by as much
         }
         const std::string figure = "value" + std::to_string(number);
         const std::string name = "method" + std::to_string(number);
