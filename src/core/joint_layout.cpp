@@ -119,6 +119,23 @@ void add_left_out(const JointLayout& layout, const ContractionJointRules& rules,
         quantity("least", {rules.least_apart_m.value, Measure::line_length}));
 }
 
+void add_without(const JointLayout& layout, const ContractionJointRules& rules, Check& check) {
+    std::string sides;
+    for (std::size_t i = 0; i < layout.without.size(); ++i) {
+        const std::string number = std::to_string(i + 1);
+        sides += (i == 0 ? "{" : ", {") + ("side_from_" + number) + "} to {side_to_" + number + "}";
+        check.message.arguments.push_back(
+            quantity("side_from_" + number, {layout.without[i].from_m, Measure::line_length}));
+        check.message.arguments.push_back(
+            quantity("side_to_" + number, {layout.without[i].to_m, Measure::line_length}));
+    }
+    check.message.text += "; no joint on the side from " + sides +
+                          ", for joints stand no nearer than {apart} to a corner or an end: bars "
+                          "round the corners keep cracks fine";
+    check.message.arguments.push_back(
+        quantity("apart", {rules.least_apart_m.value, Measure::line_length}));
+}
+
 /// Panels wider than the rules come of a stated spacing, or of joints that stand too near.
 Check spacing_check(const JointedWall& wall, const JointLayout& layout, const HeldPanel& hardest,
                     const ContractionJointRules& rules) {
@@ -138,6 +155,10 @@ Check spacing_check(const JointedWall& wall, const JointLayout& layout, const He
     if (!layout.left_out_m.empty()) {
         check.verdict = Verdict::watch;
         add_left_out(layout, rules, check);
+    }
+    if (!layout.without.empty()) {
+        check.verdict = Verdict::watch;
+        add_without(layout, rules, check);
     }
     if (wall.openings_unplaced) {
         check.verdict = Verdict::watch;
@@ -168,10 +189,32 @@ Check groove_check(double groove, double least_mm, const ContractionJointRules& 
                          quantity("limit", {least_mm, Measure::length})}}};
 }
 
-/// Measures the panels, those round a corner to it; the one that comes nearest to its rule, or
-/// breaks it most.
-HeldPanel measure_panels(const JointedWall& wall, const std::vector<Bound>& bounds,
-                         const std::vector<JointSpacing>& by_rule, JointLayout& layout) {
+/// Joint to joint, round corners too; beyond the start of a closed wall it goes on at its end.
+std::vector<HeldPanel> panels_through_corners(const JointedWall& wall,
+                                              const std::vector<JointSpacing>& by_rule,
+                                              const JointLayout& layout) {
+    const double whole_m = length_m(wall);
+    const auto& joints = layout.positions_m;
+    std::vector<double> stations = joints;
+    if (!wall.closed || joints.empty()) {
+        stations.insert(stations.begin(), 0);
+        stations.push_back(whole_m);
+    }
+    std::vector<HeldPanel> panels;
+    for (std::size_t i = 1; i < stations.size(); ++i) {
+        panels.push_back({stations[i] - stations[i - 1],
+                          spacing_within(stations[i - 1], stations[i], wall, by_rule)});
+    }
+    if (wall.closed && !joints.empty()) {
+        const JointSpacing& first = spacing_within(0, joints.front(), wall, by_rule);
+        const JointSpacing& last = spacing_within(joints.back(), whole_m, wall, by_rule);
+        panels.push_back(
+            {joints.front() + whole_m - joints.back(), last.m < first.m ? last : first});
+    }
+    return panels;
+}
+
+double narrowest_m(const std::vector<Bound>& bounds, const JointLayout& layout) {
     std::vector<double> stations = layout.positions_m;
     for (const Bound& bound : bounds) {
         if (!bound.joint) {
@@ -179,14 +222,19 @@ HeldPanel measure_panels(const JointedWall& wall, const std::vector<Bound>& boun
         }
     }
     std::ranges::sort(stations);
-    std::vector<HeldPanel> panels;
+    double least_m = stations.back() - stations.front();
     for (std::size_t i = 1; i < stations.size(); ++i) {
-        panels.push_back({stations[i] - stations[i - 1],
-                          spacing_within(stations[i - 1], stations[i], wall, by_rule)});
+        least_m = std::min(least_m, stations[i] - stations[i - 1]);
     }
-    const auto [narrowest, widest] = std::ranges::minmax(panels, {}, &HeldPanel::width_m);
-    layout.widest_m = widest.width_m;
-    layout.narrowest_m = narrowest.width_m;
+    return least_m;
+}
+
+/// Measures the panels; the one that comes nearest to its rule, or breaks it most.
+HeldPanel measure_panels(const JointedWall& wall, const std::vector<Bound>& bounds,
+                         const std::vector<JointSpacing>& by_rule, JointLayout& layout) {
+    const auto panels = panels_through_corners(wall, by_rule, layout);
+    layout.widest_m = std::ranges::max(panels, {}, &HeldPanel::width_m).width_m;
+    layout.narrowest_m = narrowest_m(bounds, layout);
     return std::ranges::max(panels, {}, &HeldPanel::part_of_rule);
 }
 
@@ -210,7 +258,11 @@ JointLayout joint_layout(const JointedWall& wall, const ContractionJointRules& r
         const FixedSpan span{left.at_m, right.at_m,
                              spacing_within(left.at_m, right.at_m, wall, layout.spacings).m,
                              left.corner, right.corner};
-        std::ranges::copy(joints_within_m(span, rules), std::back_inserter(layout.positions_m));
+        const auto joints = joints_within_m(span, rules);
+        if (joints.empty() && asks_a_joint(span, rules)) {
+            layout.without.push_back({left.at_m, right.at_m});
+        }
+        std::ranges::copy(joints, std::back_inserter(layout.positions_m));
         if (right.joint) {
             layout.positions_m.push_back(right.at_m);
         }

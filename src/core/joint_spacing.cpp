@@ -48,6 +48,10 @@ std::optional<SpanPanels> panels_of(const FixedSpan& span, int joints,
     return close ? std::nullopt : std::optional{found};
 }
 
+double first_from_corner_m(const FixedSpan& span, const ContractionJointRules& rules) {
+    return std::min(rules.corner_share.value * span.spacing_m, rules.first_from_corner_m.value);
+}
+
 bool keep_the_rules(const SpanPanels& panels, const FixedSpan& span, int joints, double corner_m) {
     const bool cornered = corners_of(span) > 0;
     const bool has_inner = joints + 1 > corners_of(span);
@@ -80,9 +84,14 @@ double groove_mm(double thickness_mm, const ContractionJointRules& rules) {
     return std::max(rules.groove_share.value * thickness_mm, rules.groove_least_mm.value);
 }
 
+bool asks_a_joint(const FixedSpan& span, const ContractionJointRules& rules) {
+    const double length_m = span.to_m - span.from_m;
+    return corners_of(span) > 0 &&
+           !keep_the_rules({length_m, length_m}, span, 0, first_from_corner_m(span, rules));
+}
+
 std::vector<double> joints_within_m(const FixedSpan& span, const ContractionJointRules& rules) {
-    const double corner_m =
-        std::min(rules.corner_share.value * span.spacing_m, rules.first_from_corner_m.value);
+    const double corner_m = first_from_corner_m(span, rules);
     SpanPanels panels{.inner_m = span.to_m - span.from_m, .corner_m = span.to_m - span.from_m};
     int joints = 0;
     while (!keep_the_rules(panels, span, joints, corner_m)) {

@@ -19,4 +19,7 @@ struct FixedSpan {
 /// joints may to another or to an end of the span; the panels are then wider than the spacing.
 std::vector<double> joints_within_m(const FixedSpan& span, const ContractionJointRules& rules);
 
+/// Whether the rules ask a joint of a span that ends at a corner.
+bool asks_a_joint(const FixedSpan& span, const ContractionJointRules& rules);
+
 } // namespace boardmark::core

@@ -4,6 +4,8 @@
 #include <boardmark/core/wall.hpp>
 
 #include <optional>
+#include <string>
+#include <vector>
 
 namespace boardmark::core {
 
@@ -36,7 +38,9 @@ struct ConcreteTemperatures {
         {}; ///< in the form; of the mix: as placed, else mixed
     std::optional<TwoTemperatures> air = {};
     bool concrete_stated = false; ///< in the wall file: no formula of pressure goes without it
-    bool after_haul = false;      ///< the mix's own counts what is lost on the way
+    std::vector<std::string> missing_of_mix =
+        {}; ///< keys without which the mix file's own is not known, where it states others of them
+    bool after_haul = false; ///< the mix's own counts what is lost on the way
 };
 
 ConcreteTemperatures concrete_temperatures(const Wall& wall, const Proportions& proportions);

@@ -24,6 +24,7 @@ struct JointedWall {
     bool corner_at_start = false;        ///< the end is a bend or a tee, not free
     bool corner_at_end = false;
     std::vector<double> corners_m = {}; ///< stations of bends between the ends
+    bool closed = false;                ///< its end is its start, a corner: the walls of a planter
     bool corners_assumed = false;       ///< nobody stated where they are
     bool openings_unplaced = false;     ///< some go through the wall, and nobody stated where
     bool many_openings = false;
@@ -40,15 +41,22 @@ struct JointSpacing {
     Source source;
 };
 
+/// A stretch of a wall that ends at a corner, and stays without a joint.
+struct JointlessSide {
+    double from_m;
+    double to_m;
+};
+
 /// Contraction joints of a wall. Aligning them with boards is left to whoever lays out the boards.
 struct JointLayout {
     std::vector<JointSpacing> spacings; ///< one for each stretch
     std::vector<double> positions_m;    ///< increasing, strictly between the ends
     std::vector<double> left_out_m;     ///< steps and openings too near to an end or another joint
-    double widest_m;                    ///< panel
-    double narrowest_m;
-    double groove_mm;          ///< both faces' grooves together, the same depth each
-    std::vector<Check> checks; ///< `joints.spacing`, `joints.groove`
+    std::vector<JointlessSide> without; ///< sides that should have a joint and have no room for it
+    double widest_m;                    ///< panel, from joint to joint round corners too
+    double narrowest_m;                 ///< likewise, but round a corner no further than to it
+    double groove_mm;                   ///< both faces' grooves together, the same depth each
+    std::vector<Check> checks;          ///< `joints.spacing`, `joints.groove`
 };
 
 /// The closest of: some heights of the wall but not closer than 8 ft, 30 thicknesses, 25 ft (20 ft

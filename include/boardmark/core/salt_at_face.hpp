@@ -29,8 +29,9 @@ std::optional<Check> check_tie_salt(const Wall& wall, const SaltExposure& salt,
 
 /// Steel behind one face of a part.
 struct SaltyFace {
-    std::optional<double> cover_mm;  ///< to the nominal face
-    std::optional<double> relief_mm; ///< depth of the deepest board joint or reveal
+    std::optional<double> cover_mm;                ///< to the nominal face
+    std::optional<double> relief_mm;               ///< depth of the deepest board joint or reveal
+    std::string cover_key = "reinforcement.cover"; ///< of the wall file, for what is missing
 };
 
 /// `cover.salt`: less cover at the bottom of the deepest relief than the commentary of the code

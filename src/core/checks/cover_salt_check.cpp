@@ -33,9 +33,8 @@ std::optional<Check> check_cover_salt(const SaltyFace& face, const SaltExposure&
         return check;
     }
     if (!face.cover_mm) {
-        check.message = {"'reinforcement.cover' is not stated, and salt reaches the faces; the "
-                         "drawings have it",
-                         {}};
+        check.message = {"'{key}' is not stated, and salt reaches the faces; the drawings have it",
+                         {word("key", face.cover_key)}};
         return check;
     }
     const double relief_mm = face.relief_mm.value_or(0);

@@ -87,8 +87,9 @@ std::vector<Phrase> assumptions(const FormCase& pour, const Tables& tables) {
         pour.high_range_reducer && !pour.slump_maximum_stated && pour.formula_asked;
     return applying({
         {!pour.vibration.depth_m,
-         {"assumes internal vibration no deeper than {limit} below the surface",
-          {quantity("limit", {tables.forms.aci.deepest_vibration_m.value, Measure::line_length})}}},
+         {"assumes internal vibration no deeper than {deepest_vibration} below the surface",
+          {quantity("deepest_vibration",
+                    {tables.forms.aci.deepest_vibration_m.value, Measure::line_length})}}},
         {on_request,
          {"a formula was asked for in spite of a high-range water reducer without a stated maximum "
           "slump: turn away concrete above {slump}",

@@ -1,6 +1,8 @@
 #include <boardmark/core/concrete_temperatures.hpp>
 #include <boardmark/core/proportion.hpp>
 
+#include <algorithm>
+
 namespace boardmark::core {
 namespace {
 
@@ -18,6 +20,22 @@ std::optional<TwoTemperatures> of_two_files(std::optional<double> wall_c,
     return *mix_c < *wall_c ? TwoTemperatures{of_mix, of_wall} : TwoTemperatures{of_wall, of_mix};
 }
 
+/// What the mix file leaves out of a temperature that it begins to tell: one of its materials or
+/// its water is measured.
+std::vector<std::string> missing_of(const Proportions& proportions) {
+    const auto& mixture = proportions.temperature;
+    if (!mixture || mixture->mixed_c) {
+        return {};
+    }
+    const bool material = std::ranges::any_of(proportions.ingredients, [](const Ingredient& one) {
+        return one.material && one.material->temperature_c;
+    });
+    const bool water = std::ranges::none_of(mixture->missing, [](const std::string& key) {
+        return key.ends_with(".water_temperature");
+    });
+    return material || water ? mixture->missing : std::vector<std::string>{};
+}
+
 } // namespace
 
 ConcreteTemperatures concrete_temperatures(const Wall& wall, const Proportions& proportions) {
@@ -27,6 +45,7 @@ ConcreteTemperatures concrete_temperatures(const Wall& wall, const Proportions& 
     return {.concrete = of_two_files(wall.placing.concrete_c, placed_c ? placed_c : mixed_c),
             .air = of_two_files(wall.placing.air_c, requirements_of(wall.mix).placing.air_c),
             .concrete_stated = wall.placing.concrete_c.has_value(),
+            .missing_of_mix = missing_of(proportions),
             .after_haul = placed_c.has_value()};
 }
 

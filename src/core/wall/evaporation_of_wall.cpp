@@ -1,29 +1,61 @@
 #include "evaporation_of_wall.hpp"
 
+#include <boardmark/core/proportion.hpp>
+
+#include "../checks/compare.hpp"
 #include "../phrases.hpp"
+#include "../tolerance.hpp"
 
 #include <algorithm>
+#include <string>
 
 namespace boardmark::core {
 
-std::optional<Evaporation> evaporation_of(const WallPlacing& placing,
-                                          const ConcreteTemperatures& temperatures,
-                                          const Tables& tables) {
-    if (!temperatures.concrete || !temperatures.air || !placing.humidity_percent ||
-        !placing.wind_km_h) {
+namespace {
+
+std::optional<double> stronger(std::optional<double> one, std::optional<double> other) {
+    return one && other ? std::max(*one, *other) : one ? one : other;
+}
+
+std::optional<double> drier(std::optional<double> one, std::optional<double> other) {
+    return one && other ? std::min(*one, *other) : one ? one : other;
+}
+
+/// A figure of the weather in both files, where they disagree: there is one weather.
+void watch_weather(const char* text, std::optional<double> here, std::optional<double> of_mix,
+                   Measure measure, Check& check) {
+    if (!here || !of_mix || same(*here, *of_mix)) {
+        return;
+    }
+    const std::string number = std::to_string(check.message.arguments.size());
+    check.verdict = worse(check.verdict, Verdict::watch);
+    check.message.text += std::string{"; "} + text + " {here_" + number + "} by this file, {mix_" +
+                          number + "} by the mix file: the one that dries more counts";
+    check.message.arguments.push_back(quantity("here_" + number, {*here, measure}));
+    check.message.arguments.push_back(quantity("mix_" + number, {*of_mix, measure}));
+}
+
+} // namespace
+
+std::optional<Evaporation>
+evaporation_of(const Wall& wall, const ConcreteTemperatures& temperatures, const Tables& tables) {
+    const PlacingConditions& of_mix = requirements_of(wall.mix).placing;
+    const auto humidity_percent = drier(wall.placing.humidity_percent, of_mix.humidity_percent);
+    const auto wind_km_h = stronger(wall.placing.wind_km_h, of_mix.wind_km_h);
+    if (!temperatures.concrete || !temperatures.air || !humidity_percent || !wind_km_h) {
         return std::nullopt;
     }
     const auto in_air = [&](double air_c) {
-        return evaporation({temperatures.concrete->warmer.value_c, air_c, *placing.humidity_percent,
-                            *placing.wind_km_h},
-                           tables.weather);
+        return evaporation(
+            {temperatures.concrete->warmer.value_c, air_c, *humidity_percent, *wind_km_h},
+            tables.weather);
     };
     const Evaporation warmer = in_air(temperatures.air->warmer.value_c);
     const Evaporation colder = in_air(temperatures.air->colder.value_c);
     return warmer.kg_m2_h < colder.kg_m2_h ? colder : warmer;
 }
 
-Check evaporation_check(const Evaporation& found, const Proportions& proportions,
+Check evaporation_check(const Wall& wall, const Evaporation& found, const Proportions& proportions,
                         const Tables& tables) {
     const bool silica_fume =
         std::ranges::any_of(of_role(proportions, Role::binder), [](const Ingredient* one) {
@@ -31,7 +63,7 @@ Check evaporation_check(const Evaporation& found, const Proportions& proportions
         });
     const TypicalFigure& limit = evaporation_precaution(silica_fume, tables.weather);
     const bool protect = found.high_kg_m2_h >= limit.value;
-    return {
+    Check check{
         .id = "placing.evaporation",
         .verdict = protect ? Verdict::watch : Verdict::holds,
         .value = found.kg_m2_h,
@@ -46,7 +78,13 @@ Check evaporation_check(const Evaporation& found, const Proportions& proportions
                     {quantity("value", {found.kg_m2_h, Measure::evaporation}),
                      quantity("limit", {limit.value, Measure::evaporation}),
                      quantity("uncertainty", {tables.weather.evaporation.uncertainty_percent.value,
-                                              Measure::ratio})}}};
+                                              Measure::percent})}}};
+    const PlacingConditions& of_mix = requirements_of(wall.mix).placing;
+    watch_weather("air", wall.placing.air_c, of_mix.air_c, Measure::temperature, check);
+    watch_weather("wind", wall.placing.wind_km_h, of_mix.wind_km_h, Measure::wind, check);
+    watch_weather("humidity", wall.placing.humidity_percent, of_mix.humidity_percent,
+                  Measure::percent, check);
+    return check;
 }
 
 } // namespace boardmark::core

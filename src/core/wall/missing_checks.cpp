@@ -65,12 +65,19 @@ Check missing_evaporation() {
                         {}}};
 }
 
-Check missing_trucks() {
+Check missing_trucks(const Wall& wall) {
+    const bool formed = !wall.runs.empty() || !wall.planters.empty();
+    const bool stated =
+        wall.placing.truck_m3 && (wall.placing.output_m3_h || wall.placing.rise_m_h);
+    const char* open = !formed && stated
+                           ? "how fast footings and benches take a load is not planned here; agree "
+                             "the time of discharge with the supplier"
+                           : "'truck' and 'output' or 'rise' are not stated under 'placing'";
     return {.id = "truck.discharge",
             .verdict = Verdict::not_checked,
             .measure = Measure::duration,
             .requirement = "every part that is cast",
-            .message = {"'truck' and 'output' or 'rise' are not stated under 'placing'", {}}};
+            .message = {open, {}}};
 }
 
 void add_missing_checks(const Wall& wall, const std::vector<CastPart>& parts,

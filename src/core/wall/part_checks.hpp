@@ -33,6 +33,6 @@ void add_missing_checks(const Wall& wall, const std::vector<CastPart>& parts,
 
 /// What stands for the evaporation and for the trucks' time where the file does not say enough.
 Check missing_evaporation();
-Check missing_trucks();
+Check missing_trucks(const Wall& wall);
 
 } // namespace boardmark::core

@@ -25,6 +25,7 @@ JointLayout joints_of(const Planter& planter, const JointWishes& wishes, const T
                          .corner_at_start = true,
                          .corner_at_end = true,
                          .corners_m = {side_m, half_m, half_m + side_m},
+                         .closed = true,
                          .spacing_m = wishes.spacing_m,
                          .groove_mm = wishes.groove_mm},
                         tables.joints.contraction);

@@ -21,10 +21,13 @@ std::optional<double> cover_mm(const Wall& wall, const CastPart& part) {
 
 void add_cover(const Wall& wall, const CastPart& part, const SaltExposure& salt,
                const CoverRules& rules, std::vector<Check>& checks) {
+    const bool own = part.kind == CastKind::bench;
     const SaltyFace face{.cover_mm = cover_mm(wall, part),
                          .relief_mm = wall.boards && wall.boards->relief_stated
                                           ? std::optional{wall.boards->relief_mm}
-                                          : std::nullopt};
+                                          : std::nullopt,
+                         .cover_key =
+                             own ? "benches." + part.name + ".cover" : "reinforcement.cover"};
     if (auto check = check_cover_salt(face, salt, rules)) {
         const auto run = std::ranges::find(wall.runs, part.name, &WallRun::name);
         if (run != wall.runs.end() && wall.reinforcement) {

@@ -58,6 +58,19 @@ void tell_air(const ConcreteTemperatures& temperatures, const WeatherTables& wea
             degrees("air_of_mix", value_of(*temperatures.air, TemperatureOrigin::mix_file))});
 }
 
+void tell_missing(const ConcreteTemperatures& temperatures, Check& check) {
+    std::string keys;
+    for (const std::string& key : temperatures.missing_of_mix) {
+        keys += (keys.empty() ? "'" : ", '") + key + "'";
+    }
+    if (!keys.empty()) {
+        add_to(check.message,
+               "; what the mix file's own would be is not known, for it does not state {keys}: "
+               "pressure goes by this file's alone",
+               {word("keys", keys)});
+    }
+}
+
 } // namespace
 
 Check check_placing_temperature(const ConcreteTemperatures& temperatures, double thickness_mm,
@@ -77,9 +90,10 @@ Check check_placing_temperature(const ConcreteTemperatures& temperatures, double
     const bool hot = above(two.warmer.value_c, hottest.value);
     const bool cold = below(two.colder.value_c, least.value);
     const bool apart = disagree(two, weather) || disagree(temperatures.air, weather);
-    check.verdict = cold || hot                              ? Verdict::fails
-                    : apart || !temperatures.concrete_stated ? Verdict::watch
-                                                             : Verdict::holds;
+    check.verdict = cold || hot ? Verdict::fails
+                    : apart || !temperatures.concrete_stated || !temperatures.missing_of_mix.empty()
+                        ? Verdict::watch
+                        : Verdict::holds;
     check.value = hot ? two.warmer.value_c : two.colder.value_c;
     check.limit = Limit{.low = least.value, .high = hottest.value};
     check.source = hot ? hottest.source : least.source;
@@ -87,6 +101,7 @@ Check check_placing_temperature(const ConcreteTemperatures& temperatures, double
     add_to(check.message, "; {low} to {high} for the thinnest section",
            {degrees("low", least.value), degrees("high", hottest.value)});
     tell_air(temperatures, weather, check);
+    tell_missing(temperatures, check);
     if (apart) {
         check.message.text += ". Pressure and stripping go by the colder, evaporation by the "
                               "warmer; 'setting' must hold for the warmer, 'end_of_set' for the "

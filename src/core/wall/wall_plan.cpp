@@ -98,9 +98,9 @@ WallPlan plan_wall(const Wall& wall, const Tables& tables) {
     for (Check& check : salt_checks(wall, tables)) {
         plan.checks.push_back(std::move(check));
     }
-    plan.evaporation = evaporation_of(wall.placing, temperatures, tables);
+    plan.evaporation = evaporation_of(wall, temperatures, tables);
     if (plan.evaporation) {
-        plan.checks.push_back(evaporation_check(*plan.evaporation, plan.proportions, tables));
+        plan.checks.push_back(evaporation_check(wall, *plan.evaporation, plan.proportions, tables));
     } else {
         plan.checks.push_back(missing_evaporation());
     }
@@ -111,7 +111,7 @@ WallPlan plan_wall(const Wall& wall, const Tables& tables) {
         plan.checks.insert(plan.checks.end(), plan.trucks->checks.begin(),
                            plan.trucks->checks.end());
     } else {
-        plan.checks.push_back(missing_trucks());
+        plan.checks.push_back(missing_trucks(wall));
     }
     const bool full_head = std::ranges::any_of(plan.forces, [](const FormForces& forces) {
         return governing_pressure(forces).governed_by == PressureGovernor::liquid_head;
