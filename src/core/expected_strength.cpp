@@ -1,5 +1,6 @@
 #include <boardmark/core/expected_strength.hpp>
 
+#include "checks/compare.hpp"
 #include "interpolation.hpp"
 #include "strength_column.hpp"
 #include "tolerance.hpp"
@@ -135,8 +136,11 @@ std::optional<ExpectedStrength> expected_strength(const Requirements& requiremen
     const double specified_mpa = requirements.strength_mpa;
     const auto most = strength_bound(requirements, proportions, tables);
     const auto least = strength_floor(requirements, proportions, tables);
-    const bool at_most_tells_more =
-        most && (below(most->mpa, stand_in->mpa) || below(most->mpa, specified_mpa));
+    // A ratio that rounds to the last trial's is told by that trial.
+    const bool rounds_to_last =
+        most && !above(w_cm, last_ratio(requirements, entrained, tables) + w_cm_precision / 2);
+    const bool at_most_tells_more = most && (rounds_to_last || below(most->mpa, stand_in->mpa) ||
+                                             below(most->mpa, specified_mpa));
     const bool at_least_tells_more =
         least && above(least->mpa, stand_in->mpa) && !below(least->mpa, specified_mpa);
     if (at_most_tells_more || at_least_tells_more) {

@@ -35,6 +35,7 @@ TEST_CASE("the strength expected at the ratio used is held against average and s
         {"5000 psi", curve, "{w_cm: 0.35}", Verdict::watch, 6900}, // not below its strongest
         {"5000 psi", curve, "{w_cm: 0.45}", Verdict::watch, 5400},
         {"5500 psi", curve, "{w_cm: 0.45}", Verdict::fails, 5400},
+        {"5000 psi", curve, "{w_cm: 0.454}", Verdict::watch, 5400}, // rounds to its weakest
         // the table stands in: 5000 + (0.48 - 0.46) / (0.48 - 0.41) x 1000 = 5286 psi
         {"5000 psi", curve, "{w_cm: 0.46}", Verdict::watch, 5285.714286},
         {"5000 psi", curve, "{w_cm: 0.49}", Verdict::fails, 4888.888889}, // 1/9 of 1000 below 5000
