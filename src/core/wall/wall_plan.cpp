@@ -9,6 +9,7 @@
 #include "salt_checks.hpp"
 #include "temperature_of_wall.hpp"
 #include "trucks.hpp"
+#include "wall_checks.hpp"
 
 #include <algorithm>
 
@@ -111,7 +112,9 @@ WallPlan plan_wall(const Wall& wall, const Tables& tables) {
         plan.checks.insert(plan.checks.end(), plan.trucks->checks.begin(),
                            plan.trucks->checks.end());
     } else {
-        plan.checks.push_back(missing_trucks(wall));
+        for (const CastPart& part : parts) {
+            plan.checks.push_back(of_wall(part.name, missing_trucks(wall)));
+        }
     }
     const bool full_head = std::ranges::any_of(plan.forces, [](const FormForces& forces) {
         return governing_pressure(forces).governed_by == PressureGovernor::liquid_head;
