@@ -19,7 +19,7 @@ namespace {
 
 /// The names under `works:` of data/sources.yaml, in file order.
 std::vector<std::string> listed_works() {
-    const auto path = std::filesystem::path{__FILE__}.parent_path() / "../../data/sources.yaml";
+    const auto path = std::filesystem::path{BOARDMARK_DATA} / "sources.yaml";
     std::ifstream file{path};
     REQUIRE(file);
     const std::string key = "- name: ";
@@ -97,7 +97,7 @@ TEST_CASE("no two tables have one name") {
 }
 
 TEST_CASE("every file of the data folder is embedded") {
-    const auto folder = std::filesystem::path{__FILE__}.parent_path() / "../../data";
+    const auto folder = std::filesystem::path{BOARDMARK_DATA};
     std::set<std::string> files;
     for (const auto& entry : std::filesystem::directory_iterator(folder)) {
         if (entry.path().extension() == ".yaml" && entry.path().stem() != "sources") {
