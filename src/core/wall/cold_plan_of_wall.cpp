@@ -66,11 +66,12 @@ const TypicalFigure& frost_strength(const Requirements& asked, const CuringRules
                                         : rules.strength_before_freezing_mpa;
 }
 
-} // namespace
-
+/// Whether the only class of freezing for which it never matters is stated.
 bool never_freezes(const Requirements& asked) {
     return std::ranges::count(asked.exposure, "F0") > 0;
 }
+
+} // namespace
 
 std::optional<ColdPlan> cold_plan_of(const Wall& wall, const YoungConcrete& young,
                                      const Proportions& proportions, const AfterPlacing& after,

@@ -14,9 +14,7 @@ Argument face_time(const char* name, double hours) {
 
 void append_clauses(const std::vector<Phrase>& more, Phrase& message) {
     for (const Phrase& one : more) {
-        message.text += "; " + one.text;
-        message.arguments.insert(message.arguments.end(), one.arguments.begin(),
-                                 one.arguments.end());
+        append_clause(one, message);
     }
 }
 
@@ -154,6 +152,12 @@ Check face_check(const Wall& wall, const YoungConcrete& young, const AfterPlacin
 bool measured_by(const WallPlacing& placing, double needed_mpa, double age_h) {
     return placing.strip_strength_mpa && placing.strip_after_h &&
            !below(*placing.strip_strength_mpa, needed_mpa) && !above(*placing.strip_after_h, age_h);
+}
+
+void append_clause(const Phrase& clause, Phrase& message) {
+    message.text += "; " + clause.text;
+    message.arguments.insert(message.arguments.end(), clause.arguments.begin(),
+                             clause.arguments.end());
 }
 
 void add_face_checks(const Wall& wall, const YoungConcrete& young, const AfterPlacing& after,

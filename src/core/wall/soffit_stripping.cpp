@@ -138,9 +138,7 @@ Check soffit_check(const Wall& wall, const YoungConcrete& young, const SoffitAge
         check.message.text += ", the age of the faces, for 'soffit_strip_after' is not stated";
     }
     for (const Phrase& why : owed.why) {
-        check.message.text += "; " + why.text;
-        check.message.arguments.insert(check.message.arguments.end(), why.arguments.begin(),
-                                       why.arguments.end());
+        append_clause(why, check.message);
     }
     return check;
 }

@@ -6,8 +6,11 @@
 
 namespace boardmark::core {
 
-/// `stripping.age` of each part with vertical faces: runs, planters, benches. All are struck at
-/// one age, so one verdict holds for each.
+/// Adds a further clause to a message, behind a semicolon, with its arguments.
+void append_clause(const Phrase& clause, Phrase& message);
+
+/// `stripping.age` of each part that is cast. All faces are struck at one age, so one verdict holds
+/// for each.
 void add_face_checks(const Wall& wall, const YoungConcrete& young, const AfterPlacing& after,
                      const CuringRules& rules, std::vector<Check>& checks);
 
@@ -15,7 +18,7 @@ void add_face_checks(const Wall& wall, const YoungConcrete& young, const AfterPl
 void add_soffit_checks(const Wall& wall, const YoungConcrete& young, const AfterPlacing& after,
                        const CuringRules& rules, std::vector<Check>& checks);
 
-/// `cold.protection`: absent only where freezing is no matter and no cold is stated.
+/// `cold.protection`, whatever the weather: not checked where nobody states it.
 void add_cold_check(const Wall& wall, const YoungConcrete& young, const AfterPlacing& after,
                     const Tables& tables, std::vector<Check>& checks);
 
@@ -25,9 +28,6 @@ std::vector<Soffit> soffits_of(const Wall& wall, const YoungConcrete& young, con
 
 /// Whether nobody says if a bench rests on its whole underside.
 bool support_is_open(const BenchTop& bench);
-
-/// Whether the only class of freezing for which it never matters is stated.
-bool never_freezes(const Requirements& asked);
 
 /// The plan for the cold, where there is any.
 std::optional<ColdPlan> cold_plan_of(const Wall& wall, const YoungConcrete& young,
