@@ -2,8 +2,8 @@
 
 // What tests of form pressure share: a pour whose formula may be used, and prints' units.
 
-#include <boardmark/core/form_pressure.hpp>
-#include <boardmark/core/form_ties.hpp>
+#include <boardmark/core/forms/form_pressure.hpp>
+#include <boardmark/core/forms/form_ties.hpp>
 #include <boardmark/reference/tables.hpp>
 
 #include "support.hpp"

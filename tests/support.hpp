@@ -2,8 +2,8 @@
 
 // What tests of several rooms share: a mix text in, proportions and checks out; units of the print.
 
-#include <boardmark/core/check.hpp>
-#include <boardmark/core/proportion.hpp>
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/method/proportion.hpp>
 #include <boardmark/input/read_mix.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/units/unit.hpp>

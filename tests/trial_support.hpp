@@ -3,8 +3,8 @@
 // What tests of trial batches share: a mix text and a trial text in, the yield and the next trial
 // out.
 
-#include <boardmark/core/next_trial.hpp>
-#include <boardmark/core/yield.hpp>
+#include <boardmark/core/trial/next_trial.hpp>
+#include <boardmark/core/trial/yield.hpp>
 #include <boardmark/input/read_trial.hpp>
 
 #include "support.hpp"

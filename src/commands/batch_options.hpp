@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/batch.hpp>
-#include <boardmark/core/charges.hpp>
+#include <boardmark/core/batch/batch.hpp>
+#include <boardmark/core/batch/charges.hpp>
 #include <boardmark/units/quantity.hpp>
 
 #include "arguments.hpp"

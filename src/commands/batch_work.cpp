@@ -1,6 +1,6 @@
 #include "batch_work.hpp"
 
-#include <boardmark/core/mixing_order.hpp>
+#include <boardmark/core/batch/mixing_order.hpp>
 #include <boardmark/text/utf8.hpp>
 
 #include <fmt/format.h>

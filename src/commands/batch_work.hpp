@@ -1,9 +1,9 @@
 #pragma once
 
-#include <boardmark/core/batch.hpp>
-#include <boardmark/core/charges.hpp>
-#include <boardmark/core/check.hpp>
-#include <boardmark/core/site_water.hpp>
+#include <boardmark/core/batch/batch.hpp>
+#include <boardmark/core/batch/charges.hpp>
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/batch/site_water.hpp>
 #include <boardmark/report/batch_report.hpp>
 
 #include "batch_options.hpp"

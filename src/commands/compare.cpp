@@ -1,5 +1,5 @@
-#include <boardmark/core/comparison.hpp>
-#include <boardmark/core/proportion.hpp>
+#include <boardmark/core/study/comparison.hpp>
+#include <boardmark/core/method/proportion.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/report/comparison_report.hpp>
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/check.hpp>
-#include <boardmark/core/unresolved.hpp>
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/input/diagnostic.hpp>
 #include <boardmark/report/mix_report.hpp>
 

@@ -1,6 +1,6 @@
 #include "planned_wall.hpp"
 
-#include <boardmark/core/proportion.hpp>
+#include <boardmark/core/method/proportion.hpp>
 #include <boardmark/input/improbable.hpp>
 #include <boardmark/reference/tables.hpp>
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/wall_plan.hpp>
+#include <boardmark/core/wall/wall_plan.hpp>
 #include <boardmark/input/read_wall.hpp>
 
 #include "delivery.hpp"

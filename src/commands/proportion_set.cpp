@@ -1,6 +1,6 @@
 #include "proportion_set.hpp"
 
-#include <boardmark/core/trial_set.hpp>
+#include <boardmark/core/trial/trial_set.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/report/trial_set_report.hpp>
 #include <boardmark/report/words.hpp>

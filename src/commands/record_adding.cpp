@@ -1,7 +1,7 @@
 #include "record_adding.hpp"
 
-#include <boardmark/core/proportion.hpp>
-#include <boardmark/core/yield.hpp>
+#include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/trial/yield.hpp>
 #include <boardmark/input/file_kind.hpp>
 #include <boardmark/input/read_strength.hpp>
 #include <boardmark/input/read_trial.hpp>

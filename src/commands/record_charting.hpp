@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/control_chart.hpp>
-#include <boardmark/core/record_chart.hpp>
+#include <boardmark/core/strength/control_chart.hpp>
+#include <boardmark/core/strength/record_chart.hpp>
 #include <boardmark/record/record.hpp>
 
 #include "arguments.hpp"

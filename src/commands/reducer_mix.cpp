@@ -1,6 +1,6 @@
 #include "reducer_mix.hpp"
 
-#include <boardmark/core/comparison.hpp>
+#include <boardmark/core/study/comparison.hpp>
 
 #include "failure.hpp"
 #include "input_file.hpp"

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/mix.hpp>
+#include <boardmark/core/mix/mix.hpp>
 
 #include "read_mix_file.hpp"
 

@@ -1,6 +1,6 @@
 #include "worked_mix.hpp"
 
-#include <boardmark/core/proportion.hpp>
+#include <boardmark/core/method/proportion.hpp>
 #include <boardmark/reference/tables.hpp>
 
 #include "log.hpp"

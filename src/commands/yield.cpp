@@ -1,6 +1,6 @@
-#include <boardmark/core/next_trial.hpp>
-#include <boardmark/core/proportion.hpp>
-#include <boardmark/core/yield.hpp>
+#include <boardmark/core/trial/next_trial.hpp>
+#include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/trial/yield.hpp>
 #include <boardmark/input/improbable.hpp>
 #include <boardmark/input/read_trial.hpp>
 #include <boardmark/reference/tables.hpp>

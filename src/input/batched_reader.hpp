@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/trial.hpp>
+#include <boardmark/core/trial/trial.hpp>
 
 #include "file_context.hpp"
 

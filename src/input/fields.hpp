@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/kind.hpp>
+#include <boardmark/core/mix/kind.hpp>
 #include <boardmark/units/dimension.hpp>
 
 #include <array>

@@ -1,5 +1,5 @@
-#include <boardmark/core/flow_class.hpp>
-#include <boardmark/core/proportion.hpp>
+#include <boardmark/core/forms/flow_class.hpp>
+#include <boardmark/core/method/proportion.hpp>
 
 #include "wall_parts.hpp"
 

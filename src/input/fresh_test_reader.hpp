@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/tables.hpp>
-#include <boardmark/core/trial.hpp>
+#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/trial/trial.hpp>
 
 #include "file_context.hpp"
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/material.hpp>
+#include <boardmark/core/mix/material.hpp>
 
 #include "file_context.hpp"
 

@@ -1,6 +1,6 @@
 #include "kind_and_standard.hpp"
 
-#include <boardmark/core/designation.hpp>
+#include <boardmark/core/mix/designation.hpp>
 
 #include <algorithm>
 #include <vector>

@@ -1,4 +1,4 @@
-#include <boardmark/core/fineness_modulus.hpp>
+#include <boardmark/core/mix/fineness_modulus.hpp>
 
 #include "kind_and_standard.hpp"
 #include "mix_context.hpp"

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/material.hpp>
+#include <boardmark/core/mix/material.hpp>
 #include <boardmark/input/read_mix.hpp>
 
 #include "file_context.hpp"

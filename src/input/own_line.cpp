@@ -1,6 +1,6 @@
 #include "own_line.hpp"
 
-#include <boardmark/core/strength_findings.hpp>
+#include <boardmark/core/strength/strength_findings.hpp>
 #include <boardmark/input/read_strength.hpp>
 
 #include <algorithm>

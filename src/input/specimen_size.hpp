@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/strength_record.hpp>
+#include <boardmark/core/strength/strength_record.hpp>
 
 #include <optional>
 #include <string_view>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/kind.hpp>
+#include <boardmark/core/mix/kind.hpp>
 #include <boardmark/input/diagnostic.hpp>
 #include <boardmark/units/unit.hpp>
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/flow_class.hpp>
-#include <boardmark/core/wall.hpp>
+#include <boardmark/core/forms/flow_class.hpp>
+#include <boardmark/core/wall/wall.hpp>
 #include <boardmark/input/read_wall.hpp>
 
 #include "file_context.hpp"

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/recorded.hpp>
+#include <boardmark/core/strength/recorded.hpp>
 
 #include <SQLiteCpp/SQLiteCpp.h>
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/tables.hpp>
+#include <boardmark/core/basis/tables.hpp>
 
 namespace boardmark::reference {
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/added_cost.hpp>
+#include <boardmark/core/wall/added_cost.hpp>
 
 #include "flow.hpp"
 #include "json_parts.hpp"

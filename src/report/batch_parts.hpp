@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/batch.hpp>
+#include <boardmark/core/batch/batch.hpp>
 
 #include "json_parts.hpp"
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/check.hpp>
-#include <boardmark/core/proportions.hpp>
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/mix/proportions.hpp>
 
 #include <optional>
 #include <string>

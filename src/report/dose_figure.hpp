@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/dose_response.hpp>
+#include <boardmark/core/study/dose_response.hpp>
 
 #include "flow.hpp"
 

@@ -1,6 +1,6 @@
 #include "grading_figure.hpp"
 
-#include <boardmark/core/grading.hpp>
+#include <boardmark/core/mix/grading.hpp>
 
 #include "names.hpp"
 #include "plot.hpp"

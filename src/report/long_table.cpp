@@ -1,6 +1,6 @@
 #include "long_table.hpp"
 
-#include <boardmark/core/form_pressure.hpp>
+#include <boardmark/core/forms/form_pressure.hpp>
 #include <boardmark/report/words.hpp>
 
 #include "csv_parts.hpp"

@@ -1,9 +1,9 @@
 #pragma once
 
-#include <boardmark/core/check.hpp>
-#include <boardmark/core/mix.hpp>
-#include <boardmark/core/phrase.hpp>
-#include <boardmark/core/quantity.hpp>
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/basis/phrase.hpp>
+#include <boardmark/core/basis/quantity.hpp>
 
 #include <cstddef>
 #include <optional>

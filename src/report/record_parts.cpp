@@ -1,6 +1,6 @@
 #include "record_parts.hpp"
 
-#include <boardmark/core/verdict_summary.hpp>
+#include <boardmark/core/checks/verdict_summary.hpp>
 #include <boardmark/report/words.hpp>
 
 #include "text_parts.hpp"

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/site_water.hpp>
+#include <boardmark/core/batch/site_water.hpp>
 #include <boardmark/report/mix_report.hpp>
 
 #include "flow.hpp"

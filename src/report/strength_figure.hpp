@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/strength_line.hpp>
+#include <boardmark/core/strength/strength_line.hpp>
 #include <boardmark/report/mix_report.hpp>
 
 #include "flow.hpp"

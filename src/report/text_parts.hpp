@@ -1,8 +1,8 @@
 #pragma once
 
-#include <boardmark/core/check.hpp>
-#include <boardmark/core/step.hpp>
-#include <boardmark/core/verdict_summary.hpp>
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/basis/step.hpp>
+#include <boardmark/core/checks/verdict_summary.hpp>
 #include <boardmark/report/mix_report.hpp>
 
 #include "flow.hpp"

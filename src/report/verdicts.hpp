@@ -1,8 +1,8 @@
 #pragma once
 
-#include <boardmark/core/trial_set.hpp>
-#include <boardmark/core/verdict_summary.hpp>
-#include <boardmark/core/wall_plan.hpp>
+#include <boardmark/core/trial/trial_set.hpp>
+#include <boardmark/core/checks/verdict_summary.hpp>
+#include <boardmark/core/wall/wall_plan.hpp>
 #include <boardmark/report/comparison_report.hpp>
 
 namespace boardmark::report {

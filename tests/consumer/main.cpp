@@ -1,7 +1,7 @@
 // A program of somebody else's that uses the installed library: a mix built in memory, no files.
 
-#include <boardmark/core/check.hpp>
-#include <boardmark/core/proportion.hpp>
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/method/proportion.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/report/mix_report.hpp>
 

@@ -1,4 +1,4 @@
-#include <boardmark/core/added_cost.hpp>
+#include <boardmark/core/wall/added_cost.hpp>
 
 #include <catch2/catch.hpp>
 

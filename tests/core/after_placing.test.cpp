@@ -2,7 +2,7 @@
 // tests of strength. The rules' own figures are held in tests/published/curing.test.cpp, the
 // verdicts of whole files in tests/unsafe/cold.situations.
 
-#include <boardmark/core/wall_plan.hpp>
+#include <boardmark/core/wall/wall_plan.hpp>
 
 #include "base_mix.hpp"
 #include "walls.hpp"

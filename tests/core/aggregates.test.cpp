@@ -1,7 +1,7 @@
 // Coarse and fine aggregate, their blends and their states.
 
-#include <boardmark/core/fineness_modulus.hpp>
-#include <boardmark/core/unresolved.hpp>
+#include <boardmark/core/mix/fineness_modulus.hpp>
+#include <boardmark/core/basis/unresolved.hpp>
 
 #include "base_mix.hpp"
 #include "support.hpp"

@@ -1,6 +1,6 @@
 // The strength expected of a mix against the average that is required and the strength specified.
 
-#include <boardmark/core/expected_strength.hpp>
+#include <boardmark/core/strength/expected_strength.hpp>
 
 #include "core/base_mix.hpp"
 #include "support.hpp"

@@ -1,6 +1,6 @@
 // Boards that line a wall, by hand.
 
-#include <boardmark/core/board_order.hpp>
+#include <boardmark/core/wall/board_order.hpp>
 
 #include "walls.hpp"
 

@@ -1,6 +1,6 @@
 // Every part that is cast, with the narrowest that concrete must pass through: by hand, in mm.
 
-#include <boardmark/core/cast_part.hpp>
+#include <boardmark/core/wall/cast_part.hpp>
 
 #include "walls.hpp"
 

@@ -1,6 +1,6 @@
 // One concrete has one temperature: what the wall file states beside what the mix file computes.
 
-#include <boardmark/core/concrete_temperatures.hpp>
+#include <boardmark/core/wall/concrete_temperatures.hpp>
 
 #include "walls.hpp"
 

@@ -1,7 +1,7 @@
 // Signals of a control chart: beyond the limits, a long run on one side; nothing from nothing.
 
-#include <boardmark/core/control_chart.hpp>
-#include <boardmark/core/recorded.hpp>
+#include <boardmark/core/strength/control_chart.hpp>
+#include <boardmark/core/strength/recorded.hpp>
 
 #include <catch2/catch.hpp>
 

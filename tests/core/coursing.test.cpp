@@ -1,6 +1,6 @@
 // Courses against heights, by hand.
 
-#include <boardmark/core/coursing.hpp>
+#include <boardmark/core/wall/coursing.hpp>
 
 #include "walls.hpp"
 

@@ -1,7 +1,7 @@
 // What the name of a standard says of a material. The types are those of ASTM C150, C494, C595,
 // C1017, C1157, EN 197-1 and EN 934-2, from memory, but for the set of C494's types, which is read.
 
-#include <boardmark/core/designation.hpp>
+#include <boardmark/core/mix/designation.hpp>
 
 #include <catch2/catch.hpp>
 

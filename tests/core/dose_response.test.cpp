@@ -1,7 +1,7 @@
 // The table of doses, its "limits hold from" and what the uses of a reducer break, worked by hand.
 
-#include <boardmark/core/comparison.hpp>
-#include <boardmark/core/dose_response.hpp>
+#include <boardmark/core/study/comparison.hpp>
+#include <boardmark/core/study/dose_response.hpp>
 
 #include "support.hpp"
 

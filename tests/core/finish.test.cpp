@@ -1,8 +1,8 @@
 // The checks of a board-marked face: when each applies, and its verdict on either side.
 
 #include "base_mix.hpp"
-#include "core/fines.hpp"
-#include "core/slump_retention.hpp"
+#include "core/mix/fines.hpp"
+#include "core/mix/slump_retention.hpp"
 #include "support.hpp"
 
 #include <catch2/catch.hpp>

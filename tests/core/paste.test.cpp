@@ -2,7 +2,7 @@
 // project's own; the table values used are ACI 211.1-91 Tables 6.3.3 and 6.3.4(a): 305 lb/yd3
 // (air-entrained, 3 to 4 in, 3/4 in), w/c 0.40 at 5000 psi air-entrained.
 
-#include <boardmark/core/unresolved.hpp>
+#include <boardmark/core/basis/unresolved.hpp>
 
 #include "base_mix.hpp"
 #include "support.hpp"

@@ -1,6 +1,6 @@
 // What a chart over a record follows: one value for each trial, one for each strength test.
 
-#include <boardmark/core/record_chart.hpp>
+#include <boardmark/core/strength/record_chart.hpp>
 
 #include <catch2/catch.hpp>
 

@@ -1,7 +1,7 @@
 // Whether salt reaches a face, by ACI 318-19 Table 19.3.1.1. What then follows for ties and cover
 // is held in tests/unsafe/salt.situations.
 
-#include <boardmark/core/salt_at_face.hpp>
+#include <boardmark/core/wall/salt_at_face.hpp>
 
 #include "support.hpp"
 

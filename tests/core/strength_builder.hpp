@@ -2,7 +2,7 @@
 
 // Strength records for tests: production batches B1, B2, ... one after the other.
 
-#include <boardmark/core/strength_findings.hpp>
+#include <boardmark/core/strength/strength_findings.hpp>
 #include <boardmark/reference/tables.hpp>
 
 #include "support.hpp"

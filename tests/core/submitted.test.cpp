@@ -1,6 +1,6 @@
 // Amounts that somebody else chose.
 
-#include <boardmark/core/unresolved.hpp>
+#include <boardmark/core/basis/unresolved.hpp>
 
 #include "support.hpp"
 

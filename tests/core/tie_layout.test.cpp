@@ -1,7 +1,7 @@
 // Where ties stand and what they hold, by hand. That rows and columns are laid out so, and what a
 // tie beside an opening is taken to hold, is common practice, no source.
 
-#include <boardmark/core/tie_layout.hpp>
+#include <boardmark/core/wall/tie_layout.hpp>
 
 #include "walls.hpp"
 

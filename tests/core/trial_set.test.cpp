@@ -1,6 +1,6 @@
 // Trial sets: the same mix at several ratios, one slump, one air, one water.
 
-#include <boardmark/core/trial_set.hpp>
+#include <boardmark/core/trial/trial_set.hpp>
 
 #include "base_mix.hpp"
 #include "support.hpp"

@@ -1,6 +1,6 @@
 // The headline of a result, and the state of its verdict.
 
-#include <boardmark/core/verdict_summary.hpp>
+#include <boardmark/core/checks/verdict_summary.hpp>
 #include <boardmark/report/words.hpp>
 
 #include <catch2/catch.hpp>

@@ -1,6 +1,6 @@
 // Quantities of walls, by hand. The numeric second opinion is tests/oracle/wall_slices.
 
-#include <boardmark/core/wall_quantities.hpp>
+#include <boardmark/core/wall/wall_quantities.hpp>
 
 #include "walls.hpp"
 

@@ -2,7 +2,7 @@
 
 // Walls for tests, short to write: metres and millimetres, nothing that a test does not name.
 
-#include <boardmark/core/wall.hpp>
+#include <boardmark/core/wall/wall.hpp>
 
 #include "support.hpp"
 

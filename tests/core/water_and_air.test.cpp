@@ -1,6 +1,6 @@
 // How the tables of water and air are entered. Table values: ACI 211.1-91 Table 6.3.3.
 
-#include <boardmark/core/unresolved.hpp>
+#include <boardmark/core/basis/unresolved.hpp>
 
 #include "base_mix.hpp"
 #include "support.hpp"

@@ -1,7 +1,7 @@
 // What a trial was, its verdicts, and the lever of the next one.
 
-#include <boardmark/core/unresolved.hpp>
-#include <boardmark/core/yield.hpp>
+#include <boardmark/core/basis/unresolved.hpp>
+#include <boardmark/core/trial/yield.hpp>
 
 #include "base_mix.hpp"
 #include "trial_support.hpp"

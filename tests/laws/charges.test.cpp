@@ -1,8 +1,8 @@
 // Laws of dividing a batch: charges, whole sacks, water kept back.
 
-#include <boardmark/core/charges.hpp>
-#include <boardmark/core/sacks.hpp>
-#include <boardmark/core/site_water.hpp>
+#include <boardmark/core/batch/charges.hpp>
+#include <boardmark/core/batch/sacks.hpp>
+#include <boardmark/core/batch/site_water.hpp>
 
 #include "laws/mixes.hpp"
 

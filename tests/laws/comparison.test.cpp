@@ -1,6 +1,6 @@
 // Laws of the study of a high-range reducer.
 
-#include <boardmark/core/comparison.hpp>
+#include <boardmark/core/study/comparison.hpp>
 
 #include "laws/mixes.hpp"
 

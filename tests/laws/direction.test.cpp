@@ -1,6 +1,6 @@
 // Laws of direction: more of one thing never gives more, or less, of another.
 
-#include "core/required_strength.hpp"
+#include "core/code/required_strength.hpp"
 #include "laws/mixes.hpp"
 
 #include <utility>

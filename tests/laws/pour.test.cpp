@@ -1,7 +1,7 @@
 // Laws of one pour: a form's plan area, its rise, its pressure and its lifts from one picture.
 
-#include <boardmark/core/wall_plan.hpp>
-#include <boardmark/core/wall_quantities.hpp>
+#include <boardmark/core/wall/wall_plan.hpp>
+#include <boardmark/core/wall/wall_quantities.hpp>
 #include <boardmark/report/wall_report.hpp>
 
 #include "core/base_mix.hpp"

@@ -1,6 +1,6 @@
 // Laws of stripping: neither cold nor a fact left out ever makes a form come off sooner.
 
-#include <boardmark/core/wall_plan.hpp>
+#include <boardmark/core/wall/wall_plan.hpp>
 
 #include "core/base_mix.hpp"
 #include "core/walls.hpp"

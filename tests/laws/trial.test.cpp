@@ -1,6 +1,6 @@
 // Laws of trial batches: a perfect trial is its own next one, and what a change of it does.
 
-#include <boardmark/core/expected_strength.hpp>
+#include <boardmark/core/strength/expected_strength.hpp>
 
 #include "laws/mixes.hpp"
 #include "trial_support.hpp"

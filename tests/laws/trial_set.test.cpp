@@ -1,7 +1,7 @@
 // Laws of trial sets: one water, one air; what a set shows of a ratio is what the ratio alone
 // gives.
 
-#include <boardmark/core/trial_set.hpp>
+#include <boardmark/core/trial/trial_set.hpp>
 
 #include "laws/mixes.hpp"
 

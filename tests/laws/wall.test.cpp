@@ -1,7 +1,7 @@
 // Laws of the verdicts on walls: a fact that is left out never helps, what holds shows its figures,
 // and everything that is cast has its line.
 
-#include <boardmark/core/cast_part.hpp>
+#include <boardmark/core/wall/cast_part.hpp>
 
 #include "laws/walls.hpp"
 

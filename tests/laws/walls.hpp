@@ -3,8 +3,8 @@
 // Walls drawn at random, with the concrete of a submitted mix: every fact that a file may leave out
 // is drawn now and then, and can be taken away again by its name.
 
-#include <boardmark/core/proportion.hpp>
-#include <boardmark/core/wall_plan.hpp>
+#include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/wall/wall_plan.hpp>
 
 #include "laws/mixes.hpp"
 

@@ -1,7 +1,7 @@
 // Approximate air by nominal maximum size: ACI 211.1-91 Table 6.3.3, the rows below the water
 // (metric Table A1.5.3.3 prints the same figures). Read in one reprint, the entrapped row in two.
 
-#include "core/air_content.hpp"
+#include "core/method/air_content.hpp"
 
 #include "as_printed.hpp"
 #include "reference/lookup.hpp"

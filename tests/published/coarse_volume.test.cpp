@@ -2,7 +2,7 @@
 // (metric A1.5.3.6), the same as PCA Table 9-4. Read in two reprints, 3 in and 6 in in one.
 
 #include "as_printed.hpp"
-#include "core/coarse_aggregate.hpp"
+#include "core/method/coarse_aggregate.hpp"
 
 #include <catch2/catch.hpp>
 

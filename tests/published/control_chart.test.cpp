@@ -3,7 +3,7 @@
 // states: 50.81, 1.8778, limits 55.8041 and 45.8159). Print divides by 1.128, we by 2/sqrt(pi) =
 // 1.12838: the limits differ by 0.0017.
 
-#include <boardmark/core/control_chart.hpp>
+#include <boardmark/core/strength/control_chart.hpp>
 #include <boardmark/reference/tables.hpp>
 
 #include <catch2/catch.hpp>

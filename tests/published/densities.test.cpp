@@ -1,8 +1,8 @@
 // Densities of cementitious materials and of water.
 
 #include "as_printed.hpp"
-#include "core/ingredients.hpp"
-#include "core/material_figures.hpp"
+#include "core/mix/ingredients.hpp"
+#include "core/mix/material_figures.hpp"
 
 #include <catch2/catch.hpp>
 

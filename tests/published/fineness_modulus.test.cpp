@@ -1,10 +1,10 @@
 // Fineness modulus: CRD-C 104-80, Method of Calculation of the Fineness Modulus of Aggregate (US
 // Army Corps of Engineers, 1980), the example of paragraph 4.1. The print gives percent retained.
 
-#include <boardmark/core/fineness_modulus.hpp>
+#include <boardmark/core/mix/fineness_modulus.hpp>
 
 #include "as_printed.hpp"
-#include "core/fine_aggregate.hpp"
+#include "core/method/fine_aggregate.hpp"
 
 #include <catch2/catch.hpp>
 

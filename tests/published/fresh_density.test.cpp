@@ -1,7 +1,7 @@
 // First estimate of the mass of fresh concrete: ACI 211.1-91 Tables 6.3.7.1 and A1.5.3.7.1, from
 // memory throughout; 4070, 3850 and 2410 close three examples of the same document.
 
-#include "core/fresh_density.hpp"
+#include "core/method/fresh_density.hpp"
 
 #include "as_printed.hpp"
 

@@ -3,7 +3,7 @@
 // 100 (d/D)^0.45, FHWA and university notes; the expected cells are those of the formula, worked by
 // hand: (1/2)^0.45 = 0.7320, (1/4)^0.45 = 0.5359, (1/8)^0.45 = 0.3923.
 
-#include <boardmark/core/grading.hpp>
+#include <boardmark/core/mix/grading.hpp>
 
 #include "as_printed.hpp"
 

@@ -2,7 +2,7 @@
 // their certified fit. Pairs and certified values from memory; recomputed in exact fractions they
 // agree with each other to all fifteen digits, so neither can be misremembered.
 
-#include <boardmark/core/strength_line.hpp>
+#include <boardmark/core/strength/strength_line.hpp>
 
 #include <catch2/catch.hpp>
 

@@ -5,7 +5,7 @@
 // Metric: read in two reprints, which agree in all cells but one: air-entrained, 25 to 50 mm, 37.5
 // mm is 150 in the reprint of the PCA table and 148 (250 lb/yd3 converted) in the other.
 
-#include "core/mixing_water.hpp"
+#include "core/method/mixing_water.hpp"
 
 #include "as_printed.hpp"
 

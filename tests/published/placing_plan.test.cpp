@@ -1,7 +1,7 @@
 // Lifts, vibration and trucks, as printed.
 
-#include <boardmark/core/placing_plan.hpp>
-#include <boardmark/core/vibration.hpp>
+#include <boardmark/core/placing/placing_plan.hpp>
+#include <boardmark/core/placing/vibration.hpp>
 
 #include "as_printed.hpp"
 

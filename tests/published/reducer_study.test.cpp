@@ -1,7 +1,7 @@
 // What a high-range reducer saves, the heat of binders and their carbon, as printed.
 
-#include <boardmark/core/comparison.hpp>
-#include <boardmark/core/heat.hpp>
+#include <boardmark/core/study/comparison.hpp>
+#include <boardmark/core/weather/heat.hpp>
 
 #include "as_printed.hpp"
 

@@ -1,7 +1,7 @@
 // Required average strength: ACI 318-11 Tables 5.3.1.2, 5.3.2.1 and 5.3.2.2, since ACI 318-14 in
 // ACI 301. Read in three sources; the row above 5000 psi (35 MPa) without records from memory.
 
-#include "core/required_strength.hpp"
+#include "core/code/required_strength.hpp"
 
 #include "as_printed.hpp"
 

@@ -2,7 +2,7 @@
 // 2014 and 2019 editions (two or more agree). Where the wording leaves a choice the safer class is
 // expected: spray counts as sea water, the tide as asking for low permeability.
 
-#include <boardmark/core/site.hpp>
+#include <boardmark/core/code/site.hpp>
 #include <boardmark/reference/tables.hpp>
 
 #include "as_printed.hpp"

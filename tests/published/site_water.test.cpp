@@ -1,6 +1,6 @@
 // Water added on site: what a gallon does to the ratio.
 
-#include <boardmark/core/site_water.hpp>
+#include <boardmark/core/batch/site_water.hpp>
 
 #include "as_printed.hpp"
 

@@ -2,7 +2,7 @@
 // (from memory); factors and ratings of ACI 214R and control charts (from memory).
 
 #include "core/strength_builder.hpp"
-#include "core/strength_parts.hpp"
+#include "core/strength/record_evaluation.hpp"
 
 #include <boost/math/distributions/normal.hpp>
 #include <catch2/catch.hpp>

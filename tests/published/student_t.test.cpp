@@ -1,7 +1,7 @@
 // Quantiles of Student's t: NIST/SEMATECH e-Handbook of Statistical Methods, table 1.3.6.7.2, as
 // in every textbook of statistics; from memory, printed to three decimals.
 
-#include "core/student.hpp"
+#include "core/basis/student.hpp"
 
 #include <catch2/catch.hpp>
 

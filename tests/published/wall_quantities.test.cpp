@@ -1,6 +1,6 @@
 // Concrete of a wall and what is ordered for it.
 
-#include <boardmark/core/wall_quantities.hpp>
+#include <boardmark/core/wall/wall_quantities.hpp>
 
 #include "core/walls.hpp"
 

@@ -1,7 +1,7 @@
 // Least steel, spacing and cover of bars in walls, as printed.
 
-#include <boardmark/core/wall_cover.hpp>
-#include <boardmark/core/wall_steel.hpp>
+#include <boardmark/core/wall/wall_cover.hpp>
+#include <boardmark/core/wall/wall_steel.hpp>
 
 #include "as_printed.hpp"
 

@@ -4,7 +4,7 @@
 // Design and Control of Concrete Mixtures, 14th edition, Table 9-3, goes on. Read in one reprint
 // each; 0.59, 0.57, 0.40, 0.33 and 0.32 were met again in printed worked examples.
 
-#include "core/water_cement_ratio.hpp"
+#include "core/method/water_cement_ratio.hpp"
 
 #include "as_printed.hpp"
 

@@ -2,7 +2,7 @@
 // control's water, A and D at most 95 %, read in two sources) and the arithmetic of doses.
 
 #include "as_printed.hpp"
-#include "core/ingredients.hpp"
+#include "core/mix/ingredients.hpp"
 
 #include <catch2/catch.hpp>
 #include <fmt/format.h>

@@ -1,7 +1,7 @@
 // Temperature of fresh concrete and evaporation, as printed.
 
-#include <boardmark/core/evaporation.hpp>
-#include <boardmark/core/mixture_temperature.hpp>
+#include <boardmark/core/weather/evaporation.hpp>
+#include <boardmark/core/weather/mixture_temperature.hpp>
 
 #include "as_printed.hpp"
 

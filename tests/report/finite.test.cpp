@@ -1,6 +1,6 @@
 // A figure that is not finite reaches no report.
 
-#include <boardmark/core/wall_plan.hpp>
+#include <boardmark/core/wall/wall_plan.hpp>
 #include <boardmark/report/wall_report.hpp>
 
 #include "core/base_mix.hpp"

@@ -2,7 +2,7 @@
 
 // A mix carried to its reports, with names that a test chooses.
 
-#include <boardmark/core/batch.hpp>
+#include <boardmark/core/batch/batch.hpp>
 #include <boardmark/report/batch_report.hpp>
 #include <boardmark/report/mix_report.hpp>
 

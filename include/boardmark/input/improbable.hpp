@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/phrase.hpp>
+#include <boardmark/core/basis/phrase.hpp>
 #include <boardmark/input/diagnostic.hpp>
 
 #include <vector>

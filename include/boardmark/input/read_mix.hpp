@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/mix.hpp>
-#include <boardmark/core/vocabulary.hpp>
+#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/mix/vocabulary.hpp>
 #include <boardmark/input/diagnostic.hpp>
 #include <boardmark/input/loader.hpp>
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/mix.hpp>
-#include <boardmark/core/recorded.hpp>
+#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/strength/recorded.hpp>
 #include <boardmark/input/diagnostic.hpp>
 
 #include <cstddef>

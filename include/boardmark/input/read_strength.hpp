@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/strength_record.hpp>
-#include <boardmark/core/tables.hpp>
+#include <boardmark/core/strength/strength_record.hpp>
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/input/diagnostic.hpp>
 #include <boardmark/input/loader.hpp>
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/tables.hpp>
-#include <boardmark/core/trial.hpp>
+#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/trial/trial.hpp>
 #include <boardmark/input/diagnostic.hpp>
 #include <boardmark/input/loader.hpp>
 #include <boardmark/input/read_mix.hpp>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/wall.hpp>
+#include <boardmark/core/wall/wall.hpp>
 #include <boardmark/input/diagnostic.hpp>
 #include <boardmark/input/loader.hpp>
 #include <boardmark/input/read_mix.hpp>

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/tables.hpp>
-#include <boardmark/core/vocabulary.hpp>
+#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/mix/vocabulary.hpp>
 
 #include <string>
 #include <vector>

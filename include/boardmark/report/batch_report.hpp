@@ -1,11 +1,11 @@
 #pragma once
 
-#include <boardmark/core/batch.hpp>
-#include <boardmark/core/charges.hpp>
-#include <boardmark/core/check.hpp>
-#include <boardmark/core/sacks.hpp>
-#include <boardmark/core/short_load.hpp>
-#include <boardmark/core/site_water.hpp>
+#include <boardmark/core/batch/batch.hpp>
+#include <boardmark/core/batch/charges.hpp>
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/batch/sacks.hpp>
+#include <boardmark/core/batch/short_load.hpp>
+#include <boardmark/core/batch/site_water.hpp>
 #include <boardmark/report/mix_report.hpp>
 
 #include <optional>

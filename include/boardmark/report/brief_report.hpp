@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/brief.hpp>
+#include <boardmark/core/brief/brief.hpp>
 #include <boardmark/report/mix_report.hpp>
 
 #include <string>

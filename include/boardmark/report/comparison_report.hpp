@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/comparison.hpp>
+#include <boardmark/core/study/comparison.hpp>
 #include <boardmark/report/mix_report.hpp>
 
 #include <string>

@@ -1,8 +1,8 @@
 #pragma once
 
-#include <boardmark/core/control_chart.hpp>
-#include <boardmark/core/record_chart.hpp>
-#include <boardmark/core/recorded.hpp>
+#include <boardmark/core/strength/control_chart.hpp>
+#include <boardmark/core/strength/record_chart.hpp>
+#include <boardmark/core/strength/recorded.hpp>
 #include <boardmark/report/mix_report.hpp>
 
 #include <cstddef>

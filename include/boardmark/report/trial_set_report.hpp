@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/trial_set.hpp>
+#include <boardmark/core/trial/trial_set.hpp>
 #include <boardmark/report/mix_report.hpp>
 
 #include <optional>

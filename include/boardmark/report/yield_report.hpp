@@ -1,9 +1,9 @@
 #pragma once
 
-#include <boardmark/core/check.hpp>
-#include <boardmark/core/next_trial.hpp>
-#include <boardmark/core/unresolved.hpp>
-#include <boardmark/core/yield.hpp>
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/trial/next_trial.hpp>
+#include <boardmark/core/basis/unresolved.hpp>
+#include <boardmark/core/trial/yield.hpp>
 #include <boardmark/report/mix_report.hpp>
 
 #include <optional>

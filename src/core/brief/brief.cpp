@@ -1,5 +1,5 @@
-#include <boardmark/core/brief.hpp>
-#include <boardmark/core/proportion.hpp>
+#include <boardmark/core/brief/brief.hpp>
+#include <boardmark/core/method/proportion.hpp>
 
 #include "sections.hpp"
 

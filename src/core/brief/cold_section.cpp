@@ -1,4 +1,4 @@
-#include "../phrases.hpp"
+#include "../basis/phrases.hpp"
 #include "sections.hpp"
 
 namespace boardmark::core {

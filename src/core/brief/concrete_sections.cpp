@@ -1,8 +1,8 @@
-#include <boardmark/core/verdict_summary.hpp>
+#include <boardmark/core/checks/verdict_summary.hpp>
 
 #include "../checks/exposure_limits.hpp"
 #include "../checks/trial_checks.hpp"
-#include "../phrases.hpp"
+#include "../basis/phrases.hpp"
 #include "sections.hpp"
 
 #include <algorithm>

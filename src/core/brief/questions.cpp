@@ -1,7 +1,7 @@
-#include <boardmark/core/salt_at_face.hpp>
+#include <boardmark/core/wall/salt_at_face.hpp>
 
-#include "../high_range_reducer.hpp"
-#include "../phrases.hpp"
+#include "../mix/high_range_reducer.hpp"
+#include "../basis/phrases.hpp"
 #include "sections.hpp"
 
 #include <algorithm>

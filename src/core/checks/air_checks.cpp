@@ -1,7 +1,7 @@
-#include "../air_content.hpp"
-#include "../interpolation.hpp"
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../method/air_content.hpp"
+#include "../basis/interpolation.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
 

@@ -1,5 +1,5 @@
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
 #include "supplementary.hpp"

@@ -1,6 +1,6 @@
-#include <boardmark/core/batch.hpp>
+#include <boardmark/core/batch/batch.hpp>
 
-#include "../batch_yield.hpp"
+#include "../batch/batch_yield.hpp"
 #include "checks.hpp"
 
 #include <algorithm>

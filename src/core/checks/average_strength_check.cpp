@@ -1,8 +1,8 @@
-#include <boardmark/core/expected_strength.hpp>
+#include <boardmark/core/strength/expected_strength.hpp>
 
-#include "../phrases.hpp"
-#include "../required_strength.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../code/required_strength.hpp"
+#include "../basis/tolerance.hpp"
 #include "checks.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"

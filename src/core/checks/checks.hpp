@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/check.hpp>
+#include <boardmark/core/checks/check.hpp>
 
 #include <vector>
 

@@ -1,6 +1,6 @@
 #include "compare.hpp"
 
-#include "../tolerance.hpp"
+#include "../basis/tolerance.hpp"
 
 #include <cmath>
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/check.hpp>
-#include <boardmark/core/tables.hpp>
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/basis/tables.hpp>
 
 namespace boardmark::core {
 

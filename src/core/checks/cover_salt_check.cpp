@@ -1,8 +1,8 @@
-#include <boardmark/core/wall_cover.hpp>
+#include <boardmark/core/wall/wall_cover.hpp>
 
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
-#include "salt_parts.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
+#include "open_salt_check.hpp"
 
 namespace boardmark::core {
 

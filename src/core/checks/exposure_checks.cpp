@@ -1,4 +1,4 @@
-#include "../phrases.hpp"
+#include "../basis/phrases.hpp"
 #include "exposure_limits.hpp"
 
 #include <algorithm>

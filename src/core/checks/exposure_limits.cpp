@@ -1,8 +1,8 @@
 #include "exposure_limits.hpp"
 
-#include "../phrases.hpp"
-#include "../site_exposure.hpp"
-#include "../water_cement_ratio.hpp"
+#include "../basis/phrases.hpp"
+#include "../code/site_exposure.hpp"
+#include "../method/water_cement_ratio.hpp"
 
 namespace boardmark::core {
 

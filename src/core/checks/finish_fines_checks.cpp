@@ -1,8 +1,8 @@
-#include "../air_content.hpp"
-#include "../fines.hpp"
-#include "../interpolation.hpp"
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../method/air_content.hpp"
+#include "../mix/fines.hpp"
+#include "../basis/interpolation.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 #include "compare.hpp"
 #include "finish_checks.hpp"
 

@@ -1,6 +1,6 @@
-#include <boardmark/core/form_ties.hpp>
+#include <boardmark/core/forms/form_ties.hpp>
 
-#include "../phrases.hpp"
+#include "../basis/phrases.hpp"
 #include "compare.hpp"
 
 #include <algorithm>

@@ -1,7 +1,7 @@
-#include <boardmark/core/proportion.hpp>
+#include <boardmark/core/method/proportion.hpp>
 
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 #include "compare.hpp"
 #include "trial_checks.hpp"
 

@@ -1,10 +1,10 @@
 // The grading of fine aggregates whose sieves are stated, against ASTM C33. Never fails: the
 // standard itself lets others be agreed on.
 
-#include <boardmark/core/grading.hpp>
+#include <boardmark/core/mix/grading.hpp>
 
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 #include "checks.hpp"
 
 namespace boardmark::core {

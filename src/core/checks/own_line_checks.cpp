@@ -1,7 +1,7 @@
 #include "own_line_checks.hpp"
 
-#include "../own_line.hpp"
-#include "../phrases.hpp"
+#include "../strength/own_line.hpp"
+#include "../basis/phrases.hpp"
 #include "checks.hpp"
 
 namespace boardmark::core {

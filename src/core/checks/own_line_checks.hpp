@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/check.hpp>
-#include <boardmark/core/strength_line.hpp>
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/strength/strength_line.hpp>
 
 namespace boardmark::core {
 

@@ -1,5 +1,5 @@
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 #include "compare.hpp"
 #include "own_line_checks.hpp"
 #include "strength_record_checks.hpp"

@@ -1,6 +1,6 @@
-#include <boardmark/core/salt_at_face.hpp>
+#include <boardmark/core/wall/salt_at_face.hpp>
 
-#include "../site_exposure.hpp"
+#include "../code/site_exposure.hpp"
 
 namespace boardmark::core {
 

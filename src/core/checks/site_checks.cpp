@@ -1,5 +1,5 @@
-#include "../phrases.hpp"
-#include "../site_exposure.hpp"
+#include "../basis/phrases.hpp"
+#include "../code/site_exposure.hpp"
 #include "exposure_limits.hpp"
 
 #include <algorithm>

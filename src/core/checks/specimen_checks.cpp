@@ -1,5 +1,5 @@
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 #include "strength_record_checks.hpp"
 
 #include <cmath>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/strength_findings.hpp>
+#include <boardmark/core/strength/strength_findings.hpp>
 
 #include <vector>
 

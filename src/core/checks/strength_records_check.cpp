@@ -1,5 +1,5 @@
-#include "../phrases.hpp"
-#include "../required_strength.hpp"
+#include "../basis/phrases.hpp"
+#include "../code/required_strength.hpp"
 #include "checks.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"

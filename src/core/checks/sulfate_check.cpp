@@ -1,8 +1,8 @@
-#include <boardmark/core/designation.hpp>
+#include <boardmark/core/mix/designation.hpp>
 
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
-#include "../water_cement_ratio.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
+#include "../method/water_cement_ratio.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
 

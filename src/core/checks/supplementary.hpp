@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/proportions.hpp>
+#include <boardmark/core/mix/proportions.hpp>
 
 namespace boardmark::core {
 

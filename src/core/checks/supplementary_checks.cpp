@@ -1,4 +1,4 @@
-#include "../phrases.hpp"
+#include "../basis/phrases.hpp"
 #include "checks.hpp"
 #include "compare.hpp"
 #include "supplementary.hpp"

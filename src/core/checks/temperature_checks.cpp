@@ -1,8 +1,8 @@
-#include <boardmark/core/evaporation.hpp>
+#include <boardmark/core/weather/evaporation.hpp>
 
-#include "../phrases.hpp"
-#include "../placing_temperature.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../weather/placing_temperature.hpp"
+#include "../basis/tolerance.hpp"
 #include "checks.hpp"
 
 #include <algorithm>

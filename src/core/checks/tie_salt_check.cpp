@@ -1,8 +1,8 @@
-#include <boardmark/core/proportion.hpp>
+#include <boardmark/core/method/proportion.hpp>
 
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
-#include "salt_parts.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
+#include "open_salt_check.hpp"
 
 #include <algorithm>
 

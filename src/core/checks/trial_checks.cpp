@@ -1,9 +1,9 @@
 #include "trial_checks.hpp"
 
-#include <boardmark/core/proportion.hpp>
-#include <boardmark/core/yield.hpp>
+#include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/trial/yield.hpp>
 
-#include "../phrases.hpp"
+#include "../basis/phrases.hpp"
 
 #include <algorithm>
 #include <iterator>

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/yield.hpp>
+#include <boardmark/core/trial/yield.hpp>
 
 #include <vector>
 

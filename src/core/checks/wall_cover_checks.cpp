@@ -1,7 +1,7 @@
-#include <boardmark/core/wall_cover.hpp>
+#include <boardmark/core/wall/wall_cover.hpp>
 
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 
 #include <algorithm>
 

@@ -1,7 +1,7 @@
-#include <boardmark/core/wall_steel.hpp>
+#include <boardmark/core/wall/wall_steel.hpp>
 
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 
 #include <algorithm>
 

@@ -1,7 +1,7 @@
-#include <boardmark/core/expected_strength.hpp>
+#include <boardmark/core/strength/expected_strength.hpp>
 
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
 

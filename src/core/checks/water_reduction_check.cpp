@@ -1,4 +1,4 @@
-#include "../phrases.hpp"
+#include "../basis/phrases.hpp"
 #include "checks.hpp"
 
 namespace boardmark::core {

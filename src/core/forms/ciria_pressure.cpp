@@ -1,6 +1,6 @@
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
-#include "form_parts.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
+#include "pressure_rules.hpp"
 
 #include <algorithm>
 #include <cmath>

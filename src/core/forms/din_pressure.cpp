@@ -1,7 +1,7 @@
-#include "../interpolation.hpp"
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
-#include "form_parts.hpp"
+#include "../basis/interpolation.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
+#include "pressure_rules.hpp"
 
 #include <algorithm>
 

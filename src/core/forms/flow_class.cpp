@@ -1,6 +1,6 @@
-#include <boardmark/core/flow_class.hpp>
+#include <boardmark/core/forms/flow_class.hpp>
 
-#include "../tolerance.hpp"
+#include "../basis/tolerance.hpp"
 
 #include <algorithm>
 

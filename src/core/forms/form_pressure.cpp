@@ -1,4 +1,4 @@
-#include "form_parts.hpp"
+#include "pressure_rules.hpp"
 
 #include <algorithm>
 

@@ -1,7 +1,7 @@
-#include <boardmark/core/form_ties.hpp>
+#include <boardmark/core/forms/form_ties.hpp>
 
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 
 #include <algorithm>
 #include <cmath>

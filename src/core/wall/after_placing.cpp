@@ -1,7 +1,7 @@
-#include <boardmark/core/proportion.hpp>
-#include <boardmark/core/wall_plan.hpp>
+#include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/wall/wall_plan.hpp>
 
-#include "../phrases.hpp"
+#include "../basis/phrases.hpp"
 #include "stripping_checks.hpp"
 
 namespace boardmark::core {

@@ -1,10 +1,10 @@
 #include "behind_niche.hpp"
 
-#include <boardmark/core/wall_steel.hpp>
+#include <boardmark/core/wall/wall_steel.hpp>
 
 #include "../checks/compare.hpp"
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 
 #include <algorithm>
 #include <optional>

@@ -1,7 +1,7 @@
-#include <boardmark/core/board_order.hpp>
+#include <boardmark/core/wall/board_order.hpp>
 
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 #include "lined_pieces.hpp"
 
 #include <algorithm>

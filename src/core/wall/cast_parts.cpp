@@ -1,7 +1,7 @@
-#include <boardmark/core/cast_part.hpp>
-#include <boardmark/core/proportion.hpp>
+#include <boardmark/core/wall/cast_part.hpp>
+#include <boardmark/core/method/proportion.hpp>
 
-#include "../tolerance.hpp"
+#include "../basis/tolerance.hpp"
 #include "behind_niche.hpp"
 #include "placed_box.hpp"
 

@@ -1,4 +1,4 @@
-#include <boardmark/core/proportion.hpp>
+#include <boardmark/core/method/proportion.hpp>
 
 #include "stripping_checks.hpp"
 

@@ -1,6 +1,6 @@
-#include <boardmark/core/wall_quantities.hpp>
+#include <boardmark/core/wall/wall_quantities.hpp>
 
-#include "../tolerance.hpp"
+#include "../basis/tolerance.hpp"
 
 #include <cmath>
 

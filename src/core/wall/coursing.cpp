@@ -1,7 +1,7 @@
-#include <boardmark/core/coursing.hpp>
+#include <boardmark/core/wall/coursing.hpp>
 
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,4 +1,4 @@
-#include <boardmark/core/cutting.hpp>
+#include <boardmark/core/wall/cutting.hpp>
 
 #include <algorithm>
 #include <cassert>

@@ -1,10 +1,10 @@
 #include "evaporation_of_wall.hpp"
 
-#include <boardmark/core/proportion.hpp>
+#include <boardmark/core/method/proportion.hpp>
 
 #include "../checks/compare.hpp"
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 
 #include <algorithm>
 #include <string>

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/concrete_temperatures.hpp>
-#include <boardmark/core/wall_plan.hpp>
+#include <boardmark/core/wall/concrete_temperatures.hpp>
+#include <boardmark/core/wall/wall_plan.hpp>
 
 namespace boardmark::core {
 

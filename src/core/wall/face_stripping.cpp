@@ -1,7 +1,7 @@
-#include <boardmark/core/cast_part.hpp>
+#include <boardmark/core/wall/cast_part.hpp>
 
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 #include "stripping_checks.hpp"
 #include "wall_checks.hpp"
 

@@ -1,8 +1,8 @@
 #include "flow_of_pour.hpp"
 
-#include <boardmark/core/flow_class.hpp>
+#include <boardmark/core/forms/flow_class.hpp>
 
-#include "../phrases.hpp"
+#include "../basis/phrases.hpp"
 
 #include <algorithm>
 

@@ -1,8 +1,8 @@
 #pragma once
 
-#include <boardmark/core/check.hpp>
-#include <boardmark/core/form_case.hpp>
-#include <boardmark/core/wall.hpp>
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/wall/form_case.hpp>
+#include <boardmark/core/wall/wall.hpp>
 
 #include <optional>
 

@@ -1,6 +1,6 @@
-#include <boardmark/core/wall_plan.hpp>
+#include <boardmark/core/wall/wall_plan.hpp>
 
-#include "../phrases.hpp"
+#include "../basis/phrases.hpp"
 
 namespace boardmark::core {
 namespace {

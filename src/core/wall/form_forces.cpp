@@ -1,7 +1,7 @@
 #include "form_forces.hpp"
 
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 #include "method_choice.hpp"
 #include "wall_checks.hpp"
 

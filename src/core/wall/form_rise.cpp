@@ -1,7 +1,7 @@
-#include <boardmark/core/form_rise.hpp>
+#include <boardmark/core/wall/form_rise.hpp>
 
 #include "../checks/compare.hpp"
-#include "../phrases.hpp"
+#include "../basis/phrases.hpp"
 
 #include <algorithm>
 #include <string>

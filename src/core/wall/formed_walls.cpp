@@ -1,4 +1,4 @@
-#include "../forms/form_parts.hpp"
+#include "../forms/pressure_rules.hpp"
 #include "concrete_between.hpp"
 #include "form_forces.hpp"
 #include "plan_area.hpp"

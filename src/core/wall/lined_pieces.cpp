@@ -1,6 +1,6 @@
 #include "lined_pieces.hpp"
 
-#include "../tolerance.hpp"
+#include "../basis/tolerance.hpp"
 #include "profile.hpp"
 
 #include <algorithm>

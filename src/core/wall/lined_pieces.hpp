@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/board_order.hpp>
+#include <boardmark/core/wall/board_order.hpp>
 
 namespace boardmark::core {
 

@@ -1,9 +1,9 @@
-#include <boardmark/core/proportion.hpp>
+#include <boardmark/core/method/proportion.hpp>
 
 #include "../checks/compare.hpp"
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
-#include "part_checks.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
+#include "cast_part_checks.hpp"
 #include "wall_checks.hpp"
 
 namespace boardmark::core {

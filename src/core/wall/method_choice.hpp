@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/check.hpp>
-#include <boardmark/core/form_pressure.hpp>
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/forms/form_pressure.hpp>
 
 #include <optional>
 #include <string>

@@ -1,6 +1,6 @@
-#include <boardmark/core/proportion.hpp>
+#include <boardmark/core/method/proportion.hpp>
 
-#include "part_checks.hpp"
+#include "cast_part_checks.hpp"
 #include "wall_checks.hpp"
 
 #include <algorithm>

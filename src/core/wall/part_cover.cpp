@@ -1,5 +1,5 @@
-#include "../phrases.hpp"
-#include "part_checks.hpp"
+#include "../basis/phrases.hpp"
+#include "cast_part_checks.hpp"
 
 namespace boardmark::core {
 namespace {

@@ -1,6 +1,6 @@
 #include "../checks/passage.hpp"
-#include "../phrases.hpp"
-#include "part_checks.hpp"
+#include "../basis/phrases.hpp"
+#include "cast_part_checks.hpp"
 #include "wall_checks.hpp"
 
 #include <algorithm>

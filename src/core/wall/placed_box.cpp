@@ -1,6 +1,6 @@
 #include "placed_box.hpp"
 
-#include "../tolerance.hpp"
+#include "../basis/tolerance.hpp"
 
 #include <algorithm>
 

@@ -1,6 +1,6 @@
 #include "quantity_rules.hpp"
 
-#include "../phrases.hpp"
+#include "../basis/phrases.hpp"
 
 #include <algorithm>
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/wall_quantities.hpp>
+#include <boardmark/core/wall/wall_quantities.hpp>
 
 namespace boardmark::core {
 

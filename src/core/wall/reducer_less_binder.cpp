@@ -1,6 +1,6 @@
-#include <boardmark/core/added_cost.hpp>
-#include <boardmark/core/comparison.hpp>
-#include <boardmark/core/footprint.hpp>
+#include <boardmark/core/wall/added_cost.hpp>
+#include <boardmark/core/study/comparison.hpp>
+#include <boardmark/core/mix/footprint.hpp>
 
 namespace boardmark::core {
 namespace {

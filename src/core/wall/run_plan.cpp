@@ -1,12 +1,12 @@
 #include "run_plan.hpp"
 
-#include <boardmark/core/wall_cover.hpp>
+#include <boardmark/core/wall/wall_cover.hpp>
 
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 #include "behind_niche.hpp"
 #include "form_forces.hpp"
-#include "part_checks.hpp"
+#include "cast_part_checks.hpp"
 #include "profile.hpp"
 #include "wall_checks.hpp"
 

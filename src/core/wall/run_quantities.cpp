@@ -1,4 +1,4 @@
-#include "parts.hpp"
+#include "part_quantities.hpp"
 #include "profile.hpp"
 
 #include <algorithm>

@@ -1,8 +1,8 @@
 #include "salt_checks.hpp"
 
-#include <boardmark/core/cast_part.hpp>
-#include <boardmark/core/proportion.hpp>
-#include <boardmark/core/salt_at_face.hpp>
+#include <boardmark/core/wall/cast_part.hpp>
+#include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/wall/salt_at_face.hpp>
 
 #include "behind_niche.hpp"
 #include "wall_checks.hpp"

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/check.hpp>
-#include <boardmark/core/wall.hpp>
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/wall/wall.hpp>
 
 #include <vector>
 

@@ -1,8 +1,8 @@
-#include <boardmark/core/proportion.hpp>
+#include <boardmark/core/method/proportion.hpp>
 
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
-#include "part_checks.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
+#include "cast_part_checks.hpp"
 
 #include <algorithm>
 

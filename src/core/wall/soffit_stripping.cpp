@@ -1,6 +1,6 @@
 #include "../checks/compare.hpp"
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 #include "stripping_checks.hpp"
 #include "wall_checks.hpp"
 

@@ -1,4 +1,4 @@
-#include "../tolerance.hpp"
+#include "../basis/tolerance.hpp"
 #include "placed_box.hpp"
 #include "stripping_checks.hpp"
 

@@ -1,7 +1,7 @@
 #include "temperature_of_wall.hpp"
 
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 
 namespace boardmark::core {
 namespace {

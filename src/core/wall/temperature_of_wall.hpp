@@ -1,8 +1,8 @@
 #pragma once
 
-#include <boardmark/core/check.hpp>
-#include <boardmark/core/concrete_temperatures.hpp>
-#include <boardmark/core/wall.hpp>
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/wall/concrete_temperatures.hpp>
+#include <boardmark/core/wall/wall.hpp>
 
 #include <vector>
 

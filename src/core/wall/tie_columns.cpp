@@ -1,6 +1,6 @@
 #include "tie_columns.hpp"
 
-#include "../tolerance.hpp"
+#include "../basis/tolerance.hpp"
 
 #include <algorithm>
 

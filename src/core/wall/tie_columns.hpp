@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/tie_layout.hpp>
+#include <boardmark/core/wall/tie_layout.hpp>
 
 #include "profile.hpp"
 

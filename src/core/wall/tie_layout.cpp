@@ -1,6 +1,6 @@
-#include <boardmark/core/tie_layout.hpp>
+#include <boardmark/core/wall/tie_layout.hpp>
 
-#include "../tolerance.hpp"
+#include "../basis/tolerance.hpp"
 #include "tie_columns.hpp"
 
 #include <algorithm>

@@ -1,6 +1,6 @@
 #include "wall_checks.hpp"
 
-#include "../phrases.hpp"
+#include "../basis/phrases.hpp"
 
 namespace boardmark::core {
 

@@ -1,8 +1,8 @@
-#include <boardmark/core/tie_layout.hpp>
-#include <boardmark/core/wall_quantities.hpp>
+#include <boardmark/core/wall/tie_layout.hpp>
+#include <boardmark/core/wall/wall_quantities.hpp>
 
-#include "../tolerance.hpp"
-#include "parts.hpp"
+#include "../basis/tolerance.hpp"
+#include "part_quantities.hpp"
 #include "quantity_rules.hpp"
 
 #include <utility>

@@ -1,10 +1,10 @@
 #include "young_concrete.hpp"
 
-#include <boardmark/core/concrete_temperatures.hpp>
-#include <boardmark/core/proportion.hpp>
+#include <boardmark/core/wall/concrete_temperatures.hpp>
+#include <boardmark/core/method/proportion.hpp>
 
-#include "../phrases.hpp"
-#include "../tolerance.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 
 #include <algorithm>
 

@@ -1,9 +1,9 @@
 #pragma once
 
-#include <boardmark/core/proportions.hpp>
-#include <boardmark/core/stripping.hpp>
-#include <boardmark/core/wall.hpp>
-#include <boardmark/core/wall_plan.hpp>
+#include <boardmark/core/mix/proportions.hpp>
+#include <boardmark/core/forms/stripping.hpp>
+#include <boardmark/core/wall/wall.hpp>
+#include <boardmark/core/wall/wall_plan.hpp>
 
 #include <optional>
 #include <vector>

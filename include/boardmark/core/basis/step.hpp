@@ -1,0 +1,48 @@
+#pragma once
+
+#include <boardmark/core/basis/phrase.hpp>
+#include <boardmark/core/basis/quantity.hpp>
+#include <boardmark/core/basis/source.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace boardmark::core {
+
+/// What a reader must know before trusting a value as the method's own.
+enum class Mark {
+    given,        ///< stated in the mix file instead of selected by the method
+    interpolated, ///< between two cells of a table
+    continued,    ///< beyond the method's own table, by another published one or along its line
+    typical,      ///< a usual figure, because the file states none
+    from_memory,  ///< a published figure that was not read again
+    estimate,     ///< a figure that only a test can settle
+};
+
+using Marks = std::vector<Mark>;
+
+/// What kind of reason a value has.
+enum class Provenance { given, table, code, computed };
+
+/// One value of a result with its reason. The arguments of the reason are the inputs of the value.
+struct Step {
+    std::string quantity; ///< "water", "w_cm": the noun of the step
+    std::optional<double> value;
+    Measure measure;
+    Provenance provenance;
+    Phrase reason;
+    Source source = {};
+    Marks marks = {};
+};
+
+/// The steps of one calculation, in the order they were taken, and what must be said beside them.
+struct Worksheet {
+    std::vector<Step> steps;
+    std::vector<Phrase> cautions;
+};
+
+/// Adds the mark that a source's confidence asks for.
+Marks with_confidence(Marks marks, const Source& source);
+
+} // namespace boardmark::core

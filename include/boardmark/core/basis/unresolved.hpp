@@ -1,0 +1,15 @@
+#pragma once
+
+#include <boardmark/core/basis/phrase.hpp>
+
+#include <vector>
+
+namespace boardmark::core {
+
+/// Thrown where well-formed inputs lead to no mix: what is missing and what would settle it.
+struct Unresolved {
+    Phrase what;
+    std::vector<Phrase> ways_out; ///< in the order to try them; never empty
+};
+
+} // namespace boardmark::core

@@ -1,0 +1,58 @@
+#pragma once
+
+#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/basis/phrase.hpp>
+#include <boardmark/core/mix/proportions.hpp>
+#include <boardmark/core/basis/quantity.hpp>
+#include <boardmark/core/basis/source.hpp>
+#include <boardmark/core/basis/tables.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace boardmark::core {
+
+enum class Verdict {
+    holds,
+    fails,
+    watch,       ///< not broken, but near enough, or open enough, to look at
+    not_checked, ///< a figure is missing; the message says which
+};
+
+/// The side on which a value must lie.
+struct Limit {
+    std::optional<double> low;
+    std::optional<double> high;
+};
+
+/// One requirement held against the mix.
+struct Check {
+    std::string id; ///< "w_cm.exposure"
+    Verdict verdict;
+    std::optional<double> value = {};
+    std::optional<Limit> limit = {};
+    Measure measure = Measure::ratio;
+    std::string requirement; ///< the exposure class or rule that asks, "C2"
+    Source source = {};
+    Phrase message = {};
+    std::string part = {}; ///< of the walls, by its name in the file; empty: the mix or all of it
+};
+
+/// Holds proportions against every requirement that applies to them.
+///
+/// The order is fixed: limits of the code first, then geometry, then what only advises.
+std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,
+                          const Tables& tables);
+
+struct Batch;
+
+/// The same for a batch as it will be weighed: with the amounts and the ratio of its rounded
+/// weights.
+std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,
+                          const Batch& batch, const Tables& tables);
+
+/// Whether any requirement is not met.
+bool any_fails(const std::vector<Check>& checks);
+
+} // namespace boardmark::core

@@ -1,0 +1,69 @@
+#pragma once
+
+#include <boardmark/core/mix/material.hpp>
+#include <boardmark/core/mix/requirements.hpp>
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace boardmark::core {
+
+/// Which of the two published families of tables and constants applies.
+enum class UnitSystem { us, si };
+
+/// Values that the user fixes in place of the method's own; at most two of w/cm, water and binder.
+struct Selections {
+    std::optional<double> w_cm;
+    bool w_cm_by_exposure = false;     ///< the exposure limit itself, for a first trial
+    std::optional<double> water_kg_m3; ///< final mixing water
+    std::optional<double> binder_kg_m3;
+    std::optional<double> air_percent;
+    std::optional<double> coarse_volume;             ///< dry-rodded, per volume of concrete
+    std::optional<double> coarse_adjustment_percent; ///< of the table's coarse volume, -10 to +10
+    std::optional<double> fine_share_percent;        ///< of the absolute SSD aggregate volume
+    std::optional<double> coarse_dry_kg_m3; ///< oven-dry amount, as a trial or a submittal has it
+};
+
+/// A mix to be proportioned.
+struct Mix {
+    std::string title;
+    UnitSystem system;
+    Requirements requirements;
+    std::vector<Share> binder = {};
+    std::vector<Share> coarse = {};
+    std::vector<Share> fine = {};
+    std::vector<Dosage> admixtures = {};
+    std::optional<double> blend_dry_rodded_density_kg_m3 = {}; ///< measured on the coarse blend
+    Selections selections = {};
+    BatchedWater batched_water = {};
+    std::optional<Supply> supply = {};
+};
+
+/// An amount of one material in a submitted mix, per m3 of concrete.
+struct SubmittedAmount {
+    Material material;
+    std::optional<double> kg_m3 = {}; ///< aggregates SSD
+    std::optional<double> m3_m3 = {}; ///< volume of product instead, where it was submitted so
+    bool by_trial = false;            ///< "as needed": counts as nothing
+};
+
+/// Amounts that someone else chose.
+struct SubmittedMix {
+    std::string title;
+    UnitSystem system;
+    Requirements requirements;
+    std::optional<double> water_kg_m3 = {};
+    std::optional<double> water_m3_m3 = {}; ///< instead of the mass
+    bool water_includes_admixtures = false;
+    double air_percent;
+    std::vector<SubmittedAmount> amounts;
+    double nominal_max_size_mm; ///< of the largest coarse aggregate
+    BatchedWater batched_water = {};
+    std::optional<Supply> supply = {};
+};
+
+using AnyMix = std::variant<Mix, SubmittedMix>;
+
+} // namespace boardmark::core

@@ -1,0 +1,100 @@
+#pragma once
+
+#include <boardmark/core/basis/phrase.hpp>
+#include <boardmark/core/placing/placing.hpp>
+#include <boardmark/core/code/site.hpp>
+#include <boardmark/core/strength/strength_line.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace boardmark::core {
+
+/// Test records of a concrete of the same class, from which the standard deviation was computed.
+struct StrengthRecords {
+    int tests;                          ///< ≥ 1
+    double standard_deviation_mpa;      ///< ≥ 0
+    std::optional<double> strength_mpa; ///< specified strength of that concrete
+    std::optional<double> age_d;        ///< age of the records
+};
+
+/// A point of the user's own trials: the strength reached at a ratio.
+struct CurvePoint {
+    double w_cm;
+    double strength_mpa;
+};
+
+/// What the rules of acceptance say of tests of production.
+struct JudgedResults {
+    std::size_t tests;
+    std::vector<std::string> broken; ///< ids of the checks that fail
+};
+
+/// The line fitted through the user's own strength results, and from which side it is read.
+struct OwnLine {
+    StrengthLine line;
+    LineSide side;
+    std::string file;                         ///< that holds the results
+    std::optional<JudgedResults> judged = {}; ///< absent where none is of production
+};
+
+/// An average strength that the user demands in place of the code's.
+struct StatedAverage {
+    double strength_mpa;
+    std::string basis; ///< why; may be empty
+};
+
+/// The least dimensions the concrete must pass through.
+struct Section {
+    std::optional<double> thickness_mm;
+    std::optional<double> clear_bar_spacing_mm;
+    std::optional<double> clear_cover_mm;
+};
+
+/// Where the required air content comes from.
+enum class AirBasis {
+    exposure, ///< the code's table for the stated class; none where the class needs none
+    none,
+    stated,
+};
+
+struct RequiredAir {
+    AirBasis basis = AirBasis::exposure;
+    double percent = 0; ///< only where stated
+};
+
+/// Slumps permitted at placing.
+struct SlumpWindow {
+    double low_mm;
+    double high_mm;
+};
+
+/// What is asked of the concrete, independent of how it is proportioned.
+struct Requirements {
+    std::string code = {};                  ///< "ACI 318-19"; empty where no class is asked
+    std::vector<std::string> exposure = {}; ///< at most one class of each category
+    std::optional<Site> site = {};
+    std::vector<std::string> exposure_by_site = {}; ///< those of `exposure` that nobody stated
+    bool reinforced = true;
+    double strength_mpa;        ///< specified compressive strength, cylinders
+    double strength_age_d = 28; ///< age at which it is specified
+    std::optional<StrengthRecords> records = {};
+    std::vector<CurvePoint> strength_curve = {}; ///< increasing w/cm, falling strength
+    std::optional<OwnLine> strength_line = {};   ///< instead of the curve
+    std::optional<StatedAverage> average = {};
+    double slump_mm; ///< at placing
+    std::optional<double> slump_before_reducer_mm = {};
+    std::optional<SlumpWindow> slump_window = {};
+    std::optional<double> time_to_place_min = {}; ///< from mixing to the last of it placed, 0–180
+    RequiredAir air = {};                         ///< at placing
+    double air_loss_percent = 0; ///< points of air lost between mixer and placing, 0–5
+    Section section = {};
+    std::optional<double> minimum_binder_kg_m3 = {};
+    bool board_marked = false;
+    PlacingConditions placing = {};
+    std::string alkali_level = {};       ///< of prevention, "V" to "ZZ"; empty: not stated
+    std::vector<Phrase> improbable = {}; ///< figures of the file that are possible, hardly true
+};
+
+} // namespace boardmark::core

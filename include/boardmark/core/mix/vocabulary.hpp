@@ -1,0 +1,25 @@
+#pragma once
+
+#include <boardmark/core/basis/tables.hpp>
+
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace boardmark::core {
+
+/// Words that the published tables know, so that the file's own can be held against them.
+struct Vocabulary {
+    std::vector<std::string> codes;
+    std::vector<std::string> exposure_classes;
+    std::vector<double> fineness_sieves_mm;
+    std::vector<StrengthClass> strength_classes; ///< of results that a mix names
+    double line_confidence;                      ///< of the lower side of a line, 0 to 1
+    double strength_age_tolerance_d = 0;         ///< within which a test is one of the strength age
+    std::vector<BarSize> bars = {};              ///< of walls
+    SiteRules site = {};                         ///< by which a site has exposure classes
+    FlowClasses flow_classes = {};               ///< against which a wall's class of flow is held
+    std::function<Tables(UnitSystem)> tables = {}; ///< that judge results
+};
+
+} // namespace boardmark::core

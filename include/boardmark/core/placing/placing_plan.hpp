@@ -1,0 +1,94 @@
+#pragma once
+
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/basis/phrase.hpp>
+#include <boardmark/core/placing/placing_tables.hpp>
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace boardmark::core {
+
+/// A wall that is placed in one go.
+struct PouredWall {
+    double height_m;
+    double plan_area_m2; ///< of the form, > 0
+    /// Concrete between two heights, m3; absent: the plan area all the way up.
+    std::function<double(double low_m, double high_m)> volume_m3 = {};
+    std::optional<double> rise_m_h = {};    ///< stated rate of rise
+    std::optional<double> output_m3_h = {}; ///< of crew or pump
+    std::optional<double> lift_m = {};      ///< stated height of a lift
+    std::optional<double> setting_h = {};   ///< until the concrete sets at its temperature
+    bool exposed = true;                    ///< architectural: lifts up to 24 in are in use
+};
+
+/// Lifts of one height, from bottom to top.
+struct LiftPlan {
+    int lifts;
+    double lift_m;
+    std::optional<double> rise_m_h; ///< of the slowest lift
+    std::optional<double>
+        between_lifts_min;        ///< the longest from a spot to the same one lift higher
+    std::optional<double> pour_h; ///< all lifts together
+    double longest_wait_min;      ///< within which a lift still takes the vibrator
+    std::vector<Check> checks;    ///< `lift.height`, `lift.time`
+};
+
+/// Divides a wall into equal lifts: of the height stated at most, else of 20 in (24 in and less
+/// hold for exposed faces, but only where they are asked for). Each lift takes the time of its own
+/// concrete at the output, or of its height at the stated rise, whichever is slower. Heights above
+/// the stated rise are a matter of form pressure, not of this.
+LiftPlan lift_plan(const PouredWall& wall, const LiftRules& rules);
+
+/// What one lift of a form takes, and how long that is.
+struct FilledLift {
+    double volume_m3;
+    double hours;
+};
+
+/// The lifts of `lift_plan`, from bottom to top; empty where neither rise nor output is known.
+std::vector<FilledLift> filled_lifts(const PouredWall& wall, const LiftRules& rules);
+
+/// A part that trucks unload into.
+struct UnloadedPart {
+    std::string name;
+    std::vector<FilledLift> lifts; ///< from bottom to top; empty where its pace is not known
+    int count = 1;                 ///< of such parts
+};
+
+/// Concrete that comes in trucks, for one part after the other.
+struct TruckedPour {
+    double order_m3;
+    double truck_m3; ///< load of one truck, > 0
+    std::vector<UnloadedPart> parts;
+    std::optional<double> round_trip_h = {}; ///< plant to plant
+    std::optional<double> haul_h = {};       ///< from batching to arrival
+};
+
+/// How long loads wait for one another in a part: a load at the part's slowest.
+struct TruckInterval {
+    std::string part;
+    double hours;
+};
+
+struct TruckPlan {
+    int loads;
+    TruckInterval longest;     ///< in the part that takes its concrete most slowly
+    TruckInterval shortest;    ///< in the one that takes it most quickly
+    std::optional<int> trucks; ///< that keep the shortest; absent without a round trip
+    double pour_h;             ///< the whole order, one part after the other
+    std::vector<Check> checks; ///< `truck.discharge` of each part
+};
+
+/// Loads, their intervals and the trucks that keep them. Discharge ends within 90 min of batching
+/// (ASTM C94), or what buyer and supplier agreed on: the haul and the longest that any load stands
+/// at the part. Without a stated haul the whole round trip counts in its place, which no haul
+/// exceeds. Nothing where no part's pace is known.
+std::optional<TruckPlan> truck_plan(const TruckedPour& pour, const LiftRules& rules);
+
+/// "8 loads, one every 30 min (planter) to 1.2 h (wall), from 3 trucks".
+Phrase told(const TruckPlan& plan);
+
+} // namespace boardmark::core

@@ -1,0 +1,76 @@
+#pragma once
+
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/strength/expected_strength.hpp>
+#include <boardmark/core/mix/footprint.hpp>
+#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/mix/proportions.hpp>
+#include <boardmark/core/basis/unresolved.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace boardmark::core {
+
+/// Slump of a mix that is compared.
+struct ComparedSlump {
+    std::optional<double> mm; ///< absent where slump no longer measures the flow
+    bool estimate = false;
+    Phrase reason = {}; ///< where it comes from
+    Source source = {};
+};
+
+/// One column of a comparison: a mix with what it is worth, or why there is none.
+struct ComparedMix {
+    std::string label;
+    std::optional<Unresolved> unresolved = {};
+    std::optional<Proportions> proportions = {};
+    std::vector<Check> checks = {};
+    ComparedSlump slump = {};
+    std::optional<ExpectedStrength> strength = {};
+    std::optional<double> temperature_rise_k = {}; ///< of a thick section
+    std::optional<Cost> cost = {};
+    std::optional<Phrase> no_cost = {};             ///< why there is no cost
+    std::optional<double> reducer_cost_per_m3 = {}; ///< part of the cost
+    std::optional<PartialSum> carbon = {};
+    std::vector<Phrase> remarks = {};
+    std::vector<Step> reasons = {}; ///< where its figures come from
+    std::optional<Supply> supply = {};
+    bool gives_slump = true;     ///< whether its slump is the one asked
+    bool proves_strength = true; ///< whether the strength expected is known to reach the average
+    std::string asked = {};      ///< strength and exposure classes, to tell unlike requirements
+
+    /// Whether it may be chosen as far as the checks could tell.
+    bool may_be_chosen() const {
+        return proportions && !proportions->estimate && !any_fails(checks) && gives_slump &&
+               proves_strength;
+    }
+};
+
+/// A mix of a file as a column, proportioned or accepted.
+ComparedMix compared(std::string label, const AnyMix& mix, const Tables& tables);
+
+/// The same with a slump that was found otherwise, held against other requirements than its own:
+/// those of the mix as written.
+ComparedMix compared(std::string label, const AnyMix& mix, const ComparedSlump& slump,
+                     const Requirements& asked, const Tables& tables);
+
+/// The first column of that study: the mix without its reducer at the w/cm of the mix as written,
+/// whose proportions are given.
+ComparedMix without_high_range_reducer(const Mix& mix, const Proportions& written,
+                                       const Tables& tables);
+
+/// What the high-range reducer of a mix buys: `without reducer`, `less water`, `less binder`, `more
+/// flow`. A column that cannot be made says why. Asserts that the mix holds such a reducer.
+///
+/// @throws Unresolved where the mix as written has no proportions
+std::vector<ComparedMix> reducer_study(const Mix& mix, const Tables& tables);
+
+/// What decides between the columns, in words: limits first, then cost and carbon.
+std::vector<Phrase> summary_of(const std::vector<ComparedMix>& columns);
+
+/// Whether a mix holds a high-range water reducer.
+bool holds_high_range_reducer(const Mix& mix);
+
+} // namespace boardmark::core

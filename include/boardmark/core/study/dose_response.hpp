@@ -1,0 +1,42 @@
+#pragma once
+
+#include <boardmark/core/study/comparison.hpp>
+#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/basis/tables.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace boardmark::core {
+
+/// What one dose of a high-range reducer does in each of its two uses.
+struct DosePoint {
+    double ml_100kg;
+    ComparedMix less_water;  ///< at the cementitious material of the mix without reducer
+    ComparedMix less_binder; ///< at its w/cm
+};
+
+/// The response of a mix to the dose of its reducer.
+struct DoseResponse {
+    std::string reducer;
+    std::vector<DosePoint> points; ///< from no dose to the last of the reducer's curve
+    /// The first point from which `less water` fails nothing and keeps the limits of w/cm and
+    /// strength, unrounded; absent where none does or all do.
+    std::optional<std::size_t> limits_hold_from;
+    bool limits_hold_at_last = false; ///< of `less water`
+    /// The point at which `less binder` is cheapest of those that fail nothing. Absent where a
+    /// price is missing or all fail.
+    std::optional<std::size_t> cheapest;
+
+    /// How many points of `less binder` fail.
+    std::size_t failing_less_binder() const;
+};
+
+/// Goes over the water reduction of the mix's high-range reducer in steps. Asserts that the mix
+/// holds one.
+///
+/// @throws Unresolved where the reducer has no curve, or the mix without it cannot be made
+DoseResponse dose_response(const Mix& mix, const Tables& tables);
+
+} // namespace boardmark::core

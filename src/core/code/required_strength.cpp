@@ -1,0 +1,157 @@
+#include "required_strength.hpp"
+
+#include "../basis/interpolation.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace boardmark::core {
+namespace {
+
+CodeAverage without_record(double specified_mpa, const AverageStrengthRules& rules) {
+    if (below(specified_mpa, rules.no_record_low_step_mpa)) {
+        return {
+            .strength_mpa = specified_mpa + rules.no_record_low_margin_mpa,
+            .reason = {"specified {strength} plus {margin}: no test record",
+                       {quantity("strength", {specified_mpa, Measure::strength}),
+                        quantity("margin", {rules.no_record_low_margin_mpa, Measure::strength})}},
+            .source = rules.without_records};
+    }
+    if (!above(specified_mpa, rules.step_mpa)) {
+        return {.strength_mpa = specified_mpa + rules.no_record_middle_margin_mpa,
+                .reason = {"specified {strength} plus {margin}: no test record",
+                           {quantity("strength", {specified_mpa, Measure::strength}),
+                            quantity("margin",
+                                     {rules.no_record_middle_margin_mpa, Measure::strength})}},
+                .source = rules.without_records};
+    }
+    return {.strength_mpa =
+                rules.no_record_high_factor * specified_mpa + rules.no_record_high_margin_mpa,
+            .reason = {"{factor} times the specified {strength} plus {margin}: no test record",
+                       {quantity("factor", {rules.no_record_high_factor, Measure::ratio}),
+                        quantity("strength", {specified_mpa, Measure::strength}),
+                        quantity("margin", {rules.no_record_high_margin_mpa, Measure::strength})}},
+            .source = rules.without_records_above_step};
+}
+
+CodeAverage from_record(double specified_mpa, const StrengthRecords& records,
+                        const AverageStrengthRules& rules) {
+    const double factor = deviation_factor(records.tests, rules);
+    const double deviation_mpa = factor * records.standard_deviation_mpa;
+    const double average_of_three_mpa =
+        specified_mpa + rules.average_of_three_factor * deviation_mpa;
+    const double least_single_mpa = above(specified_mpa, rules.step_mpa)
+                                        ? rules.single_test_fraction * specified_mpa
+                                        : specified_mpa - rules.single_test_allowance_mpa;
+    const double single_test_mpa = least_single_mpa + rules.single_test_factor * deviation_mpa;
+    return {.strength_mpa = std::max(average_of_three_mpa, single_test_mpa),
+            .reason = {"the larger of {three} (averages of three) and {single} (single tests): "
+                       "specified {strength}, standard deviation {deviation} times {factor} "
+                       "for {tests} tests",
+                       {quantity("three", {average_of_three_mpa, Measure::strength}),
+                        quantity("single", {single_test_mpa, Measure::strength}),
+                        quantity("strength", {specified_mpa, Measure::strength}),
+                        quantity("deviation", {records.standard_deviation_mpa, Measure::strength}),
+                        quantity("factor", {factor, Measure::ratio}),
+                        quantity("tests", {double(records.tests), Measure::count})}},
+            .source = rules.with_records};
+}
+
+std::optional<Phrase> why_set_aside(double specified_mpa, const StrengthRecords& records,
+                                    const AverageStrengthRules& rules) {
+    if (records.tests < rules.factors.front().tests) {
+        return Phrase{"The strength record has {tests} tests; fewer than {least} count as no "
+                      "record.",
+                      {quantity("tests", {double(records.tests), Measure::count}),
+                       quantity("least", {rules.factors.front().tests, Measure::count})}};
+    }
+    if (records.age_d && above(*records.age_d, rules.oldest_record_d)) {
+        return Phrase{"The strength record is {age} old; one older than {oldest} does not count.",
+                      {quantity("age", {*records.age_d, Measure::age}),
+                       quantity("oldest", {rules.oldest_record_d, Measure::age})}};
+    }
+    if (records.strength_mpa && above(std::abs(*records.strength_mpa - specified_mpa),
+                                      rules.record_strength_distance_mpa)) {
+        return Phrase{
+            "The strength record is of {recorded} concrete; one that differs from the "
+            "specified {strength} by more than {distance} does not count.",
+            {quantity("recorded", {*records.strength_mpa, Measure::strength}),
+             quantity("strength", {specified_mpa, Measure::strength}),
+             quantity("distance", {rules.record_strength_distance_mpa, Measure::strength})}};
+    }
+    return std::nullopt;
+}
+
+/// The keys that tell whether a record counts and are not stated.
+std::vector<std::string> unstated(const StrengthRecords& records) {
+    std::vector<std::string> keys;
+    if (!records.strength_mpa) {
+        keys.emplace_back("strength");
+    }
+    if (!records.age_d) {
+        keys.emplace_back("age");
+    }
+    return keys;
+}
+
+} // namespace
+
+double deviation_factor(int tests, const AverageStrengthRules& rules) {
+    std::vector<double> counts;
+    std::vector<double> factors;
+    for (const DeviationFactor& row : rules.factors) {
+        counts.push_back(row.tests);
+        factors.push_back(row.factor);
+    }
+    const auto position = locate(counts, tests);
+    return position ? interpolate(factors, *position) : factors.back();
+}
+
+CodeAverage code_average(const Requirements& requirements, const AverageStrengthRules& rules) {
+    const double specified_mpa = requirements.strength_mpa;
+    if (!requirements.records) {
+        return without_record(specified_mpa, rules);
+    }
+    if (const auto why = why_set_aside(specified_mpa, *requirements.records, rules)) {
+        CodeAverage average = without_record(specified_mpa, rules);
+        average.record_set_aside = why;
+        return average;
+    }
+    CodeAverage average = from_record(specified_mpa, *requirements.records, rules);
+    average.record_lacks = unstated(*requirements.records);
+    return average;
+}
+
+double required_average_strength(const Requirements& requirements,
+                                 const AverageStrengthRules& rules, Worksheet& worksheet) {
+    const CodeAverage by_code = code_average(requirements, rules);
+    if (requirements.average) {
+        worksheet.steps.push_back(
+            {.quantity = "required_average_strength",
+             .value = requirements.average->strength_mpa,
+             .measure = Measure::strength,
+             .provenance = Provenance::given,
+             .reason = {requirements.average->basis.empty()
+                            ? "stated in place of the code's {code}"
+                            : "stated in place of the code's {code}: {basis}",
+                        {quantity("code", {by_code.strength_mpa, Measure::strength}),
+                         word("basis", requirements.average->basis)}},
+             .marks = {Mark::given}});
+        return requirements.average->strength_mpa;
+    }
+    if (by_code.record_set_aside) {
+        worksheet.cautions.push_back(*by_code.record_set_aside);
+    }
+    worksheet.steps.push_back({.quantity = "required_average_strength",
+                               .value = by_code.strength_mpa,
+                               .measure = Measure::strength,
+                               .provenance = Provenance::code,
+                               .reason = by_code.reason,
+                               .source = by_code.source,
+                               .marks = with_confidence({}, by_code.source)});
+    return by_code.strength_mpa;
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,33 @@
+#pragma once
+
+#include <boardmark/core/basis/phrase.hpp>
+#include <boardmark/core/mix/requirements.hpp>
+#include <boardmark/core/basis/step.hpp>
+#include <boardmark/core/basis/tables.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace boardmark::core {
+
+/// The average strength that the code asks for, so that few tests fall below the specified one.
+struct CodeAverage {
+    double strength_mpa;
+    Phrase reason;
+    Source source;
+    std::optional<Phrase> record_set_aside = {}; ///< why a stated record does not count
+    std::vector<std::string> record_lacks = {};  ///< keys without which nobody can tell whether the
+                                                 ///< record counts that the average goes by
+};
+
+/// The factor on the standard deviation of so many tests, 1 from 30 on. At least 15.
+double deviation_factor(int tests, const AverageStrengthRules& rules);
+
+CodeAverage code_average(const Requirements& requirements, const AverageStrengthRules& rules);
+
+/// The average strength to proportion for, recorded with its reason.
+double required_average_strength(const Requirements& requirements,
+                                 const AverageStrengthRules& rules, Worksheet& worksheet);
+
+} // namespace boardmark::core

@@ -1,0 +1,180 @@
+#include "air_content.hpp"
+
+#include <boardmark/core/basis/unresolved.hpp>
+
+#include "../basis/interpolation.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
+
+#include <algorithm>
+
+namespace boardmark::core {
+namespace {
+
+[[noreturn]] void size_out_of_reach(const SizeRow& row, double size_mm) {
+    throw Unresolved{{"{source} covers nominal maximum sizes from {smallest} to {largest}; "
+                      "the stone is {size}",
+                      {word("source", row.source.citation),
+                       quantity("smallest", {row.sizes_mm.front(), Measure::aggregate_size}),
+                       quantity("largest", {row.sizes_mm.back(), Measure::aggregate_size}),
+                       quantity("size", {size_mm, Measure::aggregate_size})}},
+                     {{"choose stone of a size that the tables of the method cover", {}}}};
+}
+
+Step air_step(double percent, Provenance provenance, Phrase reason) {
+    return {.quantity = "air",
+            .value = percent,
+            .measure = Measure::percent,
+            .provenance = provenance,
+            .reason = std::move(reason)};
+}
+
+Step given_air(double percent, std::string text) {
+    Step step = air_step(percent, Provenance::given, {std::move(text), {}});
+    step.marks = {Mark::given};
+    return step;
+}
+
+Step table_air(TableValue value, Provenance provenance, Phrase reason, const Source& source) {
+    Step step = air_step(value.value, provenance, std::move(reason));
+    step.source = source;
+    step.marks = with_confidence(value.marks(), source);
+    return step;
+}
+
+TableValue value_or_throw(const SizeRow& row, double size_mm) {
+    const auto value = value_at_size(row, size_mm);
+    if (!value) {
+        size_out_of_reach(row, size_mm);
+    }
+    return *value;
+}
+
+Argument percent_of(std::string name, double percent) {
+    return quantity(std::move(name), {percent, Measure::percent});
+}
+
+/// Entrapped air is there whatever the haul: a loss that is stated beside it changes nothing.
+void caution_loss_ignored(const Requirements& requirements, Worksheet& worksheet) {
+    if (requirements.air_loss_percent > 0) {
+        worksheet.cautions.push_back(
+            {"No air is entrained here: the air loss of {loss} is not counted.",
+             {percent_of("loss", requirements.air_loss_percent)}});
+    }
+}
+
+/// Air that was selected for placing: the batch gets so much more that it is still there.
+AirContent as_placed(double percent, bool entrained, const Requirements& requirements,
+                     Worksheet& worksheet) {
+    if (!entrained) {
+        caution_loss_ignored(requirements, worksheet);
+        return {percent, percent, entrained};
+    }
+    const double in_batch_percent = percent + requirements.air_loss_percent;
+    if (requirements.air_loss_percent > 0) {
+        Step step = air_step(
+            in_batch_percent, Provenance::computed,
+            {"{placing} at placing and {loss} lost before, by haul, pump and "
+             "reducer as the file states: the batch holds both",
+             {percent_of("placing", percent), percent_of("loss", requirements.air_loss_percent)}});
+        step.quantity = "air_in_batch";
+        worksheet.steps.push_back(std::move(step));
+    }
+    return {in_batch_percent, percent, entrained};
+}
+
+/// Air that was given for the batch: what is left of it at placing.
+AirContent as_batched(double percent, bool entrained, const Requirements& requirements,
+                      Worksheet& worksheet) {
+    if (!entrained) {
+        caution_loss_ignored(requirements, worksheet);
+    }
+    const double placed_percent = at_placing_percent(percent, entrained, requirements);
+    if (entrained && requirements.air_loss_percent > 0) {
+        Step step = air_step(
+            placed_percent, Provenance::computed,
+            {"{batch} in the batch less {loss} lost before placing",
+             {percent_of("batch", percent), percent_of("loss", requirements.air_loss_percent)}});
+        step.quantity = "air_at_placing";
+        worksheet.steps.push_back(std::move(step));
+    }
+    return {percent, placed_percent, entrained};
+}
+
+bool is_entrained_or_throw(AirAtSize air, const Tables& tables) {
+    value_or_throw(tables.method.entrapped_air_percent, air.size_mm);
+    return *is_entrained(air, tables);
+}
+
+} // namespace
+
+const ExposureClass* freezing_class(const Requirements& requirements, const Tables& tables) {
+    for (const std::string& name : requirements.exposure) {
+        const ExposureClass& stated = tables.exposure_class(name);
+        if (stated.category() == 'F') {
+            return &stated;
+        }
+    }
+    return nullptr;
+}
+
+const SizeRow* demanded_air(const ExposureClass* freezing, const Tables& tables) {
+    if (!freezing) {
+        return nullptr;
+    }
+    const auto row = tables.code.air.by_class.find(freezing->name);
+    return row == tables.code.air.by_class.end() ? nullptr : &row->second;
+}
+
+std::optional<bool> is_entrained(AirAtSize air, const Tables& tables) {
+    const auto entrapped = value_at_size(tables.method.entrapped_air_percent, air.size_mm);
+    if (!entrapped) {
+        return std::nullopt;
+    }
+    const double least = entrapped->value + tables.method.air_entrained_margin_percent;
+    return !below(air.percent, least);
+}
+
+double at_placing_percent(double in_batch_percent, bool entrained,
+                          const Requirements& requirements) {
+    const double lost_percent = entrained ? requirements.air_loss_percent : 0;
+    return std::max(in_batch_percent - lost_percent, 0.0);
+}
+
+AirContent select_air(const Mix& mix, double size_mm, const Tables& tables, Worksheet& worksheet) {
+    const Requirements& requirements = mix.requirements;
+    const ExposureClass* freezing = freezing_class(requirements, tables);
+    const SizeRow* demanded =
+        requirements.air.basis == AirBasis::exposure ? demanded_air(freezing, tables) : nullptr;
+    const Argument size = quantity("size", {size_mm, Measure::aggregate_size});
+
+    if (mix.selections.air_percent) {
+        const double percent = *mix.selections.air_percent;
+        worksheet.steps.push_back(given_air(percent, "given under 'selections'"));
+        return as_batched(percent, demanded || is_entrained_or_throw({percent, size_mm}, tables),
+                          requirements, worksheet);
+    }
+    if (requirements.air.basis == AirBasis::stated) {
+        const double percent = requirements.air.percent;
+        worksheet.steps.push_back(given_air(percent, "required air, stated"));
+        return as_placed(percent, is_entrained_or_throw({percent, size_mm}, tables), requirements,
+                         worksheet);
+    }
+    if (demanded) {
+        const TableValue value = value_or_throw(*demanded, size_mm);
+        worksheet.steps.push_back(table_air(value, Provenance::code,
+                                            {"exposure class {class}, nominal maximum size {size}",
+                                             {word("class", freezing->name), size}},
+                                            demanded->source));
+        return as_placed(value.value, true, requirements, worksheet);
+    }
+    const SizeRow& entrapped = tables.method.entrapped_air_percent;
+    const TableValue value = value_or_throw(entrapped, size_mm);
+    worksheet.steps.push_back(
+        table_air(value, Provenance::table,
+                  {"entrapped air at nominal maximum size {size}; none is entrained", {size}},
+                  entrapped.source));
+    return as_placed(value.value, false, requirements, worksheet);
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,39 @@
+#pragma once
+
+#include <boardmark/core/mix/requirements.hpp>
+#include <boardmark/core/basis/step.hpp>
+#include <boardmark/core/basis/tables.hpp>
+
+#include <optional>
+
+namespace boardmark::core {
+
+/// The class of the freezing-and-thawing category that is stated, or nullptr.
+const ExposureClass* freezing_class(const Requirements& requirements, const Tables& tables);
+
+/// The row of the code's air table that a class asks for, or nullptr where it asks for none.
+const SizeRow* demanded_air(const ExposureClass* freezing, const Tables& tables);
+
+/// An air content and the stone it is held against.
+struct AirAtSize {
+    double percent;
+    double size_mm;
+};
+
+/// Whether an air content is so far above the entrapped one that it must be entrained. Nothing
+/// where the table of entrapped air does not reach the size.
+std::optional<bool> is_entrained(AirAtSize air, const Tables& tables);
+
+/// What is left at placing of the air of a batch. Only entrained air is counted as lost.
+double at_placing_percent(double in_batch_percent, bool entrained,
+                          const Requirements& requirements);
+
+/// The air, and which columns of the method's tables apply.
+struct AirContent {
+    double in_batch_percent; ///< it fills the volume
+    double at_placing_percent;
+    bool entrained;
+};
+AirContent select_air(const Mix& mix, double size_mm, const Tables& tables, Worksheet& worksheet);
+
+} // namespace boardmark::core

@@ -1,0 +1,20 @@
+#pragma once
+
+#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/basis/step.hpp>
+#include <boardmark/core/basis/tables.hpp>
+
+namespace boardmark::core {
+
+/// With what the water table is entered.
+struct WaterEntry {
+    double slump_mm;
+    double size_mm;
+    bool air_entrained;
+};
+
+/// Water by the method's table, recorded with its reason.
+/// Throws Unresolved where the table does not reach the slump or the size.
+double table_water_kg_m3(WaterEntry entry, const Tables& tables, Worksheet& worksheet);
+
+} // namespace boardmark::core

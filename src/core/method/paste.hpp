@@ -1,0 +1,36 @@
+#pragma once
+
+#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/mix/proportions.hpp>
+#include <boardmark/core/basis/step.hpp>
+#include <boardmark/core/basis/tables.hpp>
+
+#include <optional>
+
+namespace boardmark::core {
+
+/// What the paste must serve.
+struct PasteDemand {
+    double average_mpa;
+    double size_mm;
+    bool air_entrained;
+};
+
+/// Water and cementitious material, and the ratios they came from.
+struct Paste {
+    std::optional<double> w_cm_by_strength;
+    std::optional<double> w_cm_by_exposure;
+    Governor governed_by;
+    std::optional<double> table_water_kg_m3;
+    std::optional<double> water_reduction_percent;
+    double water_kg_m3;
+    double binder_kg_m3;
+
+    double w_cm() const { return water_kg_m3 / binder_kg_m3; }
+};
+
+/// Selects w/cm, mixing water and cementitious material, each recorded with its reason.
+/// Throws Unresolved where a table or a curve that is needed does not reach.
+Paste select_paste(const Mix& mix, PasteDemand demand, const Tables& tables, Worksheet& worksheet);
+
+} // namespace boardmark::core

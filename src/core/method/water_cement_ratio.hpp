@@ -1,0 +1,40 @@
+#pragma once
+
+#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/mix/proportions.hpp>
+#include <boardmark/core/basis/step.hpp>
+#include <boardmark/core/basis/tables.hpp>
+
+#include <optional>
+#include <vector>
+
+namespace boardmark::core {
+
+/// What a ratio by strength is asked for.
+struct StrengthDemand {
+    double average_mpa;
+    bool air_entrained;
+};
+
+/// The ratio at which an average strength is expected, recorded with its reason.
+/// Throws Unresolved where neither an own curve nor the tables reach the strength.
+double w_cm_by_strength(const Requirements& requirements, StrengthDemand demand,
+                        const Tables& tables, Worksheet& worksheet);
+
+/// The limits of a class that apply to this member and this binder.
+const ClassLimits& applicable_limits(const ExposureClass& exposure, bool reinforced,
+                                     bool has_pozzolan_or_slag);
+
+/// The lowest ratio that the stated classes allow, and the classes that ask for it.
+struct ExposureRatio {
+    double w_cm;
+    std::vector<const ExposureClass*> classes; ///< those that share the lowest limit
+    Source source;
+};
+std::optional<ExposureRatio> w_cm_by_exposure(const Requirements& requirements,
+                                              bool has_pozzolan_or_slag, const Tables& tables);
+
+/// Whether a supplementary material is among the binder, alone or inside a blended cement.
+bool has_pozzolan_or_slag(const std::vector<const Material*>& binder);
+
+} // namespace boardmark::core

@@ -1,0 +1,19 @@
+#pragma once
+
+#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/mix/proportions.hpp>
+#include <boardmark/core/basis/tables.hpp>
+
+#include <vector>
+
+namespace boardmark::core {
+
+/// The blend that has an oven-dry mass in all, shared out by SSD mass.
+std::vector<Ingredient> blend_of_dry_mass(const std::vector<Share>& shares, double dry_kg_m3,
+                                          const Tables& tables);
+
+/// The blend that fills an absolute volume, shared out by SSD mass.
+std::vector<Ingredient> blend_of_volume(const std::vector<Share>& shares, double volume_m3,
+                                        const Tables& tables);
+
+} // namespace boardmark::core

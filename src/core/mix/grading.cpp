@@ -1,0 +1,93 @@
+#include <boardmark/core/mix/grading.hpp>
+
+#include "fines.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+#include <set>
+
+namespace boardmark::core {
+namespace {
+
+constexpr double whole_percent = 100;
+
+std::vector<const Ingredient*> aggregates_of(const Proportions& proportions) {
+    std::vector<const Ingredient*> aggregates = of_role(proportions, Role::coarse);
+    const auto fine = of_role(proportions, Role::fine);
+    aggregates.insert(aggregates.end(), fine.begin(), fine.end());
+    return aggregates;
+}
+
+Grading sorted(Grading grading) {
+    std::ranges::stable_sort(grading, std::greater{}, &SievePassing::opening_mm);
+    return grading;
+}
+
+const Grading& sieves_of(const Ingredient& aggregate) {
+    return aggregate.material->aggregate.sieves;
+}
+
+} // namespace
+
+double passing_anywhere_percent(const Grading& grading, double opening_mm) {
+    if (const auto between = passing_percent(grading, opening_mm)) {
+        return *between;
+    }
+    const SievePassing& coarsest = grading.front();
+    const SievePassing& finest = grading.back();
+    return opening_mm > coarsest.opening_mm ? whole_percent
+                                            : finest.percent * opening_mm / finest.opening_mm;
+}
+
+std::vector<FineGrading> fine_gradings(const Proportions& proportions) {
+    std::vector<FineGrading> gradings;
+    for (const Ingredient* sand : of_role(proportions, Role::fine)) {
+        if (!sieves_of(*sand).empty()) {
+            gradings.push_back({sand->name, sorted(sieves_of(*sand))});
+        }
+    }
+    return gradings;
+}
+
+Grading combined_grading(const Proportions& proportions) {
+    const auto aggregates = aggregates_of(proportions);
+    std::set<double, std::greater<>> openings_mm;
+    double whole_m3 = 0;
+    for (const Ingredient* aggregate : aggregates) {
+        if (sieves_of(*aggregate).empty() || !aggregate->volume_m3) {
+            return {};
+        }
+        whole_m3 += *aggregate->volume_m3;
+        for (const SievePassing& sieve : sieves_of(*aggregate)) {
+            openings_mm.insert(sieve.opening_mm);
+        }
+    }
+    Grading combined;
+    for (const double opening_mm : openings_mm) {
+        double percent = 0;
+        for (const Ingredient* aggregate : aggregates) {
+            percent += *aggregate->volume_m3 / whole_m3 *
+                       passing_anywhere_percent(sorted(sieves_of(*aggregate)), opening_mm);
+        }
+        combined.push_back({opening_mm, percent});
+    }
+    return combined;
+}
+
+std::optional<double> maximum_size_mm(const Grading& grading) {
+    std::optional<double> maximum_mm;
+    for (const SievePassing& sieve : grading) {
+        constexpr double rounding = 1e-9;
+        if (sieve.percent >= whole_percent - rounding) {
+            maximum_mm = std::min(maximum_mm.value_or(sieve.opening_mm), sieve.opening_mm);
+        }
+    }
+    return maximum_mm;
+}
+
+double density_line_percent(double opening_mm, double maximum_mm, const GradingRules& rules) {
+    return whole_percent * std::pow(opening_mm / maximum_mm, rules.density_exponent.value);
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,196 @@
+#include <boardmark/core/strength/expected_strength.hpp>
+
+#include "../checks/compare.hpp"
+#include "../basis/interpolation.hpp"
+#include "../method/strength_column.hpp"
+#include "../basis/tolerance.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace boardmark::core {
+namespace {
+
+/// Between two own trials the logarithm of strength is linear in w/cm.
+std::optional<ExpectedStrength> by_curve(const std::vector<CurvePoint>& curve, double w_cm) {
+    std::vector<double> ratios;
+    std::vector<double> logarithms;
+    for (const CurvePoint& point : curve) {
+        ratios.push_back(point.w_cm);
+        logarithms.push_back(std::log(point.strength_mpa));
+    }
+    const auto position = locate(ratios, w_cm);
+    if (!position) {
+        return std::nullopt;
+    }
+    ExpectedStrength expected{std::exp(interpolate(logarithms, *position)),
+                              {"strength curve of the mix file", Confidence::read},
+                              {Mark::estimate}};
+    if (position->between()) {
+        expected.marks.push_back(Mark::interpolated);
+    }
+    return expected;
+}
+
+std::optional<ExpectedStrength> by_table(double w_cm, bool air_entrained, const Tables& tables) {
+    auto points = strength_column(tables.method.strength, air_entrained);
+    std::ranges::reverse(points); // ratios increase as strengths fall
+    std::vector<double> ratios;
+    std::vector<double> strengths_mpa;
+    for (const StrengthPoint& point : points) {
+        ratios.push_back(point.w_cm);
+        strengths_mpa.push_back(point.strength_mpa);
+    }
+    const auto position = locate(ratios, w_cm);
+    if (!position) {
+        return std::nullopt;
+    }
+    const StrengthPoint& stronger = points[position->lower];
+    ExpectedStrength expected{
+        interpolate(strengths_mpa, *position), *stronger.source, {Mark::estimate}};
+    if (position->between()) {
+        expected.marks.push_back(Mark::interpolated);
+    }
+    if (stronger.continues) {
+        expected.marks.push_back(Mark::continued);
+    }
+    return expected;
+}
+
+/// Inside the range of the own results, from the side that the mix file reads them.
+std::optional<ExpectedStrength> by_line(const OwnLine& own, double w_cm) {
+    if (use_of(own.line) == LineUse::none || below(w_cm, own.line.lowest_w_cm) ||
+        above(w_cm, own.line.highest_w_cm)) {
+        return std::nullopt;
+    }
+    return ExpectedStrength{strength_at(own.line, w_cm, own.side),
+                            {"strength results of the mix file", Confidence::read},
+                            {Mark::estimate}};
+}
+
+bool has_own(const Requirements& requirements) {
+    return requirements.strength_line || !requirements.strength_curve.empty();
+}
+
+/// By own data where there are any, else by the table.
+std::optional<ExpectedStrength> at_ratio(const Requirements& requirements, double w_cm,
+                                         bool air_entrained, const Tables& tables) {
+    if (requirements.strength_line) {
+        return by_line(*requirements.strength_line, w_cm);
+    }
+    if (!requirements.strength_curve.empty()) {
+        return by_curve(requirements.strength_curve, w_cm);
+    }
+    if (below(requirements.strength_age_d, strength_table_age_d)) {
+        return std::nullopt;
+    }
+    return by_table(w_cm, air_entrained, tables);
+}
+
+/// Whether the strength is that of air-entrained concrete, the lower one. So it is where the size
+/// of the stone does not tell how much air is entrapped.
+bool reads_entrained(const Selection& selection) {
+    return selection.air_entrained || !selection.entrainment_known;
+}
+
+/// The lowest ratio from which strength falls in curve, line or table.
+double first_ratio(const Requirements& requirements, bool air_entrained, const Tables& tables) {
+    if (const auto& own = requirements.strength_line) {
+        return strongest_w_cm(own->line, own->side);
+    }
+    if (!requirements.strength_curve.empty()) {
+        return requirements.strength_curve.front().w_cm;
+    }
+    const auto points = strength_column(tables.method.strength, air_entrained);
+    return std::ranges::min_element(points, {}, &StrengthPoint::w_cm)->w_cm;
+}
+
+/// The highest ratio that curve, line or table reach.
+double last_ratio(const Requirements& requirements, bool air_entrained, const Tables& tables) {
+    if (requirements.strength_line) {
+        return requirements.strength_line->line.highest_w_cm;
+    }
+    if (!requirements.strength_curve.empty()) {
+        return requirements.strength_curve.back().w_cm;
+    }
+    const auto points = strength_column(tables.method.strength, air_entrained);
+    return std::ranges::max_element(points, {}, &StrengthPoint::w_cm)->w_cm;
+}
+
+} // namespace
+
+std::optional<ExpectedStrength> expected_strength(const Requirements& requirements,
+                                                  const Proportions& proportions,
+                                                  const Tables& tables) {
+    const double w_cm = proportions.totals.w_cm;
+    const bool entrained = reads_entrained(proportions.selection);
+    const auto read = at_ratio(requirements, w_cm, entrained, tables);
+    if (read || !has_own(requirements) ||
+        below(requirements.strength_age_d, strength_table_age_d)) {
+        return read;
+    }
+    auto stand_in = by_table(w_cm, entrained, tables);
+    if (!stand_in) {
+        return std::nullopt;
+    }
+    const double specified_mpa = requirements.strength_mpa;
+    const auto most = strength_bound(requirements, proportions, tables);
+    const auto least = strength_floor(requirements, proportions, tables);
+    // A ratio that rounds to the last trial's is told by that trial.
+    const bool rounds_to_last =
+        most && !above(w_cm, last_ratio(requirements, entrained, tables) + w_cm_precision / 2);
+    const bool at_most_tells_more = most && (rounds_to_last || below(most->mpa, stand_in->mpa) ||
+                                             below(most->mpa, specified_mpa));
+    const bool at_least_tells_more =
+        least && above(least->mpa, stand_in->mpa) && !below(least->mpa, specified_mpa);
+    if (at_most_tells_more || at_least_tells_more) {
+        return std::nullopt;
+    }
+    stand_in->in_place_of_own = true;
+    return stand_in;
+}
+
+std::optional<ExpectedStrength> strength_bound(const Requirements& requirements,
+                                               const Proportions& proportions,
+                                               const Tables& tables) {
+    const bool entrained = reads_entrained(proportions.selection);
+    const double last_w_cm = last_ratio(requirements, entrained, tables);
+    return above(proportions.totals.w_cm, last_w_cm)
+               ? at_ratio(requirements, last_w_cm, entrained, tables)
+               : std::nullopt;
+}
+
+std::optional<ExpectedStrength> strength_floor(const Requirements& requirements,
+                                               const Proportions& proportions,
+                                               const Tables& tables) {
+    if (requirements.strength_line && use_of(requirements.strength_line->line) == LineUse::none) {
+        return std::nullopt;
+    }
+    const bool entrained = reads_entrained(proportions.selection);
+    const double first_w_cm = first_ratio(requirements, entrained, tables);
+    return below(proportions.totals.w_cm, first_w_cm)
+               ? at_ratio(requirements, first_w_cm, entrained, tables)
+               : std::nullopt;
+}
+
+StrengthOverRatio strength_over_ratio(const Requirements& requirements,
+                                      const Proportions& proportions, const Tables& tables) {
+    constexpr int lowest_percent = 20;
+    constexpr int highest_percent = 100;
+    const bool entrained = reads_entrained(proportions.selection);
+    StrengthOverRatio found;
+    for (int percent = lowest_percent; percent <= highest_percent; ++percent) {
+        const double ratio = percent / 100.0;
+        if (const auto expected = at_ratio(requirements, ratio, entrained, tables)) {
+            found.points.push_back({ratio, expected->mpa});
+            found.source = expected->source;
+        }
+    }
+    if (const auto chosen = expected_strength(requirements, proportions, tables);
+        chosen && !chosen->in_place_of_own) {
+        found.chosen_mpa = chosen->mpa;
+    }
+    return found;
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,88 @@
+#include <boardmark/core/study/comparison.hpp>
+#include <boardmark/core/weather/heat.hpp>
+#include <boardmark/core/method/proportion.hpp>
+
+#include "../checks/trial_checks.hpp"
+#include "comparison_reasons.hpp"
+#include "comparison_remarks.hpp"
+#include "../basis/tolerance.hpp"
+
+#include <cmath>
+
+namespace boardmark::core {
+namespace {
+
+bool proves_strength(const ComparedMix& column) {
+    const Selection& selection = column.proportions->selection;
+    // Beyond the ends of own data or table nothing is proven, and a table in their place proves
+    // nothing.
+    return column.strength && !column.strength->in_place_of_own &&
+           !below(column.strength->mpa, selection.required_average_strength_mpa);
+}
+
+bool gives_slump(const ComparedSlump& slump, const Requirements& asked, const Tables& tables) {
+    if (!slump.mm) {
+        return false;
+    }
+    if (asked.slump_window) {
+        return !below(*slump.mm, asked.slump_window->low_mm) &&
+               !above(*slump.mm, asked.slump_window->high_mm);
+    }
+    const double within_mm = slump_tolerance(asked.slump_mm, tables).within_mm.value;
+    return !above(std::abs(*slump.mm - asked.slump_mm), within_mm);
+}
+
+std::string asked_text(const Requirements& requirements) {
+    std::string text = std::to_string(std::lround(requirements.strength_mpa * 10));
+    for (const std::string& exposure : requirements.exposure) {
+        text += " " + exposure;
+    }
+    return text;
+}
+
+/// Fills a column from its proportions.
+void evaluate(ComparedMix& column, const Requirements& requirements, const Requirements& asked,
+              const Tables& tables) {
+    const Proportions& proportions = *column.proportions;
+    column.checks = assess(requirements, proportions, tables);
+    column.strength = expected_strength(requirements, proportions, tables);
+    column.temperature_rise_k = temperature_rise_k(proportions, tables);
+    column.cost = cost_of(proportions);
+    column.no_cost = why_no_cost(proportions);
+    column.reducer_cost_per_m3 = reducer_cost_per_m3(proportions);
+    column.carbon = carbon_of(proportions);
+    column.proves_strength = proves_strength(column);
+    column.gives_slump = gives_slump(column.slump, asked, tables);
+    column.asked = asked_text(asked);
+    column.remarks = remarks_on(column, asked, tables);
+    column.reasons = reasons_of(column, tables);
+}
+
+} // namespace
+
+ComparedMix compared(std::string label, const AnyMix& mix, const ComparedSlump& slump,
+                     const Requirements& asked, const Tables& tables) {
+    ComparedMix column{.label = std::move(label)};
+    const Requirements& requirements = requirements_of(mix);
+    column.supply = std::visit([](const auto& either) { return either.supply; }, mix);
+    column.slump = slump;
+    if (requirements.slump_mm > tables.practice.slump_measures_to_mm.value) {
+        column.slump.mm = std::nullopt;
+    }
+    try {
+        column.proportions = proportions_of(mix, tables);
+    } catch (const Unresolved& unresolved) {
+        column.unresolved = unresolved;
+        return column;
+    }
+    evaluate(column, requirements, asked, tables);
+    return column;
+}
+
+ComparedMix compared(std::string label, const AnyMix& mix, const Tables& tables) {
+    const Requirements& asked = requirements_of(mix);
+    return compared(std::move(label), mix,
+                    {.mm = asked.slump_mm, .reason = {"asked in the mix file", {}}}, asked, tables);
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,14 @@
+#pragma once
+
+#include <boardmark/core/study/comparison.hpp>
+#include <boardmark/core/basis/tables.hpp>
+
+#include <vector>
+
+namespace boardmark::core {
+
+/// Where the figures of a column come from that was proportioned and evaluated: water and w/cm by
+/// its own steps, strength, slump, heat.
+std::vector<Step> reasons_of(const ComparedMix& column, const Tables& tables);
+
+} // namespace boardmark::core

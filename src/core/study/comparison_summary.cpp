@@ -1,0 +1,161 @@
+#include <boardmark/core/study/comparison.hpp>
+
+#include "../basis/phrases.hpp"
+
+#include <algorithm>
+#include <set>
+
+namespace boardmark::core {
+namespace {
+
+using Columns = std::vector<const ComparedMix*>;
+
+std::string labels_of(const Columns& columns) {
+    std::string labels;
+    for (const ComparedMix* column : columns) {
+        labels += (labels.empty() ? "" : ", ") + column->label;
+    }
+    return labels;
+}
+
+Columns select(const std::vector<ComparedMix>& columns, bool (*wanted)(const ComparedMix&)) {
+    Columns selected;
+    for (const ComparedMix& column : columns) {
+        if (wanted(column)) {
+            selected.push_back(&column);
+        }
+    }
+    return selected;
+}
+
+bool is_made(const ComparedMix& column) {
+    return column.proportions.has_value();
+}
+
+bool is_made_and_fails(const ComparedMix& column) {
+    return is_made(column) && any_fails(column.checks);
+}
+
+bool is_sound(const ComparedMix& column) {
+    return is_made(column) && !any_fails(column.checks);
+}
+
+bool may_be_chosen(const ComparedMix& column) {
+    return column.may_be_chosen();
+}
+
+/// The columns within a precision of the least of a figure; none where a figure is missing or only
+/// "at least".
+template <class FigureOf>
+Columns least(const Columns& columns, double precision, FigureOf figure_of) {
+    std::optional<double> lowest;
+    for (const ComparedMix* column : columns) {
+        const std::optional<double> figure = figure_of(*column);
+        if (!figure) {
+            return {};
+        }
+        lowest = std::min(lowest.value_or(*figure), *figure);
+    }
+    Columns best;
+    for (const ComparedMix* column : columns) {
+        if (*figure_of(*column) <= *lowest + precision) {
+            best.push_back(column);
+        }
+    }
+    return best;
+}
+
+std::optional<double> whole_cost(const ComparedMix& column) {
+    return column.cost && column.cost->sum.is_whole() ? std::optional{column.cost->sum.per_m3}
+                                                      : std::nullopt;
+}
+
+std::optional<double> whole_carbon(const ComparedMix& column) {
+    return column.carbon && column.carbon->is_whole() ? std::optional{column.carbon->per_m3}
+                                                      : std::nullopt;
+}
+
+bool of_one_currency(const Columns& columns) {
+    return std::ranges::all_of(columns, [&](const ComparedMix* column) {
+        return column->cost && column->cost->currency == columns.front()->cost->currency;
+    });
+}
+
+/// Whether costs are known, but not in one currency.
+bool in_several_currencies(const Columns& columns) {
+    std::set<std::string> currencies;
+    for (const ComparedMix* column : columns) {
+        if (column->proportions) {
+            currencies.merge(currencies_of(*column->proportions));
+        }
+    }
+    return currencies.size() > 1;
+}
+
+void tell(std::vector<Phrase>& summary, const Columns& columns, std::string text) {
+    if (!columns.empty()) {
+        summary.push_back({std::move(text), {word("labels", labels_of(columns))}});
+    }
+}
+
+} // namespace
+
+std::vector<Phrase> summary_of(const std::vector<ComparedMix>& columns) {
+    std::vector<Phrase> summary;
+    tell(summary, select(columns, [](const ComparedMix& column) { return !is_made(column); }),
+         "Cannot be made as it stands: {labels}.");
+    tell(summary, select(columns, is_made_and_fails), "Out, because a limit is broken: {labels}.");
+    tell(summary,
+         select(
+             columns,
+             [](const ComparedMix& column) { return is_sound(column) && !column.proves_strength; }),
+         "Strength not proven, expected short of the required average or not known at that w/cm: "
+         "{labels}.");
+    tell(summary,
+         select(columns,
+                [](const ComparedMix& column) { return is_sound(column) && !column.gives_slump; }),
+         "Not at the slump asked: {labels}.");
+    tell(summary,
+         select(columns,
+                [](const ComparedMix& column) {
+                    return is_made(column) && column.proportions->estimate;
+                }),
+         "Estimates, not to be batched: {labels}.");
+    const Columns left = select(columns, may_be_chosen);
+    tell(summary, left, "May be chosen as far as the checks could tell: {labels}.");
+    if (left.size() < 2) {
+        return summary;
+    }
+    const bool alike = std::ranges::all_of(
+        left, [&](const ComparedMix* column) { return column->asked == left.front()->asked; });
+    if (!alike) {
+        summary.push_back({"These are asked different things (strength or exposure classes): cost "
+                           "and carbon do not decide between them.",
+                           {}});
+        return summary;
+    }
+    constexpr double cent = 0.01;
+    constexpr double half_a_kg = 0.5;
+    const Columns cheapest = of_one_currency(left) ? least(left, cent, whole_cost) : Columns{};
+    tell(summary, cheapest, "Cheapest of these: {labels}.");
+    if (cheapest.empty()) {
+        summary.push_back({in_several_currencies(left)
+                               ? "Which of these is cheapest is not known: prices are in different "
+                                 "currencies."
+                               : "Which of these is cheapest is not known: prices are missing.",
+                           {}});
+    }
+    const Columns cleanest = least(left, half_a_kg, whole_carbon);
+    tell(summary, cleanest, "Least embodied carbon of these: {labels}.");
+    if (cleanest.empty()) {
+        summary.push_back(
+            {"Which of these holds least carbon is not known: figures are missing.", {}});
+    }
+    summary.push_back(
+        {"The finish decides last: cast the mock-up panel with the mix that is chosen, "
+         "and keep w/cm, slump and materials the same from load to load.",
+         {}});
+    return summary;
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,151 @@
+#include <boardmark/core/study/dose_response.hpp>
+#include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/basis/unresolved.hpp>
+
+#include "../mix/material_figures.hpp"
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
+#include "../method/water_reduction.hpp"
+
+#include <algorithm>
+#include <cassert>
+
+namespace boardmark::core {
+namespace {
+
+Dosage& reducer_of(Mix& mix) {
+    return *std::ranges::find_if(mix.admixtures, [](const Dosage& dosage) {
+        return dosage.material.kind == Kind::high_range_water_reducer;
+    });
+}
+
+/// Doses in percent: equal steps from none to the last of the curve, and the curve's own points.
+std::vector<double> doses_of(const Material& reducer, const Tables& tables) {
+    const auto& curve = reducer.admixture.water_reduction;
+    if (curve.empty()) {
+        throw Unresolved{{"{name} has no 'water_reduction' by dose: there is no response to show",
+                          {word("name", reducer.name)}},
+                         {{"add the supplier's water reduction at two or more doses", {}}}};
+    }
+    const double density_kg_m3 = product_density(reducer, tables).value;
+    std::vector<double> doses;
+    for (const WaterReductionPoint& point : curve) {
+        doses.push_back(dose_percent(point.dose, density_kg_m3));
+    }
+    constexpr int steps = 8;
+    const double last = doses.back();
+    for (int i = 0; i < steps; ++i) {
+        doses.push_back(last * i / steps);
+    }
+    std::ranges::sort(doses);
+    doses.erase(std::unique(doses.begin(), doses.end(), same), doses.end());
+    return doses;
+}
+
+/// The mix at the ratio as written, so that only the dose changes from point to point.
+Mix at_fixed_ratio(const Mix& mix, const Tables& tables) {
+    Mix fixed = mix;
+    fixed.selections.w_cm = proportion(mix, tables).selection.w_cm;
+    fixed.selections.w_cm_by_exposure = false;
+    fixed.selections.binder_kg_m3 = std::nullopt;
+    return fixed;
+}
+
+/// A given water is that of the dose as written: without reducer it is more.
+std::optional<double> water_without_reducer(Mix mix, const Tables& tables) {
+    if (!mix.selections.water_kg_m3) {
+        return std::nullopt;
+    }
+    const double percent = reduction_percent(reducer_of(mix), tables);
+    return *mix.selections.water_kg_m3 / (1 - percent / 100);
+}
+
+bool is_out(const ComparedMix& column) {
+    return !column.proportions || any_fails(column.checks);
+}
+
+/// A ratio or strength that rounds to its limit but passes it is a watch; it does not keep the
+/// limit. What else is watched is advice, of which less water changes the figure only.
+bool passes_its_limit(const Check& check) {
+    const bool apart = check.value && check.limit &&
+                       (check.measure == Measure::w_cm || check.measure == Measure::strength);
+    return check.verdict == Verdict::fails ||
+           (check.verdict == Verdict::watch && apart &&
+            ((check.limit->high && above(*check.value, *check.limit->high)) ||
+             (check.limit->low && below(*check.value, *check.limit->low))));
+}
+
+bool keeps_limits(const ComparedMix& column) {
+    return column.proportions && std::ranges::none_of(column.checks, passes_its_limit);
+}
+
+/// Where a row of points that pass a limit ends; nothing where there is none before the end.
+std::optional<std::size_t> first_that_holds(const std::vector<DosePoint>& points) {
+    if (keeps_limits(points.front().less_water)) {
+        return std::nullopt;
+    }
+    for (std::size_t i = points.size(); i-- > 0;) {
+        if (!keeps_limits(points[i].less_water)) {
+            return i + 1 < points.size() ? std::optional{i + 1} : std::nullopt;
+        }
+    }
+    return std::nullopt;
+}
+
+std::optional<std::size_t> cheapest_of(const std::vector<DosePoint>& points) {
+    std::optional<std::size_t> cheapest;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        if (is_out(points[i].less_binder)) {
+            continue;
+        }
+        const auto& cost = points[i].less_binder.cost;
+        if (!cost || !cost->sum.is_whole()) {
+            return std::nullopt;
+        }
+        if (!cheapest || cost->sum.per_m3 < points[*cheapest].less_binder.cost->sum.per_m3) {
+            cheapest = i;
+        }
+    }
+    return cheapest;
+}
+
+} // namespace
+
+std::size_t DoseResponse::failing_less_binder() const {
+    return static_cast<std::size_t>(std::ranges::count_if(
+        points, [](const DosePoint& point) { return is_out(point.less_binder); }));
+}
+
+DoseResponse dose_response(const Mix& mix, const Tables& tables) {
+    assert(holds_high_range_reducer(mix));
+    Mix dosed = at_fixed_ratio(mix, tables);
+    const auto base_water_kg_m3 = water_without_reducer(mix, tables);
+    Dosage& dosage = reducer_of(dosed);
+    const double density_kg_m3 = product_density(dosage.material, tables).value;
+    DoseResponse response{.reducer = dosage.material.name,
+                          .points = {},
+                          .limits_hold_from = std::nullopt,
+                          .cheapest = std::nullopt};
+    for (const double percent : doses_of(dosage.material, tables)) {
+        const double ml = ml_100kg(percent, density_kg_m3);
+        dosage.dose =
+            dosage.material.admixture.water_reduction.front().dose.basis == DoseBasis::percent
+                ? Dose{percent, DoseBasis::percent}
+                : Dose{ml * 1e-8, DoseBasis::volume}; // mL/100 kg to m3/kg
+        if (base_water_kg_m3) {
+            dosed.selections.water_kg_m3 =
+                *base_water_kg_m3 * (1 - reduction_percent(dosage, tables) / 100);
+        }
+        auto columns = reducer_study(dosed, tables);
+        if (columns.front().unresolved) {
+            throw *columns.front().unresolved;
+        }
+        response.points.push_back({ml, std::move(columns[1]), std::move(columns[2])});
+    }
+    response.limits_hold_from = first_that_holds(response.points);
+    response.limits_hold_at_last = keeps_limits(response.points.back().less_water);
+    response.cheapest = cheapest_of(response.points);
+    return response;
+}
+
+} // namespace boardmark::core

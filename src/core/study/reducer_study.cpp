@@ -1,0 +1,288 @@
+#include <boardmark/core/study/comparison.hpp>
+#include <boardmark/core/method/proportion.hpp>
+
+#include "../mix/material_figures.hpp"
+#include "../trial/next_mix.hpp"
+#include "../basis/phrases.hpp"
+#include "reducer_trade.hpp"
+#include "../method/slump_gain.hpp"
+#include "../basis/tolerance.hpp"
+#include "../method/water_reduction.hpp"
+
+#include <algorithm>
+#include <cassert>
+
+namespace boardmark::core {
+namespace {
+
+bool is_high_range(const Dosage& dosage) {
+    return dosage.material.kind == Kind::high_range_water_reducer;
+}
+
+/// What the reducers of a mix do together at their doses.
+struct Effect {
+    double remaining_water; ///< part of the water that is still needed at equal slump
+    double percent() const { return 100 * (1 - remaining_water); }
+};
+
+/// Throws Unresolved where a dose or its effect is not known.
+Effect effect_of(const Mix& mix, const Tables& tables) {
+    Effect effect{1};
+    for (const Dosage& dosage : mix.admixtures) {
+        if (is_high_range(dosage)) {
+            effect.remaining_water *= 1 - reduction_percent(dosage, tables) / 100;
+        }
+    }
+    return effect;
+}
+
+/// The effect, or why it is not known.
+std::variant<Effect, Unresolved> known_effect(const Mix& mix, const Tables& tables) {
+    try {
+        return effect_of(mix, tables);
+    } catch (const Unresolved& unresolved) {
+        return unresolved;
+    }
+}
+
+/// Slump of the water alone, the starting point of all columns.
+double slump_of_water_mm(const Requirements& requirements) {
+    return requirements.slump_before_reducer_mm.value_or(requirements.slump_mm);
+}
+
+/// The mix without its reducer: the water of the table at the slump of the water alone, the same
+/// w/cm as written.
+Mix without_reducer(const Mix& mix, double w_cm, double remaining_water) {
+    Mix base = mix;
+    std::erase_if(base.admixtures, is_high_range);
+    base.requirements.slump_mm = slump_of_water_mm(mix.requirements);
+    base.requirements.slump_before_reducer_mm = std::nullopt;
+    base.selections.w_cm = w_cm;
+    base.selections.w_cm_by_exposure = false;
+    base.selections.binder_kg_m3 = std::nullopt;
+    if (mix.selections.water_kg_m3) { // it is the reduced water
+        base.selections.water_kg_m3 = *mix.selections.water_kg_m3 / remaining_water;
+    }
+    return base;
+}
+
+/// The slump of the columns whose water alone gives it.
+ComparedSlump slump_of_water(const Requirements& asked) {
+    return {.mm = slump_of_water_mm(asked),
+            .reason = {asked.slump_before_reducer_mm
+                           ? "the slump of the water alone, asked in the mix file"
+                           : "asked in the mix file; the water is that of this slump",
+                       {}}};
+}
+
+/// A column of the study: the mix with its reducer again, at a water and either a binder or a w/cm.
+struct Paste {
+    double water_kg_m3;
+    std::optional<double> binder_kg_m3;
+    std::optional<double> w_cm;
+};
+
+Mix with_reducer(const Mix& mix, const Paste& paste) {
+    Mix column = mix;
+    column.requirements.slump_mm = slump_of_water_mm(mix.requirements);
+    column.requirements.slump_before_reducer_mm = std::nullopt;
+    column.selections.water_kg_m3 = paste.water_kg_m3;
+    column.selections.binder_kg_m3 = paste.binder_kg_m3;
+    column.selections.w_cm = paste.w_cm;
+    column.selections.w_cm_by_exposure = false;
+    return column;
+}
+
+/// Slump that the reducers add: by their own data, else as the saved water would have done.
+struct Gain {
+    double mm;
+    bool estimate;
+};
+
+double saved_water_slump_mm(double water_kg_m3, const Effect& effect, const Tables& tables) {
+    const double saved_kg_m3 = water_kg_m3 * (1 - effect.remaining_water);
+    return saved_kg_m3 / tables.trial.adjustments.water_kg_m3_per_mm;
+}
+
+/// By the data of the only reducer that has some. Throws Unresolved beyond their last point.
+std::optional<Gain> stated_gain(const Mix& mix, const Tables& tables) {
+    double mm = 0;
+    for (const Dosage& dosage : mix.admixtures) {
+        if (!is_high_range(dosage)) {
+            continue;
+        }
+        const SlumpGain gain{dosage.material, tables};
+        if (!gain.is_known() || !dosage.dose) {
+            return std::nullopt;
+        }
+        const double density_kg_m3 = product_density(dosage.material, tables).value;
+        const auto added_mm = gain.gain_mm(dose_percent(*dosage.dose, density_kg_m3));
+        if (!added_mm) {
+            throw Unresolved{
+                {"the dose of {name} lies above the last point of its 'slump_gain'",
+                 {word("name", dosage.material.name)}},
+                {{"lower the dose, or add the supplier's slump gain at this dose", {}}}};
+        }
+        mm += *added_mm;
+    }
+    return Gain{mm, false};
+}
+
+ComparedMix not_made(std::string label, Unresolved why) {
+    ComparedMix column{.label = std::move(label)};
+    column.unresolved = std::move(why);
+    return column;
+}
+
+/// Gives the reason of the study where a column's mix holds a value as given.
+void explain(ComparedMix& column, const std::string& quantity, const Phrase& reason) {
+    for (Step& step : column.reasons) {
+        if (step.quantity == quantity && step.provenance == Provenance::given) {
+            step.provenance = Provenance::computed;
+            step.reason = reason;
+            step.marks = {};
+        }
+    }
+}
+
+const Phrase as_without{"that of the column without reducer", {}};
+const Phrase as_written{"that of the mix as written", {}};
+
+/// One study: what all columns share.
+struct Study {
+    const Mix& mix;
+    const Tables& tables;
+    const Proportions& base;
+    const Proportions& written;
+    std::variant<Effect, Unresolved> effect;
+
+    double base_slump_mm() const { return slump_of_water_mm(mix.requirements); }
+
+    ComparedMix less_water() const {
+        return reduced("less water", [&](double water_kg_m3) {
+            return Paste{water_kg_m3, base.totals.binder_kg_m3, std::nullopt};
+        });
+    }
+
+    ComparedMix less_binder() const {
+        return reduced("less binder", [&](double water_kg_m3) {
+            return Paste{water_kg_m3, std::nullopt, ratio_before_minimum(mix, written.selection)};
+        });
+    }
+
+    ComparedMix more_flow() const {
+        const std::string label = "more flow";
+        std::optional<Gain> gain;
+        try {
+            gain = stated_gain(mix, tables);
+        } catch (const Unresolved& unresolved) {
+            return not_made(label, unresolved);
+        }
+        if (!gain) {
+            if (const auto* unknown = std::get_if<Unresolved>(&effect)) {
+                return not_made(label, *unknown);
+            }
+            gain = Gain{
+                saved_water_slump_mm(base.totals.water_kg_m3, std::get<Effect>(effect), tables),
+                true};
+        }
+        Mix flowing =
+            with_reducer(mix, {base.totals.water_kg_m3, base.totals.binder_kg_m3, std::nullopt});
+        flowing.requirements.slump_mm += gain->mm;
+        ComparedMix column = compared(label, flowing, slump_with(*gain), mix.requirements, tables);
+        explain(column, "water", as_without);
+        explain(column, "binder", as_without);
+        return column;
+    }
+
+private:
+    ComparedSlump slump_with(const Gain& gain) const {
+        Phrase reason{gain.estimate ? "{before} of the water alone and {gain} as the saved water "
+                                      "would have added"
+                                    : "{before} of the water alone and {gain} by the reducer's "
+                                      "'slump_gain' at its dose",
+                      {quantity("before", {base_slump_mm(), Measure::slump}),
+                       quantity("gain", {gain.mm, Measure::slump})}};
+        return {.mm = base_slump_mm() + gain.mm,
+                .estimate = gain.estimate,
+                .reason = std::move(reason),
+                .source = gain.estimate ? tables.trial.adjustments.source
+                                        : Source{"data of the mix file", Confidence::read}};
+    }
+
+    /// Where the reduction comes from, by the mix as written.
+    void add_reduction(ComparedMix& column) const {
+        const auto& steps = written.worksheet.steps;
+        const auto step = std::ranges::find(steps, "water_reduction", &Step::quantity);
+        if (step != steps.end() && column.proportions) {
+            column.reasons.insert(column.reasons.begin(), *step);
+        }
+    }
+
+    template <class PasteOf>
+    ComparedMix reduced(std::string label, PasteOf paste_of) const {
+        if (const auto* unknown = std::get_if<Unresolved>(&effect)) {
+            return not_made(std::move(label), *unknown);
+        }
+        const double water_kg_m3 =
+            base.totals.water_kg_m3 * std::get<Effect>(effect).remaining_water;
+        ComparedMix column = compared(std::move(label), with_reducer(mix, paste_of(water_kg_m3)),
+                                      slump_of_water(mix.requirements), mix.requirements, tables);
+        explain(column, "water",
+                {"{base} of the column without reducer less the {saved} that the reducer saves at "
+                 "its dose",
+                 {quantity("base", {base.totals.water_kg_m3, Measure::concentration}),
+                  quantity("saved", {std::get<Effect>(effect).percent(), Measure::percent})}});
+        explain(column, "binder", as_without);
+        explain(column, "w_cm", as_written);
+        add_reduction(column);
+        return column;
+    }
+};
+
+} // namespace
+
+bool holds_high_range_reducer(const Mix& mix) {
+    return std::ranges::any_of(mix.admixtures, is_high_range);
+}
+
+ComparedMix without_high_range_reducer(const Mix& mix, const Proportions& written,
+                                       const Tables& tables) {
+    const std::string label = "without reducer";
+    const auto effect = known_effect(mix, tables);
+    const auto* known = std::get_if<Effect>(&effect);
+    if (mix.selections.water_kg_m3 && !known) {
+        // The water without the reducer follows from the one with it only by the reduction.
+        return not_made(label, std::get<Unresolved>(effect));
+    }
+    const double remaining = known ? known->remaining_water : 1;
+    ComparedMix column = compared(
+        label, without_reducer(mix, ratio_before_minimum(mix, written.selection), remaining),
+        slump_of_water(mix.requirements), mix.requirements, tables);
+    explain(column, "w_cm", as_written);
+    explain(column, "water", {"the given water and what the reducer saves of it", {}});
+    return column;
+}
+
+std::vector<ComparedMix> reducer_study(const Mix& mix, const Tables& tables) {
+    assert(holds_high_range_reducer(mix));
+    const Proportions written = proportion(mix, tables);
+    std::vector<ComparedMix> columns{without_high_range_reducer(mix, written, tables)};
+    if (columns.front().unresolved) {
+        for (const char* label : {"less water", "less binder", "more flow"}) {
+            columns.push_back(not_made(label, *columns.front().unresolved));
+        }
+        return columns;
+    }
+    const Proportions base = *columns.front().proportions;
+    const Study study{mix, tables, base, written, known_effect(mix, tables)};
+    columns.push_back(study.less_water());
+    columns.push_back(study.less_binder());
+    if (columns.back().proportions) {
+        columns.back().remarks.push_back(trade_of(base, *columns.back().proportions));
+    }
+    columns.push_back(study.more_flow());
+    return columns;
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,117 @@
+#include "next_mix.hpp"
+
+#include "../batch/charged.hpp"
+
+#include <algorithm>
+
+namespace boardmark::core {
+namespace {
+
+/// The materials of one role as shares by SSD mass.
+std::vector<Share> shares_of(const Proportions& proportions, Role role) {
+    std::vector<Share> shares;
+    double sum_kg_m3 = 0;
+    for (const Ingredient* ingredient : of_role(proportions, role)) {
+        sum_kg_m3 += ingredient->kg_m3;
+    }
+    for (const Ingredient* ingredient : of_role(proportions, role)) {
+        shares.push_back({*ingredient->material, 100 * ingredient->kg_m3 / sum_kg_m3});
+    }
+    return shares;
+}
+
+double dry_kg_m3(const Proportions& proportions, Role role) {
+    double sum_kg_m3 = 0;
+    for (const Ingredient* ingredient : of_role(proportions, role)) {
+        sum_kg_m3 += *ingredient->dry_kg_m3;
+    }
+    return sum_kg_m3;
+}
+
+/// Dose of an admixture in percent of the cementitious material.
+double found_percent(const Ingredient& admixture, const Proportions& proportions) {
+    return 100 * admixture.kg_m3 / proportions.totals.binder_kg_m3;
+}
+
+/// A submitted mix as one that can be proportioned again: its blends, its coarse amount.
+Mix proportionable(const SubmittedMix& submitted, const Proportions& designed) {
+    Mix mix{.title = submitted.title,
+            .system = submitted.system,
+            .requirements = submitted.requirements,
+            .binder = shares_of(designed, Role::binder),
+            .coarse = shares_of(designed, Role::coarse),
+            .fine = shares_of(designed, Role::fine)};
+    for (const Ingredient* admixture : of_role(designed, Role::admixture)) {
+        mix.admixtures.push_back({*admixture->material, std::nullopt});
+        if (!admixture->by_trial) {
+            set_dose(mix, admixture->name, found_percent(*admixture, designed));
+        }
+    }
+    mix.selections.coarse_dry_kg_m3 = dry_kg_m3(designed, Role::coarse);
+    mix.batched_water = submitted.batched_water;
+    return mix;
+}
+
+Mix mix_to_adjust(const AnyMix& mix, const Proportions& designed) {
+    const auto* submitted = std::get_if<SubmittedMix>(&mix);
+    return submitted ? proportionable(*submitted, designed) : std::get<Mix>(mix);
+}
+
+/// The aggregates with the moisture that they had in the trial.
+void take_moistures(std::vector<Share>& shares, const Trial& trial) {
+    for (Share& share : shares) {
+        share.material.aggregate.moisture_percent =
+            find_batched(trial, share.material.name)->material.aggregate.moisture_percent;
+    }
+}
+
+} // namespace
+
+double ratio_before_minimum(const AnyMix& mix, const Selection& selection) {
+    const auto* selected = std::get_if<Mix>(&mix);
+    if (!selected || selection.w_cm_governed_by != Governor::minimum_binder) {
+        return selection.w_cm;
+    }
+    if (selected->selections.w_cm) {
+        return *selected->selections.w_cm;
+    }
+    if (selected->selections.w_cm_by_exposure || !selection.w_cm_by_strength) {
+        return *selection.w_cm_by_exposure;
+    }
+    return std::min(*selection.w_cm_by_strength,
+                    selection.w_cm_by_exposure.value_or(*selection.w_cm_by_strength));
+}
+
+void set_dose(Mix& mix, const std::string& admixture, double percent) {
+    const auto dosage =
+        std::ranges::find(mix.admixtures, admixture, [](const Dosage& one) -> const std::string& {
+            return one.material.name;
+        });
+    dosage->dose = Dose{percent, DoseBasis::percent};
+}
+
+Mix mix_of(const Trial& trial, const Yield& yield, const Proportions& designed) {
+    Mix mix = mix_to_adjust(trial.mix, designed);
+    mix.requirements.slump_mm = yield.target.slump_mm;
+    Selections& selections = mix.selections;
+    selections.w_cm = designed.selection.w_cm; // never above the design's, minimum or not
+    selections.w_cm_by_exposure = false;
+    selections.binder_kg_m3 = std::nullopt;
+    selections.air_percent = yield.target.air_percent;
+    if (trial.coarse == CoarseBasis::as_trial) {
+        selections.coarse_volume = std::nullopt;
+        selections.coarse_adjustment_percent = std::nullopt;
+        selections.fine_share_percent = std::nullopt;
+        selections.coarse_dry_kg_m3 = dry_kg_m3(yield.found, Role::coarse);
+    }
+    take_moistures(mix.coarse, trial);
+    take_moistures(mix.fine, trial);
+    for (const Ingredient* admixture : of_role(yield.found, Role::admixture)) {
+        if (admixture->kg_m3 > 0) { // what was left out keeps the dose of the mix file
+            set_dose(mix, admixture->name, found_percent(*admixture, yield.found));
+        }
+    }
+    return mix;
+}
+
+} // namespace boardmark::core

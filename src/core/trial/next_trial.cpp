@@ -1,0 +1,101 @@
+#include <boardmark/core/trial/next_trial.hpp>
+#include <boardmark/core/method/proportion.hpp>
+
+#include "../mix/high_range_reducer.hpp"
+#include "../mix/material_figures.hpp"
+#include "next_mix.hpp"
+#include "next_water.hpp"
+#include "../basis/phrases.hpp"
+#include "../method/reducer_dose.hpp"
+#include "trial_advice.hpp"
+
+namespace boardmark::core {
+namespace {
+
+/// The first high-range reducer that the batch held.
+const Ingredient* reducer_found(const Proportions& found) {
+    for (const Ingredient* reducer : high_range_reducers(found)) {
+        if (reducer->kg_m3 > 0) {
+            return reducer;
+        }
+    }
+    return nullptr;
+}
+
+/// How the other amounts follow from the corrected ones.
+void record_what_follows(const Trial& trial, const Mix& mix, NextTrial& next) {
+    const Selection& selection = next.proportions.selection;
+    next.adjustments.push_back(
+        adjusted("binder", {selection.binder_kg_m3, Measure::concentration},
+                 {selection.w_cm_governed_by == Governor::minimum_binder
+                      ? "the stated minimum"
+                      : "water {water} over the design's w/cm {w_cm}",
+                  {concentration("water", selection.water_kg_m3),
+                   quantity("w_cm", {*mix.selections.w_cm, Measure::w_cm})}}));
+    double coarse_kg_m3 = 0;
+    for (const Ingredient* coarse : of_role(next.proportions, Role::coarse)) {
+        coarse_kg_m3 += coarse->kg_m3;
+    }
+    next.adjustments.push_back(adjusted("coarse_aggregate", {coarse_kg_m3, Measure::concentration},
+                                        {trial.coarse == CoarseBasis::as_trial
+                                             ? "saturated surface-dry, the amount that this "
+                                               "trial held per volume"
+                                             : "saturated surface-dry, as the mix file selects it",
+                                         {}}));
+    double fine_kg_m3 = 0;
+    for (const Ingredient* fine : of_role(next.proportions, Role::fine)) {
+        fine_kg_m3 += fine->kg_m3;
+    }
+    next.adjustments.push_back(
+        adjusted("fine_aggregate", {fine_kg_m3, Measure::concentration},
+                 {"saturated surface-dry, in what is left of the volume at the target air {air}",
+                  {quantity("air", {selection.air_percent, Measure::percent})}}));
+}
+
+/// The dose of the reducer for the slump that the corrected water leaves open; the mix takes it on.
+void adjust_dose(const Ingredient& reducer, const Yield& yield, const Tables& tables, Mix& mix,
+                 NextTrial& next) {
+    const double more_water_kg_m3 =
+        *next.adjustments.front().value - yield.found.totals.water_kg_m3;
+    const FoundDose found{.reducer = *reducer.material,
+                          .percent = 100 * reducer.kg_m3 / yield.found.totals.binder_kg_m3,
+                          .by_water_mm =
+                              more_water_kg_m3 / tables.trial.adjustments.water_kg_m3_per_mm};
+    const NextDose dose = next_dose(found, yield, tables);
+    set_dose(mix, reducer.name, dose.percent);
+    const double density_kg_m3 = product_density(*reducer.material, tables).value;
+    next.dose = {reducer.name, ml_100kg(found.percent, density_kg_m3),
+                 ml_100kg(dose.percent, density_kg_m3)};
+    next.adjustments.push_back(
+        adjusted("dose", {next.dose->next_ml_100kg, Measure::dose}, dose.reason));
+    next.advice.push_back(dose.advice);
+}
+
+} // namespace
+
+NextTrial next_trial(const Trial& trial, const Yield& yield, const Proportions& designed,
+                     const Tables& tables) {
+    NextTrial next{};
+    Mix mix = mix_of(trial, yield, designed);
+    next.advice = advice_on_tests(trial, yield, designed, tables);
+    if (const Ingredient* reducer = reducer_found(yield.found)) {
+        next.lever = Lever::dose;
+        next.adjustments.push_back(water_under_reducer(trial, yield, designed, tables));
+        adjust_dose(*reducer, yield, tables, mix, next);
+    } else if (!high_range_reducers(designed).empty()) { // asked for, but left out
+        next.lever = Lever::dose;
+        next.adjustments.push_back(water_of_design(designed));
+    } else {
+        next.lever = Lever::water;
+        next.adjustments.push_back(water_by_slump_and_air(yield, tables));
+    }
+    mix.selections.water_kg_m3 = *next.adjustments.front().value;
+    next.proportions = proportion(mix, tables);
+    record_what_follows(trial, mix, next);
+    next.batch =
+        batch(next.proportions, {yield.intended_volume_m3, {}}, tables.water_density_kg_m3);
+    next.checks = assess(mix.requirements, next.proportions, tables);
+    return next;
+}
+
+} // namespace boardmark::core

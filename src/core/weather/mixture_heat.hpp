@@ -1,0 +1,12 @@
+#pragma once
+
+#include <boardmark/core/weather/mixture_temperature.hpp>
+#include <boardmark/core/mix/proportions.hpp>
+
+namespace boardmark::core {
+
+/// Heat of 1 m3, or the keys without which it is not known. Admixtures are left out: they are less
+/// than a hundredth of the mass.
+MixtureTemperature heat_of(const Proportions& proportions, const BatchedWater& water);
+
+} // namespace boardmark::core

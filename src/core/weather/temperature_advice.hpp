@@ -1,0 +1,14 @@
+#pragma once
+
+#include <boardmark/core/mix/proportions.hpp>
+#include <boardmark/core/mix/requirements.hpp>
+#include <boardmark/core/basis/tables.hpp>
+
+namespace boardmark::core {
+
+/// Where a mixture is too cold or too hot, the water's temperature or the ice that mends it, as a
+/// step; where neither can, a caution that says what they reach.
+void advise_temperature(const Requirements& requirements, const MixtureTemperature& temperature,
+                        const Tables& tables, Worksheet& worksheet);
+
+} // namespace boardmark::core
