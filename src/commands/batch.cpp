@@ -1,4 +1,4 @@
-#include <boardmark/report/batch_report.hpp>
+#include <boardmark/report/batch/batch_report.hpp>
 
 #include "batch_options.hpp"
 #include "batch_work.hpp"

@@ -4,7 +4,7 @@
 #include <boardmark/core/batch/charges.hpp>
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/batch/site_water.hpp>
-#include <boardmark/report/batch_report.hpp>
+#include <boardmark/report/batch/batch_report.hpp>
 
 #include "batch_options.hpp"
 #include "worked_mix.hpp"

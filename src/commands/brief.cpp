@@ -1,4 +1,4 @@
-#include <boardmark/report/brief_report.hpp>
+#include <boardmark/report/wall/brief_report.hpp>
 
 #include "command.hpp"
 #include "planned_wall.hpp"

@@ -1,7 +1,7 @@
 #include <boardmark/core/study/comparison.hpp>
 #include <boardmark/core/method/proportion.hpp>
 #include <boardmark/reference/tables.hpp>
-#include <boardmark/report/comparison_report.hpp>
+#include <boardmark/report/study/comparison_report.hpp>
 
 #include "command.hpp"
 #include "delivery.hpp"

@@ -1,6 +1,6 @@
 #include "delivery.hpp"
 
-#include <boardmark/report/words.hpp>
+#include <boardmark/report/writing/words.hpp>
 
 #include "input_file.hpp"
 #include "log.hpp"

@@ -3,7 +3,7 @@
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/input/diagnostic.hpp>
-#include <boardmark/report/mix_report.hpp>
+#include <boardmark/report/mix/mix_report.hpp>
 
 #include "arguments.hpp"
 #include "exit_code.hpp"

@@ -1,7 +1,7 @@
 #include <boardmark/core/study/dose_response.hpp>
 #include <boardmark/core/method/proportion.hpp>
 #include <boardmark/reference/tables.hpp>
-#include <boardmark/report/dose_report.hpp>
+#include <boardmark/report/study/dose_report.hpp>
 
 #include "command.hpp"
 #include "delivery.hpp"

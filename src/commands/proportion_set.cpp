@@ -2,8 +2,8 @@
 
 #include <boardmark/core/trial/trial_set.hpp>
 #include <boardmark/reference/tables.hpp>
-#include <boardmark/report/trial_set_report.hpp>
-#include <boardmark/report/words.hpp>
+#include <boardmark/report/trial/trial_set_report.hpp>
+#include <boardmark/report/writing/words.hpp>
 
 #include "batch_options.hpp"
 #include "failure.hpp"

@@ -1,5 +1,5 @@
 #include <boardmark/reference/tables.hpp>
-#include <boardmark/report/record_report.hpp>
+#include <boardmark/report/strength/record_report.hpp>
 
 #include "command.hpp"
 #include "delivery.hpp"

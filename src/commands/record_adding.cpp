@@ -6,7 +6,7 @@
 #include <boardmark/input/read_strength.hpp>
 #include <boardmark/input/read_trial.hpp>
 #include <boardmark/reference/tables.hpp>
-#include <boardmark/report/words.hpp>
+#include <boardmark/report/writing/words.hpp>
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/date.hpp>
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/report/record_report.hpp>
+#include <boardmark/report/strength/record_report.hpp>
 
 #include "arguments.hpp"
 

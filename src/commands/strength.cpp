@@ -1,7 +1,7 @@
 #include <boardmark/input/improbable.hpp>
 #include <boardmark/input/read_strength.hpp>
 #include <boardmark/reference/tables.hpp>
-#include <boardmark/report/strength_report.hpp>
+#include <boardmark/report/strength/strength_report.hpp>
 
 #include "command.hpp"
 #include "delivery.hpp"

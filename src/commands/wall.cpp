@@ -1,4 +1,4 @@
-#include <boardmark/report/wall_report.hpp>
+#include <boardmark/report/wall/wall_report.hpp>
 
 #include "command.hpp"
 #include "planned_wall.hpp"

@@ -4,7 +4,7 @@
 #include <boardmark/input/improbable.hpp>
 #include <boardmark/input/read_trial.hpp>
 #include <boardmark/reference/tables.hpp>
-#include <boardmark/report/yield_report.hpp>
+#include <boardmark/report/trial/yield_report.hpp>
 
 #include "command.hpp"
 #include "delivery.hpp"

@@ -3,7 +3,7 @@
 
 #include "support.hpp"
 
-#include <boardmark/report/mix_report.hpp>
+#include <boardmark/report/mix/mix_report.hpp>
 
 #include <benchmark/benchmark.h>
 

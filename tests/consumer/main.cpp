@@ -3,7 +3,7 @@
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/method/proportion.hpp>
 #include <boardmark/reference/tables.hpp>
-#include <boardmark/report/mix_report.hpp>
+#include <boardmark/report/mix/mix_report.hpp>
 
 #include <iostream>
 

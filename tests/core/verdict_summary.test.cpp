@@ -1,7 +1,7 @@
 // The headline of a result, and the state of its verdict.
 
 #include <boardmark/core/checks/verdict_summary.hpp>
-#include <boardmark/report/words.hpp>
+#include <boardmark/report/writing/words.hpp>
 
 #include <catch2/catch.hpp>
 

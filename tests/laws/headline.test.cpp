@@ -2,7 +2,7 @@
 
 #include <boardmark/core/strength/expected_strength.hpp>
 #include <boardmark/core/checks/verdict_summary.hpp>
-#include <boardmark/report/mix_report.hpp>
+#include <boardmark/report/mix/mix_report.hpp>
 
 #include "laws/mixes.hpp"
 

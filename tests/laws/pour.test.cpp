@@ -2,7 +2,7 @@
 
 #include <boardmark/core/wall/wall_plan.hpp>
 #include <boardmark/core/wall/wall_quantities.hpp>
-#include <boardmark/report/wall_report.hpp>
+#include <boardmark/report/wall/wall_report.hpp>
 
 #include "core/base_mix.hpp"
 #include "core/wall/form_forces.hpp"

@@ -2,7 +2,7 @@
 
 #include <boardmark/input/read_rows.hpp>
 #include <boardmark/record/record.hpp>
-#include <boardmark/report/record_report.hpp>
+#include <boardmark/report/strength/record_report.hpp>
 
 #include "laws/law.hpp"
 

@@ -1,7 +1,7 @@
 // Laws of reading and writing: what is written can be read again, and fits.
 
-#include <boardmark/report/batch_report.hpp>
-#include <boardmark/report/mix_report.hpp>
+#include <boardmark/report/batch/batch_report.hpp>
+#include <boardmark/report/mix/mix_report.hpp>
 #include <boardmark/text/closest.hpp>
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/number.hpp>
@@ -9,7 +9,7 @@
 #include <boardmark/units/rounding.hpp>
 
 #include "laws/mixes.hpp"
-#include "report/wrap.hpp"
+#include "report/writing/wrap.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>

@@ -2,7 +2,7 @@
 // hand from the published tables and rules; beside each value stands where it comes from. Held
 // against the JSON that the program prints and, in lb/yd3, against the amounts of the text.
 
-#include <boardmark/report/mix_report.hpp>
+#include <boardmark/report/mix/mix_report.hpp>
 
 #include "as_printed.hpp"
 

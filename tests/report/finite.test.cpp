@@ -1,7 +1,7 @@
 // A figure that is not finite reaches no report.
 
 #include <boardmark/core/wall/wall_plan.hpp>
-#include <boardmark/report/wall_report.hpp>
+#include <boardmark/report/wall/wall_report.hpp>
 
 #include "core/base_mix.hpp"
 #include "core/walls.hpp"

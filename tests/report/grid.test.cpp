@@ -1,6 +1,6 @@
-#include "report/grid.hpp"
+#include "report/writing/grid.hpp"
 
-#include "report/wrap.hpp"
+#include "report/writing/wrap.hpp"
 
 #include <catch2/catch.hpp>
 

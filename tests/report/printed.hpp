@@ -3,8 +3,8 @@
 // A mix carried to its reports, with names that a test chooses.
 
 #include <boardmark/core/batch/batch.hpp>
-#include <boardmark/report/batch_report.hpp>
-#include <boardmark/report/mix_report.hpp>
+#include <boardmark/report/batch/batch_report.hpp>
+#include <boardmark/report/mix/mix_report.hpp>
 
 #include "support.hpp"
 

@@ -1,4 +1,4 @@
-#include "report/quantity_format.hpp"
+#include "report/writing/quantity_format.hpp"
 
 #include <catch2/catch.hpp>
 

@@ -2,7 +2,7 @@
 
 #include <boardmark/input/read_rows.hpp>
 #include <boardmark/reference/tables.hpp>
-#include <boardmark/report/record_report.hpp>
+#include <boardmark/report/strength/record_report.hpp>
 #include <boardmark/text/utf8.hpp>
 
 #include <catch2/catch.hpp>

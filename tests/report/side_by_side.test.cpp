@@ -1,8 +1,8 @@
 // Tables of many columns: they line up, and go on below where the page ends.
 
-#include "report/side_by_side.hpp"
+#include "report/writing/side_by_side.hpp"
 
-#include "report/wrap.hpp"
+#include "report/writing/wrap.hpp"
 
 #include <catch2/catch.hpp>
 

@@ -1,4 +1,4 @@
-#include <boardmark/report/words.hpp>
+#include <boardmark/report/writing/words.hpp>
 
 #include <catch2/catch.hpp>
 

@@ -1,4 +1,4 @@
-#include "report/wrap.hpp"
+#include "report/writing/wrap.hpp"
 
 #include <boardmark/text/utf8.hpp>
 

@@ -1,0 +1,269 @@
+#include <boardmark/report/mix/mix_report.hpp>
+#include <boardmark/report/writing/words.hpp>
+#include <boardmark/text/utf8.hpp>
+#include <boardmark/units/unit.hpp>
+
+#include "../writing/flow.hpp"
+#include "../figure/grading_figure.hpp"
+#include "../writing/grid.hpp"
+#include "../writing/html.hpp"
+#include "../writing/names.hpp"
+#include "../writing/quantity_format.hpp"
+#include "../figure/strength_figure.hpp"
+#include "../writing/text_sections.hpp"
+#include "../figure/volumes_figure.hpp"
+#include "../writing/wrap.hpp"
+
+#include <fmt/format.h>
+
+namespace boardmark::report {
+namespace {
+
+using core::Measure;
+using core::UnitSystem;
+
+Flow heading(const MixResult& result, const TextStyle& style) {
+    const bool us = style.system == UnitSystem::us;
+    const std::string unit = us ? "1 yd3" : "1 m3";
+    const std::string& code = result.requirements.code;
+    const std::string limits = code.empty() ? "" : ", limits of " + code;
+    Flow flow;
+    if (result.proportions.estimate) {
+        flow += paragraph("ESTIMATE with usual aggregate figures: it must not be batched.", {});
+        flow += "\n";
+    }
+    flow += paragraph(text::printable(result.title), {});
+    flow +=
+        paragraph(result.proportions.submitted
+                      ? "Submitted amounts for " + unit + limits
+                      : "Proportions for " + unit + " by ACI 211.1-91, absolute volume" + limits,
+                  {});
+    return flow + "\n" + verdict_line(result.checks, style.system);
+}
+
+std::string exposure_text(const core::Requirements& requirements) {
+    if (requirements.exposure.empty()) {
+        return "not stated";
+    }
+    std::string text = fmt::format("{}", fmt::join(requirements.exposure, ", "));
+    if (!requirements.exposure_by_site.empty()) {
+        text += fmt::format(" (by the site: {})", fmt::join(requirements.exposure_by_site, ", "));
+    }
+    return text;
+}
+
+std::string site_text(const core::Site& site, UnitSystem system) {
+    std::vector<std::string> parts;
+    const auto add = [&](std::optional<bool> answer, const char* yes, const char* no) {
+        if (answer) {
+            parts.push_back(*answer ? yes : no);
+        }
+    };
+    add(site.freezing, "freezing", "no freezing");
+    add(site.wet_when_freezing, "wet when it freezes", "seldom wet when it freezes");
+    add(site.deicer, "deicing salt", "no deicing salt");
+    if (site.sea) {
+        parts.push_back(*site.sea == core::Sea::none    ? "no sea water"
+                        : *site.sea == core::Sea::spray ? "sea spray"
+                                                        : "tidal sea water");
+    }
+    if (site.soil_sulfate_percent) {
+        parts.push_back("soil sulfate " +
+                        shown({*site.soil_sulfate_percent, Measure::sulfate}, system));
+    }
+    return fmt::format("{}", fmt::join(parts, ", "));
+}
+
+std::string curve_text(const std::vector<core::CurvePoint>& curve, UnitSystem system) {
+    std::vector<std::string> points;
+    for (const core::CurvePoint& point : curve) {
+        points.push_back(shown({point.strength_mpa, Measure::strength}, system) + " at w/cm " +
+                         shown({point.w_cm, Measure::w_cm}, system));
+    }
+    return fmt::format("{}", fmt::join(points, ", "));
+}
+
+std::string section_text(const core::Section& section, UnitSystem system) {
+    std::vector<std::string> parts;
+    const auto add = [&](const char* what, std::optional<double> mm) {
+        if (mm) {
+            parts.push_back(what + shown({*mm, Measure::length}, system));
+        }
+    };
+    add("between the forms ", section.thickness_mm);
+    add("between bars ", section.clear_bar_spacing_mm);
+    add("cover ", section.clear_cover_mm);
+    return fmt::format("{}", fmt::join(parts, ", "));
+}
+
+std::string placing_text(const core::PlacingConditions& placing, UnitSystem system) {
+    std::vector<std::string> parts;
+    const auto add = [&](const char* what, std::optional<double> value, Measure measure) {
+        if (value) {
+            parts.push_back(what + shown({*value, measure}, system));
+        }
+    };
+    add("air ", placing.air_c, Measure::temperature);
+    add("wind ", placing.wind_km_h, Measure::wind);
+    add("humidity ", placing.humidity_percent, Measure::percent);
+    add("haul ", placing.haul_h, Measure::duration);
+    return fmt::format("{}", fmt::join(parts, ", "));
+}
+
+Flow text_of_requirements(const core::Requirements& requirements, UnitSystem system) {
+    Grid grid{{Align::left, Align::left}};
+    grid.add({"strength", shown({requirements.strength_mpa, Measure::strength}, system) +
+                              ", specified at " +
+                              shown({requirements.strength_age_d, Measure::age}, system)});
+    grid.add({"exposure", exposure_text(requirements) +
+                              (requirements.reinforced ? ", reinforced" : ", plain concrete")});
+    if (requirements.site) {
+        grid.add({"site", site_text(*requirements.site, system)});
+    }
+    grid.add({"slump", slump_text(requirements, system)});
+    grid.add({"air", air_text(requirements, system)});
+    if (requirements.minimum_binder_kg_m3) {
+        const std::string least = "least cementitious material";
+        grid.add({system == UnitSystem::us ? in_us_trade_words(least) : least,
+                  shown({*requirements.minimum_binder_kg_m3, Measure::concentration}, system)});
+    }
+    if (requirements.board_marked) {
+        grid.add({"finish", "board-marked"});
+    }
+    if (requirements.records) {
+        grid.add(
+            {"test record",
+             fmt::format("{} tests, standard deviation {}", requirements.records->tests,
+                         shown({requirements.records->standard_deviation_mpa, Measure::strength},
+                               system))});
+    }
+    if (!requirements.strength_curve.empty()) {
+        grid.add({"own trials", curve_text(requirements.strength_curve, system)});
+    }
+    if (const std::string section = section_text(requirements.section, system); !section.empty()) {
+        grid.add({"section", section});
+    }
+    if (const std::string placing = placing_text(requirements.placing, system); !placing.empty()) {
+        grid.add({"placing", placing});
+    }
+    return grid;
+}
+
+/// What is measured by volume on site: water in gallons or litres, admixtures in fluid ounces or
+/// litres.
+std::string site_measure(const core::Ingredient& ingredient, UnitSystem system) {
+    const bool us = system == UnitSystem::us;
+    const double volume_m3 = ingredient.volume_m3.value_or(0);
+    // Of 1 yd3 in the US, of 1 m3 in SI.
+    const double of_batch_m3 = us ? units::unit("yd3").factor : 1;
+    const auto in_unit = [&](std::string_view unit, int decimals) {
+        return fixed(units::unit(unit).from_inside(volume_m3 * of_batch_m3), decimals) + " " +
+               std::string{unit};
+    };
+    switch (ingredient.role) {
+    case core::Role::water:
+        return us ? in_unit("gal", 1) : in_unit("L", 0);
+    case core::Role::admixture:
+        if (ingredient.by_trial) {
+            return "by trial";
+        }
+        return ingredient.material->kind == core::Kind::pigment ? ""
+               : us                                             ? in_unit("fl oz", 1)
+                                                                : in_unit("L", 2);
+    case core::Role::air:
+        return fixed(100 * volume_m3, 1) + " %";
+    default:
+        return "";
+    }
+}
+
+Flow text_of_ingredients(const core::Proportions& proportions, UnitSystem system) {
+    const bool us = system == UnitSystem::us;
+    const auto& pound_per_yard = units::unit("lb/yd3");
+    const auto mass = [&](double kg_m3, int decimals) {
+        return fixed(us ? pound_per_yard.from_inside(kg_m3) : kg_m3, decimals);
+    };
+    const auto volume = [&](std::optional<double> m3) {
+        return !m3 ? std::string{"-"} : us ? fixed(27 * *m3, 2) : fixed(*m3, 4);
+    };
+    Grid grid{{Align::left, Align::left, Align::right, Align::right, Align::right, Align::left}};
+    grid.head({"", "", us ? "mass, lb" : "mass, kg", "rel. density",
+               us ? "volume, ft3" : "volume, m3", ""});
+    for (const core::Ingredient& ingredient : proportions.ingredients) {
+        const std::string kind = ingredient.material
+                                     ? std::string{core::name_of(ingredient.material->kind)}
+                                 : ingredient.role == core::Role::water ? "to batch"
+                                                                        : "";
+        const int decimals = ingredient.role == core::Role::admixture ? 1 : 0;
+        const std::string density =
+            ingredient.relative_density ? fixed(*ingredient.relative_density, 2) : "";
+        grid.add({column_name(ingredient.name), kind, mass(ingredient.kg_m3, decimals), density,
+                  volume(ingredient.volume_m3), site_measure(ingredient, system)});
+    }
+    if (proportions.totals.fresh_density_kg_m3) {
+        grid.add({"total", "", mass(*proportions.totals.fresh_density_kg_m3, 0), "",
+                  volume(proportions.totals.volume_m3), ""});
+    }
+    return grid;
+}
+
+Flow text_of_totals(const core::Proportions& proportions, UnitSystem system) {
+    const core::Totals& totals = proportions.totals;
+    const auto in_units = [&](double value, Measure measure) {
+        return shown({value, measure}, system);
+    };
+    Grid grid{{Align::left, Align::left}};
+    const core::Governor governor = proportions.selection.w_cm_governed_by;
+    grid.add({"w/cm",
+              in_units(totals.w_cm, Measure::w_cm) + (proportions.submitted ? ", as submitted"
+                                                      : governor == core::Governor::given
+                                                          ? ", as given"
+                                                          : ", governed by " + name_of(governor))});
+    grid.add({"mixing water", in_units(totals.water_kg_m3, Measure::concentration) +
+                                  ", the admixtures' liquid counted"});
+    const std::string binder = "cementitious material";
+    grid.add({system == UnitSystem::us ? in_us_trade_words(binder) : binder,
+              in_units(totals.binder_kg_m3, Measure::concentration)});
+    if (totals.volume_m3) {
+        grid.add({"fresh density", in_units(*totals.fresh_density_kg_m3 / *totals.volume_m3,
+                                            Measure::fresh_density)});
+        grid.add({"paste, mortar", in_units(*totals.paste_percent, Measure::percent) + ", " +
+                                       in_units(*totals.mortar_percent, Measure::percent) +
+                                       " of the volume"});
+    }
+    return grid;
+}
+
+} // namespace
+
+Flow flow_of(const MixResult& result, const TextStyle& style) {
+    const core::Proportions& proportions = result.proportions;
+    Flow page = heading(result, style);
+    page += section("ASKED") + text_of_requirements(result.requirements, style.system);
+    page += section(proportions.submitted ? "FOUND, step by step" : "SELECTED, step by step") +
+            text_of_steps(proportions.worksheet.steps, style.system) +
+            strength_figure(result, style.system);
+    page += section(style.system == UnitSystem::us
+                        ? "INGREDIENTS of 1 yd3, aggregates saturated surface-dry"
+                        : "INGREDIENTS of 1 m3, aggregates saturated surface-dry") +
+            text_of_ingredients(proportions, style.system) +
+            volumes_figure(proportions, style.system) + grading_figures(result);
+    page += section("TOTALS") + text_of_totals(proportions, style.system);
+    page += section("CHECKS") + text_of_checks(result.checks, style);
+    page += section("CAUTIONS") + text_of_cautions(proportions.worksheet.cautions, style);
+    if (style.explain) {
+        page += section("REASONS") + text_of_reasons(proportions.worksheet.steps, style);
+        page += section("LIMITS, where they come from") + text_of_limits(result.checks);
+    }
+    return page;
+}
+
+std::string text(const MixResult& result, const TextStyle& style) {
+    return written(flow_of(result, style), style);
+}
+
+std::string html(const MixResult& result, const TextStyle& style) {
+    return html_of(flow_of(result, style), {.title = result.title, .command = result.command});
+}
+
+} // namespace boardmark::report

@@ -1,0 +1,139 @@
+#include <boardmark/report/wall/brief_report.hpp>
+#include <boardmark/report/writing/words.hpp>
+#include <boardmark/text/utf8.hpp>
+
+#include "../writing/csv_cells.hpp"
+#include "../writing/flow.hpp"
+#include "../writing/html.hpp"
+#include "../writing/json_values.hpp"
+#include "../writing/long_table.hpp"
+#include "../writing/quantity_format.hpp"
+#include "../writing/text_sections.hpp"
+#include "../writing/verdicts.hpp"
+
+#include <algorithm>
+
+namespace boardmark::report {
+namespace {
+
+const Indent item{.first = "  - ", .other = "    "};
+
+Flow items_of(const std::vector<core::Phrase>& phrases, core::UnitSystem system) {
+    Flow flow;
+    for (const core::Phrase& phrase : phrases) {
+        flow += paragraph(words(phrase, system), item);
+    }
+    return flow;
+}
+
+std::string source_text(const core::Source& source) {
+    return source.citation + (source.confidence == core::Confidence::from_memory
+                                  ? " (from memory, not read again)"
+                                  : "");
+}
+
+Flow flow_of(const BriefResult& result, const TextStyle& style) {
+    Flow page = paragraph(text::printable(result.title), {}) +
+                paragraph("Brief for the concrete contractor and the supplier; concrete of " +
+                              text::printable(result.mix_file),
+                          {}) +
+                "\n" + verdict_line(verdicts_of(result.plan), style.system, "DO NOT PLACE") +
+                strength_line(result.plan.mix_checks, style.system);
+    for (const core::BriefSection& section : result.brief.sections) {
+        if (!section.items.empty()) {
+            page += report::section(section.name) + items_of(section.items, style.system);
+        }
+    }
+    page += section("QUESTIONS for the meeting before the pour") +
+            items_of(result.brief.questions, style.system);
+    page += section("CAUTIONS") + items_of(result.brief.cautions, style.system);
+    page += section("SOURCES of the figures");
+    for (const core::Source& source : result.brief.sources) {
+        page += paragraph(source_text(source), item);
+    }
+    return page;
+}
+
+/// A sentence in SI with the figures it speaks of.
+Json json_of_item(const core::Phrase& phrase) {
+    Json values = Json::object();
+    for (const core::Argument& argument : phrase.arguments) {
+        if (const auto* quantity = std::get_if<core::Quantity>(&argument.value)) {
+            values[argument.name] = {{"value", quantity->value},
+                                     {"unit", si_unit(quantity->measure)}};
+        }
+    }
+    return {{"text", words(phrase, core::UnitSystem::si)}, {"values", std::move(values)}};
+}
+
+Json json_of_items(const std::vector<core::Phrase>& phrases) {
+    Json items = Json::array();
+    for (const core::Phrase& phrase : phrases) {
+        items.push_back(json_of_item(phrase));
+    }
+    return items;
+}
+
+/// Whether a sentence tells of a pressure or a tie: the caution then stands in its own row.
+bool speaks_of_forms(const core::Phrase& phrase) {
+    const bool presses = std::ranges::any_of(phrase.arguments, [](const core::Argument& argument) {
+        const auto* quantity = std::get_if<core::Quantity>(&argument.value);
+        return quantity && presses_on_forms(quantity->measure);
+    });
+    return presses || phrase.text.starts_with("Ties ");
+}
+
+} // namespace
+
+std::string text(const BriefResult& result, const TextStyle& style) {
+    return written(flow_of(result, style), style);
+}
+
+std::string html(const BriefResult& result, const TextStyle& style) {
+    return html_of(flow_of(result, style), {.title = result.title, .command = "brief"});
+}
+
+std::string json(const BriefResult& result) {
+    Json object = json_heading("brief", result.title, verdicts_of(result.plan));
+    object["mix"] = result.mix_file;
+    object["sections"] = Json::array();
+    for (const core::BriefSection& section : result.brief.sections) {
+        object["sections"].push_back(
+            {{"name", section.name}, {"items", json_of_items(section.items)}});
+    }
+    object["questions"] = json_of_items(result.brief.questions);
+    object["sources"] = Json::array();
+    for (const core::Source& source : result.brief.sources) {
+        object["sources"].push_back(source_text(source));
+    }
+    object["mix_checks"] = json_of(result.plan.mix_checks);
+    object["checks"] = json_of(result.plan.checks);
+    object["cautions"] = json_of(result.brief.cautions);
+    return written(object);
+}
+
+std::string csv(const BriefResult& result, core::UnitSystem system) {
+    std::string text = csv_row({"section", "item", "sentence", "note"});
+    const auto add = [&](const std::string& section, const std::vector<core::Phrase>& phrases) {
+        int number = 0;
+        for (const core::Phrase& phrase : phrases) {
+            text += csv_row({csv_cell(section), std::to_string(++number),
+                             csv_cell(words(phrase, system)),
+                             speaks_of_forms(phrase) ? csv_cell(with_form_caution()) : ""});
+        }
+    };
+    text += csv_row({"TITLE", "1", csv_cell(result.title), ""});
+    text += csv_row({"CONCRETE of", "1", csv_cell(result.mix_file), ""});
+    for (const core::BriefSection& section : result.brief.sections) {
+        add(section.name, section.items);
+    }
+    add("QUESTIONS", result.brief.questions);
+    add("CAUTIONS", result.brief.cautions);
+    int number = 0;
+    for (const core::Source& source : result.brief.sources) {
+        text += csv_row({"SOURCES", std::to_string(++number), csv_cell(source_text(source)), ""});
+    }
+    return text;
+}
+
+} // namespace boardmark::report

@@ -1,0 +1,77 @@
+#pragma once
+
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/report/mix/mix_report.hpp>
+
+#include "../figure/figure.hpp"
+#include "grid.hpp"
+#include "side_by_side.hpp"
+#include "wrap.hpp"
+
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+namespace boardmark::report {
+
+/// The name of a section, set off from what stands above.
+struct Heading {
+    std::string text;
+};
+
+/// Text that breaks over lines. Indents that begin with "  - " make it an item of a list.
+struct Paragraph {
+    std::string text;
+    Indent indent;
+    std::optional<core::Verdict> verdict = {}; ///< gives it a colour; the words carry the meaning
+};
+
+/// Text that stands as it is, with its line ends: a line chart, an empty line.
+struct Verbatim {
+    std::string text;
+};
+
+using Block = std::variant<Heading, Paragraph, Verbatim, Grid, SideBySide, Figure>;
+
+/// A result as what stands one below the other. Text and HTML are two ways to write it down, so
+/// that nothing can stand in one and not in the other but for figures, which text leaves out.
+class Flow {
+public:
+    Flow() = default;
+    Flow(Block block)
+        : blocks_{std::move(block)} {}
+    Flow(Grid grid)
+        : Flow(Block{std::move(grid)}) {}
+    Flow(std::string verbatim)
+        : Flow(Block{Verbatim{std::move(verbatim)}}) {}
+    Flow(const char* verbatim)
+        : Flow(std::string{verbatim}) {}
+
+    Flow& operator+=(Flow other) {
+        for (Block& block : other.blocks_) {
+            blocks_.push_back(std::move(block));
+        }
+        return *this;
+    }
+
+    const std::vector<Block>& blocks() const { return blocks_; }
+
+private:
+    std::vector<Block> blocks_;
+};
+
+inline Flow operator+(Flow first, Flow second) {
+    first += std::move(second);
+    return first;
+}
+
+/// A paragraph that fits the page.
+inline Flow paragraph(std::string text, Indent indent) {
+    return Block{Paragraph{std::move(text), std::move(indent)}};
+}
+
+/// The flow as text for a terminal, at most 100 columns wide.
+std::string written(const Flow& flow, const TextStyle& style);
+
+} // namespace boardmark::report

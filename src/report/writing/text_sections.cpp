@@ -1,0 +1,236 @@
+#include "text_sections.hpp"
+
+#include <boardmark/report/writing/words.hpp>
+
+#include "grid.hpp"
+#include "names.hpp"
+#include "quantity_format.hpp"
+#include "wrap.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <iterator>
+
+namespace boardmark::report {
+namespace {
+
+std::string printed_verdict(core::Verdict verdict) {
+    return verdict == core::Verdict::fails ? "FAILS" : name_of(verdict);
+}
+
+/// The colour of a headline.
+core::Verdict verdict_of(core::VerdictState state) {
+    switch (state) {
+    case core::VerdictState::fails:
+        return core::Verdict::fails;
+    case core::VerdictState::watch:
+        return core::Verdict::watch;
+    case core::VerdictState::open:
+        return core::Verdict::not_checked;
+    case core::VerdictState::holds:
+        return core::Verdict::holds;
+    }
+    return core::Verdict::not_checked;
+}
+
+std::string marks_text(const core::Marks& marks) {
+    std::vector<std::string> names;
+    for (const core::Mark mark : marks) {
+        names.push_back(name_of(mark));
+    }
+    return fmt::format("{}", fmt::join(names, ", "));
+}
+
+std::string confidence_text(core::Confidence confidence) {
+    switch (confidence) {
+    case core::Confidence::read:
+        return "";
+    case core::Confidence::from_memory:
+        return " (from memory, not read again)";
+    case core::Confidence::common_practice:
+        return "";
+    }
+    return "";
+}
+
+std::string air_asked(const core::Requirements& requirements, core::UnitSystem system) {
+    switch (requirements.air.basis) {
+    case core::AirBasis::exposure:
+        return requirements.exposure.empty() ? "by exposure class, none is stated"
+                                             : "by exposure class";
+    case core::AirBasis::none:
+        return "none entrained";
+    case core::AirBasis::stated:
+        return shown({requirements.air.percent, core::Measure::percent}, system);
+    }
+    return "";
+}
+
+} // namespace
+
+Flow section(const std::string& name) {
+    return Block{Heading{name}};
+}
+
+Flow verdict_line(const core::VerdictSummary& summary, core::UnitSystem system,
+                  const std::string& refusal) {
+    return Block{Paragraph{
+        words(core::headline_of(summary, refusal), system), {}, verdict_of(summary.state())}};
+}
+
+Flow strength_line(const std::vector<core::Check>& checks, core::UnitSystem system) {
+    const auto average = std::ranges::find(checks, "strength.average", &core::Check::id);
+    return average == checks.end()
+               ? Flow{}
+               : paragraph("Strength: " + words(average->message, system) + ".", {});
+}
+
+Flow verdict_line(const std::vector<core::Check>& checks, core::UnitSystem system,
+                  const std::string& refusal) {
+    return verdict_line(core::verdicts_of(checks), system, refusal) + strength_line(checks, system);
+}
+
+std::vector<core::Check> without_held(const std::vector<core::Check>& checks) {
+    std::vector<core::Check> rest;
+    std::ranges::copy_if(checks, std::back_inserter(rest), [](const core::Check& check) {
+        return check.verdict != core::Verdict::holds;
+    });
+    return rest;
+}
+
+Flow text_of_checks(const std::vector<core::Check>& checks, const TextStyle& style) {
+    Grid grid{{Align::left, Align::left, Align::left}};
+    for (const core::Verdict verdict : {core::Verdict::fails, core::Verdict::watch,
+                                        core::Verdict::holds, core::Verdict::not_checked}) {
+        for (const core::Check& check : checks) {
+            if (check.verdict == verdict) {
+                std::string message = words(check.message, style.system);
+                if (!check.source.citation.empty() && verdict != core::Verdict::not_checked) {
+                    message += " [" + check.source.citation + "]";
+                }
+                grid.add(verdict, {printed_verdict(verdict), check.id, message});
+            }
+        }
+    }
+    return grid;
+}
+
+Flow text_of_limits(const std::vector<core::Check>& checks) {
+    Flow result;
+    for (const core::Check& check : checks) {
+        if (!check.source.citation.empty()) {
+            result += paragraph(fmt::format("{}: {}{}", check.id, check.source.citation,
+                                            confidence_text(check.source.confidence)),
+                                {.first = "  ", .other = "      "});
+        }
+    }
+    return result;
+}
+
+Flow text_of_cautions(const std::vector<core::Phrase>& cautions, const TextStyle& style) {
+    Flow result;
+    for (const core::Phrase& caution : cautions) {
+        result += paragraph(words(caution, style.system), {.first = "  - ", .other = "    "});
+    }
+    return result;
+}
+
+Flow text_of_order(const std::vector<core::Phrase>& order, const TextStyle& style) {
+    Flow result;
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        result += paragraph(words(order[i], style.system),
+                            {.first = fmt::format("  {}. ", i + 1), .other = "     "});
+    }
+    return result;
+}
+
+std::string air_text(const core::Requirements& requirements, core::UnitSystem system) {
+    const std::string asked = air_asked(requirements, system);
+    return requirements.air_loss_percent > 0
+               ? asked + " at placing; " +
+                     shown({requirements.air_loss_percent, core::Measure::percent}, system) +
+                     " is lost between mixer and placing"
+               : asked;
+}
+
+std::string slump_text(const core::Requirements& requirements, core::UnitSystem system) {
+    const auto in_units = [&](double mm) { return shown({mm, core::Measure::slump}, system); };
+    std::string text = in_units(requirements.slump_mm);
+    if (requirements.slump_before_reducer_mm) {
+        text += ", " + in_units(*requirements.slump_before_reducer_mm) +
+                " before the high-range reducer";
+    }
+    if (requirements.slump_window) {
+        text += ", permitted at placing " + in_units(requirements.slump_window->low_mm) + " to " +
+                in_units(requirements.slump_window->high_mm);
+    }
+    if (requirements.time_to_place_min) {
+        text +=
+            fmt::format(", placed within {:.0f} min of mixing", *requirements.time_to_place_min);
+    }
+    return text;
+}
+
+std::string quantity_name(const core::Step& step, core::UnitSystem system) {
+    std::string name = in_words(step.quantity);
+    const auto replace_word = [&](std::string_view from, std::string_view to) {
+        if (const std::size_t at = name.find(from); at != std::string::npos) {
+            name.replace(at, from.size(), to);
+        }
+    };
+    replace_word("w cm", "w/cm");
+    replace_word("binder", "cementitious material");
+    return system == core::UnitSystem::us ? in_us_trade_words(name) : name;
+}
+
+std::string shown_value(const core::Step& step, core::UnitSystem system) {
+    return step.value ? shown({*step.value, step.measure}, system) : "-";
+}
+
+Flow text_of_steps(const std::vector<core::Step>& steps, core::UnitSystem system) {
+    Grid grid{{Align::left, Align::right, Align::left}};
+    for (const core::Step& step : steps) {
+        std::string why = words(step.reason, system);
+        if (!step.source.citation.empty()) {
+            why += " [" + step.source.citation + "]";
+        }
+        if (!step.marks.empty()) {
+            why += " (" + marks_text(step.marks) + ")";
+        }
+        grid.add({quantity_name(step, system), shown_value(step, system), why});
+    }
+    return grid;
+}
+
+Flow text_of_reasons(const std::vector<core::Step>& steps, const TextStyle& style) {
+    Flow result;
+    for (const core::Step& step : steps) {
+        result += paragraph(fmt::format("{} = {}", quantity_name(step, style.system),
+                                        shown_value(step, style.system)),
+                            {"  ", "  "});
+        const Indent indent{.first = "      ", .other = "              "};
+        result += paragraph("reason: " + words(step.reason, style.system), indent);
+        result += paragraph(
+            fmt::format("source: {} ({}){}",
+                        step.source.citation.empty() ? "none needed" : step.source.citation,
+                        name_of(step.provenance), confidence_text(step.source.confidence)),
+            indent);
+        std::vector<std::string> inputs;
+        for (const core::Argument& argument : step.reason.arguments) {
+            const auto* quantity = std::get_if<core::Quantity>(&argument.value);
+            if (quantity) {
+                inputs.push_back(in_words(argument.name) + " " + shown(*quantity, style.system));
+            }
+        }
+        if (!inputs.empty()) {
+            result += paragraph(fmt::format("inputs: {}", fmt::join(inputs, "; ")), indent);
+        }
+        if (!step.marks.empty()) {
+            result += paragraph("marked: " + marks_text(step.marks), indent);
+        }
+    }
+    return result;
+}
+
+} // namespace boardmark::report

@@ -1,0 +1,60 @@
+#pragma once
+
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/basis/step.hpp>
+#include <boardmark/core/checks/verdict_summary.hpp>
+#include <boardmark/report/mix/mix_report.hpp>
+
+#include "flow.hpp"
+
+#include <string>
+#include <vector>
+
+namespace boardmark::report {
+
+/// The name of a section, set off from what stands above.
+Flow section(const std::string& name);
+
+/// What must not be done with concrete of which some requirement is not met.
+constexpr const char* not_to_be_used = "DO NOT USE AS IT IS";
+
+/// The headline of a result: what fails, is to be watched, is open. Green only where all holds.
+Flow verdict_line(const core::VerdictSummary& summary, core::UnitSystem system,
+                  const std::string& refusal = not_to_be_used);
+
+/// The strength expected beside the strength required, where the checks speak of it.
+Flow strength_line(const std::vector<core::Check>& checks, core::UnitSystem system);
+
+/// The headline of one mix with its strength below.
+Flow verdict_line(const std::vector<core::Check>& checks, core::UnitSystem system,
+                  const std::string& refusal = not_to_be_used);
+
+/// The checks that fail, are to be watched or are open.
+std::vector<core::Check> without_held(const std::vector<core::Check>& checks);
+
+Flow text_of_checks(const std::vector<core::Check>& checks, const TextStyle& style);
+Flow text_of_cautions(const std::vector<core::Phrase>& cautions, const TextStyle& style);
+
+/// Steps that are done one after the other, numbered.
+Flow text_of_order(const std::vector<core::Phrase>& order, const TextStyle& style);
+
+/// Every step in a line or two: its value and why.
+Flow text_of_steps(const std::vector<core::Step>& steps, core::UnitSystem system);
+
+/// Every step with its reason, its source and how well that is known, its inputs.
+Flow text_of_reasons(const std::vector<core::Step>& steps, const TextStyle& style);
+
+/// Where the limit of every check comes from, and how well that is known.
+Flow text_of_limits(const std::vector<core::Check>& checks);
+
+/// What is asked of the fresh concrete.
+std::string air_text(const core::Requirements& requirements, core::UnitSystem system);
+std::string slump_text(const core::Requirements& requirements, core::UnitSystem system);
+
+/// The name of a step's quantity in words: "required average strength".
+std::string quantity_name(const core::Step& step, core::UnitSystem system);
+
+/// A value of a step, or a dash where it has none.
+std::string shown_value(const core::Step& step, core::UnitSystem system);
+
+} // namespace boardmark::report

@@ -1,0 +1,39 @@
+#include "verdicts.hpp"
+
+#include "../trial/trial_set_cautions.hpp"
+
+namespace boardmark::report {
+
+core::VerdictSummary verdicts_of(const core::WallPlan& plan) {
+    core::VerdictSummary summary = core::verdicts_of(plan.checks);
+    summary.add(plan.mix_checks);
+    return summary;
+}
+
+core::VerdictSummary verdicts_of(const ComparisonResult& result) {
+    if (result.is_study) {
+        return core::verdicts_of(result.checks);
+    }
+    core::VerdictSummary summary;
+    for (const core::ComparedMix& column : result.columns) {
+        summary.add(column.checks);
+        if (column.unresolved) {
+            summary.without_mix.push_back(column.label);
+        }
+    }
+    return summary;
+}
+
+core::VerdictSummary verdicts_of(const core::TrialSet& set) {
+    core::VerdictSummary summary;
+    for (const core::TrialMix& mix : set.mixes) {
+        if (mix.solved()) {
+            summary.add(mix.solved()->checks);
+        } else {
+            summary.without_mix.push_back(label_of(mix));
+        }
+    }
+    return summary;
+}
+
+} // namespace boardmark::report

@@ -1,0 +1,20 @@
+#pragma once
+
+#include <boardmark/core/trial/trial_set.hpp>
+#include <boardmark/core/checks/verdict_summary.hpp>
+#include <boardmark/core/wall/wall_plan.hpp>
+#include <boardmark/report/study/comparison_report.hpp>
+
+namespace boardmark::report {
+
+// The verdict of results that hold several parts.
+
+/// Of the walls and of their mix.
+core::VerdictSummary verdicts_of(const core::WallPlan& plan);
+
+/// Of all mixes; of the uses of one mix's reducer, the mix as written.
+core::VerdictSummary verdicts_of(const ComparisonResult& result);
+
+core::VerdictSummary verdicts_of(const core::TrialSet& set);
+
+} // namespace boardmark::report

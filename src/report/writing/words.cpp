@@ -1,0 +1,84 @@
+#include <boardmark/report/writing/words.hpp>
+#include <boardmark/text/utf8.hpp>
+
+#include "quantity_format.hpp"
+#include "wrap.hpp"
+
+#include <fmt/args.h>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace boardmark::report {
+namespace {
+
+constexpr int most_digits_more = 4;
+constexpr const char* limit_names[] = {"limit", "low", "high"};
+
+const core::Quantity* quantity_named(const core::Phrase& phrase, std::string_view name) {
+    const auto found = std::ranges::find(phrase.arguments, name, &core::Argument::name);
+    return found == phrase.arguments.end() ? nullptr : std::get_if<core::Quantity>(&found->value);
+}
+
+/// How many digits more tell a value from the limits it is held against.
+int digits_more(const core::Phrase& phrase, core::UnitSystem system) {
+    const core::Quantity* value = quantity_named(phrase, "value");
+    int digits = 0;
+    for (const char* name : limit_names) {
+        const core::Quantity* limit = quantity_named(phrase, name);
+        if (!value || !limit || value->measure != limit->measure ||
+            std::abs(value->value - limit->value) <= 1e-9 * std::abs(limit->value)) {
+            continue;
+        }
+        while (digits < most_digits_more &&
+               shown(*value, system, digits) == shown(*limit, system, digits)) {
+            ++digits;
+        }
+    }
+    return digits;
+}
+
+} // namespace
+
+std::string in_us_trade_words(std::string text) {
+    constexpr std::string_view word = "cementitious material";
+    for (std::size_t at = 0; (at = text.find(word, at)) != std::string::npos;) {
+        at += word.size();
+        if (at == text.size() || text[at] != 's') {
+            text.insert(at, "s");
+        }
+    }
+    return text;
+}
+
+std::string words(const core::Phrase& phrase, core::UnitSystem system) {
+    const int digits = digits_more(phrase, system);
+    fmt::dynamic_format_arg_store<fmt::format_context> arguments;
+    for (const core::Argument& argument : phrase.arguments) {
+        const bool compared =
+            argument.name == "value" || std::ranges::count(limit_names, argument.name) > 0;
+        const auto* quantity = std::get_if<core::Quantity>(&argument.value);
+        arguments.push_back(fmt::arg(argument.name.c_str(),
+                                     quantity
+                                         ? shown(*quantity, system, compared ? digits : 0)
+                                         : text::printable(std::get<std::string>(argument.value))));
+    }
+    return fmt::vformat(
+        system == core::UnitSystem::us ? in_us_trade_words(phrase.text) : phrase.text, arguments);
+}
+
+std::string text(const core::Unresolved& unresolved, const std::string& file,
+                 core::UnitSystem system) {
+    std::string result =
+        wrapped(text::printable(file) + ": no mix follows: " + words(unresolved.what, system),
+                {.first = "", .other = "    "});
+    result += "ways out:\n";
+    for (std::size_t i = 0; i < unresolved.ways_out.size(); ++i) {
+        result += wrapped(words(unresolved.ways_out[i], system),
+                          {.first = fmt::format("  {}. ", i + 1), .other = "     "});
+    }
+    return result;
+}
+
+} // namespace boardmark::report
