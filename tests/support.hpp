@@ -4,7 +4,7 @@
 
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/method/proportion.hpp>
-#include <boardmark/input/read_mix.hpp>
+#include <boardmark/input/mix/read_mix.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/units/unit.hpp>
 

@@ -5,7 +5,7 @@
 
 #include <boardmark/core/trial/next_trial.hpp>
 #include <boardmark/core/trial/yield.hpp>
-#include <boardmark/input/read_trial.hpp>
+#include <boardmark/input/trial/read_trial.hpp>
 
 #include "support.hpp"
 

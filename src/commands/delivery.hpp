@@ -2,7 +2,7 @@
 
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
-#include <boardmark/input/diagnostic.hpp>
+#include <boardmark/input/gate/diagnostic.hpp>
 #include <boardmark/report/mix/mix_report.hpp>
 
 #include "arguments.hpp"

@@ -1,6 +1,6 @@
 #include "help.hpp"
 
-#include <boardmark/input/key_table.hpp>
+#include <boardmark/input/fields/key_table.hpp>
 #include <boardmark/reference/tables.hpp>
 
 #include "command.hpp"

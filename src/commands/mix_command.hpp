@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/input/read_mix.hpp>
+#include <boardmark/input/mix/read_mix.hpp>
 
 #include "arguments.hpp"
 #include "exit_code.hpp"

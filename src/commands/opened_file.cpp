@@ -1,6 +1,6 @@
 #include "opened_file.hpp"
 
-#include <boardmark/input/read_rows.hpp>
+#include <boardmark/input/csv/read_rows.hpp>
 
 #include "failure.hpp"
 #include "input_file.hpp"

@@ -1,7 +1,7 @@
 #include "planned_wall.hpp"
 
 #include <boardmark/core/method/proportion.hpp>
-#include <boardmark/input/improbable.hpp>
+#include <boardmark/input/values/improbable.hpp>
 #include <boardmark/reference/tables.hpp>
 
 #include "opened_file.hpp"

@@ -1,7 +1,7 @@
 #pragma once
 
 #include <boardmark/core/wall/wall_plan.hpp>
-#include <boardmark/input/read_wall.hpp>
+#include <boardmark/input/wall/read_wall.hpp>
 
 #include "delivery.hpp"
 

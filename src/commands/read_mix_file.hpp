@@ -1,7 +1,7 @@
 #pragma once
 
 #include <boardmark/core/mix/mix.hpp>
-#include <boardmark/input/read_mix.hpp>
+#include <boardmark/input/mix/read_mix.hpp>
 
 #include "arguments.hpp"
 #include "delivery.hpp"

@@ -2,9 +2,9 @@
 
 #include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/trial/yield.hpp>
-#include <boardmark/input/file_kind.hpp>
-#include <boardmark/input/read_strength.hpp>
-#include <boardmark/input/read_trial.hpp>
+#include <boardmark/input/fields/file_kind.hpp>
+#include <boardmark/input/strength/read_strength.hpp>
+#include <boardmark/input/trial/read_trial.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/report/writing/words.hpp>
 #include <boardmark/text/utf8.hpp>

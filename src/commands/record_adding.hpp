@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/input/diagnostic.hpp>
+#include <boardmark/input/gate/diagnostic.hpp>
 #include <boardmark/record/record.hpp>
 
 #include "arguments.hpp"

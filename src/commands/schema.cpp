@@ -1,4 +1,4 @@
-#include <boardmark/input/schema.hpp>
+#include <boardmark/input/fields/schema.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/text/closest.hpp>
 

@@ -1,4 +1,4 @@
-#include <boardmark/input/starter.hpp>
+#include <boardmark/input/fields/starter.hpp>
 
 #include "command.hpp"
 #include "delivery.hpp"

@@ -1,8 +1,8 @@
 // How faults are printed. Each expected text is the whole text.
 
-#include <boardmark/input/diagnostic.hpp>
+#include <boardmark/input/gate/diagnostic.hpp>
 
-#include "input/source_text.hpp"
+#include "input/gate/source_text.hpp"
 
 #include <catch2/catch.hpp>
 

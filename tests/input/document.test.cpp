@@ -1,6 +1,6 @@
 // Keys: which are read, which are refused and what is suggested for them.
 
-#include "input/document.hpp"
+#include "input/gate/document.hpp"
 
 #include "mix_text.hpp"
 #include "tree.hpp"

@@ -1,10 +1,10 @@
 // The table of keys is the format: it must agree with itself and with what its reader accepts.
 
-#include "input/fields.hpp"
+#include "input/fields/fields.hpp"
 
-#include <boardmark/input/key_table.hpp>
+#include <boardmark/input/fields/key_table.hpp>
 
-#include "input/document.hpp"
+#include "input/gate/document.hpp"
 #include "tree.hpp"
 
 #include <catch2/catch.hpp>

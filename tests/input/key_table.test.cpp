@@ -1,6 +1,6 @@
-#include <boardmark/input/key_table.hpp>
+#include <boardmark/input/fields/key_table.hpp>
 
-#include "input/fields.hpp"
+#include "input/fields/fields.hpp"
 
 #include <catch2/catch.hpp>
 

@@ -1,6 +1,6 @@
 // What the readers of the sections share: telling a missing key, finding a material by its name.
 
-#include "input/mix_context.hpp"
+#include "input/mix/mix_context.hpp"
 
 #include "mix_text.hpp"
 #include "tree.hpp"

@@ -2,8 +2,8 @@
 
 // Mix texts for the tests of the reader: a sound one, and the same with one place changed.
 
-#include <boardmark/input/diagnostic.hpp>
-#include <boardmark/input/read_mix.hpp>
+#include <boardmark/input/gate/diagnostic.hpp>
+#include <boardmark/input/mix/read_mix.hpp>
 
 #include "support.hpp"
 

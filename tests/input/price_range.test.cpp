@@ -1,8 +1,8 @@
 // Prices as ranges: the grammar, what they count, where the caret stands.
 
-#include "input/price_range.hpp"
+#include "input/values/price_range.hpp"
 
-#include "input/value_reader.hpp"
+#include "input/values/value_reader.hpp"
 #include "tree.hpp"
 
 #include <catch2/catch.hpp>

@@ -1,6 +1,6 @@
 // CSV of a record: what a spreadsheet may do to it is read or refused by line and column.
 
-#include <boardmark/input/read_rows.hpp>
+#include <boardmark/input/csv/read_rows.hpp>
 
 #include <catch2/catch.hpp>
 

@@ -1,4 +1,4 @@
-#include "input/source_text.hpp"
+#include "input/gate/source_text.hpp"
 
 #include <catch2/catch.hpp>
 

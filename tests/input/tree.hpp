@@ -2,7 +2,7 @@
 
 // A text that passed the gate, kept alive with its tree: nodes point into the text.
 
-#include "input/gate.hpp"
+#include "input/gate/gate.hpp"
 
 #include <memory>
 #include <stdexcept>

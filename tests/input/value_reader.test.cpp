@@ -1,6 +1,6 @@
 // One value at a time: what each form reads, and what it says of what it does not read.
 
-#include "input/value_reader.hpp"
+#include "input/values/value_reader.hpp"
 
 #include "tree.hpp"
 

@@ -1,6 +1,6 @@
 // Laws of the record: whatever is saved comes back, through the file and through CSV.
 
-#include <boardmark/input/read_rows.hpp>
+#include <boardmark/input/csv/read_rows.hpp>
 #include <boardmark/record/record.hpp>
 #include <boardmark/report/strength/record_report.hpp>
 

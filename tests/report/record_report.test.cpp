@@ -1,6 +1,6 @@
 // What a record writes can be read back; no text of it steers a terminal, a spreadsheet or a page.
 
-#include <boardmark/input/read_rows.hpp>
+#include <boardmark/input/csv/read_rows.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/report/strength/record_report.hpp>
 #include <boardmark/text/utf8.hpp>

@@ -1,0 +1,34 @@
+#pragma once
+
+#include <boardmark/core/wall/wall.hpp>
+#include <boardmark/input/gate/diagnostic.hpp>
+#include <boardmark/input/reading/loader.hpp>
+#include <boardmark/input/mix/read_mix.hpp>
+
+#include <optional>
+#include <string>
+
+namespace boardmark::input {
+
+struct WallOptions {
+    Vocabulary vocabulary; ///< with the sizes of bars
+    Loader load;           ///< gets the mix file, and what that names
+};
+
+/// A wall file that was read, and the name that no calculation needs.
+struct WallRecord {
+    core::Wall wall;
+    std::string mix_file; ///< as the wall file names it
+};
+
+/// A wall, complete and in SI, or the reasons why there is none. Warnings may stand beside it.
+struct WallReading {
+    std::optional<WallRecord> record;
+    Diagnostics diagnostics;
+};
+
+/// Reads a wall file and the mix file that it names: proportions to be selected, or submitted ones.
+/// Every error of both is found in one run; nothing is thrown for a wrong text.
+WallReading read_wall(std::string text, std::string file, const WallOptions& options);
+
+} // namespace boardmark::input

@@ -1,0 +1,369 @@
+#include "document.hpp"
+
+#include <boardmark/text/closest.hpp>
+#include <boardmark/text/utf8.hpp>
+
+#include "../reading/refuse.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace boardmark::input {
+namespace {
+
+constexpr std::size_t longest_name = 80;
+constexpr std::size_t most_pairs = 100;
+
+std::string_view last_name(std::string_view path) {
+    return path.substr(path.rfind('.') + 1);
+}
+
+std::string_view parent_of(std::string_view path) {
+    const std::size_t dot = path.rfind('.');
+    return dot == std::string_view::npos ? std::string_view{} : path.substr(0, dot);
+}
+
+std::string below(const std::string& pattern, std::string_view key) {
+    return pattern.empty() ? std::string{key} : pattern + "." + std::string{key};
+}
+
+Path child(const Path& path, const std::string& key) {
+    Path longer = path;
+    longer.push_back(key);
+    return longer;
+}
+
+bool is_digit(char character) {
+    return character >= '0' && character <= '9';
+}
+
+/// A key without a value that is really a value torn at a comma, or a key and a value without the
+/// space between them.
+bool refuse_torn_value(const Entry& entry, bool keys_are_names, Diagnostics& diagnostics) {
+    const std::string& key = entry.key.scalar;
+    if (entry.value.kind != Node::Kind::empty || key.empty()) {
+        return false;
+    }
+    if (keys_are_names && is_digit(key.front())) {
+        refuse(entry.key, fmt::format("'{}' stands alone: a comma ends a value", key),
+               "write decimals with a point, as in 1.5", diagnostics);
+        return true;
+    }
+    if (key.starts_with("likely ")) {
+        refuse(entry.key, fmt::format("'{}' stands alone: a comma ends a value", key),
+               "write it straight after the unit, without a comma", diagnostics);
+        return true;
+    }
+    const std::size_t colon = key.find(':');
+    if (colon == std::string::npos || colon == 0) {
+        return false;
+    }
+    refuse(entry.key, fmt::format("a space is missing after '{}:'", key.substr(0, colon)),
+           fmt::format("write '{}: {}'", key.substr(0, colon), key.substr(colon + 1)), diagnostics);
+    return true;
+}
+
+/// Whether a key appears a second time; both places are named.
+bool refuse_duplicate(const Node& parent, const Entry& entry, const Path& path,
+                      Diagnostics& diagnostics) {
+    const Entry* first = parent.find(entry.key.scalar);
+    if (first == &entry) {
+        return false;
+    }
+    refuse(entry.key, fmt::format("'{}' stands here a second time", dotted(path)),
+           fmt::format("the first is on line {}; keep one", first->key.spot.line + 1), diagnostics);
+    return true;
+}
+
+bool refuse_long_name(const Entry& entry, Diagnostics& diagnostics) {
+    const std::size_t length = text::count_characters(entry.key.scalar);
+    if (length > 0 && length <= longest_name) {
+        return false;
+    }
+    refuse(entry.key,
+           length == 0
+               ? std::string{"a name is empty"}
+               : fmt::format("a name of {} characters; at most {} are read", length, longest_name),
+           "give it a short name", diagnostics);
+    return true;
+}
+
+void read_list(Reading& reading, const std::string& path, Diagnostics& diagnostics) {
+    if (reading.node->kind != Node::Kind::list) {
+        refuse(*reading.node,
+               fmt::format("{}: expected a list, found {}", path, describe(reading.node->kind)),
+               fmt::format("write for example '{}'", reading.field->example), diagnostics);
+        reading.sound = false;
+        return;
+    }
+    for (const Node& item : reading.node->items) {
+        if (auto parsed =
+                read_value(item, reading.field->value, path, reading.field->example, diagnostics)) {
+            reading.items.push_back(std::move(*parsed));
+        } else {
+            reading.sound = false;
+        }
+    }
+}
+
+/// What may stand in place of the pairs is one word; a near miss of it gets a suggestion.
+std::string advice_for_table(const Reading& reading) {
+    const auto near = reading.node->kind == Node::Kind::scalar
+                          ? text::closest(reading.node->scalar, reading.field->key.words)
+                          : std::nullopt;
+    return near ? fmt::format("did you mean '{}'?", *near)
+                : fmt::format("write for example '{}'", reading.field->example);
+}
+
+/// A table may be one word in place of its pairs (`water_reduction: standard minimum`).
+bool read_word_instead(Reading& reading) {
+    const auto words = reading.field->key.words;
+    if (reading.node->kind != Node::Kind::scalar ||
+        std::ranges::count(words, std::string_view{reading.node->scalar}) == 0) {
+        return false;
+    }
+    Parsed word;
+    word.node = reading.node;
+    word.text = reading.node->scalar;
+    word.is_word = true;
+    reading.value = std::move(word);
+    return true;
+}
+
+/// One value may stand for all pairs where the field says so.
+bool is_one_value(const Reading& reading) {
+    const Shape shape = reading.field->shape;
+    return shape == Shape::value ||
+           (shape == Shape::value_or_table && reading.node->kind == Node::Kind::scalar);
+}
+
+/// One part of a scalar as a node of its own, so that the caret stands under it.
+Node part_of(const Node& node, std::size_t from, std::size_t length) {
+    Node part = node;
+    part.scalar = node.scalar.substr(from, length);
+    part.spot.byte += from + (node.quoted ? 1 : 0);
+    part.length = part.scalar.size();
+    part.quoted = false;
+    return part;
+}
+
+/// A table of one point: `16 % at 8 fl oz/cwt`, or `16 %` alone, which has no place on the left.
+/// The parts live as long as the reading.
+bool read_point_instead(Reading& reading, const std::string& path, Diagnostics& diagnostics) {
+    if (reading.field->shape != Shape::table_or_point || reading.node->kind != Node::Kind::scalar) {
+        return false;
+    }
+    constexpr std::string_view at = " at ";
+    const std::string& written = reading.node->scalar;
+    const std::size_t split = written.find(at);
+    const auto read_part = [&](std::size_t from, std::size_t length, const Value& by) {
+        reading.parts.push_back(std::make_shared<Node>(part_of(*reading.node, from, length)));
+        return read_value(*reading.parts.back(), by, path, reading.field->example, diagnostics);
+    };
+    auto value = read_part(0, split, reading.field->value);
+    if (split == std::string::npos) {
+        reading.value = std::move(value);
+        reading.sound = reading.value.has_value();
+        return true;
+    }
+    Value key_value = reading.field->key;
+    key_value.words = {};
+    auto key = read_part(split + at.size(), std::string::npos, key_value);
+    if (key && value) {
+        reading.pairs.push_back({std::move(*key), std::move(*value)});
+    } else {
+        reading.sound = false;
+    }
+    return true;
+}
+
+void read_table(Reading& reading, const std::string& path, Diagnostics& diagnostics) {
+    if (read_word_instead(reading) || read_point_instead(reading, path, diagnostics)) {
+        return;
+    }
+    if (reading.node->kind != Node::Kind::mapping || reading.node->entries.empty()) {
+        refuse(*reading.node,
+               fmt::format("{}: expected pairs of values, found {}", path,
+                           reading.node->kind == Node::Kind::mapping
+                               ? "none"
+                               : describe(reading.node->kind)),
+               advice_for_table(reading), diagnostics);
+        reading.sound = false;
+        return;
+    }
+    if (reading.node->entries.size() > most_pairs) {
+        refuse(*reading.key,
+               fmt::format("{} has {} pairs; at most {} are read", path,
+                           reading.node->entries.size(), most_pairs),
+               "keep those that matter", diagnostics);
+        reading.sound = false;
+        return;
+    }
+    for (const Entry& entry : reading.node->entries) {
+        const std::string pair_path = path + "." + entry.key.scalar;
+        if (refuse_duplicate(*reading.node, entry, {pair_path}, diagnostics)) {
+            reading.sound = false;
+            continue;
+        }
+        if (entry.value.kind == Node::Kind::empty) {
+            const Form form = reading.field->key.form;
+            const bool keys_are_names = form == Form::text || form == Form::kind;
+            if (!refuse_torn_value(entry, keys_are_names, diagnostics)) {
+                refuse(entry.key, fmt::format("{} has no value", pair_path),
+                       fmt::format("write for example '{}'", reading.field->example), diagnostics);
+            }
+            reading.sound = false;
+            continue;
+        }
+        Value key_value = reading.field->key;
+        key_value.words = {};
+        auto key = read_value(entry.key, key_value, path, reading.field->example, diagnostics);
+        auto value = read_value(entry.value, reading.field->value, pair_path,
+                                reading.field->example, diagnostics);
+        if (key && value) {
+            reading.pairs.push_back({std::move(*key), std::move(*value)});
+        } else {
+            reading.sound = false;
+        }
+    }
+}
+
+} // namespace
+
+std::string dotted(const Path& path) {
+    return fmt::format("{}", fmt::join(path, "."));
+}
+
+Document::Document(const Node& root, std::span<const Field> fields, Diagnostics& diagnostics)
+    : fields_(fields) {
+    read_section(root, {}, "", diagnostics);
+}
+
+const Field* Document::field_of(const std::string& pattern, const std::string& key) const {
+    const auto named = [&](const std::string& path) -> const Field* {
+        const auto found = std::ranges::find(fields_, path, &Field::path);
+        return found == fields_.end() ? nullptr : &*found;
+    };
+    // A key of the format has no point in it; a name of the user's may have one.
+    const bool may_be_a_key = key.find('.') == std::string::npos;
+    const Field* field = may_be_a_key ? named(below(pattern, key)) : nullptr;
+    return field ? field : named(below(pattern, "*"));
+}
+
+void Document::refuse_unknown(const Entry& entry, const Path& path, const std::string& pattern,
+                              Diagnostics& diagnostics) {
+    const Node& key = entry.key;
+    constexpr bool keys_are_names = true;
+    if (refuse_torn_value(entry, keys_are_names, diagnostics)) {
+        return;
+    }
+    std::vector<std::string_view> siblings;
+    std::string elsewhere;
+    for (const Field& field : fields_) {
+        if (parent_of(field.path) == pattern) {
+            siblings.push_back(last_name(field.path));
+        } else if (last_name(field.path) == key.scalar && elsewhere.empty()) {
+            elsewhere = parent_of(field.path);
+        }
+    }
+    const auto near = text::closest(key.scalar, siblings);
+    constexpr std::size_t most_listed = 8;
+    std::string advice;
+    if (near) {
+        advice = fmt::format("did you mean '{}'?", *near);
+        Path meant = path;
+        meant.back() = *near;
+        mark_told(std::move(meant));
+    } else if (!elsewhere.empty()) {
+        advice = fmt::format("it belongs under '{}'", elsewhere);
+    } else if (siblings.size() <= most_listed) {
+        advice = fmt::format("known here: {}", fmt::join(siblings, ", "));
+    } else {
+        advice = "'boardmark help keys' lists all keys";
+    }
+    refuse(key, fmt::format("'{}' is not a key of this format", dotted(path)), std::move(advice),
+           diagnostics);
+}
+
+void Document::read_entry(const Entry& entry, const Path& path, const Field& field,
+                          Diagnostics& diagnostics) {
+    Reading reading{&field, &entry.key, &entry.value, true, std::nullopt, {}, {}, {}};
+    if (entry.value.kind == Node::Kind::empty) {
+        refuse(entry.key, fmt::format("{} has no value", dotted(path)),
+               fmt::format("write for example '{}'", field.example), diagnostics);
+        reading.sound = false;
+    } else if (field.shape == Shape::section) {
+        if (entry.value.kind == Node::Kind::mapping) {
+            read_section(entry.value, path, std::string{field.path}, diagnostics);
+        } else {
+            refuse(entry.value,
+                   fmt::format("{}: expected keys and values, found {}", dotted(path),
+                               describe(entry.value.kind)),
+                   fmt::format("write for example '{}'", field.example), diagnostics);
+            reading.sound = false;
+        }
+    } else if (field.shape == Shape::list) {
+        read_list(reading, dotted(path), diagnostics);
+    } else if (!is_one_value(reading)) {
+        read_table(reading, dotted(path), diagnostics);
+    } else {
+        const std::string_view example = field.example.substr(field.example.find(": ") + 2);
+        const Value value =
+            field.shape == Shape::value_or_table ? field.whole.value_or(field.value) : field.value;
+        reading.value = read_value(entry.value, value, dotted(path), example, diagnostics);
+        reading.sound = reading.value.has_value();
+    }
+    readings_.insert_or_assign(path, std::move(reading));
+}
+
+void Document::read_section(const Node& node, const Path& path, const std::string& pattern,
+                            Diagnostics& diagnostics) {
+    for (const Entry& entry : node.entries) {
+        const Path entry_path = child(path, entry.key.scalar);
+        if (refuse_duplicate(node, entry, entry_path, diagnostics) ||
+            refuse_long_name(entry, diagnostics)) {
+            mark_told(entry_path);
+            continue;
+        }
+        const Field* field = field_of(pattern, entry.key.scalar);
+        if (!field) {
+            refuse_unknown(entry, entry_path, pattern, diagnostics);
+            continue;
+        }
+        order_[path].push_back(entry.key.scalar);
+        read_entry(entry, entry_path, *field, diagnostics);
+    }
+}
+
+const Reading* Document::find(const Path& path) const {
+    const auto found = readings_.find(path);
+    return found == readings_.end() ? nullptr : &found->second;
+}
+
+const Parsed* Document::value(const Path& path) const {
+    const Reading* reading = find(path);
+    return reading && reading->value ? &*reading->value : nullptr;
+}
+
+std::optional<double> Document::number(const Path& path) const {
+    const Parsed* parsed = value(path);
+    return parsed && !parsed->is_word ? std::optional{parsed->number} : std::nullopt;
+}
+
+std::optional<std::string> Document::text(const Path& path) const {
+    const Parsed* parsed = value(path);
+    return parsed ? std::optional{parsed->text} : std::nullopt;
+}
+
+bool Document::flag(const Path& path, bool otherwise) const {
+    const Parsed* parsed = value(path);
+    return parsed ? parsed->flag : otherwise;
+}
+
+std::vector<std::string> Document::names(const Path& path) const {
+    const auto found = order_.find(path);
+    return found == order_.end() ? std::vector<std::string>{} : found->second;
+}
+
+} // namespace boardmark::input

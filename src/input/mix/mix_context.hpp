@@ -1,0 +1,61 @@
+#pragma once
+
+#include <boardmark/core/mix/material.hpp>
+#include <boardmark/input/mix/read_mix.hpp>
+
+#include "../reading/file_context.hpp"
+
+#include <map>
+#include <string>
+
+namespace boardmark::input {
+
+/// A file that is being turned into a mix, and what it is read for.
+struct MixContext : FileContext {
+    const ReadOptions& options;
+};
+
+/// Materials by the user's names. A material whose kind is unknown is left out; its fault is told.
+using Materials = std::map<std::string, core::Material>;
+
+Materials read_materials(const MixContext& context);
+
+/// Asks back figures of materials that are possible each by itself but hardly true together, and
+/// refuses those that no material has.
+void ask_back_improbable(const MixContext& context, const Materials& materials);
+
+/// Requirements; where a key is missing or wrong its fault is told and the value is not to be used.
+core::Requirements read_requirements(const MixContext& context);
+
+/// The site, where the file has one.
+std::optional<core::Site> read_site(const MixContext& context);
+
+core::Selections read_selections(const MixContext& context);
+
+/// The terms of supply, where the file has some.
+std::optional<core::Supply> read_supply(const MixContext& context);
+
+void read_mixture(const MixContext& context, const Materials& materials, core::Mix& mix);
+
+void read_proportions(const MixContext& context, const Materials& materials,
+                      core::SubmittedMix& mix);
+
+/// A dose that was read.
+core::Dose dose_of(const Parsed& parsed);
+
+/// Demands that a name stands for a material of that role. Nothing where it does not.
+const core::Material* find_material(const MixContext& context, const Materials& materials,
+                                    const Parsed& name);
+
+/// Demands the figures of an aggregate that every calculation by volume needs.
+void demand_aggregate_figures(const MixContext& context, const core::Material& aggregate);
+
+/// Whether the mix is weighed: its aggregates need moistures.
+constexpr bool is_batched(Purpose purpose) {
+    return purpose == Purpose::batch || purpose == Purpose::trial;
+}
+
+/// Demands what a batch needs of an aggregate. The moistures of a trial may stand in its own file.
+void demand_batch_figures(const MixContext& context, const core::Material& aggregate);
+
+} // namespace boardmark::input

@@ -1,0 +1,176 @@
+#include "run_shape.hpp"
+#include "wall_sections.hpp"
+
+#include <fmt/format.h>
+
+namespace boardmark::input {
+namespace {
+
+/// One place of one opening, with what a message needs.
+struct Placed {
+    const core::Opening& opening;
+    double from_m;
+    const Parsed& station;
+
+    double to_m() const { return from_m + opening.width_mm / 1000; }
+};
+
+/// Whether two lengths along one line share more than an edge.
+bool share(double from, double to, double other_from, double other_to) {
+    return from < other_to - shape_tolerance_m && other_from < to - shape_tolerance_m;
+}
+
+class OpeningReader {
+public:
+    OpeningReader(const Section& openings, const core::WallRun& run)
+        : openings_(openings)
+        , run_(run) {}
+
+    std::vector<core::Opening> read() {
+        for (const std::string& name : openings_.names()) {
+            const Section section = openings_.below(name);
+            if (section.stands()) {
+                found_.push_back(read_one(section, name));
+            }
+        }
+        refuse_overlaps();
+        return std::move(found_);
+    }
+
+private:
+    core::Opening read_one(const Section& section, const std::string& name) const {
+        section.demand({"width", "height"});
+        core::Opening opening{.name = name,
+                              .width_mm = section.number("width").value_or(0),
+                              .height_mm = section.number("height").value_or(0),
+                              .depth_mm = section.number("depth"),
+                              .sill_m = section.metres("sill"),
+                              .at_m = {},
+                              .count = section.count("count", 1)};
+        read_stations(section, opening);
+        if (run_.length_m > 0 && !run_.heights.empty() && run_.thickness_mm > 0) {
+            hold_against_wall(section, opening);
+        }
+        return opening;
+    }
+
+    static void read_stations(const Section& section, core::Opening& opening) {
+        const Reading* at = section.find("at");
+        if (!at || !at->sound) {
+            return;
+        }
+        if (at->items.empty()) {
+            section.refuse("at", " names no station",
+                           "give the stations, or only 'count' where they are not known yet");
+            return;
+        }
+        for (const Parsed& station : at->items) {
+            opening.at_m.push_back(station.number / 1000);
+        }
+        const auto stations = static_cast<int>(at->items.size());
+        if (section.value("count") && opening.count != stations) {
+            section.refuse("count",
+                           fmt::format(" is {}, but 'at' names {} station{}", opening.count,
+                                       stations, stations == 1 ? "" : "s"),
+                           "delete 'count': the stations are counted");
+        }
+        opening.count = stations;
+    }
+
+    void hold_against_wall(const Section& section, const core::Opening& opening) const {
+        const double width_m = opening.width_mm / 1000;
+        const double upper_m = opening.sill_m.value_or(0) + opening.height_mm / 1000;
+        if (width_m > run_.length_m + shape_tolerance_m) {
+            section.refuse("width", " is wider than the wall is long", "check both figures");
+        } else if (upper_m > core::greatest_height_m(run_) + shape_tolerance_m) {
+            section.refuse(section.value("sill") ? "sill" : "height",
+                           ": the opening reaches above the top of the wall",
+                           "its sill and its height together stay within the wall's height");
+        } else {
+            hold_stations(section, opening);
+        }
+        if (opening.depth_mm && *opening.depth_mm >= thickness_at_mm(run_, upper_m) - 1e-3) {
+            section.refuse("depth", " is not less than the wall's thickness there",
+                           "leave it out where the opening goes through the wall");
+        }
+    }
+
+    void hold_stations(const Section& section, const core::Opening& opening) const {
+        const Reading* at = section.find("at");
+        const double upper_m = opening.sill_m.value_or(0) + opening.height_mm / 1000;
+        for (std::size_t i = 0; i < opening.at_m.size(); ++i) {
+            const Parsed& station = at->items[i];
+            const double to_m = opening.at_m[i] + opening.width_mm / 1000;
+            const std::string place =
+                dotted(section.path("at")) + ": the opening at " + station.text;
+            if (to_m > run_.length_m + shape_tolerance_m) {
+                section.context().refuse(*station.node, place + " ends beyond the end of the wall",
+                                         "stations are those of left edges, from the run's start");
+            } else if (upper_m > least_height_m(run_, opening.at_m[i], to_m) + shape_tolerance_m) {
+                section.context().refuse(*station.node,
+                                         place + " reaches above the top of the wall there",
+                                         "lower it, or move it to where the wall is higher");
+            }
+        }
+    }
+
+    /// Every place of every opening, in the order of the file.
+    std::vector<Placed> places() const {
+        std::vector<Placed> all;
+        for (const core::Opening& opening : found_) {
+            const Reading* at = openings_.below(opening.name).find("at");
+            for (std::size_t i = 0; i < opening.at_m.size() && opening.width_mm > 0; ++i) {
+                all.push_back({opening, opening.at_m[i], at->items[i]});
+            }
+        }
+        return all;
+    }
+
+    /// Niches of opposite faces may stand back to back where concrete stays between them.
+    bool concrete_stays_between(const core::Opening& one, const core::Opening& other) const {
+        return run_.shows == core::ShownFaces::both && one.depth_mm && other.depth_mm &&
+               *one.depth_mm + *other.depth_mm < run_.thickness_mm;
+    }
+
+    bool overlap(const Placed& one, const Placed& other) const {
+        const bool same = &one.opening == &other.opening;
+        const bool heights_known = one.opening.sill_m && other.opening.sill_m;
+        if (!share(one.from_m, one.to_m(), other.from_m, other.to_m()) ||
+            (!same && !heights_known) || concrete_stays_between(one.opening, other.opening)) {
+            return false;
+        }
+        return same ||
+               share(*one.opening.sill_m, *one.opening.sill_m + one.opening.height_mm / 1000,
+                     *other.opening.sill_m, *other.opening.sill_m + other.opening.height_mm / 1000);
+    }
+
+    void refuse_overlaps() const {
+        const std::vector<Placed> all = places();
+        for (auto later = all.begin(); later != all.end(); ++later) {
+            for (auto earlier = all.begin(); earlier != later; ++earlier) {
+                if (overlap(*earlier, *later)) {
+                    openings_.context().refuse(
+                        *later->station.node,
+                        fmt::format("{}: the opening at {} overlaps '{}' at {}",
+                                    dotted(openings_.below(later->opening.name).path("at")),
+                                    later->station.text, earlier->opening.name,
+                                    earlier->station.text),
+                        "move one of the two");
+                    break;
+                }
+            }
+        }
+    }
+
+    Section openings_;
+    const core::WallRun& run_;
+    std::vector<core::Opening> found_ = {};
+};
+
+} // namespace
+
+std::vector<core::Opening> read_openings(const Section& openings, const core::WallRun& run) {
+    return OpeningReader{openings, run}.read();
+}
+
+} // namespace boardmark::input

@@ -1,0 +1,74 @@
+#include "bar_size.hpp"
+#include "wall_sections.hpp"
+
+namespace boardmark::input {
+namespace {
+
+std::optional<core::BarGrid> read_grid(const Section& section,
+                                       const std::vector<core::BarSize>& sizes) {
+    if (!section.stands()) {
+        return std::nullopt;
+    }
+    section.demand({"bar", "spacing"});
+    const core::BarSize* bar = read_bar(section, sizes);
+    const auto spacing_mm = section.number("spacing");
+    if (!bar || !spacing_mm) {
+        return std::nullopt;
+    }
+    if (*spacing_mm <= bar->diameter_mm) {
+        section.refuse("spacing", ": bars of " + bar->name + " touch at this spacing",
+                       "it is measured from centre to centre");
+    }
+    return core::BarGrid{bar->diameter_mm, bar->area_mm2, *spacing_mm};
+}
+
+double bar_mm(const std::optional<core::BarGrid>& grid) {
+    return grid ? grid->bar_mm : 0;
+}
+
+/// The bars of every layer with the cover outside them, against the thinnest run.
+void hold_in_wall(const Section& section, const core::Reinforcement& bars, const core::Wall& wall) {
+    const auto thinnest = thinnest_mm(wall);
+    if (!bars.cover_mm || !thinnest) {
+        return;
+    }
+    const double layer_mm = bar_mm(bars.vertical) + bar_mm(bars.horizontal);
+    const double needed_mm = 2 * *bars.cover_mm + bars.layers * layer_mm;
+    if (needed_mm > *thinnest) {
+        section.refuse("cover",
+                       ": with it on both sides the bars do not fit into the thinnest wall",
+                       "check cover, layers, bars and thickness");
+    }
+}
+
+/// What the boards take from the cover.
+void hold_against_relief(const Section& section, const core::Reinforcement& bars,
+                         const core::Wall& wall) {
+    if (bars.cover_mm && wall.boards && wall.boards->relief_mm >= *bars.cover_mm) {
+        section.refuse("cover", " is not more than 'boards.relief': bars would lie bare",
+                       "the cover that counts is measured from the deepest board joint");
+    }
+}
+
+} // namespace
+
+std::optional<core::Reinforcement> read_reinforcement(const FileContext& context,
+                                                      const std::vector<core::BarSize>& sizes,
+                                                      const core::Wall& wall) {
+    const Section section{context, {"reinforcement"}};
+    if (!section.stands()) {
+        return std::nullopt;
+    }
+    core::Reinforcement bars{.vertical = read_grid(section.below("vertical"), sizes),
+                             .horizontal = read_grid(section.below("horizontal"), sizes),
+                             .layers = section.count("layers", 1),
+                             .cover_mm = section.number("cover")};
+    bars.layers_stated = section.number("layers").has_value();
+    bars.yield_stated = section.number("yield_strength").has_value();
+    bars.yield_strength_mpa = section.number("yield_strength").value_or(bars.yield_strength_mpa);
+    hold_in_wall(section, bars, wall);
+    hold_against_relief(section, bars, wall);
+    return bars;
+}
+
+} // namespace boardmark::input
