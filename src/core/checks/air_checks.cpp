@@ -32,48 +32,64 @@ void append_loss(const Selection& selection, Phrase& message) {
 }
 
 /// The tolerance of delivery belongs to the load: a mix is designed for the air itself.
-void watch_design_below(double target_percent, const CheckContext& context, Check& check) {
-    const double percent = context.proportions.selection.air_at_placing_percent;
-    if (context.proportions.is_load || check.verdict != Verdict::holds ||
-        !below(percent, target_percent)) {
+bool is_designed_below(double target_percent, const CheckContext& context) {
+    return !context.proportions.is_load &&
+           below(context.proportions.selection.air_at_placing_percent, target_percent);
+}
+
+constexpr const char* designed_below =
+    "; the mix is designed below {target}: the tolerance belongs to the load";
+
+/// Entrained air where the file asks for none.
+void unwanted_check(const Selection& selection, Findings& findings) {
+    if (!selection.air_entrained) {
         return;
     }
-    check.verdict = Verdict::watch;
-    check.message.text += "; the mix is designed below {target}: the tolerance belongs to the "
-                          "load";
+    const double percent = selection.air_at_placing_percent;
+    findings.add({.id = check_ids::air_stated,
+                  .verdict = Verdict::fails,
+                  .value = percent,
+                  .measure = Measure::percent},
+                 [&](Check& told) {
+                     told.requirement = "requirements.air";
+                     told.message = {"air {value} is entrained; the file asks for none",
+                                     {percent_of("value", percent)}};
+                 });
 }
 
 /// Air that the file itself asks for, or asks not to have.
-Checks stated_check(const CheckContext& context) {
+void stated_check(const CheckContext& context, Findings& findings) {
     const RequiredAir& required = context.requirements.air;
     const Selection& selection = context.proportions.selection;
-    Check check{.id = "air.stated",
-                .verdict = Verdict::fails,
-                .value = selection.air_at_placing_percent,
-                .measure = Measure::percent,
-                .requirement = "requirements.air"};
     if (required.basis == AirBasis::none) {
-        check.message = {"air {value} is entrained; the file asks for none",
-                         {percent_of("value", selection.air_at_placing_percent)}};
-        return selection.air_entrained ? Checks{std::move(check)} : Checks{};
+        unwanted_check(selection, findings);
     }
     if (required.basis != AirBasis::stated) {
-        return {};
+        return;
     }
     const double tolerance = context.tables.code.air.tolerance_percent;
+    const double percent = selection.air_at_placing_percent;
     const Limit limit{.low = std::max(required.percent - tolerance, 0.0),
                       .high = required.percent + tolerance};
-    check.verdict = within(selection.air_at_placing_percent, limit);
-    check.limit = limit;
-    check.message = {"air {value}, {low} to {high}: the file asks {target}, delivered within "
-                     "{tolerance} points",
-                     {percent_of("value", selection.air_at_placing_percent),
-                      percent_of("low", *limit.low), percent_of("high", *limit.high),
-                      percent_of("target", required.percent),
-                      quantity("tolerance", {tolerance, Measure::ratio})}};
-    append_loss(selection, check.message);
-    watch_design_below(required.percent, context, check);
-    return {std::move(check)};
+    const Verdict delivered = within(percent, limit);
+    const bool low_design =
+        delivered == Verdict::holds && is_designed_below(required.percent, context);
+    findings.add({.id = check_ids::air_stated,
+                  .verdict = low_design ? Verdict::watch : delivered,
+                  .value = percent,
+                  .limit = limit,
+                  .measure = Measure::percent},
+                 [&](Check& told) {
+                     told.requirement = "requirements.air";
+                     told.message = {
+                         "air {value}, {low} to {high}: the file asks {target}, delivered within "
+                         "{tolerance} points",
+                         {percent_of("value", percent), percent_of("low", *limit.low),
+                          percent_of("high", *limit.high), percent_of("target", required.percent),
+                          quantity("tolerance", {tolerance, Measure::ratio})}};
+                     append_loss(selection, told.message);
+                     told.message.text += low_design ? designed_below : "";
+                 });
 }
 
 Checks exposure_check(const CheckContext& context) {
@@ -128,7 +144,10 @@ Checks exposure_check(const CheckContext& context) {
                       quantity("strength", {rules.reduction_above_strength_mpa, Measure::strength}),
                       quantity("reduction", {rules.reduction_percent, Measure::ratio})}};
     append_loss(context.proportions.selection, check.message);
-    watch_design_below(target->value, context, check);
+    if (check.verdict == Verdict::holds && is_designed_below(target->value, context)) {
+        check.verdict = Verdict::watch;
+        check.message.text += designed_below;
+    }
     return {std::move(check)};
 }
 
@@ -143,30 +162,31 @@ bool entrains_air(const Ingredient& ingredient) {
                                    is_air_entraining_cement(*ingredient.material));
 }
 
-Checks agent_check(const CheckContext& context) {
+void agent_check(const CheckContext& context, Findings& findings) {
     if (!context.proportions.selection.air_entrained) {
-        return {};
+        return;
     }
     const bool found = std::ranges::any_of(context.proportions.ingredients, entrains_air);
     const double percent = context.proportions.selection.air_percent;
-    return {{.id = "air.agent",
-             .verdict = found ? Verdict::holds : Verdict::watch,
-             .value = percent,
-             .measure = Measure::percent,
-             .requirement = "entrained air",
-             .message = {found ? "an ingredient can entrain the air of {value}"
-                               : "no ingredient can entrain the air of {value}: add an "
-                                 "air-entraining admixture or an air-entraining cement",
-                         {quantity("value", {percent, Measure::percent})}}}};
+    findings.add({.id = check_ids::air_agent,
+                  .verdict = found ? Verdict::holds : Verdict::watch,
+                  .value = percent,
+                  .measure = Measure::percent},
+                 [&](Check& told) {
+                     told.requirement = "entrained air";
+                     told.message = {found ? "an ingredient can entrain the air of {value}"
+                                           : "no ingredient can entrain the air of {value}: add an "
+                                             "air-entraining admixture or an air-entraining cement",
+                                     {percent_of("value", percent)}};
+                 });
 }
 
 } // namespace
 
-Checks check_air(const CheckContext& context) {
-    Checks checks = exposure_check(context);
-    std::ranges::move(stated_check(context), std::back_inserter(checks));
-    std::ranges::move(agent_check(context), std::back_inserter(checks));
-    return checks;
+void check_air(const CheckContext& context, Findings& findings) {
+    findings.take(exposure_check(context));
+    stated_check(context, findings);
+    agent_check(context, findings);
 }
 
 } // namespace boardmark::core

@@ -4,7 +4,6 @@
 #include "exposure_limits.hpp"
 
 #include <algorithm>
-#include <iterator>
 
 namespace boardmark::core {
 namespace {
@@ -57,12 +56,11 @@ Checks exposure_check(const CheckContext& context) {
 
 } // namespace
 
-Checks check_strength(const CheckContext& context) {
-    Checks checks = exposure_check(context);
-    std::ranges::move(check_average_strength(context), std::back_inserter(checks));
-    std::ranges::move(check_own_line(context), std::back_inserter(checks));
-    std::ranges::move(check_strength_records(context), std::back_inserter(checks));
-    return checks;
+void check_strength(const CheckContext& context, Findings& findings) {
+    findings.take(exposure_check(context));
+    check_average_strength(context, findings);
+    check_own_line(context, findings);
+    check_strength_records(context, findings);
 }
 
 } // namespace boardmark::core
