@@ -28,7 +28,7 @@ struct BatchOptions {
     std::optional<double> resolution_kg;
     std::optional<core::VesselSize> vessel;
     std::vector<AskedSack> sacks;
-    std::optional<units::Quantity> hold_back; ///< a percentage, a mass or a volume of water
+    std::optional<units::Quantity> hold_back;  ///< a percentage, a mass or a volume of water
     std::vector<core::Phrase> improbable = {}; ///< figures that are possible, hardly true
 };
 

@@ -2,8 +2,8 @@
 
 #include <boardmark/core/batch/batch.hpp>
 #include <boardmark/core/batch/charges.hpp>
-#include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/batch/site_water.hpp>
+#include <boardmark/core/checks/check.hpp>
 #include <boardmark/report/batch/batch_report.hpp>
 
 #include "batch_options.hpp"

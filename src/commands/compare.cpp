@@ -1,5 +1,5 @@
-#include <boardmark/core/study/comparison.hpp>
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/study/comparison.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/report/study/comparison_report.hpp>
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
+#include <boardmark/core/checks/check.hpp>
 #include <boardmark/input/gate/diagnostic.hpp>
 #include <boardmark/report/mix/mix_report.hpp>
 

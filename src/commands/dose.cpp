@@ -1,5 +1,5 @@
-#include <boardmark/core/study/dose_response.hpp>
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/study/dose_response.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/report/study/dose_report.hpp>
 

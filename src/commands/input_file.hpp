@@ -29,7 +29,8 @@ std::string beside(const std::string& path, const std::string& name);
 /// A file that is not there is not outside: reading it tells what is wrong.
 bool links_out_of_folder(const std::string& path, const std::string& name);
 
-/// Whether a file that another file names is a pipe or a device, which may never end or never begin.
+/// Whether a file that another file names is a pipe or a device, which may never end or never
+/// begin.
 bool is_pipe_or_device(const std::string& path, const std::string& name);
 
 } // namespace boardmark::commands

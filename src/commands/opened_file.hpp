@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/input/reading/loader.hpp>
 #include <boardmark/input/mix/read_mix.hpp>
+#include <boardmark/input/reading/loader.hpp>
 
 #include "arguments.hpp"
 

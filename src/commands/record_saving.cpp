@@ -1,7 +1,7 @@
 #include "record_saving.hpp"
 
-#include <boardmark/input/values/improbable.hpp>
 #include <boardmark/input/csv/read_rows.hpp>
+#include <boardmark/input/values/improbable.hpp>
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/date.hpp>
 #include <boardmark/units/unit.hpp>

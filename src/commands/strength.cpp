@@ -1,5 +1,5 @@
-#include <boardmark/input/values/improbable.hpp>
 #include <boardmark/input/strength/read_strength.hpp>
+#include <boardmark/input/values/improbable.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/report/strength/strength_report.hpp>
 

@@ -1,8 +1,8 @@
-#include <boardmark/core/trial/next_trial.hpp>
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/trial/next_trial.hpp>
 #include <boardmark/core/trial/yield.hpp>
-#include <boardmark/input/values/improbable.hpp>
 #include <boardmark/input/trial/read_trial.hpp>
+#include <boardmark/input/values/improbable.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/report/trial/yield_report.hpp>
 

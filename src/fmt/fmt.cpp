@@ -1,4 +1,5 @@
-// The one unit that holds fmt's code: what fmt's own src/format.cc instantiates, as far as char goes.
+// The one unit that holds fmt's code: what fmt's own src/format.cc instantiates, as far as char
+// goes.
 #include <fmt/format-inl.h>
 
 FMT_BEGIN_NAMESPACE

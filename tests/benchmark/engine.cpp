@@ -1,9 +1,9 @@
-// What one mix costs: to read, to proportion with its reasons, to hold against every requirement, to
-// write. The mix is examples/quay-wall.yaml.
-
-#include "support.hpp"
+// What one mix costs: to read, to proportion with its reasons, to hold against every requirement,
+// to write. The mix is examples/quay-wall.yaml.
 
 #include <boardmark/report/mix/mix_report.hpp>
+
+#include "support.hpp"
 
 #include <benchmark/benchmark.h>
 

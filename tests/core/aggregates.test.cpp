@@ -1,7 +1,7 @@
 // Coarse and fine aggregate, their blends and their states.
 
-#include <boardmark/core/mix/fineness_modulus.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
+#include <boardmark/core/mix/fineness_modulus.hpp>
 
 #include "base_mix.hpp"
 #include "support.hpp"

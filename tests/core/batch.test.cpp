@@ -1,7 +1,7 @@
 // Batch weights at the moistures of the stockpile.
 
-#include <boardmark/core/batch/batch.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
+#include <boardmark/core/batch/batch.hpp>
 
 #include "base_mix.hpp"
 #include "support.hpp"

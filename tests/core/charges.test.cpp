@@ -1,7 +1,7 @@
 // Orders divided for a mixer or a truck, with and without whole sacks.
 
-#include <boardmark/core/batch/charges.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
+#include <boardmark/core/batch/charges.hpp>
 
 #include "base_mix.hpp"
 #include "support.hpp"

@@ -1,7 +1,7 @@
 // Cost and carbon of 1 yd3 added up by hand from the amounts of a submitted mix.
 
-#include <boardmark/core/mix/footprint.hpp>
 #include <boardmark/core/batch/short_load.hpp>
+#include <boardmark/core/mix/footprint.hpp>
 
 #include "support.hpp"
 

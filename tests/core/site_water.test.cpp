@@ -1,7 +1,7 @@
 // Water kept back for the site, and how much may go in there.
 
-#include <boardmark/core/batch/site_water.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
+#include <boardmark/core/batch/site_water.hpp>
 
 #include "base_mix.hpp"
 #include "support.hpp"

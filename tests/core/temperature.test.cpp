@@ -1,7 +1,7 @@
 // Temperatures of a mix file: what is checked, what is advised, what is left alone.
 
-#include <boardmark/core/batch/batch.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
+#include <boardmark/core/batch/batch.hpp>
 
 #include "support.hpp"
 

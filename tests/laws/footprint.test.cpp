@@ -1,7 +1,7 @@
 // Laws of cost and carbon: they add up what is known and invent nothing.
 
-#include <boardmark/core/mix/footprint.hpp>
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/mix/footprint.hpp>
 
 #include "laws/mixes.hpp"
 

@@ -1,7 +1,7 @@
 // Laws of the headline: it says what the JSON says, and no strength that no check used.
 
-#include <boardmark/core/strength/expected_strength.hpp>
 #include <boardmark/core/checks/verdict_summary.hpp>
+#include <boardmark/core/strength/expected_strength.hpp>
 #include <boardmark/report/mix/mix_report.hpp>
 
 #include "laws/mixes.hpp"

@@ -3,8 +3,8 @@
 // Mixes drawn at random: every figure within what the trade meets, every key of a mix that changes
 // amounts drawn now and then.
 
-#include <boardmark/core/batch/batch.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
+#include <boardmark/core/batch/batch.hpp>
 
 #include "law.hpp"
 #include "support.hpp"

@@ -1,10 +1,10 @@
 // Laws of placing: temperatures, evaporation, joints, lifts, maturity.
 
-#include <boardmark/core/weather/evaporation.hpp>
-#include <boardmark/core/wall/joint_layout.hpp>
-#include <boardmark/core/strength/maturity.hpp>
-#include <boardmark/core/weather/mixture_temperature.hpp>
 #include <boardmark/core/placing/placing_plan.hpp>
+#include <boardmark/core/strength/maturity.hpp>
+#include <boardmark/core/wall/joint_layout.hpp>
+#include <boardmark/core/weather/evaporation.hpp>
+#include <boardmark/core/weather/mixture_temperature.hpp>
 #include <boardmark/reference/tables.hpp>
 
 #include "laws/law.hpp"

@@ -118,7 +118,8 @@ TEST_CASE("a stronger demand never gets a higher ratio, and the lower side never
             demand_at_most(core::ratio_for(*line, strong, side), core::ratio_for(*line, weak, side),
                            "ratio");
             const double ratio = core::ratio_for(*line, weak, side);
-            // The closed form of the lower side loses half the digits where the fall is barely sure.
+            // The closed form of the lower side loses half the digits where the fall is barely
+            // sure.
             demand_same(core::strength_at(*line, ratio, side), weak, 1e-6, "strength");
         }
         demand_at_most(core::ratio_for(*line, weak, LineSide::lower),

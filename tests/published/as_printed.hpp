@@ -6,8 +6,8 @@
 // says which rounding of the print in between makes it so. A cell that is only looked up must come
 // back exactly; `exact` leaves room for the conversion of units and no more.
 
-#include <boardmark/core/batch/batch.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
+#include <boardmark/core/batch/batch.hpp>
 
 #include "support.hpp"
 

@@ -1,10 +1,10 @@
 // Maturity, strength by age and stripping, as printed.
 
-#include <boardmark/core/weather/cold_protection.hpp>
-#include <boardmark/core/strength/maturity.hpp>
-#include <boardmark/core/wall/soffit.hpp>
-#include <boardmark/core/strength/strength_gain.hpp>
 #include <boardmark/core/forms/stripping.hpp>
+#include <boardmark/core/strength/maturity.hpp>
+#include <boardmark/core/strength/strength_gain.hpp>
+#include <boardmark/core/wall/soffit.hpp>
+#include <boardmark/core/weather/cold_protection.hpp>
 
 #include "as_printed.hpp"
 

@@ -1,7 +1,7 @@
 // Contraction joints of walls, and how plumb a wall stands, as printed.
 
-#include <boardmark/core/wall/joint_layout.hpp>
 #include <boardmark/core/forms/plumb.hpp>
+#include <boardmark/core/wall/joint_layout.hpp>
 
 #include "as_printed.hpp"
 

@@ -1,10 +1,10 @@
+#include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/core/batch/batch.hpp>
 #include <boardmark/core/batch/mixing_order.hpp>
-#include <boardmark/core/basis/unresolved.hpp>
 
-#include "batch_yield.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "batch_yield.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,9 +1,9 @@
-#include <boardmark/core/batch/charges.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
+#include <boardmark/core/batch/charges.hpp>
 
-#include "batch_yield.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "batch_yield.hpp"
 
 #include <cmath>
 

@@ -1,7 +1,7 @@
 #include <boardmark/core/batch/sacks.hpp>
 
-#include "batch_yield.hpp"
 #include "../basis/tolerance.hpp"
+#include "batch_yield.hpp"
 
 #include <algorithm>
 #include <cmath>

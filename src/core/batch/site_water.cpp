@@ -1,9 +1,9 @@
-#include <boardmark/core/batch/site_water.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
+#include <boardmark/core/batch/site_water.hpp>
 
-#include "../mix/high_range_reducer.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../mix/high_range_reducer.hpp"
 
 #include <algorithm>
 #include <cmath>

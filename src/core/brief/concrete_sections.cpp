@@ -1,8 +1,8 @@
 #include <boardmark/core/checks/verdict_summary.hpp>
 
+#include "../basis/phrases.hpp"
 #include "../checks/exposure_limits.hpp"
 #include "../checks/trial_checks.hpp"
-#include "../basis/phrases.hpp"
 #include "sections.hpp"
 
 #include <algorithm>

@@ -1,7 +1,7 @@
 #include <boardmark/core/wall/salt_at_face.hpp>
 
-#include "../mix/high_range_reducer.hpp"
 #include "../basis/phrases.hpp"
+#include "../mix/high_range_reducer.hpp"
 #include "sections.hpp"
 
 #include <algorithm>

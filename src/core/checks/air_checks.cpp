@@ -1,7 +1,7 @@
-#include "../method/air_content.hpp"
 #include "../basis/interpolation.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../method/air_content.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
 

@@ -1,8 +1,8 @@
 #include <boardmark/core/strength/expected_strength.hpp>
 
 #include "../basis/phrases.hpp"
-#include "../code/required_strength.hpp"
 #include "../basis/tolerance.hpp"
+#include "../code/required_strength.hpp"
 #include "checks.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"

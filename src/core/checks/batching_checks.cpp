@@ -1,10 +1,10 @@
-#include <boardmark/core/batch/batch.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
+#include <boardmark/core/batch/batch.hpp>
 
-#include "../batch/charged.hpp"
-#include "../mix/material_figures.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../batch/charged.hpp"
+#include "../mix/material_figures.hpp"
 #include "trial_checks.hpp"
 
 namespace boardmark::core {

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/checks/check.hpp>
 
 namespace boardmark::core {
 

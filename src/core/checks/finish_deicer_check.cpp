@@ -1,5 +1,5 @@
-#include "../method/air_content.hpp"
 #include "../basis/phrases.hpp"
+#include "../method/air_content.hpp"
 #include "compare.hpp"
 #include "finish_checks.hpp"
 #include "supplementary.hpp"

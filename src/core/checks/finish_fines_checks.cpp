@@ -1,8 +1,8 @@
-#include "../method/air_content.hpp"
-#include "../mix/fines.hpp"
 #include "../basis/interpolation.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../method/air_content.hpp"
+#include "../mix/fines.hpp"
 #include "compare.hpp"
 #include "finish_checks.hpp"
 

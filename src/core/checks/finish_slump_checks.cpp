@@ -1,8 +1,8 @@
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 #include "../mix/high_range_reducer.hpp"
 #include "../mix/material_figures.hpp"
-#include "../basis/phrases.hpp"
 #include "../mix/slump_retention.hpp"
-#include "../basis/tolerance.hpp"
 #include "finish_checks.hpp"
 #include "trial_checks.hpp"
 

@@ -1,7 +1,7 @@
 #include "own_line_checks.hpp"
 
-#include "../strength/own_line.hpp"
 #include "../basis/phrases.hpp"
+#include "../strength/own_line.hpp"
 #include "checks.hpp"
 
 namespace boardmark::core {

@@ -1,8 +1,8 @@
 #include <boardmark/core/weather/evaporation.hpp>
 
 #include "../basis/phrases.hpp"
-#include "../weather/placing_temperature.hpp"
 #include "../basis/tolerance.hpp"
+#include "../weather/placing_temperature.hpp"
 #include "checks.hpp"
 
 #include <algorithm>

@@ -1,7 +1,7 @@
 #include <boardmark/core/checks/verdict_summary.hpp>
 
-#include "exposure_limits.hpp"
 #include "../basis/phrases.hpp"
+#include "exposure_limits.hpp"
 
 #include <algorithm>
 

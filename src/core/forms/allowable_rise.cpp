@@ -1,6 +1,6 @@
-#include "../checks/compare.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../checks/compare.hpp"
 #include "pressure_rules.hpp"
 
 #include <cmath>

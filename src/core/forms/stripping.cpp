@@ -1,5 +1,5 @@
-#include <boardmark/core/strength/strength_gain.hpp>
 #include <boardmark/core/forms/stripping.hpp>
+#include <boardmark/core/strength/strength_gain.hpp>
 
 #include "../strength/time_of_sum.hpp"
 

@@ -1,14 +1,14 @@
-#include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
+#include <boardmark/core/method/proportion.hpp>
 
-#include "air_content.hpp"
-#include "cautions.hpp"
-#include "../mix/ingredients.hpp"
-#include "../mix/material_figures.hpp"
 #include "../basis/phrases.hpp"
-#include "../weather/placing_temperature.hpp"
 #include "../code/required_strength.hpp"
 #include "../code/site_exposure.hpp"
+#include "../mix/ingredients.hpp"
+#include "../mix/material_figures.hpp"
+#include "../weather/placing_temperature.hpp"
+#include "air_content.hpp"
+#include "cautions.hpp"
 #include "water_cement_ratio.hpp"
 
 #include <algorithm>

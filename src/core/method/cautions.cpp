@@ -1,8 +1,8 @@
 #include "cautions.hpp"
 
-#include "../mix/high_range_reducer.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../mix/high_range_reducer.hpp"
 
 #include <algorithm>
 

@@ -1,7 +1,7 @@
 #include "fine_aggregate.hpp"
 
-#include <boardmark/core/mix/fineness_modulus.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
+#include <boardmark/core/mix/fineness_modulus.hpp>
 
 #include "../basis/phrases.hpp"
 

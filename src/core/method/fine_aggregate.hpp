@@ -1,9 +1,9 @@
 #pragma once
 
-#include <boardmark/core/mix/mix.hpp>
-#include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/basis/step.hpp>
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/mix/proportions.hpp>
 
 #include <optional>
 #include <vector>

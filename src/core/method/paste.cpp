@@ -2,9 +2,9 @@
 
 #include <boardmark/core/basis/unresolved.hpp>
 
-#include "mixing_water.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "mixing_water.hpp"
 #include "water_cement_ratio.hpp"
 #include "water_reduction.hpp"
 

@@ -1,19 +1,19 @@
-#include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
+#include <boardmark/core/method/proportion.hpp>
 
+#include "../basis/phrases.hpp"
+#include "../code/required_strength.hpp"
+#include "../code/site_exposure.hpp"
 #include "../mix/aggregate_blend.hpp"
+#include "../mix/ingredients.hpp"
+#include "../mix/material_figures.hpp"
+#include "../weather/placing_temperature.hpp"
 #include "air_content.hpp"
 #include "cautions.hpp"
 #include "coarse_aggregate.hpp"
 #include "fine_aggregate.hpp"
 #include "fresh_density.hpp"
-#include "../mix/ingredients.hpp"
-#include "../mix/material_figures.hpp"
 #include "paste.hpp"
-#include "../basis/phrases.hpp"
-#include "../weather/placing_temperature.hpp"
-#include "../code/required_strength.hpp"
-#include "../code/site_exposure.hpp"
 
 #include <algorithm>
 #include <iterator>

@@ -1,9 +1,9 @@
 #include "reducer_dose.hpp"
 
-#include "../mix/material_figures.hpp"
 #include "../basis/phrases.hpp"
-#include "slump_gain.hpp"
 #include "../basis/tolerance.hpp"
+#include "../mix/material_figures.hpp"
+#include "slump_gain.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,7 +1,7 @@
 #include "slump_gain.hpp"
 
-#include "../mix/material_figures.hpp"
 #include "../basis/tolerance.hpp"
+#include "../mix/material_figures.hpp"
 
 namespace boardmark::core {
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/mix/material.hpp>
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/mix/material.hpp>
 
 #include <optional>
 #include <vector>

@@ -3,10 +3,10 @@
 #include <boardmark/core/basis/unresolved.hpp>
 
 #include "../basis/interpolation.hpp"
-#include "../strength/own_line.hpp"
 #include "../basis/phrases.hpp"
-#include "strength_column.hpp"
 #include "../basis/tolerance.hpp"
+#include "../strength/own_line.hpp"
+#include "strength_column.hpp"
 
 #include <algorithm>
 #include <cmath>

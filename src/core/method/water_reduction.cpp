@@ -2,9 +2,9 @@
 
 #include <boardmark/core/basis/unresolved.hpp>
 
-#include "../mix/material_figures.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../mix/material_figures.hpp"
 
 #include <algorithm>
 

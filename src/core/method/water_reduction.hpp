@@ -1,8 +1,8 @@
 #pragma once
 
-#include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/basis/step.hpp>
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/mix/mix.hpp>
 
 namespace boardmark::core {
 

@@ -1,7 +1,7 @@
 #include <boardmark/core/mix/footprint.hpp>
 
-#include "high_range_reducer.hpp"
 #include "../basis/phrases.hpp"
+#include "high_range_reducer.hpp"
 
 #include <algorithm>
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/mix/proportions.hpp>
 
 namespace boardmark::core {
 

@@ -1,9 +1,9 @@
 #include "truck_discharge.hpp"
 
-#include "filling.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../wall/wall_checks.hpp"
+#include "filling.hpp"
 
 #include <algorithm>
 

@@ -1,8 +1,8 @@
 #include <boardmark/core/placing/placing_plan.hpp>
 
-#include "filling.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "filling.hpp"
 #include "truck_discharge.hpp"
 
 #include <algorithm>

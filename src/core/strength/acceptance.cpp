@@ -1,6 +1,6 @@
+#include "../basis/tolerance.hpp"
 #include "../checks/compare.hpp"
 #include "record_evaluation.hpp"
-#include "../basis/tolerance.hpp"
 
 #include <algorithm>
 

@@ -1,9 +1,9 @@
 #include <boardmark/core/strength/expected_strength.hpp>
 
-#include "../checks/compare.hpp"
 #include "../basis/interpolation.hpp"
-#include "../method/strength_column.hpp"
 #include "../basis/tolerance.hpp"
+#include "../checks/compare.hpp"
+#include "../method/strength_column.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,8 +1,8 @@
 #pragma once
 
 #include <boardmark/core/basis/phrase.hpp>
-#include <boardmark/core/mix/requirements.hpp>
 #include <boardmark/core/basis/step.hpp>
+#include <boardmark/core/mix/requirements.hpp>
 
 #include <variant>
 

@@ -1,8 +1,8 @@
-#include "../method/cautions.hpp"
-#include "../checks/strength_record_checks.hpp"
 #include "../basis/phrases.hpp"
-#include "record_evaluation.hpp"
 #include "../basis/tolerance.hpp"
+#include "../checks/strength_record_checks.hpp"
+#include "../method/cautions.hpp"
+#include "record_evaluation.hpp"
 
 #include <algorithm>
 #include <iterator>

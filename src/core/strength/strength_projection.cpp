@@ -1,6 +1,6 @@
-#include "record_evaluation.hpp"
 #include "../basis/student.hpp"
 #include "../basis/tolerance.hpp"
+#include "record_evaluation.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,8 +1,8 @@
 #include "../basis/interpolation.hpp"
 #include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 #include "../code/required_strength.hpp"
 #include "record_evaluation.hpp"
-#include "../basis/tolerance.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,11 +1,11 @@
+#include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/study/comparison.hpp>
 #include <boardmark/core/weather/heat.hpp>
-#include <boardmark/core/method/proportion.hpp>
 
+#include "../basis/tolerance.hpp"
 #include "../checks/trial_checks.hpp"
 #include "comparison_reasons.hpp"
 #include "comparison_remarks.hpp"
-#include "../basis/tolerance.hpp"
 
 #include <cmath>
 

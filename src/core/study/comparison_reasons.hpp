@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/study/comparison.hpp>
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/study/comparison.hpp>
 
 #include <vector>
 

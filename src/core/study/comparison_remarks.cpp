@@ -1,8 +1,8 @@
 #include "comparison_remarks.hpp"
 
-#include "../mix/high_range_reducer.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../mix/high_range_reducer.hpp"
 
 #include <algorithm>
 

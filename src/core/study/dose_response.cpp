@@ -1,11 +1,11 @@
-#include <boardmark/core/study/dose_response.hpp>
-#include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
+#include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/study/dose_response.hpp>
 
-#include "../mix/material_figures.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../method/water_reduction.hpp"
+#include "../mix/material_figures.hpp"
 
 #include <algorithm>
 #include <cassert>

@@ -1,13 +1,13 @@
-#include <boardmark/core/study/comparison.hpp>
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/study/comparison.hpp>
 
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
+#include "../method/slump_gain.hpp"
+#include "../method/water_reduction.hpp"
 #include "../mix/material_figures.hpp"
 #include "../trial/next_mix.hpp"
-#include "../basis/phrases.hpp"
 #include "reducer_trade.hpp"
-#include "../method/slump_gain.hpp"
-#include "../basis/tolerance.hpp"
-#include "../method/water_reduction.hpp"
 
 #include <algorithm>
 #include <cassert>

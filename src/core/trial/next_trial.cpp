@@ -1,12 +1,12 @@
-#include <boardmark/core/trial/next_trial.hpp>
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/trial/next_trial.hpp>
 
+#include "../basis/phrases.hpp"
+#include "../method/reducer_dose.hpp"
 #include "../mix/high_range_reducer.hpp"
 #include "../mix/material_figures.hpp"
 #include "next_mix.hpp"
 #include "next_water.hpp"
-#include "../basis/phrases.hpp"
-#include "../method/reducer_dose.hpp"
 #include "trial_advice.hpp"
 
 namespace boardmark::core {

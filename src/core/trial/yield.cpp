@@ -1,9 +1,9 @@
-#include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
+#include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/trial/yield.hpp>
 
-#include "../batch/charged.hpp"
 #include "../basis/phrases.hpp"
+#include "../batch/charged.hpp"
 #include "yield_uncertainty.hpp"
 
 #include <algorithm>

@@ -2,9 +2,9 @@
 
 #include <boardmark/core/wall/wall_steel.hpp>
 
-#include "../checks/compare.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../checks/compare.hpp"
 
 #include <algorithm>
 #include <optional>

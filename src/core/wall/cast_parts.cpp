@@ -1,5 +1,5 @@
-#include <boardmark/core/wall/cast_part.hpp>
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/wall/cast_part.hpp>
 
 #include "../basis/tolerance.hpp"
 #include "behind_niche.hpp"

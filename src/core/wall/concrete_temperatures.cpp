@@ -1,5 +1,5 @@
-#include <boardmark/core/wall/concrete_temperatures.hpp>
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/wall/concrete_temperatures.hpp>
 
 #include <algorithm>
 

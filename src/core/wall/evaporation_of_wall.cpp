@@ -2,9 +2,9 @@
 
 #include <boardmark/core/method/proportion.hpp>
 
-#include "../checks/compare.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../checks/compare.hpp"
 
 #include <algorithm>
 #include <string>

@@ -1,11 +1,11 @@
-#include <boardmark/core/wall/concrete_temperatures.hpp>
-#include <boardmark/core/mix/designation.hpp>
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/mix/designation.hpp>
+#include <boardmark/core/wall/concrete_temperatures.hpp>
 #include <boardmark/core/wall/wall_plan.hpp>
 
 #include "../checks/trial_checks.hpp"
-#include "../mix/high_range_reducer.hpp"
 #include "../method/slump_gain.hpp"
+#include "../mix/high_range_reducer.hpp"
 #include "flow_of_pour.hpp"
 
 #include <algorithm>

@@ -1,7 +1,7 @@
 #include <boardmark/core/wall/form_rise.hpp>
 
-#include "../checks/compare.hpp"
 #include "../basis/phrases.hpp"
+#include "../checks/compare.hpp"
 
 #include <algorithm>
 #include <string>

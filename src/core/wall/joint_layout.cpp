@@ -1,8 +1,8 @@
 #include <boardmark/core/wall/joint_layout.hpp>
 
-#include "joint_spacing.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "joint_spacing.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,8 +1,8 @@
 #include <boardmark/core/method/proportion.hpp>
 
-#include "../checks/compare.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../checks/compare.hpp"
 #include "cast_part_checks.hpp"
 #include "wall_checks.hpp"
 

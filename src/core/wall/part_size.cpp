@@ -1,5 +1,5 @@
-#include "../checks/passage.hpp"
 #include "../basis/phrases.hpp"
+#include "../checks/passage.hpp"
 #include "cast_part_checks.hpp"
 #include "wall_checks.hpp"
 

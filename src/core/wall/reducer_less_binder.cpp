@@ -1,6 +1,6 @@
-#include <boardmark/core/wall/added_cost.hpp>
-#include <boardmark/core/study/comparison.hpp>
 #include <boardmark/core/mix/footprint.hpp>
+#include <boardmark/core/study/comparison.hpp>
+#include <boardmark/core/wall/added_cost.hpp>
 
 namespace boardmark::core {
 namespace {

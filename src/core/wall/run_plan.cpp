@@ -5,8 +5,8 @@
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "behind_niche.hpp"
-#include "form_forces.hpp"
 #include "cast_part_checks.hpp"
+#include "form_forces.hpp"
 #include "profile.hpp"
 #include "wall_checks.hpp"
 

@@ -1,7 +1,7 @@
 #include "salt_checks.hpp"
 
-#include <boardmark/core/wall/cast_part.hpp>
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/wall/cast_part.hpp>
 #include <boardmark/core/wall/salt_at_face.hpp>
 
 #include "behind_niche.hpp"

@@ -1,7 +1,7 @@
 #include "trucks.hpp"
 
-#include <boardmark/core/wall/cast_part.hpp>
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/wall/cast_part.hpp>
 
 #include "form_forces.hpp"
 

@@ -1,10 +1,10 @@
 #include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/wall/wall_plan.hpp>
 
+#include "cast_part_checks.hpp"
 #include "evaporation_of_wall.hpp"
 #include "flow_of_pour.hpp"
 #include "form_forces.hpp"
-#include "cast_part_checks.hpp"
 #include "run_plan.hpp"
 #include "salt_checks.hpp"
 #include "temperature_of_wall.hpp"

@@ -1,7 +1,7 @@
 #include "young_concrete.hpp"
 
-#include <boardmark/core/wall/concrete_temperatures.hpp>
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/wall/concrete_temperatures.hpp>
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"

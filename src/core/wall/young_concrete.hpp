@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/forms/stripping.hpp>
+#include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/wall/wall.hpp>
 #include <boardmark/core/wall/wall_plan.hpp>
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/weather/mixture_temperature.hpp>
 #include <boardmark/core/mix/proportions.hpp>
+#include <boardmark/core/weather/mixture_temperature.hpp>
 
 namespace boardmark::core {
 

@@ -2,10 +2,10 @@
 
 #include <boardmark/core/basis/unresolved.hpp>
 
-#include "mixture_heat.hpp"
 #include "../basis/phrases.hpp"
-#include "temperature_advice.hpp"
 #include "../basis/tolerance.hpp"
+#include "mixture_heat.hpp"
+#include "temperature_advice.hpp"
 
 #include <algorithm>
 

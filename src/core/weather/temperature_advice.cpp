@@ -1,8 +1,8 @@
 #include "temperature_advice.hpp"
 
 #include "../basis/phrases.hpp"
-#include "placing_temperature.hpp"
 #include "../basis/tolerance.hpp"
+#include "placing_temperature.hpp"
 
 #include <algorithm>
 

@@ -1,10 +1,10 @@
 #include <boardmark/input/csv/read_rows.hpp>
 #include <boardmark/text/letter_case.hpp>
 
-#include "csv_reader.hpp"
 #include "../values/field_values.hpp"
-#include "row_header.hpp"
 #include "../values/value_reader.hpp"
+#include "csv_reader.hpp"
+#include "row_header.hpp"
 
 #include <fmt/format.h>
 

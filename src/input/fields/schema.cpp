@@ -1,15 +1,12 @@
 #include <boardmark/input/fields/schema.hpp>
 
 #include "../values/value_schema.hpp"
+#include "field_path.hpp"
 
 #include <vector>
 
 namespace boardmark::input {
 namespace {
-
-std::string_view last_part(std::string_view path) {
-    return path.substr(path.rfind('.') + 1);
-}
 
 /// Whether a key stands directly under another.
 bool is_child(std::string_view path, std::string_view parent) {

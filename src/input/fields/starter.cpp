@@ -1,5 +1,6 @@
 #include <boardmark/input/fields/starter.hpp>
 
+#include "field_path.hpp"
 #include "fields.hpp"
 
 #include <fmt/format.h>
@@ -15,7 +16,7 @@ namespace {
 using core::UnitSystem;
 
 /// A key of the starter file with a value in either system. A key without a value begins a section.
-struct Line {
+struct StarterLine {
     std::string_view path;
     std::string_view us = {};
     std::string_view si = {};
@@ -27,56 +28,57 @@ struct Line {
 
 // Invented figures of a usual concrete: the user's own papers replace them.
 constexpr std::array lines{
-    Line{"boardmark", "1"},
-    Line{"title", "\"Name of the job and of the wall\""},
-    Line{"reporting", "us", "si"},
-    Line{"method", "ACI 211.1"},
+    StarterLine{"boardmark", "1"},
+    StarterLine{"title", "\"Name of the job and of the wall\""},
+    StarterLine{"reporting", "us", "si"},
+    StarterLine{"method", "ACI 211.1"},
 
-    Line{"requirements"},
-    Line{"requirements.code", "ACI 318-19"},
-    Line{"requirements.exposure", "[F2, S0, W1, C1]"},
-    Line{"requirements.strength", "4500 psi", "31 MPa"},
-    Line{"requirements.slump", "4 in", "100 mm"},
-    Line{"requirements.finish", "board-marked"},
-    Line{"requirements.section", "{thickness: 10 in, clear_bar_spacing: 5 in, clear_cover: 2 in}",
-         "{thickness: 250 mm, clear_bar_spacing: 125 mm, clear_cover: 50 mm}"},
+    StarterLine{"requirements"},
+    StarterLine{"requirements.code", "ACI 318-19"},
+    StarterLine{"requirements.exposure", "[F2, S0, W1, C1]"},
+    StarterLine{"requirements.strength", "4500 psi", "31 MPa"},
+    StarterLine{"requirements.slump", "4 in", "100 mm"},
+    StarterLine{"requirements.finish", "board-marked"},
+    StarterLine{"requirements.section",
+                "{thickness: 10 in, clear_bar_spacing: 5 in, clear_cover: 2 in}",
+                "{thickness: 250 mm, clear_bar_spacing: 125 mm, clear_cover: 50 mm}"},
 
-    Line{"materials"},
-    Line{"materials.cement"},
-    Line{"materials.cement.kind", "portland cement"},
-    Line{"materials.cement.standard", "ASTM C150 II"},
-    Line{"materials.cement.relative_density", "3.15"},
-    Line{"materials.stone"},
-    Line{"materials.stone.kind", "coarse aggregate"},
-    Line{"materials.stone.nominal_max_size", "3/4 in", "20 mm"},
-    Line{"materials.stone.relative_density", "2.68"},
-    Line{"materials.stone.absorption", "0.5 %"},
-    Line{"materials.stone.dry_rodded_density", "100 lb/ft3", "1600 kg/m3"},
-    Line{"materials.stone.moisture", "2.0 %"},
-    Line{"materials.sand"},
-    Line{"materials.sand.kind", "fine aggregate"},
-    Line{"materials.sand.relative_density", "2.64"},
-    Line{"materials.sand.absorption", "0.7 %"},
-    Line{"materials.sand.fineness_modulus", "2.8"},
-    Line{"materials.sand.moisture", "6.0 %"},
-    Line{"materials.reducer"},
-    Line{"materials.reducer.kind", "high-range water reducer"},
-    Line{"materials.reducer.standard", "ASTM C494 F"},
-    Line{"materials.reducer.relative_density", "1.07"},
-    Line{"materials.reducer.solids", "35 %"},
-    Line{"materials.reducer.water_reduction", "{4 fl oz/cwt: 8 %, 8 fl oz/cwt: 16 %}",
-         "{260 mL/100 kg: 8 %, 520 mL/100 kg: 16 %}"},
-    Line{"materials.air_agent"},
-    Line{"materials.air_agent.kind", "air-entraining admixture"},
-    Line{"materials.air_agent.relative_density", "1.01"},
-    Line{"materials.air_agent.solids", "8 %"},
+    StarterLine{"materials"},
+    StarterLine{"materials.cement"},
+    StarterLine{"materials.cement.kind", "portland cement"},
+    StarterLine{"materials.cement.standard", "ASTM C150 II"},
+    StarterLine{"materials.cement.relative_density", "3.15"},
+    StarterLine{"materials.stone"},
+    StarterLine{"materials.stone.kind", "coarse aggregate"},
+    StarterLine{"materials.stone.nominal_max_size", "3/4 in", "20 mm"},
+    StarterLine{"materials.stone.relative_density", "2.68"},
+    StarterLine{"materials.stone.absorption", "0.5 %"},
+    StarterLine{"materials.stone.dry_rodded_density", "100 lb/ft3", "1600 kg/m3"},
+    StarterLine{"materials.stone.moisture", "2.0 %"},
+    StarterLine{"materials.sand"},
+    StarterLine{"materials.sand.kind", "fine aggregate"},
+    StarterLine{"materials.sand.relative_density", "2.64"},
+    StarterLine{"materials.sand.absorption", "0.7 %"},
+    StarterLine{"materials.sand.fineness_modulus", "2.8"},
+    StarterLine{"materials.sand.moisture", "6.0 %"},
+    StarterLine{"materials.reducer"},
+    StarterLine{"materials.reducer.kind", "high-range water reducer"},
+    StarterLine{"materials.reducer.standard", "ASTM C494 F"},
+    StarterLine{"materials.reducer.relative_density", "1.07"},
+    StarterLine{"materials.reducer.solids", "35 %"},
+    StarterLine{"materials.reducer.water_reduction", "{4 fl oz/cwt: 8 %, 8 fl oz/cwt: 16 %}",
+                "{260 mL/100 kg: 8 %, 520 mL/100 kg: 16 %}"},
+    StarterLine{"materials.air_agent"},
+    StarterLine{"materials.air_agent.kind", "air-entraining admixture"},
+    StarterLine{"materials.air_agent.relative_density", "1.01"},
+    StarterLine{"materials.air_agent.solids", "8 %"},
 
-    Line{"mixture"},
-    Line{"mixture.binder", "{cement: 100 %}"},
-    Line{"mixture.coarse", "{stone: 100 %}"},
-    Line{"mixture.fine", "{sand: 100 %}"},
-    Line{"mixture.admixtures", "{reducer: 6 fl oz/cwt, air_agent: as needed}",
-         "{reducer: 390 mL/100 kg, air_agent: as needed}"},
+    StarterLine{"mixture"},
+    StarterLine{"mixture.binder", "{cement: 100 %}"},
+    StarterLine{"mixture.coarse", "{stone: 100 %}"},
+    StarterLine{"mixture.fine", "{sand: 100 %}"},
+    StarterLine{"mixture.admixtures", "{reducer: 6 fl oz/cwt, air_agent: as needed}",
+                "{reducer: 390 mL/100 kg, air_agent: as needed}"},
 };
 
 constexpr std::string_view heading =
@@ -91,15 +93,6 @@ constexpr std::size_t widest_line = 100;
 
 std::size_t depth_of(std::string_view path) {
     return static_cast<std::size_t>(std::ranges::count(path, '.'));
-}
-
-std::string_view last_part(std::string_view path) {
-    return path.substr(path.rfind('.') + 1);
-}
-
-std::string_view parent_of(std::string_view path) {
-    const std::size_t dot = path.rfind('.');
-    return dot == std::string_view::npos ? std::string_view{} : path.substr(0, dot);
 }
 
 /// "materials.stone.absorption" as the table of keys writes it: "materials.*.absorption".
@@ -127,7 +120,7 @@ std::string explained(const std::string& line, std::string_view meaning, std::si
 /// Roles of the material that a path stands in; any role elsewhere.
 Roles roles_of(std::string_view section) {
     const std::string kind_path = std::string{section} + ".kind";
-    for (const Line& line : lines) {
+    for (const StarterLine& line : lines) {
         if (line.path == kind_path) {
             for (const core::KindName& kind : core::all_kinds()) {
                 if (kind.name == line.us) {
@@ -164,7 +157,7 @@ bool ends_section(std::size_t index, std::string_view section) {
            (index + 1 == lines.size() || parent_of(lines[index + 1].path) != section);
 }
 
-std::string text_of(const Line& line, UnitSystem system) {
+std::string text_of(const StarterLine& line, UnitSystem system) {
     const std::size_t indent = 2 * depth_of(line.path);
     const Field* field = field_of(line.path);
     const std::string_view value = line.value(system);
@@ -179,11 +172,11 @@ std::string text_of(const Line& line, UnitSystem system) {
 std::string starter_mix(UnitSystem system) {
     std::string text{heading};
     std::set<std::string_view> shown;
-    for (const Line& line : lines) {
+    for (const StarterLine& line : lines) {
         shown.insert(field_of(line.path)->path);
     }
     for (std::size_t index = 0; index < lines.size(); ++index) {
-        const Line& line = lines[index];
+        const StarterLine& line = lines[index];
         const bool begins_part = depth_of(line.path) == 0 && line.us.empty();
         text += begins_part ? "\n" : "";
         text += text_of(line, system);

@@ -3,6 +3,7 @@
 #include <boardmark/text/closest.hpp>
 #include <boardmark/text/utf8.hpp>
 
+#include "../fields/field_path.hpp"
 #include "../reading/refuse.hpp"
 
 #include <fmt/format.h>
@@ -17,11 +18,6 @@ constexpr std::size_t most_pairs = 100;
 
 std::string_view last_name(std::string_view path) {
     return path.substr(path.rfind('.') + 1);
-}
-
-std::string_view parent_of(std::string_view path) {
-    const std::size_t dot = path.rfind('.');
-    return dot == std::string_view::npos ? std::string_view{} : path.substr(0, dot);
 }
 
 std::string below(const std::string& pattern, std::string_view key) {

@@ -27,10 +27,10 @@ struct Reading {
     const Field* field;
     const Node* key;
     const Node* node;
-    bool sound = true;           ///< whether everything under the key could be read
-    std::optional<Parsed> value; ///< Shape::value
-    std::vector<Parsed> items;   ///< Shape::list
-    std::vector<Pair> pairs;     ///< Shape::table
+    bool sound = true;                        ///< whether everything under the key could be read
+    std::optional<Parsed> value;              ///< Shape::value
+    std::vector<Parsed> items;                ///< Shape::list
+    std::vector<Pair> pairs;                  ///< Shape::table
     std::vector<std::shared_ptr<Node>> parts; ///< of a scalar that was read in parts
 };
 

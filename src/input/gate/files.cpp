@@ -1,7 +1,7 @@
 #include "files.hpp"
 
-#include "gate.hpp"
 #include "../reading/refuse.hpp"
+#include "gate.hpp"
 
 #include <algorithm>
 #include <filesystem>

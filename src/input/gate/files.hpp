@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/input/gate/diagnostic.hpp>
 #include <boardmark/input/fields/file_kind.hpp>
+#include <boardmark/input/gate/diagnostic.hpp>
 #include <boardmark/input/reading/loader.hpp>
 
 #include "node.hpp"

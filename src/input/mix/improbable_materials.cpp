@@ -1,8 +1,8 @@
 #include <boardmark/text/utf8.hpp>
 
+#include "../trial/improbable_moistures.hpp"
 #include "../values/field_values.hpp"
 #include "improbable_doses.hpp"
-#include "../trial/improbable_moistures.hpp"
 #include "mix_context.hpp"
 
 #include <fmt/format.h>

@@ -2,9 +2,9 @@
 #include <boardmark/units/unit.hpp>
 
 #include "../values/field_values.hpp"
+#include "../values/one_system.hpp"
 #include "improbable_doses.hpp"
 #include "mix_context.hpp"
-#include "../values/one_system.hpp"
 
 #include <fmt/format.h>
 

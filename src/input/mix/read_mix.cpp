@@ -1,11 +1,11 @@
-#include <boardmark/input/values/improbable.hpp>
 #include <boardmark/input/mix/read_mix.hpp>
+#include <boardmark/input/values/improbable.hpp>
 #include <boardmark/text/closest.hpp>
 
 #include "../gate/files.hpp"
+#include "../reading/refuse.hpp"
 #include "mix_context.hpp"
 #include "own_line.hpp"
-#include "../reading/refuse.hpp"
 
 #include <algorithm>
 

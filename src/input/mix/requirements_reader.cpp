@@ -34,7 +34,8 @@ void explain_strength_class(const MixContext& context) {
 void read_code(const MixContext& context, core::Requirements& requirements) {
     const auto code = context.document.text(requirement("code"));
     if (!code) {
-        const bool asks_classes = context.has(requirement("exposure")) || context.has(requirement("site"));
+        const bool asks_classes =
+            context.has(requirement("exposure")) || context.has(requirement("site"));
         if (asks_classes && !context.has(requirement("code"))) {
             context.missing({"requirements"}, "code", "exposure classes are a code's",
                             context.add_example(requirement("code")));
@@ -172,7 +173,8 @@ void read_slump(const MixContext& context, core::Requirements& requirements) {
     context.demand(requirement("slump"), "");
     const auto slump = context.document.number(requirement("slump"));
     requirements.slump_mm = slump.value_or(0);
-    requirements.slump_before_reducer_mm = context.document.number(requirement("slump_before_reducer"));
+    requirements.slump_before_reducer_mm =
+        context.document.number(requirement("slump_before_reducer"));
     if (slump && requirements.slump_before_reducer_mm &&
         *requirements.slump_before_reducer_mm > *slump) {
         context.refuse(*context.document.value(requirement("slump_before_reducer"))->node,

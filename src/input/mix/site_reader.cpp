@@ -1,5 +1,5 @@
-#include "mix_context.hpp"
 #include "../values/section.hpp"
+#include "mix_context.hpp"
 
 namespace boardmark::input {
 namespace {

@@ -3,8 +3,8 @@
 #include <boardmark/units/date.hpp>
 #include <boardmark/units/quantity.hpp>
 
-#include "../reading/file_context.hpp"
 #include "../gate/files.hpp"
+#include "../reading/file_context.hpp"
 #include "../reading/refuse.hpp"
 #include "specimen_size.hpp"
 #include "specimen_table.hpp"

@@ -2,9 +2,9 @@
 
 #include <boardmark/text/closest.hpp>
 
+#include "../values/one_system.hpp"
 #include "fresh_test_reader.hpp"
 #include "improbable_moistures.hpp"
-#include "../values/one_system.hpp"
 
 #include <algorithm>
 

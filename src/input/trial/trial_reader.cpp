@@ -2,9 +2,9 @@
 #include <boardmark/text/closest.hpp>
 #include <boardmark/units/date.hpp>
 
-#include "batched_reader.hpp"
-#include "../reading/file_context.hpp"
 #include "../gate/files.hpp"
+#include "../reading/file_context.hpp"
+#include "batched_reader.hpp"
 #include "fresh_test_reader.hpp"
 
 #include <map>

@@ -1,7 +1,7 @@
 #include <boardmark/report/batch/batch_report.hpp>
 
-#include "json_of_batch.hpp"
 #include "../writing/names.hpp"
+#include "json_of_batch.hpp"
 #include "site_water_text.hpp"
 
 namespace boardmark::report {

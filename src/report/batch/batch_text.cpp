@@ -7,11 +7,11 @@
 #include "../writing/html.hpp"
 #include "../writing/names.hpp"
 #include "../writing/quantity_format.hpp"
+#include "../writing/text_sections.hpp"
+#include "../writing/wrap.hpp"
 #include "sack_text.hpp"
 #include "short_load_text.hpp"
 #include "site_water_text.hpp"
-#include "../writing/text_sections.hpp"
-#include "../writing/wrap.hpp"
 
 #include <fmt/format.h>
 
@@ -53,7 +53,8 @@ Flow heading(const BatchResult& result, const TextStyle& style) {
                               volume(result.each.volume_m3));
     }
     return paragraph(ticket + ", at today's moistures", {}) +
-           paragraph(text::printable(result.title), {}) + "\n" + verdict_line(result.checks, style.system);
+           paragraph(text::printable(result.title), {}) + "\n" +
+           verdict_line(result.checks, style.system);
 }
 
 std::string moisture_text(const core::BatchItem& item, UnitSystem system) {

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/batch/short_load.hpp>
+#include <boardmark/core/mix/mix.hpp>
 
 #include <string>
 

@@ -2,15 +2,15 @@
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/unit.hpp>
 
-#include "control_figure.hpp"
+#include "../strength/record_counts.hpp"
 #include "../writing/flow.hpp"
 #include "../writing/grid.hpp"
 #include "../writing/html.hpp"
 #include "../writing/names.hpp"
 #include "../writing/quantity_format.hpp"
-#include "../strength/record_counts.hpp"
 #include "../writing/text_sections.hpp"
 #include "../writing/wrap.hpp"
+#include "control_figure.hpp"
 
 #include <fmt/format.h>
 

@@ -2,8 +2,8 @@
 
 #include <boardmark/units/unit.hpp>
 
-#include "plot.hpp"
 #include "../writing/quantity_format.hpp"
+#include "plot.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -2,8 +2,8 @@
 
 #include "../study/comparison_rows.hpp"
 #include "../writing/measured.hpp"
-#include "plot.hpp"
 #include "../writing/quantity_format.hpp"
+#include "plot.hpp"
 
 #include <algorithm>
 #include <functional>

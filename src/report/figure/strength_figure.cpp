@@ -1,8 +1,8 @@
 #include "strength_figure.hpp"
 
 #include "../writing/measured.hpp"
-#include "plot.hpp"
 #include "../writing/quantity_format.hpp"
+#include "plot.hpp"
 
 #include <algorithm>
 

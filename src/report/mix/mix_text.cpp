@@ -3,15 +3,15 @@
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/unit.hpp>
 
-#include "../writing/flow.hpp"
 #include "../figure/grading_figure.hpp"
+#include "../figure/strength_figure.hpp"
+#include "../figure/volumes_figure.hpp"
+#include "../writing/flow.hpp"
 #include "../writing/grid.hpp"
 #include "../writing/html.hpp"
 #include "../writing/names.hpp"
 #include "../writing/quantity_format.hpp"
-#include "../figure/strength_figure.hpp"
 #include "../writing/text_sections.hpp"
-#include "../figure/volumes_figure.hpp"
 #include "../writing/wrap.hpp"
 
 #include <fmt/format.h>

@@ -6,9 +6,9 @@
 #include "../writing/html.hpp"
 #include "../writing/names.hpp"
 #include "../writing/quantity_format.hpp"
-#include "record_counts.hpp"
 #include "../writing/text_sections.hpp"
 #include "../writing/wrap.hpp"
+#include "record_counts.hpp"
 
 #include <fmt/format.h>
 

@@ -3,12 +3,12 @@
 #include <boardmark/units/date.hpp>
 #include <boardmark/units/unit.hpp>
 
+#include "../figure/strength_figure.hpp"
 #include "../writing/flow.hpp"
 #include "../writing/grid.hpp"
 #include "../writing/html.hpp"
 #include "../writing/names.hpp"
 #include "../writing/quantity_format.hpp"
-#include "../figure/strength_figure.hpp"
 #include "../writing/text_sections.hpp"
 #include "../writing/wrap.hpp"
 

@@ -1,6 +1,6 @@
+#include "../wall/wall_tables.hpp"
 #include "../writing/measured.hpp"
 #include "../writing/names.hpp"
-#include "../wall/wall_tables.hpp"
 
 namespace boardmark::report {
 namespace {

@@ -1,8 +1,8 @@
 #include <boardmark/report/study/comparison_report.hpp>
 #include <boardmark/report/writing/words.hpp>
 
-#include "comparison_rows.hpp"
 #include "../writing/csv_cells.hpp"
+#include "comparison_rows.hpp"
 
 #include <algorithm>
 

@@ -1,10 +1,10 @@
 #include <boardmark/report/study/comparison_report.hpp>
 #include <boardmark/report/writing/words.hpp>
 
-#include "comparison_rows.hpp"
 #include "../writing/json_values.hpp"
 #include "../writing/names.hpp"
 #include "../writing/verdicts.hpp"
+#include "comparison_rows.hpp"
 
 namespace boardmark::report {
 namespace {

@@ -2,8 +2,6 @@
 #include <boardmark/report/writing/words.hpp>
 #include <boardmark/text/utf8.hpp>
 
-#include "comparison_reasons.hpp"
-#include "comparison_rows.hpp"
 #include "../writing/flow.hpp"
 #include "../writing/grid.hpp"
 #include "../writing/html.hpp"
@@ -11,6 +9,8 @@
 #include "../writing/text_sections.hpp"
 #include "../writing/verdicts.hpp"
 #include "../writing/wrap.hpp"
+#include "comparison_reasons.hpp"
+#include "comparison_rows.hpp"
 
 #include <fmt/format.h>
 

@@ -3,9 +3,8 @@
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/unit.hpp>
 
-#include "comparison_rows.hpp"
-#include "../writing/csv_cells.hpp"
 #include "../figure/dose_figure.hpp"
+#include "../writing/csv_cells.hpp"
 #include "../writing/flow.hpp"
 #include "../writing/grid.hpp"
 #include "../writing/html.hpp"
@@ -13,6 +12,7 @@
 #include "../writing/quantity_format.hpp"
 #include "../writing/text_sections.hpp"
 #include "../writing/wrap.hpp"
+#include "comparison_rows.hpp"
 
 #include <fmt/format.h>
 

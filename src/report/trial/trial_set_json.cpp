@@ -4,8 +4,8 @@
 #include "../batch/json_of_batch.hpp"
 #include "../writing/json_values.hpp"
 #include "../writing/names.hpp"
-#include "trial_set_cautions.hpp"
 #include "../writing/verdicts.hpp"
+#include "trial_set_cautions.hpp"
 
 namespace boardmark::report {
 namespace {

@@ -10,9 +10,9 @@
 #include "../writing/quantity_format.hpp"
 #include "../writing/side_by_side.hpp"
 #include "../writing/text_sections.hpp"
-#include "trial_set_cautions.hpp"
 #include "../writing/verdicts.hpp"
 #include "../writing/wrap.hpp"
+#include "trial_set_cautions.hpp"
 
 #include <fmt/format.h>
 

@@ -1,5 +1,5 @@
-#include <boardmark/report/writing/words.hpp>
 #include <boardmark/report/trial/yield_report.hpp>
+#include <boardmark/report/writing/words.hpp>
 #include <boardmark/units/unit.hpp>
 
 #include "../batch/batch_sheet.hpp"

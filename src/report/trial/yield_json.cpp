@@ -1,5 +1,5 @@
-#include <boardmark/report/writing/words.hpp>
 #include <boardmark/report/trial/yield_report.hpp>
+#include <boardmark/report/writing/words.hpp>
 #include <boardmark/units/date.hpp>
 
 #include "../writing/json_values.hpp"

@@ -1,5 +1,5 @@
-#include <boardmark/report/writing/words.hpp>
 #include <boardmark/report/trial/yield_report.hpp>
+#include <boardmark/report/writing/words.hpp>
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/date.hpp>
 #include <boardmark/units/unit.hpp>

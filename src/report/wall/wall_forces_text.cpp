@@ -2,9 +2,9 @@
 
 #include <boardmark/report/writing/words.hpp>
 
+#include "../figure/pressure_figure.hpp"
 #include "../writing/grid.hpp"
 #include "../writing/names.hpp"
-#include "../figure/pressure_figure.hpp"
 #include "../writing/quantity_format.hpp"
 
 #include <fmt/format.h>
@@ -95,8 +95,7 @@ Flow text_of_forces(const std::vector<core::FormForces>& all, const TextStyle& s
     }
     const Flow caution = paragraph(words(core::form_caution(), style.system), {"  ", "  "});
     return grid + text_of_governing(all.front()) + basis + caution + text_of_memory(all.front()) +
-           reasons +
-           pressure_figure(all, style.system);
+           reasons + pressure_figure(all, style.system);
 }
 
 Flow text_of_rise(const std::vector<core::FormForces>& all, core::UnitSystem system) {

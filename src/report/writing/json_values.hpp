@@ -1,10 +1,10 @@
 #pragma once
 
+#include <boardmark/core/basis/step.hpp>
 #include <boardmark/core/batch/batch.hpp>
 #include <boardmark/core/checks/check.hpp>
-#include <boardmark/core/mix/proportions.hpp>
-#include <boardmark/core/basis/step.hpp>
 #include <boardmark/core/checks/verdict_summary.hpp>
+#include <boardmark/core/mix/proportions.hpp>
 
 #include <nlohmann/json.hpp>
 

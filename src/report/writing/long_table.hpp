@@ -1,9 +1,9 @@
 #pragma once
 
-#include <boardmark/core/checks/check.hpp>
-#include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/basis/phrase.hpp>
 #include <boardmark/core/basis/quantity.hpp>
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/mix/mix.hpp>
 
 #include <cstddef>
 #include <optional>

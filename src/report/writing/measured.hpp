@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/basis/quantity.hpp>
+#include <boardmark/core/mix/mix.hpp>
 
 #include <string>
 

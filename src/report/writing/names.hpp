@@ -1,9 +1,9 @@
 #pragma once
 
-#include <boardmark/core/checks/check.hpp>
-#include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/basis/step.hpp>
+#include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/checks/verdict_summary.hpp>
+#include <boardmark/core/mix/proportions.hpp>
 
 #include <string>
 #include <vector>

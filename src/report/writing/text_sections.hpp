@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/basis/step.hpp>
+#include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/checks/verdict_summary.hpp>
 #include <boardmark/report/mix/mix_report.hpp>
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/trial/trial_set.hpp>
 #include <boardmark/core/checks/verdict_summary.hpp>
+#include <boardmark/core/trial/trial_set.hpp>
 #include <boardmark/core/wall/wall_plan.hpp>
 #include <boardmark/report/study/comparison_report.hpp>
 

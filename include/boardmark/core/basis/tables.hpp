@@ -1,15 +1,15 @@
 #pragma once
 
+#include <boardmark/core/basis/source.hpp>
+#include <boardmark/core/basis/typical_figure.hpp>
 #include <boardmark/core/code/alkali_rules.hpp>
+#include <boardmark/core/code/site.hpp>
 #include <boardmark/core/forms/form_tables.hpp>
 #include <boardmark/core/mix/grading_rules.hpp>
-#include <boardmark/core/wall/joint_tables.hpp>
 #include <boardmark/core/mix/kind.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/placing/placing_tables.hpp>
-#include <boardmark/core/code/site.hpp>
-#include <boardmark/core/basis/source.hpp>
-#include <boardmark/core/basis/typical_figure.hpp>
+#include <boardmark/core/wall/joint_tables.hpp>
 #include <boardmark/core/weather/weather_tables.hpp>
 
 #include <map>

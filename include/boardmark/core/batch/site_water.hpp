@@ -1,8 +1,8 @@
 #pragma once
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/batch/batch.hpp>
 #include <boardmark/core/mix/proportions.hpp>
-#include <boardmark/core/basis/tables.hpp>
 
 #include <optional>
 

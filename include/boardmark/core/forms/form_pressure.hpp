@@ -1,9 +1,9 @@
 #pragma once
 
-#include <boardmark/core/wall/form_case.hpp>
 #include <boardmark/core/basis/phrase.hpp>
 #include <boardmark/core/basis/step.hpp>
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/wall/form_case.hpp>
 
 #include <functional>
 #include <optional>

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/forms/flow_class.hpp>
 #include <boardmark/core/basis/source.hpp>
+#include <boardmark/core/forms/flow_class.hpp>
 
 #include <string>
 #include <vector>

@@ -1,8 +1,8 @@
 #pragma once
 
-#include <boardmark/core/strength/maturity.hpp>
-#include <boardmark/core/placing/placing_tables.hpp>
 #include <boardmark/core/basis/typical_figure.hpp>
+#include <boardmark/core/placing/placing_tables.hpp>
+#include <boardmark/core/strength/maturity.hpp>
 
 #include <optional>
 #include <string>

@@ -75,9 +75,9 @@ struct AdmixtureFigures {
     std::vector<WaterReductionPoint> water_reduction; ///< increasing doses of one basis
     bool standard_minimum_reduction = false;          ///< the least that its standard demands
     bool reduction_dose_assumed = false; ///< one reduction without a dose: taken at the mix's own
-    std::vector<SlumpGainPoint> slump_gain;           ///< increasing doses of one basis
+    std::vector<SlumpGainPoint> slump_gain; ///< increasing doses of one basis
     std::optional<Dose> maximum_dose;
-    std::optional<bool> retards = {}; ///< delays setting; absent: the papers were not asked
+    std::optional<bool> retards = {};    ///< delays setting; absent: the papers were not asked
     std::vector<RetentionPoint> retains; ///< increasing minutes, never rising percent
 };
 

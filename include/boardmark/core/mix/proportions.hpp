@@ -1,9 +1,9 @@
 #pragma once
 
+#include <boardmark/core/basis/step.hpp>
 #include <boardmark/core/mix/material.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/weather/mixture_temperature.hpp>
-#include <boardmark/core/basis/step.hpp>
 
 #include <optional>
 #include <string>

@@ -1,8 +1,8 @@
 #pragma once
 
 #include <boardmark/core/basis/phrase.hpp>
-#include <boardmark/core/placing/placing.hpp>
 #include <boardmark/core/code/site.hpp>
+#include <boardmark/core/placing/placing.hpp>
 #include <boardmark/core/strength/strength_line.hpp>
 
 #include <optional>

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/basis/phrase.hpp>
+#include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/placing/placing_tables.hpp>
 
 #include <functional>

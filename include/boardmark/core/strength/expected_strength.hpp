@@ -1,11 +1,11 @@
 #pragma once
 
 #include <boardmark/core/basis/phrase.hpp>
-#include <boardmark/core/mix/proportions.hpp>
-#include <boardmark/core/mix/requirements.hpp>
 #include <boardmark/core/basis/source.hpp>
 #include <boardmark/core/basis/step.hpp>
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/mix/proportions.hpp>
+#include <boardmark/core/mix/requirements.hpp>
 
 #include <optional>
 #include <vector>

@@ -1,9 +1,9 @@
 #pragma once
 
-#include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/strength/strength_record.hpp>
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/strength/strength_record.hpp>
 
 #include <optional>
 #include <string>

@@ -1,11 +1,11 @@
 #pragma once
 
+#include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/core/checks/check.hpp>
-#include <boardmark/core/strength/expected_strength.hpp>
 #include <boardmark/core/mix/footprint.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
-#include <boardmark/core/basis/unresolved.hpp>
+#include <boardmark/core/strength/expected_strength.hpp>
 
 #include <optional>
 #include <string>

@@ -1,8 +1,8 @@
 #pragma once
 
-#include <boardmark/core/study/comparison.hpp>
-#include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/study/comparison.hpp>
 
 #include <optional>
 #include <string>

@@ -1,11 +1,11 @@
 #pragma once
 
+#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/core/batch/batch.hpp>
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
-#include <boardmark/core/basis/tables.hpp>
-#include <boardmark/core/basis/unresolved.hpp>
 
 #include <optional>
 #include <variant>

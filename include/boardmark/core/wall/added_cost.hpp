@@ -1,9 +1,9 @@
 #pragma once
 
-#include <boardmark/core/wall/board_order.hpp>
-#include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/basis/quantity.hpp>
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/mix/proportions.hpp>
+#include <boardmark/core/wall/board_order.hpp>
 #include <boardmark/core/wall/wall.hpp>
 #include <boardmark/core/wall/wall_quantities.hpp>
 

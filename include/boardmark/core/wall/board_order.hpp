@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/wall/cutting.hpp>
 #include <boardmark/core/basis/step.hpp>
+#include <boardmark/core/wall/cutting.hpp>
 #include <boardmark/core/wall/wall.hpp>
 
 #include <map>

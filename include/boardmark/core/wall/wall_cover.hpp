@@ -1,8 +1,8 @@
 #pragma once
 
 #include <boardmark/core/checks/check.hpp>
-#include <boardmark/core/wall/joint_tables.hpp>
 #include <boardmark/core/placing/placing_tables.hpp>
+#include <boardmark/core/wall/joint_tables.hpp>
 #include <boardmark/core/wall/wall.hpp>
 
 #include <optional>

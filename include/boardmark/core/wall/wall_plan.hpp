@@ -1,23 +1,23 @@
 #pragma once
 
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/forms/form_pressure.hpp>
+#include <boardmark/core/forms/form_ties.hpp>
+#include <boardmark/core/forms/stripping.hpp>
+#include <boardmark/core/mix/proportions.hpp>
+#include <boardmark/core/placing/placing_plan.hpp>
+#include <boardmark/core/placing/vibration.hpp>
 #include <boardmark/core/wall/added_cost.hpp>
 #include <boardmark/core/wall/board_order.hpp>
-#include <boardmark/core/checks/check.hpp>
-#include <boardmark/core/weather/cold_protection.hpp>
 #include <boardmark/core/wall/coursing.hpp>
-#include <boardmark/core/weather/evaporation.hpp>
-#include <boardmark/core/forms/form_pressure.hpp>
 #include <boardmark/core/wall/form_rise.hpp>
-#include <boardmark/core/forms/form_ties.hpp>
 #include <boardmark/core/wall/joint_layout.hpp>
-#include <boardmark/core/placing/placing_plan.hpp>
-#include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/wall/soffit.hpp>
-#include <boardmark/core/forms/stripping.hpp>
-#include <boardmark/core/placing/vibration.hpp>
 #include <boardmark/core/wall/wall.hpp>
 #include <boardmark/core/wall/wall_quantities.hpp>
 #include <boardmark/core/wall/wall_steel.hpp>
+#include <boardmark/core/weather/cold_protection.hpp>
+#include <boardmark/core/weather/evaporation.hpp>
 
 #include <optional>
 #include <string>

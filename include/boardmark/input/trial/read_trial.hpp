@@ -3,8 +3,8 @@
 #include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/trial/trial.hpp>
 #include <boardmark/input/gate/diagnostic.hpp>
-#include <boardmark/input/reading/loader.hpp>
 #include <boardmark/input/mix/read_mix.hpp>
+#include <boardmark/input/reading/loader.hpp>
 
 #include <functional>
 #include <optional>
@@ -14,7 +14,7 @@ namespace boardmark::input {
 
 struct TrialOptions {
     Vocabulary vocabulary;
-    Loader load; ///< gets the mix file, and what that names
+    Loader load;                   ///< gets the mix file, and what that names
     std::optional<int> today = {}; ///< days since 1970-01-01; no trial is of a later day
 };
 

@@ -2,8 +2,8 @@
 
 #include <boardmark/core/wall/wall.hpp>
 #include <boardmark/input/gate/diagnostic.hpp>
-#include <boardmark/input/reading/loader.hpp>
 #include <boardmark/input/mix/read_mix.hpp>
+#include <boardmark/input/reading/loader.hpp>
 
 #include <optional>
 #include <string>

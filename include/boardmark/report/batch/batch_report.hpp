@@ -2,10 +2,10 @@
 
 #include <boardmark/core/batch/batch.hpp>
 #include <boardmark/core/batch/charges.hpp>
-#include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/batch/sacks.hpp>
 #include <boardmark/core/batch/short_load.hpp>
 #include <boardmark/core/batch/site_water.hpp>
+#include <boardmark/core/checks/check.hpp>
 #include <boardmark/report/mix/mix_report.hpp>
 
 #include <optional>

@@ -1,10 +1,10 @@
 #pragma once
 
 #include <boardmark/core/checks/check.hpp>
-#include <boardmark/core/strength/expected_strength.hpp>
 #include <boardmark/core/mix/grading_rules.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
+#include <boardmark/core/strength/expected_strength.hpp>
 
 #include <string>
 #include <vector>

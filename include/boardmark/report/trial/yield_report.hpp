@@ -1,8 +1,8 @@
 #pragma once
 
+#include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/trial/next_trial.hpp>
-#include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/core/trial/yield.hpp>
 #include <boardmark/report/mix/mix_report.hpp>
 

@@ -1,8 +1,8 @@
 #pragma once
 
-#include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/basis/phrase.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
+#include <boardmark/core/mix/mix.hpp>
 
 #include <string>
 
