@@ -4,6 +4,7 @@
 #include <boardmark/core/basis/quantity.hpp>
 #include <boardmark/core/basis/source.hpp>
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/checks/finding.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
@@ -12,19 +13,6 @@
 #include <vector>
 
 namespace boardmark::core {
-
-enum class Verdict {
-    holds,
-    fails,
-    watch,       ///< not broken, but near enough, or open enough, to look at
-    not_checked, ///< a figure is missing; the message says which
-};
-
-/// The side on which a value must lie.
-struct Limit {
-    std::optional<double> low;
-    std::optional<double> high;
-};
 
 /// One requirement held against the mix.
 struct Check {
