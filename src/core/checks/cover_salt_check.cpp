@@ -6,9 +6,9 @@
 
 namespace boardmark::core {
 
-Check open_salt_check(std::string id, const SaltExposure& salt, const Source& source) {
+Check open_salt_check(CheckId id, const SaltExposure& salt, const Source& source) {
     return {
-        .id = std::move(id),
+        .id = id,
         .verdict = Verdict::not_checked,
         .measure = Measure::length,
         .requirement = salt.by.empty() ? "salt at the face" : "salt at the face, " + salt.by,
@@ -28,7 +28,7 @@ std::optional<Check> check_cover_salt(const SaltyFace& face, const SaltExposure&
         return std::nullopt;
     }
     const TypicalFigure& asked = rules.corrosive_mm;
-    Check check = open_salt_check("cover.salt", salt, asked.source);
+    Check check = open_salt_check(check_ids::cover_salt, salt, asked.source);
     if (salt.at_face == SaltAtFace::not_stated) {
         return check;
     }

@@ -35,7 +35,7 @@ void Findings::take(std::vector<Check> checks) {
 }
 
 Check& Findings::open(const Finding& finding) {
-    told_->push_back({.id = std::string{finding.id.name()},
+    told_->push_back({.id = finding.id,
                       .verdict = finding.verdict,
                       .value = finding.value,
                       .limit = finding.limit,

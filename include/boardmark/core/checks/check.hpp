@@ -17,7 +17,7 @@ struct Tables;
 
 /// One requirement held against the mix.
 struct Check {
-    std::string id; ///< "w_cm.exposure"
+    std::string id; ///< the name of a CheckId, of a batched material behind it: "batching.sand"
     Verdict verdict;
     std::optional<double> value = {};
     std::optional<Limit> limit = {};
@@ -26,6 +26,8 @@ struct Check {
     Source source = {};
     Phrase message = {};
     std::string part = {}; ///< of the walls, by its name in the file; empty: the mix or all of it
+
+    bool is(CheckId wanted) const { return id == wanted.name(); }
 };
 
 /// Holds proportions against every requirement that applies to them.
