@@ -1,3 +1,4 @@
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/batch/batch.hpp>
 
 #include "../batch/batch_yield.hpp"
@@ -10,15 +11,31 @@ namespace boardmark::core {
 
 std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,
                           const Tables& tables) {
-    const CheckContext context{requirements, proportions, tables};
+    const StatedClasses stated{requirements, proportions, tables.code};
+    const Demands demands{
+        stated, tables.code, {tables.system, proportions.selection.nominal_max_size_mm}};
+    const CheckContext context{requirements, proportions, tables, stated, demands};
     Checks all;
-    for (const auto check :
-         {check_water_cement_ratio, check_strength, check_air, check_supplementary,
-          check_sulfate_cement, check_chloride, check_alkali, check_aggregate_size, check_amounts,
-          check_water_reduction, check_grading, check_exposure_statement, check_site,
-          check_temperature, check_finish}) {
-        std::ranges::move(check(context), std::back_inserter(all));
-    }
+    Findings findings{all};
+    const auto append = [&](Checks told) { std::ranges::move(told, std::back_inserter(all)); };
+    check_demanded_ratio(context, findings);
+    append(check_water_cement_ratio(context));
+    check_demanded_strength(context, findings);
+    append(check_strength(context));
+    check_demanded_air(context, findings);
+    append(check_air(context));
+    check_demanded_shares(context, findings);
+    check_sulfate_cement(context, findings);
+    append(check_chloride(context));
+    append(check_alkali(context));
+    append(check_aggregate_size(context));
+    append(check_amounts(context));
+    append(check_water_reduction(context));
+    append(check_grading(context));
+    check_exposure_statement(context, findings);
+    check_site(context, findings);
+    append(check_temperature(context));
+    append(check_finish(context));
     return all;
 }
 

@@ -1,7 +1,7 @@
 #include <boardmark/core/basis/tables.hpp>
 
 #include "../basis/phrases.hpp"
-#include "compare.hpp"
+#include "checks.hpp"
 #include "exposure_limits.hpp"
 
 #include <algorithm>
@@ -22,15 +22,15 @@ double counted_binder_kg(const Proportions& proportions) {
 } // namespace
 
 Checks check_chloride(const CheckContext& context) {
-    const ExposureClass* exposure = stated_class(context, 'C');
-    if (!exposure || !exposure->chloride_percent || !context.requirements.reinforced) {
+    const Demand* asked = context.demands.first(Demanded::chloride);
+    if (!asked || !context.requirements.reinforced) {
         return {};
     }
     Check check{.id = "chloride.exposure",
                 .verdict = Verdict::not_checked,
                 .measure = Measure::percent,
-                .requirement = exposure->name,
-                .source = exposure->limits.source};
+                .requirement = asked->by->name,
+                .source = *asked->source};
     const TypicalFigure& water = context.tables.practice.drinking_water_chloride_percent;
     double chloride_kg = 0;
     std::vector<std::string> missing;
@@ -55,8 +55,7 @@ Checks check_chloride(const CheckContext& context) {
         return {std::move(check)};
     }
     const double percent = 100 * chloride_kg / counted_kg;
-    const double limit = *exposure->chloride_percent;
-    const Verdict verdict = at_most({percent, limit, chloride_precision_percent});
+    const Verdict verdict = held(*asked, percent);
     if (!missing.empty() && verdict != Verdict::fails) {
         check.message = {
             "chloride is not known for {missing}: test reports and data sheets have it; "
@@ -66,14 +65,14 @@ Checks check_chloride(const CheckContext& context) {
     }
     check.verdict = verdict;
     check.value = percent;
-    check.limit = Limit{.low = std::nullopt, .high = limit};
+    check.limit = asked->limit();
     check.measure = Measure::chloride;
     check.message = {"chloride {value} of cementitious material, all of it counted as "
                      "water-soluble and the mixing water at the drinking-water maximum; at most "
                      "{limit} in {class}, reinforced and not prestressed",
                      {quantity("value", {percent, Measure::chloride}),
-                      quantity("limit", {limit, Measure::chloride}),
-                      word("class", exposure->name)}};
+                      quantity("limit", {asked->high, Measure::chloride}),
+                      word("class", asked->by->name)}};
     return {std::move(check)};
 }
 

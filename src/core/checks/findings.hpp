@@ -33,7 +33,8 @@ public:
                     .verdict = finding.verdict,
                     .value = finding.value,
                     .limit = finding.limit,
-                    .measure = finding.measure};
+                    .measure = finding.measure,
+                    .requirement = {}};
         std::forward<Telling>(telling)(check);
         told_->push_back(std::move(check));
     }

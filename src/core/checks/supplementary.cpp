@@ -25,6 +25,22 @@ void add(Supplementary& sum, Kind kind, double percent) {
 
 } // namespace
 
+double Supplementary::of(Addition addition) const {
+    switch (addition) {
+    case Addition::fly_ash:
+        return ash;
+    case Addition::slag_cement:
+        return slag;
+    case Addition::silica_fume:
+        return fume;
+    case Addition::total:
+        return total();
+    case Addition::ash_and_fume:
+        return ash + fume;
+    }
+    return 0;
+}
+
 Supplementary supplementary_of(const Proportions& proportions) {
     Supplementary sum;
     for (const Ingredient* binder : of_role(proportions, Role::binder)) {

@@ -142,7 +142,7 @@ Proportions proportion(const Mix& mix, const Tables& tables) {
     Selection& selection = proportions.selection;
     const auto materials = materials_of(mix);
 
-    record_site(mix.requirements, tables, worksheet);
+    record_site(mix.requirements, tables.code, worksheet);
     record_typical_figures(materials, tables, worksheet);
     proportions.estimate = std::ranges::any_of(
         materials, [](const Material* material) { return material->aggregate.typical; });
