@@ -142,16 +142,6 @@ core::Tables tables(UnitSystem system) {
             .bars = bar_sizes()};
 }
 
-std::vector<ExplainedClass> exposure_classes() {
-    std::vector<ExplainedClass> classes;
-    for (const EmbeddedRow& line : codes_of(embedded_tables()).front().find("exposure")->rows) {
-        if (line.group.empty()) {
-            classes.push_back({std::string{line.name}, note(line, "meaning")});
-        }
-    }
-    return classes;
-}
-
 std::vector<std::string> codes() {
     std::vector<std::string> names;
     for (const CodeData& code : codes_of(embedded_tables())) {

@@ -5,38 +5,48 @@
 #include "checks.hpp"
 
 #include <algorithm>
-#include <iterator>
 
 namespace boardmark::core {
+namespace {
 
-std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,
-                          const Tables& tables) {
+void hold(const Requirements& requirements, const Proportions& proportions, const Tables& tables,
+          Findings& findings) {
     const StatedClasses stated{requirements, proportions, tables.code};
     const Demands demands{
         stated, tables.code, {tables.system, proportions.selection.nominal_max_size_mm}};
     const CheckContext context{requirements, proportions, tables, stated, demands};
-    Checks all;
-    Findings findings{all};
-    const auto append = [&](Checks told) { std::ranges::move(told, std::back_inserter(all)); };
-    check_demanded_ratio(context, findings);
-    append(check_water_cement_ratio(context));
-    check_demanded_strength(context, findings);
-    append(check_strength(context));
-    check_demanded_air(context, findings);
-    append(check_air(context));
+    check_water_cement_ratio(context, findings);
+    check_strength(context, findings);
+    check_air(context, findings);
     check_demanded_shares(context, findings);
     check_sulfate_cement(context, findings);
-    append(check_chloride(context));
-    append(check_alkali(context));
-    append(check_aggregate_size(context));
-    append(check_amounts(context));
-    append(check_water_reduction(context));
-    append(check_grading(context));
+    check_chloride(context, findings);
+    check_alkali(context, findings);
+    check_aggregate_size(context, findings);
+    check_amounts(context, findings);
+    check_water_reduction(context, findings);
+    check_grading(context, findings);
     check_exposure_statement(context, findings);
     check_site(context, findings);
-    append(check_temperature(context));
-    append(check_finish(context));
-    return all;
+    check_temperature(context, findings);
+    check_finish(context, findings);
+}
+
+} // namespace
+
+std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,
+                          const Tables& tables) {
+    std::vector<Check> told;
+    Findings findings{told};
+    hold(requirements, proportions, tables, findings);
+    return told;
+}
+
+void judge(const Requirements& requirements, const Proportions& proportions, const Tables& tables,
+           std::vector<Finding>& verdicts) {
+    verdicts.clear();
+    Findings findings{verdicts};
+    hold(requirements, proportions, tables, findings);
 }
 
 std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,

@@ -86,7 +86,7 @@ void check_demanded_air(const CheckContext& context, Findings& findings) {
     }
     const DemandedAir found = judge_air(*demand, context);
     const bool known = demand->has_figure();
-    findings.add({.id = "air.exposure",
+    findings.add({.id = check_ids::air_exposure,
                   .verdict = found.verdict,
                   .value = known ? std::optional{found.percent} : std::nullopt,
                   .limit = known ? std::optional{demand->limit()} : std::nullopt,

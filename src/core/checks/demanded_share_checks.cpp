@@ -6,24 +6,24 @@ namespace boardmark::core {
 namespace {
 
 struct AdditionWords {
-    const char* id;
+    CheckId id;
     const char* what;
 };
 
 AdditionWords words_of(Addition addition) {
     switch (addition) {
     case Addition::fly_ash:
-        return {"scm.fly_ash", "fly ash and natural pozzolan"};
+        return {check_ids::scm_fly_ash, "fly ash and natural pozzolan"};
     case Addition::slag_cement:
-        return {"scm.slag_cement", "slag cement"};
+        return {check_ids::scm_slag_cement, "slag cement"};
     case Addition::silica_fume:
-        return {"scm.silica_fume", "silica fume"};
+        return {check_ids::scm_silica_fume, "silica fume"};
     case Addition::total:
-        return {"scm.total", "supplementary materials in all"};
+        return {check_ids::scm_total, "supplementary materials in all"};
     case Addition::ash_and_fume:
-        return {"scm.ash_and_fume", "fly ash, pozzolan and silica fume"};
+        return {check_ids::scm_ash_and_fume, "fly ash, pozzolan and silica fume"};
     }
-    return {};
+    return {check_ids::scm_total, ""};
 }
 
 void tell_share(const Demand& demand, double percent, const Material* unknown, Check& told) {

@@ -104,7 +104,7 @@ void check_demanded_ratio(const CheckContext& context, Findings& findings) {
         return;
     }
     const double w_cm = context.proportions.totals.w_cm;
-    findings.add({.id = "w_cm.exposure",
+    findings.add({.id = check_ids::w_cm_exposure,
                   .verdict = held(*lowest, w_cm),
                   .value = w_cm,
                   .limit = lowest->limit(),
@@ -129,7 +129,7 @@ void check_demanded_strength(const CheckContext& context, Findings& findings) {
         return;
     }
     const bool by_twin = verdict == Verdict::holds && below(strength_mpa, highest->low);
-    findings.add({.id = "strength.exposure",
+    findings.add({.id = check_ids::strength_exposure,
                   .verdict = verdict,
                   .value = strength_mpa,
                   .limit = highest->limit(),

@@ -34,15 +34,16 @@ void check_categories(const CheckContext& context, Findings& findings) {
             continue;
         }
         complete = false;
-        findings.add({.id = "exposure.stated", .verdict = Verdict::not_checked}, [&](Check& told) {
-            told.requirement = categories[i].name;
-            told.message = not_stated(i, context);
-        });
+        findings.add({.id = check_ids::exposure_stated, .verdict = Verdict::not_checked},
+                     [&](Check& told) {
+                         told.requirement = categories[i].name;
+                         told.message = not_stated(i, context);
+                     });
     }
     if (!complete) {
         return;
     }
-    findings.add({.id = "exposure.stated", .verdict = Verdict::holds}, [&](Check& told) {
+    findings.add({.id = check_ids::exposure_stated, .verdict = Verdict::holds}, [&](Check& told) {
         std::vector<std::string> names;
         std::ranges::transform(categories, std::back_inserter(names), &ExposureCategory::name);
         told.requirement = joined(names);
@@ -65,17 +66,18 @@ void check_pairs(const CheckContext& context, Findings& findings) {
         }
         const bool consistent = context.stated.first(
             [&](const ExposureClass& other) { return other.name == asking.beside->name; });
-        findings.add(
-            {.id = "exposure.consistent", .verdict = consistent ? Verdict::holds : Verdict::watch},
-            [&](Check& told) {
-                told.requirement = asking.name;
-                told.source = asking.limits.source;
-                told.message = {consistent ? "{class} and {beside} are stated together"
-                                           : "{class} {reason}: state {beside} as well, "
-                                             "or say why not",
-                                {word("class", asking.name), word("beside", asking.beside->name),
-                                 word("reason", asking.beside->reason)}};
-            });
+        findings.add({.id = check_ids::exposure_consistent,
+                      .verdict = consistent ? Verdict::holds : Verdict::watch},
+                     [&](Check& told) {
+                         told.requirement = asking.name;
+                         told.source = asking.limits.source;
+                         told.message = {consistent ? "{class} and {beside} are stated together"
+                                                    : "{class} {reason}: state {beside} as well, "
+                                                      "or say why not",
+                                         {word("class", asking.name),
+                                          word("beside", asking.beside->name),
+                                          word("reason", asking.beside->reason)}};
+                     });
     }
 }
 
@@ -85,13 +87,14 @@ void check_reactivity(const CheckContext& context, Findings& findings) {
     if (!asking) {
         return;
     }
-    findings.add({.id = "aggregate.reactivity", .verdict = Verdict::not_checked}, [&](Check& told) {
-        told.requirement = asking->name;
-        told.source = *asking->reactivity_evidence;
-        told.message = {"{class} asks evidence that the aggregates do not react with "
-                        "alkali, or are kept from it: the aggregate producer has it",
-                        {word("class", asking->name)}};
-    });
+    findings.add({.id = check_ids::aggregate_reactivity, .verdict = Verdict::not_checked},
+                 [&](Check& told) {
+                     told.requirement = asking->name;
+                     told.source = *asking->reactivity_evidence;
+                     told.message = {"{class} asks evidence that the aggregates do not react with "
+                                     "alkali, or are kept from it: the aggregate producer has it",
+                                     {word("class", asking->name)}};
+                 });
 }
 
 } // namespace

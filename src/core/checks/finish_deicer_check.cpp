@@ -39,22 +39,8 @@ const Cap& cap_of(Addition addition, const std::vector<Cap>& caps) {
     return found == caps.end() ? caps.front() : *found;
 }
 
-} // namespace
-
-Checks check_finish_deicer(const CheckContext& context) {
-    const ExposureClass* capping = capping_class(context.tables.code);
-    if (!capping) {
-        return {};
-    }
-    const std::vector<Cap>& caps = capping->caps;
-    const Supplementary found = supplementary_of(context.proportions);
-    if (!salt_and_frost(context) || (found.ash <= 0 && found.slag <= 0)) {
-        return {};
-    }
-    const bool held = within_caps(found, caps);
-    const auto percent = [](std::string name, double value) {
-        return quantity(std::move(name), {value, Measure::percent});
-    };
+/// The shares that are there, each with its name.
+std::string shares_text(const Supplementary& found) {
     std::string what;
     const auto add = [&](double share, const char* text) {
         if (share > 0) {
@@ -64,21 +50,40 @@ Checks check_finish_deicer(const CheckContext& context) {
     add(found.slag, "slag cement {slag}");
     add(found.ash, "ash or pozzolan {ash}");
     add(found.fume, "silica fume {fume}");
-    return {
-        {.id = "finish.deicer",
+    return what;
+}
+
+} // namespace
+
+void check_finish_deicer(const CheckContext& context, Findings& findings) {
+    const ExposureClass* capping = capping_class(context.tables.code);
+    const Supplementary found = supplementary_of(context.proportions);
+    if (!capping || (found.ash <= 0 && found.slag <= 0) || !salt_and_frost(context)) {
+        return;
+    }
+    const std::vector<Cap>& caps = capping->caps;
+    const bool held = within_caps(found, caps);
+    findings.add(
+        {.id = check_ids::finish_deicer,
          .verdict = held ? Verdict::holds : Verdict::watch,
          .value = found.total(),
          .limit = Limit{.low = std::nullopt, .high = cap_of(Addition::total, caps).percent},
-         .measure = Measure::percent,
-         .requirement = {},
-         .source = cap_of(Addition::slag_cement, caps).source,
-         .message = {what +
-                         (held ? ", within the caps of {class} for deicers. "
-                               : ", above a cap of {class} for deicers: salted, it may scale. ") +
-                         "The caps come from scaling tests of slabs; to spare formed faces "
-                         "has been suggested (ACI 232.4T), the code does not",
-                     {percent("slag", found.slag), percent("ash", found.ash),
-                      percent("fume", found.fume), word("class", capping->name)}}}};
+         .measure = Measure::percent},
+        [&](Check& told) {
+            const auto percent = [](std::string name, double value) {
+                return quantity(std::move(name), {value, Measure::percent});
+            };
+            told.requirement = board_marked;
+            told.source = cap_of(Addition::slag_cement, caps).source;
+            told.message = {
+                shares_text(found) +
+                    (held ? ", within the caps of {class} for deicers. "
+                          : ", above a cap of {class} for deicers: salted, it may scale. ") +
+                    "The caps come from scaling tests of slabs; to spare formed faces has been "
+                    "suggested (ACI 232.4T), the code does not",
+                {percent("slag", found.slag), percent("ash", found.ash),
+                 percent("fume", found.fume), word("class", capping->name)}};
+        });
 }
 
 } // namespace boardmark::core

@@ -164,7 +164,11 @@ std::vector<Check> check_line(const StrengthRecord& record, const StrengthFindin
     if (!findings.line) {
         return {check};
     }
-    return {line_check(*findings.line), outlier_check(*findings.line)};
+    std::vector<Check> checks;
+    Findings told{checks};
+    check_fall(*findings.line, told);
+    checks.push_back(outlier_check(*findings.line));
+    return checks;
 }
 
 } // namespace boardmark::core

@@ -19,21 +19,22 @@ void compare(const SiteAgainstStated& classes, const SiteReading& reading,
              const CheckContext& context, Findings& findings) {
     // Classes of one category stand in the code's table from the mildest to the most severe.
     const bool milder = &classes.by_site > &classes.stated;
-    findings.add({.id = "exposure.site", .verdict = milder ? Verdict::watch : Verdict::holds},
-                 [&](Check& told) {
-                     told.requirement = classes.by_site.name;
-                     told.source = context.tables.code.site.source;
-                     told.message = reading.reason_of(classes.by_site.category);
-                     told.message.text =
-                         (milder ? "{stated} is stated and stands, but the site asks {by_site}: "
-                                 : "{stated} is stated, the site asks {by_site}: ") +
-                         told.message.text;
-                     if (milder) {
-                         told.message.text += "; state {by_site}, or say why not";
-                     }
-                     told.message.arguments.push_back(word("stated", classes.stated.name));
-                     told.message.arguments.push_back(word("by_site", classes.by_site.name));
-                 });
+    findings.add(
+        {.id = check_ids::exposure_site, .verdict = milder ? Verdict::watch : Verdict::holds},
+        [&](Check& told) {
+            told.requirement = classes.by_site.name;
+            told.source = context.tables.code.site.source;
+            told.message = reading.reason_of(classes.by_site.category);
+            told.message.text =
+                (milder ? "{stated} is stated and stands, but the site asks {by_site}: "
+                        : "{stated} is stated, the site asks {by_site}: ") +
+                told.message.text;
+            if (milder) {
+                told.message.text += "; state {by_site}, or say why not";
+            }
+            told.message.arguments.push_back(word("stated", classes.stated.name));
+            told.message.arguments.push_back(word("by_site", classes.by_site.name));
+        });
 }
 
 /// The sea, say, gives a class before anything is known of the soil.
@@ -42,11 +43,12 @@ void tell_open_point(const std::string& by_site, const SiteRule& row, const Chec
     if (row.open_point.empty()) {
         return;
     }
-    findings.add({.id = "exposure.site", .verdict = Verdict::not_checked}, [&](Check& told) {
-        told.requirement = by_site;
-        told.source = context.tables.code.site.source;
-        told.message = {"{by_site} " + row.open_point, {word("by_site", by_site)}};
-    });
+    findings.add({.id = check_ids::exposure_site, .verdict = Verdict::not_checked},
+                 [&](Check& told) {
+                     told.requirement = by_site;
+                     told.source = context.tables.code.site.source;
+                     told.message = {"{by_site} " + row.open_point, {word("by_site", by_site)}};
+                 });
 }
 
 } // namespace

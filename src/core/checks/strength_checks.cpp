@@ -1,15 +1,12 @@
 #include "checks.hpp"
 
-#include <algorithm>
-#include <iterator>
-
 namespace boardmark::core {
 
-Checks check_strength(const CheckContext& context) {
-    Checks checks = check_average_strength(context);
-    std::ranges::move(check_own_line(context), std::back_inserter(checks));
-    std::ranges::move(check_strength_records(context), std::back_inserter(checks));
-    return checks;
+void check_strength(const CheckContext& context, Findings& findings) {
+    check_demanded_strength(context, findings);
+    check_average_strength(context, findings);
+    check_own_line(context, findings);
+    check_strength_records(context, findings);
 }
 
 } // namespace boardmark::core

@@ -113,17 +113,17 @@ void check_cement(const CheckContext& context, const ExposureClass& exposure, Fi
     const Verdict verdict = verdict_of(found.acceptance);
     const bool low_expansion = exposure.pozzolanic_limits && verdict == Verdict::holds &&
                                !binder_holds_pozzolan_or_slag(context.proportions);
-    findings.add({.id = "cement.sulfate", .verdict = low_expansion ? Verdict::watch : verdict},
-                 [&](Check& told) {
-                     told.requirement = exposure.name;
-                     told.source = exposure.limits.source;
-                     told.message = message_of(found, exposure, context);
-                     if (low_expansion) {
-                         told.message.text +=
-                             "; without pozzolan or slag the cement must show the low "
-                             "expansion that the code's second option asks";
-                     }
-                 });
+    findings.add(
+        {.id = check_ids::cement_sulfate, .verdict = low_expansion ? Verdict::watch : verdict},
+        [&](Check& told) {
+            told.requirement = exposure.name;
+            told.source = exposure.limits.source;
+            told.message = message_of(found, exposure, context);
+            if (low_expansion) {
+                told.message.text += "; without pozzolan or slag the cement must show the low "
+                                     "expansion that the code's second option asks";
+            }
+        });
 }
 
 /// An accelerator with chloride, or else the last whose chloride is not stated.
@@ -150,7 +150,7 @@ void check_calcium_chloride(const CheckContext& context, const ExposureClass& ex
     }
     const Material* suspect = suspect_accelerator(context.proportions);
     const bool holds_chloride = suspect && suspect->chloride_percent;
-    findings.add({.id = "chloride.sulfate",
+    findings.add({.id = check_ids::chloride_sulfate,
                   .verdict = !suspect         ? Verdict::holds
                              : holds_chloride ? Verdict::fails
                                               : Verdict::not_checked},

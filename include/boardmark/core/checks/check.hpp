@@ -34,6 +34,13 @@ struct Check {
 std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,
                           const Tables& tables);
 
+/// The same verdicts and figures in the same order, without a word: what a search over many mixes
+/// asks. No allocation once the buffer has room.
+///
+/// @param verdicts a buffer that is cleared and filled, to be used again
+void judge(const Requirements& requirements, const Proportions& proportions, const Tables& tables,
+           std::vector<Finding>& verdicts);
+
 struct Batch;
 
 /// The same for a batch as it will be weighed: with the amounts and the ratio of its rounded
