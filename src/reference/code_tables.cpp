@@ -148,6 +148,7 @@ core::AirRules air_rules(const CodeData& data, UnitSystem system) {
     if (!printed) {
         constexpr double never = std::numeric_limits<double>::infinity();
         return {.tolerance_percent = 0,
+                .tolerance_source = {},
                 .reduction_percent = 0,
                 .reduction_above_strength_mpa = never,
                 .reduction_above_strength_twin_mpa = never,
@@ -155,6 +156,7 @@ core::AirRules air_rules(const CodeData& data, UnitSystem system) {
     }
     const EmbeddedTable& rules = *printed;
     return {.tolerance_percent = constant(rules, "tolerance", system),
+            .tolerance_source = {note(row(rules, "tolerance"), "cited"), core::Confidence::read},
             .reduction_percent = constant(rules, "reduction", system),
             .reduction_above_strength_mpa = constant(rules, "reduction_above_strength", system),
             .reduction_above_strength_twin_mpa =

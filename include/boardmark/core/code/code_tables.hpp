@@ -80,6 +80,7 @@ struct ExposureClass {
 /// How the air that classes demand is held.
 struct AirRules {
     double tolerance_percent;
+    Source tolerance_source;  ///< of a load as it is tested
     double reduction_percent; ///< permitted for stronger concrete
     double reduction_above_strength_mpa;
     double reduction_above_strength_twin_mpa; ///< as the other system prints it
