@@ -4,14 +4,6 @@
 
 namespace boardmark::core {
 
-std::vector<const Material*> binder_materials(const Proportions& proportions) {
-    std::vector<const Material*> materials;
-    for (const Ingredient* binder : of_role(proportions, Role::binder)) {
-        materials.push_back(&*binder->material);
-    }
-    return materials;
-}
-
 void append_other_editions(const ExposureClass& exposure, Phrase& message) {
     if (!exposure.other_editions.empty()) {
         message.text += ". {editions_" + exposure.name + "}";

@@ -1,7 +1,5 @@
 #include "supplementary.hpp"
 
-#include "exposure_limits.hpp"
-
 namespace boardmark::core {
 namespace {
 
@@ -54,9 +52,10 @@ Supplementary supplementary_of(const Proportions& proportions) {
 }
 
 const Material* unknown_blend(const Proportions& proportions) {
-    for (const Material* material : binder_materials(proportions)) {
-        if (material->kind == Kind::blended_cement && material->binder.contains.empty()) {
-            return material;
+    for (const Ingredient* binder : of_role(proportions, Role::binder)) {
+        const Material& material = *binder->material;
+        if (material.kind == Kind::blended_cement && material.binder.contains.empty()) {
+            return &material;
         }
     }
     return nullptr;

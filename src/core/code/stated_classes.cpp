@@ -2,15 +2,15 @@
 
 #include "../method/water_cement_ratio.hpp"
 
+#include <algorithm>
 #include <cassert>
 
 namespace boardmark::core {
 bool binder_holds_pozzolan_or_slag(const Proportions& proportions) {
-    std::vector<const Material*> materials;
-    for (const Ingredient* binder : of_role(proportions, Role::binder)) {
-        materials.push_back(&*binder->material);
-    }
-    return has_pozzolan_or_slag(materials);
+    const auto binder = of_role(proportions, Role::binder);
+    return std::any_of(binder.begin(), binder.end(), [](const Ingredient* one) {
+        return is_or_holds_pozzolan_or_slag(*one->material);
+    });
 }
 
 StatedClasses::StatedClasses(const Requirements& requirements, const Proportions& proportions,
