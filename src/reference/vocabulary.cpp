@@ -6,20 +6,15 @@ core::Vocabulary vocabulary() {
     constexpr double percent = 100;
     const core::Tables known = tables(core::UnitSystem::si);
     const core::StrengthTables& strength = known.strength;
-    core::Vocabulary words{.codes = codes(),
-                           .exposure_classes = {},
-                           .fineness_sieves_mm = known.method.fineness_sieves_mm,
-                           .strength_classes = strength.classes,
-                           .line_confidence = strength.confidence_percent.value / percent,
-                           .strength_age_tolerance_d = strength.age_tolerance_d.value,
-                           .bars = known.bars,
-                           .site = known.code.site,
-                           .flow_classes = known.forms.flow,
-                           .tables = tables};
-    for (const ExplainedClass& exposure : exposure_classes()) {
-        words.exposure_classes.push_back(exposure.name);
-    }
-    return words;
+    return {.codes = codes(),
+            .fineness_sieves_mm = known.method.fineness_sieves_mm,
+            .strength_classes = strength.classes,
+            .line_confidence = strength.confidence_percent.value / percent,
+            .strength_age_tolerance_d = strength.age_tolerance_d.value,
+            .bars = known.bars,
+            .code = known.code,
+            .flow_classes = known.forms.flow,
+            .tables = tables};
 }
 
 } // namespace boardmark::reference

@@ -1,46 +1,13 @@
 #include <boardmark/core/basis/tables.hpp>
 
-#include "../basis/interpolation.hpp"
 #include "../basis/phrases.hpp"
-#include "../basis/tolerance.hpp"
-#include "../method/air_content.hpp"
-#include "compare.hpp"
-#include "exposure_limits.hpp"
+#include "air_at_placing.hpp"
+#include "checks.hpp"
 
 #include <algorithm>
-#include <string_view>
 
 namespace boardmark::core {
 namespace {
-
-Verdict within(double percent, Limit limit) {
-    return worse(at_least({percent, *limit.low, percent_precision}),
-                 at_most({percent, *limit.high, percent_precision}));
-}
-
-Argument percent_of(std::string name, double percent) {
-    return quantity(std::move(name), {percent, Measure::percent});
-}
-
-/// Says where the air at placing is not the air of the batch.
-void append_loss(const Selection& selection, Phrase& message) {
-    if (same(selection.air_percent, selection.air_at_placing_percent)) {
-        return;
-    }
-    constexpr std::string_view value = "{value}";
-    message.text.insert(message.text.find(value) + value.size(),
-                        " at placing ({batch} in the batch)");
-    message.arguments.push_back(percent_of("batch", selection.air_percent));
-}
-
-/// The tolerance of delivery belongs to the load: a mix is designed for the air itself.
-bool is_designed_below(double target_percent, const CheckContext& context) {
-    return !context.proportions.is_load &&
-           below(context.proportions.selection.air_at_placing_percent, target_percent);
-}
-
-constexpr const char* designed_below =
-    "; the mix is designed below {target}: the tolerance belongs to the load";
 
 /// Entrained air where the file asks for none.
 void unwanted_check(const Selection& selection, Findings& findings) {
@@ -74,8 +41,7 @@ void stated_check(const CheckContext& context, Findings& findings) {
     const Limit limit{.low = std::max(required.percent - tolerance, 0.0),
                       .high = required.percent + tolerance};
     const Verdict delivered = within(percent, limit);
-    const bool low_design =
-        delivered == Verdict::holds && is_designed_below(required.percent, context);
+    const bool low_design = designed_below(required.percent, delivered, context.proportions);
     findings.add({.id = check_ids::air_stated,
                   .verdict = low_design ? Verdict::watch : delivered,
                   .value = percent,
@@ -90,67 +56,8 @@ void stated_check(const CheckContext& context, Findings& findings) {
                           percent_of("high", *limit.high), percent_of("target", required.percent),
                           quantity("tolerance", {tolerance, Measure::ratio})}};
                      append_loss(selection, told.message);
-                     told.message.text += low_design ? designed_below : "";
+                     append_design_below(low_design, told.message);
                  });
-}
-
-Checks exposure_check(const CheckContext& context) {
-    const ExposureClass* freezing = freezing_class(context.requirements, context.tables);
-    const SizeRow* row = demanded_air(freezing, context.tables);
-    if (!row) {
-        return {};
-    }
-    const AirRules& rules = context.tables.code.air;
-    const double size_mm = context.proportions.selection.nominal_max_size_mm;
-    const double percent = context.proportions.selection.air_at_placing_percent;
-    Check check{.id = "air.exposure",
-                .verdict = Verdict::not_checked,
-                .measure = Measure::percent,
-                .requirement = freezing->name,
-                .source = row->source};
-    const auto target = value_at_size(*row, size_mm);
-    if (!target) {
-        check.message = {"the code's air table has no {size} stone",
-                         {quantity("size", {size_mm, Measure::aggregate_size})}};
-        return {std::move(check)};
-    }
-    const Limit limit{.low = target->value - rules.tolerance_percent,
-                      .high = target->value + rules.tolerance_percent};
-    const double strength_mpa = context.requirements.strength_mpa;
-    const bool on_the_step = same(strength_mpa, rules.reduction_above_strength_mpa) ||
-                             same(strength_mpa, rules.reduction_above_strength_twin_mpa);
-    const bool may_reduce = above(strength_mpa, rules.reduction_above_strength_mpa) && !on_the_step;
-    check.value = percent;
-    check.limit = limit;
-    check.verdict = within(percent, limit);
-
-    std::string text = "air {value}, {low} to {high}: {class} asks {target} at {size} stone, "
-                       "delivered within {tolerance} points";
-    if (may_reduce) {
-        text += "; above {strength} the code permits {reduction} point less";
-        const Limit reduced{.low = *limit.low - rules.reduction_percent, .high = limit.high};
-        if (check.verdict == Verdict::fails && within(percent, reduced) != Verdict::fails) {
-            check.verdict = Verdict::watch;
-            text += ", and only with that does it hold";
-        }
-    } else if (on_the_step) {
-        text += ". {editions}"; // on the step itself the editions part
-    }
-    check.message = {std::move(text),
-                     {percent_of("value", percent), percent_of("low", *limit.low),
-                      percent_of("high", *limit.high), word("class", freezing->name),
-                      word("editions", rules.reduction_in_other_editions),
-                      percent_of("target", target->value),
-                      quantity("size", {size_mm, Measure::aggregate_size}),
-                      quantity("tolerance", {rules.tolerance_percent, Measure::ratio}),
-                      quantity("strength", {rules.reduction_above_strength_mpa, Measure::strength}),
-                      quantity("reduction", {rules.reduction_percent, Measure::ratio})}};
-    append_loss(context.proportions.selection, check.message);
-    if (check.verdict == Verdict::holds && is_designed_below(target->value, context)) {
-        check.verdict = Verdict::watch;
-        check.message.text += designed_below;
-    }
-    return {std::move(check)};
 }
 
 /// Cements whose designation ends in A after the type (IA, IIA, IIIA) are air-entraining.
@@ -186,7 +93,7 @@ void agent_check(const CheckContext& context, Findings& findings) {
 } // namespace
 
 void check_air(const CheckContext& context, Findings& findings) {
-    findings.take(exposure_check(context));
+    check_demanded_air(context, findings);
     stated_check(context, findings);
     agent_check(context, findings);
 }

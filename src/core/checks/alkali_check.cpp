@@ -2,6 +2,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "checks.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
 #include "supplementary.hpp"
@@ -71,11 +72,12 @@ double reached(const AlkaliLevel& level, const CheckContext& context) {
 }
 
 std::string salt_note(const CheckContext& context) {
-    const auto& classes = context.requirements.exposure;
-    return std::ranges::count(classes, std::string{"C2"}) > 0
-               ? " The loading does not cover the alkali that salt from the sea or from deicers "
-                 "brings in (C2)."
-               : "";
+    const ExposureClass* salted = context.stated.first(
+        [](const ExposureClass& exposure) { return exposure.salt == Salt::any; });
+    return salted ? " The loading does not cover the alkali that salt from the sea or from deicers "
+                    "brings in (" +
+                        salted->name + ")."
+                  : "";
 }
 
 std::string asked_besides(const AlkaliLevel& level) {

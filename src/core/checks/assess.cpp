@@ -1,3 +1,4 @@
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/batch/batch.hpp>
 
 #include "../batch/batch_yield.hpp"
@@ -8,20 +9,25 @@
 namespace boardmark::core {
 namespace {
 
-void hold(const CheckContext& context, Findings& findings) {
+void hold(const Requirements& requirements, const Proportions& proportions, const Tables& tables,
+          Findings& findings) {
+    const StatedClasses stated{requirements, proportions, tables.code};
+    const Demands demands{
+        stated, tables.code, {tables.system, proportions.selection.nominal_max_size_mm}};
+    const CheckContext context{requirements, proportions, tables, stated, demands};
     check_water_cement_ratio(context, findings);
     check_strength(context, findings);
     check_air(context, findings);
-    findings.take(check_supplementary(context));
-    findings.take(check_sulfate_cement(context));
+    check_demanded_shares(context, findings);
+    check_sulfate_cement(context, findings);
     check_chloride(context, findings);
     check_alkali(context, findings);
     check_aggregate_size(context, findings);
     check_amounts(context, findings);
     check_water_reduction(context, findings);
     check_grading(context, findings);
-    findings.take(check_exposure_statement(context));
-    findings.take(check_site(context));
+    check_exposure_statement(context, findings);
+    check_site(context, findings);
     check_temperature(context, findings);
     check_finish(context, findings);
 }
@@ -32,7 +38,7 @@ std::vector<Check> assess(const Requirements& requirements, const Proportions& p
                           const Tables& tables) {
     std::vector<Check> told;
     Findings findings{told};
-    hold({requirements, proportions, tables}, findings);
+    hold(requirements, proportions, tables, findings);
     return told;
 }
 
@@ -40,7 +46,7 @@ void judge(const Requirements& requirements, const Proportions& proportions, con
            std::vector<Finding>& verdicts) {
     verdicts.clear();
     Findings findings{verdicts};
-    hold({requirements, proportions, tables}, findings);
+    hold(requirements, proportions, tables, findings);
 }
 
 std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,

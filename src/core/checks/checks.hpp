@@ -2,6 +2,7 @@
 
 #include <boardmark/core/checks/check.hpp>
 
+#include "../code/demand.hpp"
 #include "findings.hpp"
 
 #include <vector>
@@ -13,22 +14,27 @@ struct CheckContext {
     const Requirements& requirements;
     const Proportions& proportions;
     const Tables& tables;
+    const StatedClasses& stated;
+    const Demands& demands;
 };
 
 using Checks = std::vector<Check>;
 
 // One function for each subject; a check that does not apply is left out.
 
-Checks check_exposure_statement(const CheckContext& context);
-Checks check_site(const CheckContext& context);
+void check_exposure_statement(const CheckContext& context, Findings& findings);
+void check_site(const CheckContext& context, Findings& findings);
+void check_demanded_ratio(const CheckContext& context, Findings& findings);
+void check_demanded_strength(const CheckContext& context, Findings& findings);
+void check_demanded_air(const CheckContext& context, Findings& findings);
+void check_demanded_shares(const CheckContext& context, Findings& findings);
 void check_water_cement_ratio(const CheckContext& context, Findings& findings);
 void check_strength(const CheckContext& context, Findings& findings);
 void check_average_strength(const CheckContext& context, Findings& findings);
 void check_own_line(const CheckContext& context, Findings& findings);
 void check_strength_records(const CheckContext& context, Findings& findings);
 void check_air(const CheckContext& context, Findings& findings);
-Checks check_supplementary(const CheckContext& context);
-Checks check_sulfate_cement(const CheckContext& context);
+void check_sulfate_cement(const CheckContext& context, Findings& findings);
 void check_chloride(const CheckContext& context, Findings& findings);
 void check_aggregate_size(const CheckContext& context, Findings& findings);
 void check_amounts(const CheckContext& context, Findings& findings);

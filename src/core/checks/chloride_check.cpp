@@ -1,7 +1,7 @@
 #include <boardmark/core/basis/tables.hpp>
 
 #include "../basis/phrases.hpp"
-#include "compare.hpp"
+#include "checks.hpp"
 #include "exposure_limits.hpp"
 
 #include <algorithm>
@@ -65,16 +65,15 @@ std::string unknown_of(const Proportions& proportions) {
 } // namespace
 
 void check_chloride(const CheckContext& context, Findings& findings) {
-    const ExposureClass* exposure = stated_class(context, 'C');
-    if (!exposure || !exposure->chloride_percent || !context.requirements.reinforced) {
+    const Demand* asked = context.demands.first(Demanded::chloride);
+    if (!asked || !context.requirements.reinforced) {
         return;
     }
-    const double limit = *exposure->chloride_percent;
     const ChlorideSum sum = chloride_of(context);
     const double counted_kg = counted_binder_kg(context.proportions);
     const bool counts = counted_kg != 0;
     const double percent = counts ? 100 * sum.kg / counted_kg : 0;
-    const Verdict verdict = at_most({percent, limit, chloride_precision_percent});
+    const Verdict verdict = held(*asked, percent);
     Finding found{.id = check_ids::chloride_exposure,
                   .verdict = Verdict::not_checked,
                   .measure = Measure::percent};
@@ -83,12 +82,12 @@ void check_chloride(const CheckContext& context, Findings& findings) {
         found = {.id = check_ids::chloride_exposure,
                  .verdict = verdict,
                  .value = percent,
-                 .limit = Limit{.low = std::nullopt, .high = limit},
+                 .limit = asked->limit(),
                  .measure = Measure::chloride};
     }
     findings.add(found, [&](Check& told) {
-        told.requirement = exposure->name;
-        told.source = exposure->limits.source;
+        told.requirement = asked->by->name;
+        told.source = *asked->source;
         if (!counts) {
             told.message = {
                 "the binder holds no cement: there is nothing to count chloride against", {}};
@@ -103,7 +102,8 @@ void check_chloride(const CheckContext& context, Findings& findings) {
                 "and the mixing water at the drinking-water maximum; at most {limit} in {class}, "
                 "reinforced and not prestressed",
                 {quantity("value", {percent, Measure::chloride}),
-                 quantity("limit", {limit, Measure::chloride}), word("class", exposure->name)}};
+                 quantity("limit", {asked->high, Measure::chloride}),
+                 word("class", asked->by->name)}};
         }
     });
 }

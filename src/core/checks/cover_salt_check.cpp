@@ -7,15 +7,14 @@
 namespace boardmark::core {
 
 Check open_salt_check(CheckId id, const SaltExposure& salt, const Source& source) {
-    return {
-        .id = id,
-        .verdict = Verdict::not_checked,
-        .measure = Measure::length,
-        .requirement = salt.by.empty() ? "salt at the face" : "salt at the face, " + salt.by,
-        .source = source,
-        .message = {"whether salt reaches the faces is not stated: 'requirements.exposure' (C0, "
-                    "C1 or C2) or 'requirements.site' of the mix file",
-                    {}}};
+    return {.id = id,
+            .verdict = Verdict::not_checked,
+            .measure = Measure::length,
+            .requirement = salt.by.empty() ? "salt at the face" : "salt at the face, " + salt.by,
+            .source = source,
+            .message = {"whether salt reaches the faces is not stated: 'requirements.exposure' "
+                        "({classes}) or 'requirements.site' of the mix file",
+                        {word("classes", salt.open_classes)}}};
 }
 
 const char* relief_taken_as_none() {

@@ -32,9 +32,6 @@ public:
         std::forward<Telling>(telling)(open(finding));
     }
 
-    /// Checks that were told already.
-    void take(std::vector<Check> checks);
-
 private:
     /// A check to be told, with the figures of a finding.
     Check& open(const Finding& finding);

@@ -105,8 +105,8 @@ const MostFines* most_fines_row(const CheckContext& context) {
     if (!freezing || above(context.requirements.strength_mpa, finish.most_fines_strength_mpa)) {
         return nullptr;
     }
-    const auto& rows = demanded_air(freezing, context.tables) ? finish.most_fines_freezing
-                                                              : finish.most_fines_other;
+    const auto& rows =
+        demanded_air(freezing) ? finish.most_fines_freezing : finish.most_fines_other;
     const double size_mm = context.proportions.selection.nominal_max_size_mm;
     const auto found = std::ranges::find_if(
         rows, [&](const MostFines& row) { return !above(size_mm, row.up_to_mm); });

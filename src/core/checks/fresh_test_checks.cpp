@@ -67,7 +67,7 @@ Check air_check(const Yield& yield, const Tables& tables) {
                 .verdict = Verdict::not_checked,
                 .measure = Measure::percent,
                 .requirement = "target air",
-                .source = {"ASTM C94, ACI 318", Confidence::read},
+                .source = tables.code.air.tolerance_source,
                 .message = {"air was not measured by meter; the gravimetric air {gravimetric} is "
                             "used meanwhile",
                             {quantity("gravimetric", {yield.air_percent, Measure::percent})}}};

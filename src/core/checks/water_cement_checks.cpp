@@ -2,60 +2,11 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "checks.hpp"
 #include "compare.hpp"
-#include "exposure_limits.hpp"
 
 namespace boardmark::core {
 namespace {
-
-/// The lowest limit of the stated classes; the message names every other class with its own.
-Checks exposure_check(const CheckContext& context) {
-    const double w_cm = context.proportions.totals.w_cm;
-    std::vector<StatedClass> limiting;
-    for (const StatedClass& stated : stated_classes(context)) {
-        if (stated.limits->max_w_cm) {
-            limiting.push_back(stated);
-        }
-    }
-    if (limiting.empty()) {
-        return {};
-    }
-    double lowest = *limiting.front().limits->max_w_cm;
-    for (const StatedClass& stated : limiting) {
-        lowest = std::min(lowest, *stated.limits->max_w_cm);
-    }
-    Check check{.id = "w_cm.exposure",
-                .verdict = at_most({w_cm, lowest, w_cm_precision}),
-                .value = w_cm,
-                .limit = Limit{.low = std::nullopt, .high = lowest},
-                .measure = Measure::w_cm,
-                .requirement = {}};
-    std::vector<std::string> governing;
-    std::vector<const ExposureClass*> at_lowest;
-    std::string text = "w/cm {value}, at most {limit} in {classes}";
-    check.message.arguments = {quantity("value", {w_cm, Measure::w_cm}),
-                               quantity("limit", {lowest, Measure::w_cm})};
-    for (const StatedClass& stated : limiting) {
-        const ExposureClass& exposure = *stated.exposure;
-        if (*stated.limits->max_w_cm == lowest) {
-            governing.push_back(exposure.name);
-            at_lowest.push_back(&exposure);
-            check.source = stated.limits->source;
-            continue;
-        }
-        const bool broken =
-            at_most({w_cm, *stated.limits->max_w_cm, w_cm_precision}) == Verdict::fails;
-        text += "; " + exposure.name + (broken ? " breaks {limit_" : " allows {limit_") +
-                exposure.name + "}";
-        check.message.arguments.push_back(
-            quantity("limit_" + exposure.name, {*stated.limits->max_w_cm, Measure::w_cm}));
-    }
-    check.requirement = joined(governing);
-    check.message.arguments.push_back(word("classes", check.requirement));
-    check.message.text = std::move(text);
-    append_other_editions(at_lowest, check.message);
-    return {std::move(check)};
-}
 
 /// The strength expected, or the weakest that is known where the ratio is higher than any known.
 std::optional<ExpectedStrength> most_expected(const CheckContext& context) {
@@ -142,7 +93,7 @@ void strength_check(const CheckContext& context, Findings& findings) {
 } // namespace
 
 void check_water_cement_ratio(const CheckContext& context, Findings& findings) {
-    findings.take(exposure_check(context));
+    check_demanded_ratio(context, findings);
     strength_check(context, findings);
 }
 

@@ -129,7 +129,7 @@ std::vector<Ingredient> aggregates_of(const Mix& mix, const std::vector<Ingredie
     std::vector<Ingredient> all_but_fine = others;
     append(all_but_fine, aggregates);
     const double room_m3 = room_for_fine_aggregate_m3(all_but_fine);
-    record_fine_volume(room_m3, worksheet);
+    record_fine_volume(room_m3, tables.method, worksheet);
     append(aggregates, blend_of_volume(mix.fine, room_m3, tables));
     return aggregates;
 }
@@ -142,7 +142,7 @@ Proportions proportion(const Mix& mix, const Tables& tables) {
     Selection& selection = proportions.selection;
     const auto materials = materials_of(mix);
 
-    record_site(mix.requirements, tables, worksheet);
+    record_site(mix.requirements, tables.code, worksheet);
     record_typical_figures(materials, tables, worksheet);
     proportions.estimate = std::ranges::any_of(
         materials, [](const Material* material) { return material->aggregate.typical; });
@@ -186,6 +186,9 @@ Proportions proportion(const Mix& mix, const Tables& tables) {
     append(proportions.ingredients, admixtures);
     proportions.ingredients.push_back(air_ingredient(air.in_batch_percent));
     proportions.totals = total(proportions.ingredients);
+
+    proportions.method = tables.method.name;
+    proportions.procedure = tables.method.procedure;
 
     cross_check_by_mass(proportions, tables, worksheet);
     record_temperature(mix.requirements, mix.batched_water, proportions, tables);

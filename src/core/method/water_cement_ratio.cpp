@@ -228,17 +228,20 @@ std::optional<ExposureRatio> w_cm_by_exposure(const Requirements& requirements,
     return lowest;
 }
 
-bool has_pozzolan_or_slag(const std::vector<const Material*>& binder) {
+bool is_or_holds_pozzolan_or_slag(const Material& binder) {
     const auto is_one = [](Kind kind) {
         return kind == Kind::slag_cement || kind == Kind::fly_ash || kind == Kind::silica_fume ||
                kind == Kind::natural_pozzolan || kind == Kind::metakaolin;
     };
-    return std::ranges::any_of(binder, [&](const Material* material) {
-        return is_one(material->kind) ||
-               std::ranges::any_of(material->binder.contains, [&](const Constituent& part) {
-                   return is_one(part.kind) && part.percent > 0;
-               });
-    });
+    return is_one(binder.kind) ||
+           std::ranges::any_of(binder.binder.contains, [&](const Constituent& part) {
+               return is_one(part.kind) && part.percent > 0;
+           });
+}
+
+bool has_pozzolan_or_slag(const std::vector<const Material*>& binder) {
+    return std::ranges::any_of(
+        binder, [](const Material* material) { return is_or_holds_pozzolan_or_slag(*material); });
 }
 
 } // namespace boardmark::core

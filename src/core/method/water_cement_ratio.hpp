@@ -38,6 +38,7 @@ std::optional<ExposureRatio> w_cm_by_exposure(const Requirements& requirements,
                                               bool has_pozzolan_or_slag, const Tables& tables);
 
 /// Whether a supplementary material is among the binder, alone or inside a blended cement.
+bool is_or_holds_pozzolan_or_slag(const Material& binder);
 bool has_pozzolan_or_slag(const std::vector<const Material*>& binder);
 
 } // namespace boardmark::core
