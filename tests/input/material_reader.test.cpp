@@ -49,7 +49,7 @@ TEST_CASE("the aggregates of the sound mix arrive in SI") {
     CHECK(stone.aggregate.absorption_percent == 0.5);
     CHECK_THAT(*stone.aggregate.nominal_max_size_mm, WithinRel(19.05, 1e-9));
     CHECK_THAT(*stone.aggregate.dry_rodded_density_kg_m3, WithinRel(100 * lb_ft3, 1e-9));
-    CHECK(mix.fine.at(0).material.aggregate.fineness_modulus == 2.8);
+    CHECK(mix.fine.at(0).material->aggregate.fineness_modulus == 2.8);
 }
 
 TEST_CASE("what holds where a figure of a material is left out") {
@@ -119,8 +119,8 @@ TEST_CASE("a moisture of the command line takes the place of the file's") {
     const auto reading = input::read_mix(with_sand("    moisture: 6.0 %\n"), "test.yaml", options);
     REQUIRE(reading.mix);
     const auto& mix = std::get<core::Mix>(*reading.mix);
-    CHECK(mix.fine[0].material.aggregate.moisture_percent == 5.2);
-    CHECK(mix.coarse[0].material.aggregate.moisture_percent == 1.4); // the file has none
+    CHECK(mix.fine[0].material->aggregate.moisture_percent == 5.2);
+    CHECK(mix.coarse[0].material->aggregate.moisture_percent == 1.4); // the file has none
 }
 
 TEST_CASE("sieves stand in for the fineness modulus in whatever order they are written") {

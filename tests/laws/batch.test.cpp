@@ -1,6 +1,7 @@
 // Laws of batching: what the scale shows, whatever the volume and the weather.
 
 #include "laws/mixes.hpp"
+#include "made.hpp"
 
 using namespace boardmark;
 using namespace boardmark::test;
@@ -10,7 +11,8 @@ namespace {
 
 core::Batch batch_of(const core::Proportions& proportions, const core::BatchOrder& order,
                      core::UnitSystem system) {
-    return core::batch(proportions, order, tables_of(system).water_density_kg_m3);
+    return boardmark::test::made(
+        core::batch(proportions, order, tables_of(system).water_density_kg_m3));
 }
 
 /// A batch; a case in which the aggregates bring too much water is not counted.
