@@ -1,5 +1,7 @@
 #include "air_content.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/interpolation.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"

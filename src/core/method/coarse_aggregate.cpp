@@ -1,5 +1,7 @@
 #include "coarse_aggregate.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/interpolation.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"

@@ -2,10 +2,11 @@
 
 #include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/mix.hpp>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// With what the water table is entered.
 struct WaterEntry {

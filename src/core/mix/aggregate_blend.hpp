@@ -1,12 +1,13 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
 #include <vector>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// Adds the blend that has an oven-dry mass in all, shared out by SSD mass.
 void add_blend_of_dry_mass(const std::vector<Share>& shares, double dry_kg_m3, const Tables& tables,

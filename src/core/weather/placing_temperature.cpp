@@ -1,5 +1,7 @@
 #include "placing_temperature.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "mixture_heat.hpp"

@@ -16,7 +16,7 @@ namespace {
 using core::UnitSystem;
 
 /// The item to weigh of an ingredient, or nullptr.
-const core::BatchItem* item_of(const core::SolvedTrial& mix, const std::string& name) {
+const core::BatchItem* item_of(const core::SolvedTrial& mix, std::string_view name) {
     if (!mix.batch) {
         return nullptr;
     }

@@ -1,7 +1,6 @@
 #pragma once
 
 #include <boardmark/core/basis/outcome.hpp>
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/trial/trial.hpp>
@@ -12,6 +11,8 @@
 #include <vector>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// What a trial batch really was.
 struct Yield {
