@@ -42,7 +42,7 @@ using Faults = std::vector<std::string>;
 
 TEST_CASE("the aggregates of the sound mix arrive in SI") {
     const core::Mix mix = mix_of(sound_mix);
-    const auto& stone = mix.coarse.at(0).material;
+    const core::Material& stone = mix.coarse.at(0).material;
     CHECK(stone.name == "stone");
     CHECK(stone.kind == core::Kind::coarse_aggregate);
     CHECK(stone.relative_density == 2.68);
@@ -54,11 +54,11 @@ TEST_CASE("the aggregates of the sound mix arrive in SI") {
 
 TEST_CASE("what holds where a figure of a material is left out") {
     const core::Mix mix = mix_of(sound_mix);
-    const auto& stone = mix.coarse.at(0).material;
+    const core::Material& stone = mix.coarse.at(0).material;
     CHECK_FALSE(stone.aggregate.relative_density_is_oven_dry);
     CHECK_FALSE(stone.aggregate.moisture_percent);
     CHECK_FALSE(stone.aggregate.typical);
-    const auto& cement = mix.binder.at(0).material;
+    const core::Material& cement = mix.binder.at(0).material;
     CHECK(cement.standard.empty());
     CHECK_FALSE(cement.relative_density);
     CHECK_FALSE(cement.chloride_percent);

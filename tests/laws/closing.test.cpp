@@ -107,7 +107,8 @@ TEST_CASE("the dry coarse aggregate is its bulk volume times the dry-rodded dens
         for (const core::Ingredient* stone : core::of_role(proportions, Role::coarse)) {
             dry_kg_m3 += *stone->dry_kg_m3;
             const double absorption = *stone->material->aggregate.absorption_percent / 100;
-            demand_same(stone->kg_m3, *stone->dry_kg_m3 * (1 + absorption), 1e-12, stone->name);
+            demand_same(stone->kg_m3, *stone->dry_kg_m3 * (1 + absorption), 1e-12,
+                        std::string{stone->name});
         }
         double rodded_kg_m3 = 0;
         for (const core::Share& share : mix.coarse) {

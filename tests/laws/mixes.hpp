@@ -123,7 +123,8 @@ inline std::vector<core::Dosage> any_admixtures() {
     }
     if (perhaps("agent")) {
         admixtures.push_back(
-            {{.name = "agent", .kind = core::Kind::air_entraining_admixture}, std::nullopt});
+            {core::Material{.name = "agent", .kind = core::Kind::air_entraining_admixture},
+             std::nullopt});
     }
     return admixtures;
 }

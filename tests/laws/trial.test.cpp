@@ -92,7 +92,8 @@ TEST_CASE("the next trial of a perfect trial is itself") {
                weighed.mix.requirements.minimum_binder_kg_m3.value_or(0));
         const core::NextTrial next = tried(perfect(weighed)).next();
         for (const core::Ingredient& row : weighed.designed.ingredients) {
-            demand_same(ingredient(next.proportions, row.name).kg_m3, row.kg_m3, 1e-7, row.name);
+            const std::string name{row.name};
+            demand_same(ingredient(next.proportions, name).kg_m3, row.kg_m3, 1e-7, name);
         }
         for (const core::BatchItem& item : weighed.batch.items) {
             const auto same =

@@ -98,18 +98,18 @@ public:
             auto each = give;
             for (auto* shares : {&mix->binder, &mix->coarse, &mix->fine}) {
                 for (core::Share& share : *shares) {
-                    each(share.material);
+                    each(share.material.edit());
                 }
             }
             for (core::Dosage& dosage : mix->admixtures) {
-                each(dosage.material);
+                each(dosage.material.edit());
             }
         } else {
             auto& submitted = std::get<core::SubmittedMix>(mix_);
             submitted.title = title;
             auto each = give;
             for (core::SubmittedAmount& amount : submitted.amounts) {
-                each(amount.material);
+                each(amount.material.edit());
             }
         }
         solve_again();

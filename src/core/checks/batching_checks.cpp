@@ -124,9 +124,8 @@ Proportions at_moistures(Proportions designed, const Trial& trial) {
     for (Ingredient& ingredient : designed.ingredients) {
         const BatchedMaterial* batched = find_batched(trial, ingredient.name);
         if (batched && ingredient.material) {
-            ingredient.material.edit().aggregate.moisture_percent =
+            ingredient.edit_material().aggregate.moisture_percent =
                 batched->material.aggregate.moisture_percent;
-            ingredient.name = ingredient.material->name;
         }
     }
     return designed;

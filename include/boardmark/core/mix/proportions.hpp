@@ -51,6 +51,13 @@ struct Ingredient {
     double liquid_kg_m3 = 0;                     ///< of an admixture: its part of the mixing water
     bool by_trial = false;                       ///< dosed as needed; counts as nothing here
     SharedMaterial material = {};                ///< absent for water and air
+
+    /// Its material to be changed for this ingredient alone; the name goes with it.
+    Material& edit_material() {
+        Material& changed = material.edit();
+        name = changed.name;
+        return changed;
+    }
 };
 
 /// Sums over the ingredients.
