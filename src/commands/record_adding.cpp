@@ -79,11 +79,14 @@ void demand_fit(const Row& row, const std::string& what, const std::string& file
 /// What a trial was. Throws Failure where that does not follow.
 core::Yield yield_of(const core::Trial& trial, const std::string& file, core::UnitSystem system) {
     const core::Tables tables = reference::tables(system);
-    try {
-        return core::yield_of(trial, core::proportions_of(trial.mix, tables), tables);
-    } catch (const core::Unresolved& unresolved) {
-        throw Failure{ExitCode::unresolved, report::text(unresolved, file, system)};
-    }
+    const auto follows = [&](auto outcome) {
+        if (!outcome) {
+            throw Failure{ExitCode::unresolved, report::text(outcome.why(), file, system)};
+        }
+        return *std::move(outcome);
+    };
+    const core::Proportions designed = follows(core::proportions_of(trial.mix, tables));
+    return follows(core::yield_of(trial, designed, tables));
 }
 
 FiledRows filed_trial(OpenedFile file, const std::string& path, const Arguments& arguments,

@@ -31,7 +31,7 @@ int main() {
     mix.fine = {{sand, 100}};
 
     const core::Tables tables = reference::tables(mix.system);
-    const core::Proportions proportions = core::proportion(mix, tables);
+    const core::Proportions proportions = *core::proportion(mix, tables);
     const auto checks = core::assess(mix.requirements, proportions, tables);
     std::cout << report::json({"proportion", mix.title, mix.requirements, proportions, checks});
     return core::any_fails(checks) ? 1 : 0;

@@ -29,7 +29,7 @@ Loading loading_of(const Proportions& proportions) {
             continue;
         }
         if (!alkali_percent) {
-            loading.unknown.push_back(binder->name);
+            loading.unknown.emplace_back(binder->name);
             continue;
         }
         loading.kg_m3 += binder->kg_m3 * *alkali_percent / 100;

@@ -43,7 +43,8 @@ Checks check_chloride(const CheckContext& context) {
         }
         const auto& stated_percent = ingredient.material->chloride_percent;
         if (!stated_percent || (ingredient.by_trial && *stated_percent > 0)) {
-            missing.push_back(ingredient.name + (stated_percent ? " (dosed by trial)" : ""));
+            missing.push_back(std::string{ingredient.name} +
+                              (stated_percent ? " (dosed by trial)" : ""));
             continue;
         }
         chloride_kg += ingredient.dry_kg_m3.value_or(ingredient.kg_m3) * *stated_percent / 100;

@@ -35,7 +35,8 @@ Permitted permitted_slump(const CheckContext& context) {
 }
 
 std::vector<const Ingredient*> water_reducers(const Proportions& proportions) {
-    std::vector<const Ingredient*> reducers = of_role(proportions, Role::admixture);
+    const auto admixtures = of_role(proportions, Role::admixture);
+    std::vector<const Ingredient*> reducers(admixtures.begin(), admixtures.end());
     std::erase_if(reducers, [](const Ingredient* admixture) {
         return !reduces_water(admixture->material->kind);
     });

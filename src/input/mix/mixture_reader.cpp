@@ -132,7 +132,7 @@ std::vector<core::Dosage> read_admixtures(const MixContext& context, const Mater
 void demand_reducer_for_flow(const MixContext& context, const core::Mix& mix) {
     const Reading* before = context.document.find({"requirements", "slump_before_reducer"});
     const bool found = std::ranges::any_of(mix.admixtures, [](const core::Dosage& dosage) {
-        return dosage.material.kind == core::Kind::high_range_water_reducer;
+        return dosage.material->kind == core::Kind::high_range_water_reducer;
     });
     const Reading* admixtures = context.document.find({"mixture", "admixtures"});
     if (before && !found && (!admixtures || admixtures->sound)) {

@@ -84,7 +84,7 @@ void refuse_doses_above_maximum(const MixContext& context, const core::Submitted
                                 double binder_kg_m3) {
     for (const core::SubmittedAmount& amount : mix.amounts) {
         const Parsed* maximum =
-            context.document.value({"materials", amount.material.name, "maximum_dose"});
+            context.document.value({"materials", amount.material->name, "maximum_dose"});
         if (!maximum || binder_kg_m3 <= 0) {
             continue;
         }
@@ -92,9 +92,9 @@ void refuse_doses_above_maximum(const MixContext& context, const core::Submitted
         const double most_per_m3 = maximum->number * binder_kg_m3 / (by_volume ? 1 : 100);
         const auto& submitted = by_volume ? amount.m3_m3 : amount.kg_m3;
         if (submitted && *submitted > most_per_m3 * (1 + 1e-9)) {
-            const Parsed& written = *context.document.value(key(amount.material.name));
+            const Parsed& written = *context.document.value(key(amount.material->name));
             context.refuse(*written.node,
-                           dotted(key(amount.material.name)) +
+                           dotted(key(amount.material->name)) +
                                ": the amount is above 'maximum_dose', " + maximum->text,
                            "ask the supplier; the data sheet permits less");
         }
@@ -106,7 +106,7 @@ void demand_aggregates(const MixContext& context, const core::SubmittedMix& mix)
     for (const Role role : {Role::coarse, Role::fine}) {
         const bool listed =
             std::ranges::any_of(mix.amounts, [&](const core::SubmittedAmount& amount) {
-                return role_of(amount.material.kind) == role;
+                return role_of(amount.material->kind) == role;
             });
         if (!listed) {
             context.missing({"proportions"},
@@ -121,8 +121,8 @@ double read_largest_size(const MixContext& context, const Materials& materials,
                          const core::SubmittedMix& mix) {
     std::vector<const core::Material*> stones;
     for (const core::SubmittedAmount& amount : mix.amounts) {
-        if (role_of(amount.material.kind) == Role::coarse) {
-            stones.push_back(&amount.material);
+        if (role_of(amount.material->kind) == Role::coarse) {
+            stones.push_back(&*amount.material);
         }
     }
     if (stones.empty()) {
@@ -164,8 +164,8 @@ void ask_back_submitted(const MixContext& context, const core::SubmittedMix& mix
     system.tell();
     for (const core::SubmittedAmount& amount : mix.amounts) {
         sum_kg_m3 += amount.kg_m3.value_or(0);
-        coarse = coarse || role_of(amount.material.kind) == Role::coarse;
-        fine = fine || role_of(amount.material.kind) == Role::fine;
+        coarse = coarse || role_of(amount.material->kind) == Role::coarse;
+        fine = fine || role_of(amount.material->kind) == Role::fine;
     }
     const auto ask = [&](const char* what, double kg_m3, Range usual) {
         if (kg_m3 < usual.low || kg_m3 > usual.high) {
@@ -233,7 +233,7 @@ void read_proportions(const MixContext& context, const Materials& materials,
             continue;
         }
         if (auto amount = read_amount(context, materials, name, volume_m3)) {
-            if (role_of(amount->material.kind) == Role::binder) {
+            if (role_of(amount->material->kind) == Role::binder) {
                 binder_kg_m3 += *amount->kg_m3;
             }
             mix.amounts.push_back(std::move(*amount));
@@ -263,7 +263,7 @@ void read_proportions(const MixContext& context, const Materials& materials,
     if (is_batched(context.options.purpose)) {
         demand_aggregates(context, mix);
         for (const core::SubmittedAmount& amount : mix.amounts) {
-            const Role role = role_of(amount.material.kind);
+            const Role role = role_of(amount.material->kind);
             if (role == Role::coarse || role == Role::fine) {
                 demand_aggregate_figures(context, amount.material);
                 demand_batch_figures(context, amount.material);
