@@ -1,6 +1,7 @@
 #include "planned_wall.hpp"
 
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/input/values/improbable.hpp>
 #include <boardmark/reference/tables.hpp>
 
@@ -36,8 +37,7 @@ PlannedWall planned_wall(const Arguments& arguments) {
                                      .load = loader_beside(arguments.file(), files_read)});
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments);
     const core::Wall& wall = reading.record->wall;
-    const core::Tables tables =
-        reference::tables(std::visit([](const auto& mix) { return mix.system; }, wall.mix));
+    const core::Tables tables = reference::tables(core::system_of(wall.mix));
     try {
         core::WallPlan plan = core::plan_wall(wall, tables);
         add_cautions(input::improbable_figures(reading.diagnostics), plan.cautions);
