@@ -1,6 +1,7 @@
 #include "planned_wall.hpp"
 
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/input/values/improbable.hpp>
 #include <boardmark/reference/tables.hpp>
 
@@ -31,8 +32,7 @@ std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments) {
                                      .load = loader_beside(arguments.file(), files_read)});
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments);
     const core::Wall& wall = reading.record->wall;
-    const core::Tables tables =
-        reference::tables(std::visit([](const auto& mix) { return mix.system; }, wall.mix));
+    const core::Tables tables = reference::tables(core::system_of(wall.mix));
     auto plan = core::plan_wall(wall, tables);
     if (!plan) {
         return no_mix_follows(plan.why(), unresolved_file(*reading.record, tables, arguments),

@@ -1,6 +1,7 @@
 #include "record_adding.hpp"
 
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/core/trial/yield.hpp>
 #include <boardmark/input/fields/file_kind.hpp>
 #include <boardmark/input/strength/read_strength.hpp>
@@ -47,7 +48,7 @@ core::RecordedTrial row_of(const input::TrialRecord& read, const core::Yield& yi
     return {.batch = read.name,
             .date = units::written_date(*read.date),
             .mix = read.mix_file,
-            .title = std::visit([](const auto& mix) { return mix.title; }, read.trial.mix),
+            .title = core::title_of(read.trial.mix),
             .density_kg_m3 = yield.density_kg_m3,
             .yield_m3 = yield.volume_m3,
             .relative_yield = yield.relative_yield,
@@ -98,7 +99,7 @@ FiledRows filed_trial(OpenedFile file, const std::string& path, const Arguments&
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments, nothing_saved);
     const input::TrialRecord& read = *reading.record;
     demand_name_and_date(read, file.name, arguments);
-    const auto system = std::visit([](const auto& mix) { return mix.system; }, read.trial.mix);
+    const auto system = core::system_of(read.trial.mix);
     const auto row = row_of(read, yield_of(read.trial, file.name, system));
     demand_fit(row, "the trial", file.name, arguments);
     return {.addition = {.file = text::printable(file.name),

@@ -1,4 +1,5 @@
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/core/trial/next_trial.hpp>
 #include <boardmark/core/trial/yield.hpp>
 #include <boardmark/input/trial/read_trial.hpp>
@@ -38,8 +39,7 @@ ExitCode run(const Arguments& arguments) {
     const input::TrialReading reading = read(arguments, files_read);
     const input::TrialRecord& record = *reading.record;
     const core::Trial& trial = record.trial;
-    const core::UnitSystem system =
-        std::visit([](const auto& mix) { return mix.system; }, trial.mix);
+    const core::UnitSystem system = core::system_of(trial.mix);
     const core::Tables tables = reference::tables(system);
     const auto designed = core::proportions_of(trial.mix, tables);
     if (!designed) {
@@ -55,17 +55,16 @@ ExitCode run(const Arguments& arguments) {
     const std::optional<core::NextTrial> next_trial = next ? std::optional{*next} : std::nullopt;
     const std::optional<core::Unresolved> no_next =
         next ? std::nullopt : std::optional{next.why()}; // what this trial was stands without it
-    const report::YieldResult result{
-        .title = std::visit([](const auto& mix) { return mix.title; }, trial.mix),
-        .mix_file = record.mix_file,
-        .name = record.name,
-        .date = record.date,
-        .trial = trial,
-        .designed = *designed,
-        .yield = *yield,
-        .checks = checks,
-        .next = next_trial,
-        .no_next = no_next};
+    const report::YieldResult result{.title = core::title_of(trial.mix),
+                                     .mix_file = record.mix_file,
+                                     .name = record.name,
+                                     .date = record.date,
+                                     .trial = trial,
+                                     .designed = *designed,
+                                     .yield = *yield,
+                                     .checks = checks,
+                                     .next = next_trial,
+                                     .no_next = no_next};
     deliver(result, arguments, {system, files_read});
     return verdict(checks);
 }

@@ -17,7 +17,7 @@ void refuse_role(const MixContext& context, const Parsed& name, const core::Mate
 }
 
 std::vector<core::Share> read_shares(const MixContext& context, const Materials& materials,
-                                     const std::string& key, Role role) {
+                                     std::string_view key, Role role) {
     const Path path{"mixture", key};
     const Reading* reading = context.document.find(path);
     if (!reading) {
@@ -119,7 +119,7 @@ std::vector<core::Dosage> read_admixtures(const MixContext& context, const Mater
         refuse_dose_above_maximum(context, pair);
         demand_reduction(context, pair, *material, mix);
         if (!pair.value.is_word) {
-            ask_back_dose(context, pair.value, "mixture.admixtures." + pair.key.text, *material,
+            ask_back_dose(context, pair.value, {"mixture", "admixtures", pair.key.text}, *material,
                           dose_m3_kg(*material, dose_of(pair.value)));
         }
         admixtures.push_back(

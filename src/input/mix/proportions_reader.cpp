@@ -17,17 +17,18 @@ namespace {
 using core::Role;
 using units::Dimension;
 
-Path key(const std::string& name) {
+Path key(std::string_view name) {
     return {"proportions", name};
 }
 
 /// Names that are no material's but nearly a word of `proportions`; the words that they were meant
 /// to be.
-std::set<std::string> refuse_misspelt_words(const MixContext& context, const Materials& materials) {
-    std::set<std::string> meant;
-    for (const std::string& name : context.document.names({"proportions"})) {
-        if (materials.contains(name) || context.has({"materials", name}) ||
-            std::ranges::count(reserved_names(), std::string_view{name}) > 0) {
+std::set<std::string, std::less<>> refuse_misspelt_words(const MixContext& context,
+                                                         const Materials& materials) {
+    std::set<std::string, std::less<>> meant;
+    for (const std::string_view name : context.document.names({"proportions"})) {
+        if (materials.contains(std::string{name}) || context.has({"materials", name}) ||
+            std::ranges::count(reserved_names(), name) > 0) {
             continue;
         }
         std::vector<std::string_view> known(reserved_names().begin(), reserved_names().end());
@@ -37,10 +38,11 @@ std::set<std::string> refuse_misspelt_words(const MixContext& context, const Mat
         const auto near = text::closest(name, known);
         if (near && std::ranges::count(reserved_names(), *near) > 0) {
             context.refuse(*context.document.find(key(name))->key,
-                           "'" + name + "' is neither a word of 'proportions' nor a material",
+                           "'" + std::string{name} +
+                               "' is neither a word of 'proportions' nor a material",
                            "did you mean '" + std::string{*near} + "'?");
             meant.insert(std::string{*near});
-            meant.insert(name);
+            meant.emplace(name);
         }
     }
     return meant;
@@ -48,8 +50,8 @@ std::set<std::string> refuse_misspelt_words(const MixContext& context, const Mat
 
 /// One amount, per m3 of concrete.
 std::optional<core::SubmittedAmount> read_amount(const MixContext& context,
-                                                 const Materials& materials,
-                                                 const std::string& name, double volume_m3) {
+                                                 const Materials& materials, std::string_view name,
+                                                 double volume_m3) {
     const Reading& reading = *context.document.find(key(name));
     Parsed as_name;
     as_name.node = reading.key;
@@ -154,7 +156,7 @@ void ask_back_submitted(const MixContext& context, const core::SubmittedMix& mix
     double sum_kg_m3 = mix.water_kg_m3.value_or(0) + 1000 * mix.water_m3_m3.value_or(0);
     bool coarse = false;
     bool fine = false;
-    for (const std::string& name : context.document.names({"proportions"})) {
+    for (const std::string_view name : context.document.names({"proportions"})) {
         const Parsed* amount = context.document.value(key(name));
         const bool mass = amount && !amount->is_word && amount->dimension == Dimension::mass;
         if ((mass && name != "ice") || (amount && !amount->is_word && name == "water")) {
@@ -184,7 +186,7 @@ void ask_back_submitted(const MixContext& context, const core::SubmittedMix& mix
             const core::Dose percent{100 * amount.kg_m3.value_or(0) / binder_kg_m3,
                                      core::DoseBasis::percent};
             const Path place = key(material.name);
-            ask_back_dose(context, *context.document.value(place), dotted(place), material,
+            ask_back_dose(context, *context.document.value(place), place, material,
                           amount.m3_m3 ? *amount.m3_m3 / binder_kg_m3
                                        : dose_m3_kg(material, percent));
         }
@@ -203,7 +205,7 @@ void read_proportions(const MixContext& context, const Materials& materials,
         return;
     }
     const auto misspelt = refuse_misspelt_words(context, materials);
-    const auto demand = [&](const std::string& name, const std::string& why) {
+    const auto demand = [&](std::string_view name, const std::string& why) {
         if (!misspelt.contains(name)) {
             context.demand(key(name), why);
         }
@@ -227,9 +229,8 @@ void read_proportions(const MixContext& context, const Materials& materials,
     }
     double binder_kg_m3 = 0;
     bool sound = true;
-    for (const std::string& name : context.document.names({"proportions"})) {
-        if (std::ranges::count(reserved_names(), std::string_view{name}) > 0 ||
-            misspelt.contains(name)) {
+    for (const std::string_view name : context.document.names({"proportions"})) {
+        if (std::ranges::count(reserved_names(), name) > 0 || misspelt.contains(name)) {
             continue;
         }
         if (auto amount = read_amount(context, materials, name, volume_m3)) {
