@@ -126,7 +126,7 @@ core::Tables tables(UnitSystem system) {
     return {.system = system,
             .water_density_kg_m3 = constant(table("water-density"), "water", system),
             .method = method_tables(system),
-            .code = code_tables(system),
+            .code = code_tables(codes_of(embedded_tables()).front(), system),
             .practice = practice_tables(system),
             .trial = trial_tables(system),
             .strength = strength_tables(system),
@@ -142,18 +142,12 @@ core::Tables tables(UnitSystem system) {
             .bars = bar_sizes()};
 }
 
-std::vector<ExplainedClass> exposure_classes() {
-    std::vector<ExplainedClass> classes;
-    for (const EmbeddedRow& line : table("aci318-19-exposure").rows) {
-        if (line.group.empty()) {
-            classes.push_back({std::string{line.name}, note(line, "meaning")});
-        }
-    }
-    return classes;
-}
-
 std::vector<std::string> codes() {
-    return {"ACI 318-19"};
+    std::vector<std::string> names;
+    for (const CodeData& code : codes_of(embedded_tables())) {
+        names.emplace_back(code.find("exposure")->source.work);
+    }
+    return names;
 }
 
 } // namespace boardmark::reference

@@ -12,20 +12,15 @@ core::Vocabulary vocabulary() {
     constexpr double percent = 100;
     constexpr auto system = core::UnitSystem::si; // what is taken of them is the same in both
     const core::StrengthTables strength = strength_tables(system);
-    core::Vocabulary words{.codes = codes(),
-                           .exposure_classes = {},
-                           .fineness_sieves_mm = method_tables(system).fineness_sieves_mm,
-                           .strength_classes = strength.classes,
-                           .line_confidence = strength.confidence_percent.value / percent,
-                           .strength_age_tolerance_d = strength.age_tolerance_d.value,
-                           .bars = bar_sizes(),
-                           .site = code_tables(system).site,
-                           .flow_classes = form_tables(system).flow,
-                           .tables = tables};
-    for (const ExplainedClass& exposure : exposure_classes()) {
-        words.exposure_classes.push_back(exposure.name);
-    }
-    return words;
+    return {.codes = codes(),
+            .fineness_sieves_mm = method_tables(system).fineness_sieves_mm,
+            .strength_classes = strength.classes,
+            .line_confidence = strength.confidence_percent.value / percent,
+            .strength_age_tolerance_d = strength.age_tolerance_d.value,
+            .bars = bar_sizes(),
+            .code = code_tables(system),
+            .flow_classes = form_tables(system).flow,
+            .tables = tables};
 }
 
 } // namespace boardmark::reference

@@ -66,6 +66,16 @@ void checks_with_messages(benchmark::State& state) {
 }
 BENCHMARK(checks_with_messages)->Unit(benchmark::kMicrosecond);
 
+void verdicts_of_a_mix(benchmark::State& state) {
+    const core::Proportions proportions = core::proportion(example(), tables());
+    std::vector<core::Finding> verdicts;
+    for ([[maybe_unused]] auto _ : state) {
+        core::judge(example().requirements, proportions, tables(), verdicts);
+        benchmark::DoNotOptimize(verdicts.data());
+    }
+}
+BENCHMARK(verdicts_of_a_mix)->Unit(benchmark::kMicrosecond);
+
 void tables_of_a_system(benchmark::State& state) {
     for ([[maybe_unused]] auto _ : state) {
         benchmark::DoNotOptimize(reference::tables(core::UnitSystem::us));

@@ -95,7 +95,7 @@ std::vector<Check> dose_checks(const Yield& yield, const Tables& tables) {
             return quantity(std::move(what), {ml_100kg(percent, density_kg_m3), Measure::dose});
         };
         checks.push_back(
-            {.id = "dose.maximum",
+            {.id = check_ids::dose_maximum,
              .verdict = above(found, most * tolerance) ? Verdict::fails : Verdict::holds,
              .value = ml_100kg(found, density_kg_m3),
              .limit = Limit{std::nullopt, ml_100kg(most, density_kg_m3)},
@@ -138,7 +138,7 @@ std::vector<Check> check_batching(const Trial& trial, const Yield& yield,
     const auto asked = batch(at_moistures(designed, trial), {yield.intended_volume_m3, {}},
                              tables.water_density_kg_m3);
     if (!asked) { // too wet: what the trial was stands all the same
-        return {{.id = "batching",
+        return {{.id = check_ids::batching,
                  .verdict = Verdict::not_checked,
                  .requirement = "batch of the mix file",
                  .message = asked.why().what}};

@@ -87,7 +87,7 @@ Outcome<Proportions> accept(const SubmittedMix& mix, const Tables& tables) {
                             .totals = {},
                             .worksheet = {}};
     Worksheet& worksheet = proportions.worksheet;
-    record_site(mix.requirements, tables, worksheet);
+    record_site(mix.requirements, tables.code, worksheet);
     std::vector<const Material*> materials;
     for (const SubmittedAmount& amount : mix.amounts) {
         materials.push_back(&*amount.material);

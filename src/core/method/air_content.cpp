@@ -119,19 +119,15 @@ Outcome<bool> known_entrained(AirAtSize air, const Tables& tables) {
 const ExposureClass* freezing_class(const Requirements& requirements, const Tables& tables) {
     for (const std::string& name : requirements.exposure) {
         const ExposureClass& stated = tables.exposure_class(name);
-        if (stated.category() == 'F') {
+        if (stated.air_percent) {
             return &stated;
         }
     }
     return nullptr;
 }
 
-const SizeRow* demanded_air(const ExposureClass* freezing, const Tables& tables) {
-    if (!freezing) {
-        return nullptr;
-    }
-    const auto row = tables.code.air.by_class.find(freezing->name);
-    return row == tables.code.air.by_class.end() ? nullptr : &row->second;
+const SizeRow* demanded_air(const ExposureClass* freezing) {
+    return freezing && freezing->air_percent ? &*freezing->air_percent : nullptr;
 }
 
 std::optional<bool> is_entrained(AirAtSize air, const Tables& tables) {
@@ -154,7 +150,7 @@ Outcome<AirContent> select_air(const Mix& mix, double size_mm, const Tables& tab
     const Requirements& requirements = mix.requirements;
     const ExposureClass* freezing = freezing_class(requirements, tables);
     const SizeRow* demanded =
-        requirements.air.basis == AirBasis::exposure ? demanded_air(freezing, tables) : nullptr;
+        requirements.air.basis == AirBasis::exposure ? demanded_air(freezing) : nullptr;
     const auto size = [&] { return quantity("size", {size_mm, Measure::aggregate_size}); };
 
     if (mix.selections.air_percent) {

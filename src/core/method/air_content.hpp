@@ -13,11 +13,11 @@ namespace boardmark::core {
 
 struct Tables;
 
-/// The class of the freezing-and-thawing category that is stated, or nullptr.
+/// The stated class that asks for air against freezing and thawing, or nullptr.
 const ExposureClass* freezing_class(const Requirements& requirements, const Tables& tables);
 
 /// The row of the code's air table that a class asks for, or nullptr where it asks for none.
-const SizeRow* demanded_air(const ExposureClass* freezing, const Tables& tables);
+const SizeRow* demanded_air(const ExposureClass* freezing);
 
 /// An air content and the stone it is held against.
 struct AirAtSize {

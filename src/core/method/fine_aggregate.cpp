@@ -85,14 +85,14 @@ Outcome<double> room_for_fine_aggregate_m3(const std::vector<Ingredient>& others
     return room_m3(others, "the fine aggregate");
 }
 
-void record_fine_volume(double volume_m3, Worksheet& worksheet) {
+void record_fine_volume(double volume_m3, const MethodTables& method, Worksheet& worksheet) {
     worksheet.record([&] {
         return Step{.quantity = "fine_aggregate_volume",
                     .value = volume_m3,
                     .measure = Measure::absolute_volume,
                     .provenance = Provenance::computed,
                     .reason = {"what is left of the volume: the fine aggregate fills it", {}},
-                    .source = {"ACI 211.1-91 6.3.7.2, absolute volume", Confidence::read}};
+                    .source = method.absolute_volume};
     });
 }
 

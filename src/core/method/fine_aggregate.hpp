@@ -10,6 +10,7 @@
 
 namespace boardmark::core {
 
+struct MethodTables;
 struct Tables;
 
 /// Fineness modulus of a blend by mass, recorded. Nothing where a sand states none.
@@ -20,7 +21,7 @@ std::optional<double> blend_fineness_modulus(const std::vector<Share>& fine, con
 Outcome<double> room_for_aggregate_m3(const std::vector<Ingredient>& others);
 Outcome<double> room_for_fine_aggregate_m3(const std::vector<Ingredient>& others);
 
-void record_fine_volume(double volume_m3, Worksheet& worksheet);
+void record_fine_volume(double volume_m3, const MethodTables& method, Worksheet& worksheet);
 void record_fine_share(double percent, Worksheet& worksheet);
 
 } // namespace boardmark::core

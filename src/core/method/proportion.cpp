@@ -140,7 +140,7 @@ std::optional<Unresolved> add_aggregates(const Mix& mix, const Tables& tables,
     if (!room_m3) {
         return room_m3.why();
     }
-    record_fine_volume(*room_m3, worksheet);
+    record_fine_volume(*room_m3, tables.method, worksheet);
     add_blend_of_volume(mix.fine, *room_m3, tables, ingredients);
     return std::nullopt;
 }
@@ -204,6 +204,8 @@ std::optional<Unresolved> solve(const Mix& mix, const Tables& tables, Proportion
     }
     put_aggregates_before_admixtures(ingredients);
     proportions.totals = total(ingredients);
+    proportions.method = tables.method.name;
+    proportions.procedure = tables.method.procedure;
     cross_check_by_mass(proportions, tables, worksheet);
     return record_temperature(mix.requirements, mix.batched_water, proportions, tables);
 }
@@ -221,7 +223,7 @@ std::optional<Unresolved> figures(const Mix& mix, const Tables& tables, Proporti
 
 Outcome<Proportions> proportion(const Mix& mix, const Tables& tables) {
     Proportions proportions{};
-    record_site(mix.requirements, tables, proportions.worksheet);
+    record_site(mix.requirements, tables.code, proportions.worksheet);
     record_typical_figures(materials_of(mix), tables, proportions.worksheet);
     if (auto why = solve(mix, tables, proportions)) {
         return std::move(*why);

@@ -35,10 +35,10 @@ double passing_anywhere_percent(const Grading& grading, double opening_mm) {
     if (const auto between = passing_percent(grading, opening_mm)) {
         return *between;
     }
-    const SievePassing& coarsest = grading.front();
-    const SievePassing& finest = grading.back();
-    return opening_mm > coarsest.opening_mm ? whole_percent
-                                            : finest.percent * opening_mm / finest.opening_mm;
+    const auto [finest, coarsest] =
+        std::ranges::minmax_element(grading, {}, &SievePassing::opening_mm);
+    return opening_mm > coarsest->opening_mm ? whole_percent
+                                             : finest->percent * opening_mm / finest->opening_mm;
 }
 
 std::vector<FineGrading> fine_gradings(const Proportions& proportions) {

@@ -31,7 +31,7 @@ Check height_check(double lift_mm, const PouredWall& wall, const LiftRules& rule
     const TypicalFigure& most = wall.exposed ? rules.most_architectural_mm : rules.most_mm;
     const bool high = above(lift_mm, most.value);
     const bool low = below(lift_mm, rules.least_mm.value);
-    return {.id = "lift.height",
+    return {.id = check_ids::lift_height,
             .verdict = high  ? Verdict::fails
                        : low ? Verdict::watch
                              : Verdict::holds,
@@ -53,7 +53,7 @@ Check time_check(std::optional<double> between_h, const PouredWall& wall, const 
     const double longest_h = longest_wait_h(wall, rules);
     const TypicalFigure& rule =
         wall.setting_h ? rules.part_of_setting_percent : rules.between_lifts_h;
-    Check check{.id = "lift.time",
+    Check check{.id = check_ids::lift_time,
                 .verdict = Verdict::not_checked,
                 .measure = Measure::duration,
                 .requirement = "lifts knit together",

@@ -33,12 +33,8 @@ bool gives_slump(const ComparedSlump& slump, const Requirements& asked, const Ta
     return !above(std::abs(*slump.mm - asked.slump_mm), within_mm);
 }
 
-std::string asked_text(const Requirements& requirements) {
-    std::string text = std::to_string(std::lround(requirements.strength_mpa * 10));
-    for (const std::string& exposure : requirements.exposure) {
-        text += " " + exposure;
-    }
-    return text;
+ComparedDemand demand_of(const Requirements& requirements) {
+    return {std::lround(requirements.strength_mpa * 10), requirements.exposure};
 }
 
 /// Fills a column from its proportions.
@@ -54,7 +50,7 @@ void evaluate(ComparedMix& column, const Requirements& requirements, const Requi
     column.carbon = carbon_of(proportions);
     column.proves_strength = proves_strength(column);
     column.gives_slump = gives_slump(column.slump, asked, tables);
-    column.asked = asked_text(asked);
+    column.asked = demand_of(asked);
     column.remarks = remarks_on(column, asked, tables);
     column.reasons = reasons_of(column, tables);
 }

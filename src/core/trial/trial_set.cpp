@@ -100,7 +100,10 @@ std::optional<Phrase> fixed_for_a_set(const Selections& selections) {
 
 TrialSet trial_set(const Mix& mix, const std::vector<double>& ratios,
                    const std::optional<BatchOrder>& order, const Tables& tables) {
-    TrialSet set;
+    TrialSet set{.method = tables.method.name,
+                 .procedure = tables.method.procedure,
+                 .mixes = {},
+                 .advice = {}};
     std::ranges::transform(ratios, std::back_inserter(set.mixes), [&](double w_cm) {
         return TrialMix{w_cm, solve(mix, w_cm, order, tables)};
     });

@@ -73,6 +73,7 @@ public:
             .code = context_.document.text({"code"}) == "EN 206" ? core::AcceptanceCode::en_206
                                                                  : core::AcceptanceCode::aci_318,
             .specified_mpa = 0,
+            .code_name = context_.document.text({"code"}).value_or(""),
             .strength_age_d = context_.document.number({"strength_age"}).value_or(28),
             .specimen = specimen.value_or(core::SpecimenSize{}),
             .batches = {},
@@ -85,6 +86,13 @@ public:
     }
 
 private:
+    std::string code_name() const { return context_.document.text({"code"}).value_or(""); }
+
+    /// The code judges by the strength that a designer specifies, not by a class of strength.
+    bool judges_by_specified_strength() const {
+        return !code_name().empty() && code_name() != "EN 206";
+    }
+
     std::optional<core::SpecimenSize> read_specimen() const {
         const Parsed* written = context_.document.value({"specimen"});
         if (!written) {
@@ -97,11 +105,11 @@ private:
                             "write for example 'cylinder 4 in x 8 in' or 'cube 150 mm'");
             return std::nullopt;
         }
-        if (size->shape == core::SpecimenShape::cube &&
-            context_.document.text({"code"}) == "ACI 318-19") {
+        if (size->shape == core::SpecimenShape::cube && judges_by_specified_strength()) {
             context_.refuse(*written->node,
-                            "specimen: ACI 318-19 judges cylinders; cubes show more strength and "
-                            "are not converted here",
+                            "specimen: " + code_name() +
+                                " judges cylinders; cubes show more strength and are not "
+                                "converted here",
                             "enter cylinders, or judge by 'code: EN 206' and a class");
         }
         return size;
@@ -112,9 +120,10 @@ private:
         if (!assessment) {
             return;
         }
-        if (context_.document.text({"code"}) == "ACI 318-19") {
+        if (judges_by_specified_strength()) {
             context_.refuse(*context_.document.find({"assessment"})->key,
-                            "'assessment' belongs to EN 206; ACI 318-19 has one kind of acceptance",
+                            "'assessment' belongs to EN 206; " + code_name() +
+                                " has one kind of acceptance",
                             "delete it");
         }
         if (assessment->text == "identity") {
@@ -136,8 +145,8 @@ private:
         if (!quantity || quantity->unit->dimension != units::Dimension::stress ||
             quantity->inside() < lowest_mpa || quantity->inside() > highest_mpa) {
             context_.refuse(*strength->node,
-                            "strength: '" + strength->text +
-                                "' is not a specified strength of ACI 318-19",
+                            "strength: '" + strength->text + "' is not a specified strength of " +
+                                code_name(),
                             "write for example 'strength: 5000 psi'");
             return;
         }

@@ -33,11 +33,11 @@ Flow heading(const MixResult& result, const TextStyle& style) {
         flow += "\n";
     }
     flow += paragraph(text::printable(result.title), {});
-    flow +=
-        paragraph(result.proportions.submitted
-                      ? "Submitted amounts for " + unit + limits
-                      : "Proportions for " + unit + " by ACI 211.1-91, absolute volume" + limits,
-                  {});
+    flow += paragraph(result.proportions.submitted
+                          ? "Submitted amounts for " + unit + limits
+                          : "Proportions for " + unit + " by " + result.proportions.method + ", " +
+                                result.proportions.procedure + limits,
+                      {});
     return flow + "\n" + verdict_line(result.checks, style.system);
 }
 

@@ -54,9 +54,9 @@ Flow heading(const TrialSetResult& result, UnitSystem system) {
     const std::string& code = result.requirements.code;
     const std::string limits = code.empty() ? "" : ", limits of " + code;
     return paragraph(text::printable(result.title), {}) +
-           paragraph(fmt::format("Trial set of {} ratios at one slump and air, by ACI 211.1-91, "
-                                 "absolute volume{}",
-                                 result.set.mixes.size(), limits),
+           paragraph(fmt::format("Trial set of {} ratios at one slump and air, by {}, {}{}",
+                                 result.set.mixes.size(), result.set.method, result.set.procedure,
+                                 limits),
                      {}) +
            "\n" + verdict_line(verdicts_of(result.set), system, "FOR TRIALS ONLY") +
            text_of_failing(result.set);

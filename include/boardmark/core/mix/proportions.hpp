@@ -81,6 +81,8 @@ struct Proportions {
     Totals totals;
     Worksheet worksheet;
     std::optional<MixtureTemperature> temperature = {}; ///< where the file speaks of it
+    std::string method = {};    ///< by which they were found: "ACI 211.1-91"; empty if submitted
+    std::string procedure = {}; ///< of that method, "absolute volume"
 };
 
 /// The ingredients of one role, which stand side by side, as pointers to them.

@@ -22,6 +22,14 @@ struct ComparedSlump {
     Source source = {};
 };
 
+/// What is asked of a mix as far as cost and carbon decide only between mixes of one such demand.
+struct ComparedDemand {
+    long strength_tenths_mpa = 0; ///< to a tenth of a MPa
+    std::vector<std::string> exposure = {};
+
+    bool operator==(const ComparedDemand&) const = default;
+};
+
 /// One column of a comparison: a mix with what it is worth, or why there is none.
 struct ComparedMix {
     std::string label;
@@ -40,7 +48,7 @@ struct ComparedMix {
     std::optional<Supply> supply = {};
     bool gives_slump = true;     ///< whether its slump is the one asked
     bool proves_strength = true; ///< whether the strength expected is known to reach the average
-    std::string asked = {};      ///< strength and exposure classes, to tell unlike requirements
+    ComparedDemand asked = {};   ///< to tell unlike requirements
 
     /// Whether it may be chosen as far as the checks could tell.
     bool may_be_chosen() const {
