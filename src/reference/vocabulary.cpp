@@ -19,6 +19,9 @@ core::Vocabulary vocabulary() {
     for (const ExplainedClass& exposure : exposure_classes()) {
         words.exposure_classes.push_back(exposure.name);
     }
+    for (const core::AlkaliLevel& level : known.alkali.levels) {
+        words.alkali_levels.push_back(level.name);
+    }
     return words;
 }
 

@@ -20,6 +20,7 @@ struct Vocabulary {
     SiteRules site = {};                         ///< by which a site has exposure classes
     FlowClasses flow_classes = {};               ///< against which a wall's class of flow is held
     std::function<Tables(UnitSystem)> tables = {}; ///< that judge results
+    std::vector<std::string> alkali_levels = {};   ///< of prevention
 };
 
 } // namespace boardmark::core
