@@ -65,7 +65,7 @@ void demand_sound(const core::Proportions& result) {
     CHECK_THAT(sum_m3, WithinAbs(1, 1e-9));
     CHECK(std::isfinite(result.totals.w_cm));
     CHECK(result.totals.w_cm > 0);
-    CHECK(std::isfinite(result.totals.mass_kg_m3));
+    demand_finite(result.totals.fresh_density_kg_m3);
     for (const core::Step& step : result.worksheet.steps) {
         INFO(step.quantity);
         demand_finite(step.value);

@@ -144,8 +144,8 @@ void add_materials(std::vector<NumberField>& fields) {
     const std::pair<std::string, Place> places[] = {
         {"cement", cement_of}, {"stone", stone_of}, {"sand", sand_of}, {"reducer", reducer_of}};
     for (const auto& [name, place] : places) {
-        const auto add = [&, place = place](Field field, std::string what,
-                                            std::optional<double> Material::*member) {
+        const auto add = [&, name = name, place = place](Field field, std::string what,
+                                                         std::optional<double> Material::*member) {
             fields.push_back(optional(
                 field, name + "'s " + what,
                 [ place, member ](Mix & mix) -> auto& { return place(mix).*member; }));
@@ -160,7 +160,8 @@ void add_materials(std::vector<NumberField>& fields) {
     }
     const std::pair<std::string, Place> aggregates[] = {{"stone", stone_of}, {"sand", sand_of}};
     for (const auto& [name, place] : aggregates) {
-        const auto add = [&, place = place](Field field, std::string what, auto member) {
+        const auto add = [&, name = name, place = place](Field field, std::string what,
+                                                         auto member) {
             fields.push_back(optional(
                 field, name + "'s " + what,
                 [ place, member ](Mix & mix) -> auto& { return place(mix).aggregate.*member; }));

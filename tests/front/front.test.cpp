@@ -57,7 +57,7 @@ TEST_CASE("a batch weighs what the proportions hold") {
     const auto batch = mix.value().batch(0.5);
     REQUIRE(batch);
     CHECK_THAT(batch.value().mass_kg,
-               WithinAbs(0.5 * mix.value().proportions().totals.mass_kg_m3, 1e-6));
+               WithinAbs(0.5 * *mix.value().proportions().totals.fresh_density_kg_m3, 1e-6));
     CHECK_FALSE(mix.value().batch(0));
     CHECK_THROWS_AS(mix.value().batch(-1).value(), Faulty);
 }
