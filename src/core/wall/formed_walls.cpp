@@ -1,3 +1,5 @@
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../forms/pressure_rules.hpp"
 #include "concrete_between.hpp"
 #include "form_forces.hpp"
