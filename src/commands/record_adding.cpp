@@ -3,6 +3,7 @@
 #include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/core/trial/yield.hpp>
+#include <boardmark/front/input_file.hpp>
 #include <boardmark/input/fields/file_kind.hpp>
 #include <boardmark/input/strength/read_strength.hpp>
 #include <boardmark/input/trial/read_trial.hpp>
@@ -13,7 +14,6 @@
 
 #include "delivery.hpp"
 #include "failure.hpp"
-#include "input_file.hpp"
 #include "opened_file.hpp"
 #include "today.hpp"
 
@@ -168,7 +168,7 @@ FiledRows read_filed_rows(const Arguments& arguments, std::vector<std::string>& 
         throw wrong_command_line("--add reads a trial file or a file of strength results",
                                  "'--import' reads CSV");
     }
-    OpenedFile file = open_file(path, largest_yaml_file);
+    OpenedFile file = open_file(path, front::largest_yaml_file);
     files_read.push_back(path);
     const bool results = input::kind_of(file.text) == input::FileKind::results;
     return results ? filed_results(std::move(file), path, arguments, files_read)

@@ -47,6 +47,10 @@ std::span<const KindName> all_kinds() {
     return kinds;
 }
 
+bool is_kind(Kind kind) {
+    return std::ranges::find(kinds, kind, &KindName::kind) != kinds.end();
+}
+
 std::string_view name_of(Kind kind) {
     return entry(kind).name;
 }
