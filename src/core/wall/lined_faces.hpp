@@ -4,7 +4,8 @@
 
 namespace boardmark::core {
 
-/// Every piece that lines the faces that show, once. The wall file has boards.
-std::vector<Pieces> lined_pieces(const Wall& wall, const JointStations& joints);
+/// Every face that shows with the boards that line it, not yet cut out of anything: runs, planters,
+/// benches. The wall file has boards.
+std::vector<LinedFace> lined_faces(const Wall& wall, const JointStations& joints);
 
 } // namespace boardmark::core

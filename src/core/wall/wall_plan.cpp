@@ -1,6 +1,7 @@
 #include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/wall/wall_plan.hpp>
 
+#include "../layout/wall_layout.hpp"
 #include "cast_part_checks.hpp"
 #include "evaporation_of_wall.hpp"
 #include "flow_of_pour.hpp"
@@ -84,6 +85,7 @@ WallPlan plan_wall(const Wall& wall, const Tables& tables) {
         plan.forces.push_back(form_forces(wall, formed, plan.proportions, tables, plan.checks));
     }
     plan_runs(wall, tables, plan);
+    plan.layout = wall_layout(wall, plan, tables.practice);
     check_stone_in_parts(parts, plan.proportions.selection.nominal_max_size_mm, tables,
                          plan.checks);
     plan.checks.push_back(check_section_of_mix(wall, parts));
