@@ -44,6 +44,20 @@ std::vector<DrawnPoint> outline_of(const Profile& profile) {
     return outline;
 }
 
+std::vector<FaceJoint> joints_on(const LayoutCase& drawn, const WallRun& run) {
+    std::vector<FaceJoint> joints;
+    for (const double station_m : run_plan_of(drawn.plan, run.name).joints.positions_m) {
+        joints.push_back({station_m, FaceJointKind::contraction});
+    }
+    for (const Corner& corner : run.corners_at) {
+        if (above(corner.station_m, 0) && below(corner.station_m, run.length_m)) {
+            joints.push_back({corner.station_m, FaceJointKind::corner});
+        }
+    }
+    std::ranges::sort(joints, {}, &FaceJoint::x_m);
+    return joints;
+}
+
 double tie_load(const FormPressure& pressure, const TiePlace& tie) {
     return tie_load_kn({pressure_at(pressure, tie.deepest_m), tie.area_m2});
 }
@@ -75,12 +89,10 @@ Elevation behind(const LayoutCase& drawn, Elevation elevation) {
         point.x_m = length_m - point.x_m;
     }
     std::ranges::reverse(elevation.outline);
-    for (std::vector<double>* stations_m : {&elevation.contraction_m, &elevation.corners_m}) {
-        for (double& station_m : *stations_m) {
-            station_m = length_m - station_m;
-        }
-        std::ranges::reverse(*stations_m);
+    for (FaceJoint& joint : elevation.joints) {
+        joint.x_m = length_m - joint.x_m;
     }
+    std::ranges::reverse(elevation.joints);
     for (DrawnTie& tie : elevation.ties) {
         tie.x_m = length_m - tie.x_m;
     }
@@ -102,12 +114,7 @@ std::vector<Elevation> elevations_of(const LayoutCase& drawn, const WallRun& run
                     .length_m = run.length_m,
                     .height_m = profile.greatest_height_m};
     front.outline = outline_of(profile);
-    front.contraction_m = run_plan_of(drawn.plan, run.name).joints.positions_m;
-    for (const Corner& corner : run.corners_at) {
-        if (above(corner.station_m, 0) && below(corner.station_m, run.length_m)) {
-            front.corners_m.push_back(corner.station_m);
-        }
-    }
+    front.joints = joints_on(drawn, run);
     front.ties = ties_on(drawn, run.name, {0, run.length_m, 0});
     front.lifts_m = lift_lines_m(drawn.plan, run.name);
     for (const PlacedBox& placed : placed_boxes(run, profile)) {
@@ -147,7 +154,7 @@ std::vector<Elevation> elevations_of(const LayoutCase& drawn, const Planter& pla
             {0, 0}, {length_m, 0}, {length_m, planter.height_m}, {0, planter.height_m}};
         for (const double station_m : run_plan_of(drawn.plan, planter.name).joints.positions_m) {
             if (above(station_m, outside_m) && below(station_m, outside_m + length_m)) {
-                elevation.contraction_m.push_back(station_m - outside_m);
+                elevation.joints.push_back({station_m - outside_m, FaceJointKind::contraction});
             }
         }
         elevation.ties = ties_on(drawn, planter.name,

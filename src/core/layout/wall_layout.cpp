@@ -23,6 +23,10 @@ std::vector<double> lift_lines_m(const WallPlan& plan, const std::string& part) 
     return lines_m;
 }
 
+std::string_view name_of(FaceJointKind kind) {
+    return kind == FaceJointKind::corner ? "corner" : "contraction";
+}
+
 const DrawnTie* hardest_tie(const Elevation& elevation) {
     const auto hardest = std::ranges::max_element(elevation.ties, {}, &DrawnTie::load_kn);
     return hardest == elevation.ties.end() ? nullptr : &*hardest;

@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace boardmark::core {
@@ -13,6 +14,20 @@ namespace boardmark::core {
 struct DrawnPoint {
     double x_m;
     double z_m;
+};
+
+enum class FaceJointKind {
+    contraction,
+    corner, ///< a bend of the run between its ends, cast in one piece
+};
+
+/// "contraction", "corner".
+std::string_view name_of(FaceJointKind kind);
+
+/// An upright line over a face.
+struct FaceJoint {
+    double x_m;
+    FaceJointKind kind;
 };
 
 struct DrawnTie {
@@ -49,11 +64,10 @@ struct Elevation {
     double height_m; ///< the greatest; of an underside its depth
     int alike = 1;   ///< parts that look the same
     std::vector<DrawnPoint> outline = {};
-    std::vector<LaidBoard> boards = {};     ///< in the order of their piece
-    std::vector<double> contraction_m = {}; ///< x of contraction joints
-    std::vector<double> corners_m = {};     ///< x of bends between the ends
-    std::vector<DrawnTie> ties = {};        ///< column by column
-    std::vector<double> lifts_m = {};       ///< z of the lines between lifts
+    std::vector<LaidBoard> boards = {}; ///< in the order of their piece
+    std::vector<FaceJoint> joints = {}; ///< by x
+    std::vector<DrawnTie> ties = {};    ///< column by column
+    std::vector<double> lifts_m = {};   ///< z of the lines between lifts
     std::vector<DrawnOpening> openings = {};
     std::vector<Sliver> slivers = {};
     double chamfer_m = 0; ///< leg of the chamfers at edges and openings; 0: none
