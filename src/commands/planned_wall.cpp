@@ -3,6 +3,7 @@
 #include <boardmark/core/method/proportion.hpp>
 #include <boardmark/input/values/improbable.hpp>
 #include <boardmark/reference/tables.hpp>
+#include <boardmark/text/sha256.hpp>
 
 #include "opened_file.hpp"
 
@@ -31,6 +32,7 @@ ExitCode PlannedWall::verdict() const {
 PlannedWall planned_wall(const Arguments& arguments) {
     std::vector<std::string> files_read{arguments.file()};
     OpenedFile file = open_file(arguments);
+    std::string hash = text::sha256(file.text);
     auto reading = input::read_wall(std::move(file.text), file.name,
                                     {.vocabulary = reference::vocabulary(),
                                      .load = loader_beside(arguments.file(), files_read)});
@@ -42,7 +44,7 @@ PlannedWall planned_wall(const Arguments& arguments) {
         core::WallPlan plan = core::plan_wall(wall, tables);
         add_cautions(input::improbable_figures(reading.diagnostics), plan.cautions);
         const Origin origin{wall.system, files_read};
-        return {std::move(*reading.record), tables, std::move(plan), origin};
+        return {std::move(*reading.record), tables, std::move(plan), origin, std::move(hash)};
     } catch (const core::Unresolved& unresolved) {
         throw no_mix_follows(unresolved, unresolved_file(*reading.record, tables, arguments),
                              arguments, wall.system);

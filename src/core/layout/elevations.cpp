@@ -88,7 +88,8 @@ Elevation behind(const LayoutCase& drawn, Elevation elevation) {
     for (DrawnPoint& point : elevation.outline) {
         point.x_m = length_m - point.x_m;
     }
-    std::ranges::reverse(elevation.outline);
+    std::ranges::reverse(elevation.outline); // and its lower left corner comes first again
+    std::ranges::rotate(elevation.outline, elevation.outline.end() - 2);
     for (FaceJoint& joint : elevation.joints) {
         joint.x_m = length_m - joint.x_m;
     }

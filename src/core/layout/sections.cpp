@@ -63,6 +63,7 @@ void put_forces(const LayoutCase& drawn, const std::string& part, WallSection& s
     for (const EnvelopePoint& point : governing_pressure(forces).envelope) {
         section.pressure.push_back({section.height_m - point.depth_m, point.kpa});
     }
+    section.pressure_method = governing_pressure(forces).method;
     section.form_rating_kpa = drawn.wall.placing.form_pressure_kpa;
     section.lifts_m = lift_lines_m(drawn.plan, part);
 }

@@ -46,6 +46,7 @@ struct WallSection {
     std::vector<SectionTie> ties = {};
     std::vector<double> lifts_m = {};
     std::vector<PressureAt> pressure = {}; ///< the envelope that governs, from the top down
+    std::string pressure_method = {};
     std::optional<double> form_rating_kpa = {};
 };
 
