@@ -15,11 +15,8 @@ const RunPlan& run_plan_of(const WallPlan& plan, const std::string& part) {
 }
 
 std::vector<double> lift_lines_m(const WallPlan& plan, const std::string& part) {
-    const LiftPlan& lifts = run_plan_of(plan, part).lifts;
-    std::vector<double> lines_m;
-    for (int lift = 1; lift < lifts.lifts; ++lift) {
-        lines_m.push_back(lift * lifts.lift_m);
-    }
+    std::vector<double> lines_m = run_plan_of(plan, part).lifts.tops_m;
+    lines_m.pop_back();
     return lines_m;
 }
 

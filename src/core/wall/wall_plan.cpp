@@ -1,6 +1,7 @@
 #include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/wall/wall_plan.hpp>
 
+#include "../layout/layout_checks.hpp"
 #include "../layout/wall_layout.hpp"
 #include "cast_part_checks.hpp"
 #include "evaporation_of_wall.hpp"
@@ -109,6 +110,9 @@ WallPlan plan_wall(const Wall& wall, const Tables& tables) {
     }
     plan.after = after_placing(wall, plan.proportions, tables, plan.checks);
     add_missing_checks(wall, parts, plan.checks);
+    for (Check& check : layout_checks(wall, plan, tables.practice)) {
+        plan.checks.push_back(std::move(check));
+    }
     plan.trucks = trucks_of(wall, plan, tables);
     if (plan.trucks) {
         plan.checks.insert(plan.checks.end(), plan.trucks->checks.begin(),
