@@ -126,7 +126,8 @@ void say_rules(const Boards& boards, BoardOrder& order) {
     say("board_pieces", lining, Measure::count,
         {"each course of each face that shows, broken at contraction joints and where an opening "
          "through the wall takes its whole height; one board where a stock length reaches, else "
-         "equal ones shifted by a quarter, to either side in turn; boards run on behind niches",
+         "equal ones shifted by a quarter to one side, to the other and not at all in turn; boards "
+         "run on behind niches",
          {}},
         order.worksheet);
     say("boards", order.count, Measure::count,

@@ -283,8 +283,10 @@ std::vector<double> course_pieces_m(double length_m, double longest_m, int cours
         static_cast<int>(std::max(2.0, same(parts, nearest) ? nearest : std::ceil(parts)));
     const double part_m = length_m / count;
     std::vector<double> pieces_m(static_cast<std::size_t>(count), part_m);
-    (course % 2 == 0 ? pieces_m.front() : pieces_m.back()) += part_m / 4;
-    (course % 2 == 0 ? pieces_m.back() : pieces_m.front()) -= part_m / 4;
+    constexpr double shifts[] = {0.25, -0.25, 0}; // in turn, so that two courses below differ too
+    const double shift_m = part_m * shifts[course % 3];
+    pieces_m.front() += shift_m;
+    pieces_m.back() -= shift_m;
     return pieces_m;
 }
 

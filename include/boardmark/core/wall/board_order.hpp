@@ -40,7 +40,8 @@ struct BoardOrder {
 BoardOrder board_order(const Wall& wall, const JointStations& joints);
 
 /// A course of a length in boards: one where a stock length reaches, else the fewest equal ones
-/// that can be shifted by a quarter, one way in even courses and the other way in odd ones.
+/// that can be shifted by a quarter: one way, the other way and not at all in turn, so that no end
+/// stands within a quarter of one in the two courses below.
 std::vector<double> course_pieces_m(double length_m, double longest_m, int course);
 
 } // namespace boardmark::core
