@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/wall/wall_plan.hpp>
 #include <boardmark/input/wall/read_wall.hpp>
 

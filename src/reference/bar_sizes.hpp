@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/wall/bar_size.hpp>
 
 #include <vector>
 

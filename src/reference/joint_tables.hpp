@@ -1,6 +1,7 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/basis/unit_system.hpp>
+#include <boardmark/core/wall/joint_tables.hpp>
 
 namespace boardmark::reference {
 

@@ -1,6 +1,9 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/basis/size_row.hpp>
+#include <boardmark/core/basis/source.hpp>
+#include <boardmark/core/basis/typical_figure.hpp>
+#include <boardmark/core/basis/unit_system.hpp>
 
 #include "embedded_table.hpp"
 

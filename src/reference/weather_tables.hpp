@@ -1,6 +1,7 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/basis/unit_system.hpp>
+#include <boardmark/core/weather/weather_tables.hpp>
 
 namespace boardmark::reference {
 

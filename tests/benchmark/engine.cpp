@@ -1,6 +1,7 @@
 // What one mix costs: to read, to proportion with its reasons, to hold against every requirement,
 // to write. The mix is examples/quay-wall.yaml.
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/report/mix/mix_report.hpp>
 
 #include "support.hpp"

@@ -1,5 +1,6 @@
 // Batch weights at the moistures of the stockpile.
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/core/batch/batch.hpp>
 

@@ -1,5 +1,6 @@
 // The table of doses, its "limits hold from" and what the uses of a reducer break, worked by hand.
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/study/comparison.hpp>
 #include <boardmark/core/study/dose_response.hpp>
 

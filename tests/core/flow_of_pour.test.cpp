@@ -3,6 +3,7 @@
 
 #include "core/wall/flow_of_pour.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/wall/wall_plan.hpp>
 
 #include "base_mix.hpp"

@@ -1,6 +1,7 @@
 // How fast a form fills: plan areas, rates, times of lifts, by hand in feet. Plain geometry and
 // arithmetic; the limits that they are held against have their sources elsewhere.
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/wall/form_rise.hpp>
 
 #include "core/wall/form_forces.hpp"

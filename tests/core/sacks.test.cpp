@@ -1,5 +1,6 @@
 // Whole sacks: 94 lb of cement make 4.23 ft3 of a mix with 600 lb/yd3 at w/cm 0.45.
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/batch/sacks.hpp>
 
 #include "base_mix.hpp"

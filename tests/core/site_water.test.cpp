@@ -1,5 +1,6 @@
 // Water kept back for the site, and how much may go in there.
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/core/batch/site_water.hpp>
 

@@ -1,5 +1,6 @@
 // Temperatures of a mix file: what is checked, what is advised, what is left alone.
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/core/batch/batch.hpp>
 

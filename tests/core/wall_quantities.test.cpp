@@ -1,4 +1,4 @@
-// Quantities of walls, by hand. The numeric second opinion is tests/oracle/wall_slices.
+// Quantities of walls, by hand. The second opinion by counting cells is tests/oracle/wall-geometry.check.
 
 #include <boardmark/core/wall/wall_quantities.hpp>
 

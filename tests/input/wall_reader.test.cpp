@@ -1,5 +1,6 @@
 // A wall file as values: every key arrives where core::Wall has it, in its unit.
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/input/wall/read_wall.hpp>
 
 #include "mix_text.hpp"

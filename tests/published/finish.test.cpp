@@ -5,6 +5,8 @@
 // surfaces: German exposed-concrete practice. Thirty revolutions after an addition: ASTM C94, from
 // memory.
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "support.hpp"
 
 #include <catch2/catch.hpp>

@@ -2,6 +2,7 @@
 // 350 to 410, F3 420 to 480, F4 490 to 550, F5 560 to 620, F6 from 630; slump classes end at 40,
 // 90, 150 and 210 mm.
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/forms/flow_class.hpp>
 
 #include "as_printed.hpp"

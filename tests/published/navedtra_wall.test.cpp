@@ -2,6 +2,7 @@
 // "Example Using Absolute Volume Method", pp. 17-6 and 17-7, with its moisture correction (p. 17-9)
 // and the quantities of the job (NAVEDTRA 14071 p. 17-10). All read. US Navy, public domain.
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/batch/charges.hpp>
 #include <boardmark/core/batch/sacks.hpp>
 

@@ -1,5 +1,6 @@
 // Water added on site: what a gallon does to the ratio.
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/batch/site_water.hpp>
 
 #include "as_printed.hpp"

@@ -1,6 +1,8 @@
 // Acceptance of strength tests: ACI 318-19 26.12.3.1 (rules read in three sources) and EN 206
 // (from memory); factors and ratings of ACI 214R and control charts (from memory).
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "core/strength/record_evaluation.hpp"
 #include "core/strength_builder.hpp"
 

@@ -2,6 +2,8 @@
 
 #include "report/writing/side_by_side.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "report/writing/wrap.hpp"
 
 #include <catch2/catch.hpp>

@@ -1,5 +1,5 @@
 // Holds the JSON of every command against its published schema: those of the table of commands and
-// of all stories that are one command. What the schema does not know of, it refuses.
+// of all stories that begin with one command. What the schema does not know of, it refuses.
 // Usage: node results.mjs PROGRAM SOURCE FOLDER
 import { spawnSync } from "node:child_process";
 import { mkdtempSync, cpSync, readFileSync, readdirSync } from "node:fs";
@@ -20,7 +20,7 @@ run(["record", "quay.record", "--import", "examples/quay-trials.csv"]);
 const without_form = (words) => words.filter((word, i) => word !== "--format" && words[i - 1] !== "--format");
 const table = readFileSync(join(source, "tests/commands/every-command.table"), "utf8");
 const stories = readdirSync(join(source, "tests/golden")).map((name) =>
-  readFileSync(join(source, "tests/golden", name), "utf8").split("\n")[0].replace(/^\$ boardmark /, ""));
+  readFileSync(join(source, "tests/golden", name), "utf8").split(/\n| \| /)[0].replace(/^\$ boardmark /, ""));
 const plain = stories.filter((command) => /^[\w.,:=\/ -]+$/.test(command));
 const commands = [...table.split("\n"), ...plain].filter((command) => command !== "" &&
   schema.properties.command.enum.includes(command.split(" ")[0]));

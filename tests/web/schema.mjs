@@ -42,9 +42,13 @@ function tree_of(document) {
   }
 }
 
+const subjects = readdirSync(join(source, "tests/rejected"), { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map((entry) => `tests/rejected/${entry.name}`);
+
 let read = 0, refused = 0;
 const faults = [];
-for (const folder of ["examples", "tests/rejected", "tests/golden"]) {
+for (const folder of ["examples", ...subjects]) {
   for (const file of readdirSync(join(source, folder)).filter((name) => name.endsWith(".yaml"))) {
     const path = join(source, folder, file);
     const document = parseDocument(readFileSync(path, "utf8"), { version: "1.2" });

@@ -1,7 +1,7 @@
 #pragma once
 
+#include <boardmark/core/basis/size_row.hpp>
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/basis/tables.hpp>
 
 #include <optional>
 #include <span>

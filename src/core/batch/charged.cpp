@@ -1,5 +1,7 @@
 #include "charged.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../mix/material_figures.hpp"
 
 #include <algorithm>

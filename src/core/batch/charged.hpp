@@ -1,12 +1,13 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/trial/trial.hpp>
 
 #include <map>
 #include <string>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// A batched material at saturated surface-dry, and the water it brought besides.
 struct SaturatedAmount {

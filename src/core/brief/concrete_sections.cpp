@@ -1,3 +1,4 @@
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/checks/verdict_summary.hpp>
 
 #include "../basis/phrases.hpp"

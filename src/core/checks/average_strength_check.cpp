@@ -1,3 +1,4 @@
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/strength/expected_strength.hpp>
 
 #include "../basis/phrases.hpp"

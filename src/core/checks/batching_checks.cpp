@@ -1,3 +1,4 @@
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/core/batch/batch.hpp>
 

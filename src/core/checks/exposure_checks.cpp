@@ -1,3 +1,5 @@
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/phrases.hpp"
 #include "exposure_limits.hpp"
 

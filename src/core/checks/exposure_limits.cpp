@@ -1,5 +1,7 @@
 #include "exposure_limits.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/phrases.hpp"
 #include "../code/site_exposure.hpp"
 #include "../method/water_cement_ratio.hpp"

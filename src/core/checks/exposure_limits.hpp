@@ -1,5 +1,7 @@
 #pragma once
 
+#include <boardmark/core/code/code_tables.hpp>
+
 #include "checks.hpp"
 
 #include <string>

@@ -1,6 +1,7 @@
 // The grading of fine aggregates whose sieves are stated, against ASTM C33. Never fails: the
 // standard itself lets others be agreed on.
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/grading.hpp>
 
 #include "../basis/phrases.hpp"

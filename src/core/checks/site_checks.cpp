@@ -1,3 +1,5 @@
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/phrases.hpp"
 #include "../code/site_exposure.hpp"
 #include "exposure_limits.hpp"

@@ -1,3 +1,5 @@
+#include <boardmark/core/strength/strength_tables.hpp>
+
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "strength_record_checks.hpp"

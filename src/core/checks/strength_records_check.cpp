@@ -1,3 +1,5 @@
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/phrases.hpp"
 #include "../code/required_strength.hpp"
 #include "checks.hpp"

@@ -1,3 +1,4 @@
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/designation.hpp>
 
 #include "../basis/phrases.hpp"

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/trial/trial_tables.hpp>
 #include <boardmark/core/trial/yield.hpp>
 
 #include <vector>

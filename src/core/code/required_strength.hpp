@@ -1,8 +1,9 @@
 #pragma once
 
 #include <boardmark/core/basis/phrase.hpp>
+#include <boardmark/core/basis/source.hpp>
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/code/code_tables.hpp>
 #include <boardmark/core/mix/requirements.hpp>
 
 #include <optional>

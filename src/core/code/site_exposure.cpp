@@ -2,6 +2,8 @@
 
 #include "site_exposure.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 

@@ -1,10 +1,11 @@
 #pragma once
 
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/requirements.hpp>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// Records each class that follows from the site with its reason, also where a stated one wins.
 void record_site(const Requirements& requirements, const Tables& tables, Worksheet& worksheet);

@@ -1,3 +1,5 @@
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "pressure_rules.hpp"

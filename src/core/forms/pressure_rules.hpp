@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/forms/form_pressure.hpp>
+#include <boardmark/core/forms/form_tables.hpp>
 
 #include <string>
 

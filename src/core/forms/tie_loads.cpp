@@ -1,3 +1,4 @@
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/forms/form_ties.hpp>
 
 #include "../basis/phrases.hpp"

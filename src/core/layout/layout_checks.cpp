@@ -187,7 +187,8 @@ std::vector<double> contraction_m(const Elevation& face) {
     return stations_m;
 }
 
-/// An opening of the run that nobody said the station of; empty: none.
+/// What of a run nobody said the station of, so that joints and boards may lie elsewhere; empty:
+/// nothing.
 std::string unplaced(const CheckedPart& part) {
     const auto run = std::ranges::find(part.wall.runs, part.name, &WallRun::name);
     if (run == part.wall.runs.end()) {
@@ -198,7 +199,20 @@ std::string unplaced(const CheckedPart& part) {
             return opening.name;
         }
     }
-    return "";
+    return run->corners > 0 && run->corners_at.empty() ? "corners" : "";
+}
+
+/// What holds on assumed places only is to be watched.
+Check on_known_places(const CheckedPart& part, Check check) {
+    const std::string name = unplaced(part);
+    if (!name.empty() && check.verdict == Verdict::holds) {
+        check.verdict = Verdict::watch;
+        check.message.text +=
+            "; the place of '{unplaced}' along the wall is not stated, so this is "
+            "assumed";
+        check.message.arguments.push_back(word("unplaced", name));
+    }
+    return check;
 }
 
 std::optional<Check> joint_check(const CheckedPart& part) {
@@ -212,12 +226,6 @@ std::optional<Check> joint_check(const CheckedPart& part) {
                 .measure = Measure::count,
                 .requirement = "look of the face",
                 .source = {"common practice, no source", Confidence::common_practice}};
-    if (const std::string name = unplaced(part); !name.empty()) {
-        check.verdict = Verdict::not_checked;
-        check.message = {"where '{opening}' stands along the wall is not stated",
-                         {word("opening", name)}};
-        return check;
-    }
     double crossed = 0;
     const DrawnOpening* first = nullptr;
     double at_m = 0;
@@ -242,6 +250,22 @@ std::optional<Check> joint_check(const CheckedPart& part) {
     return check;
 }
 
+/// Where joints have no ties to keep away from: nobody stated the ties, or none is needed.
+std::optional<Check> without_ties(const CheckedPart& part) {
+    const bool has_joints = std::ranges::any_of(
+        part.faces, [](const Elevation* face) { return !contraction_m(*face).empty(); });
+    if (!has_joints || part.wall.ties) {
+        return std::nullopt;
+    }
+    return Check{
+        .id = "layout.tie_in_joint",
+        .verdict = Verdict::not_checked,
+        .measure = Measure::length,
+        .requirement = "look of the face",
+        .source = part.practice.tie_beside_joint_mm.source,
+        .message = {"'ties' is not stated: whether one stands in a joint is not known", {}}};
+}
+
 std::optional<Check> tie_check_of(const CheckedPart& part) {
     const TypicalFigure& rule = part.practice.tie_beside_joint_mm;
     std::optional<double> nearest_m;
@@ -264,7 +288,7 @@ std::optional<Check> tie_check_of(const CheckedPart& part) {
         }
     }
     if (!nearest_m) {
-        return std::nullopt;
+        return without_ties(part);
     }
     Check check = least("layout.tie_in_joint", nearest_m, rule, rule.value);
     check.message = {
@@ -297,7 +321,7 @@ std::vector<Check> layout_checks(const Wall& wall, const WallPlan& plan,
         }
         const auto add = [&](std::optional<Check> check) {
             if (check) {
-                checks.push_back(of_wall(section.part, std::move(*check)));
+                checks.push_back(of_wall(section.part, on_known_places(part, std::move(*check))));
             }
         };
         if (wall.boards) {

@@ -1,12 +1,16 @@
 #pragma once
 
+#include <boardmark/core/basis/size_row.hpp>
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/code/code_tables.hpp>
+#include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/requirements.hpp>
 
 #include <optional>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// The class of the freezing-and-thawing category that is stated, or nullptr.
 const ExposureClass* freezing_class(const Requirements& requirements, const Tables& tables);

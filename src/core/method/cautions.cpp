@@ -1,10 +1,13 @@
 #include "cautions.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../mix/high_range_reducer.hpp"
 
 #include <algorithm>
+#include <cassert>
 
 namespace boardmark::core {
 namespace {
@@ -29,20 +32,20 @@ void caution_slump(const Requirements& requirements, const Tables& tables,
     if (!high_range_reducers(proportions).empty() || tables.method.slump.empty()) {
         return;
     }
-    const SlumpRecommendation& walls =
-        *std::ranges::find_if(tables.method.slump, [](const SlumpRecommendation& row) {
-            return row.construction == "beams and reinforced walls";
-        });
-    if (requirements.slump_mm >= walls.low_mm * 0.98 &&
-        requirements.slump_mm <= walls.high_mm * 1.02) {
+    const auto walls = std::ranges::find(tables.method.slump, "beams and reinforced walls",
+                                         &SlumpRecommendation::construction);
+    assert(walls != tables.method.slump.end() && "the table has lost the row of walls");
+    if (requirements.slump_mm >= walls->low_mm * 0.98 &&
+        requirements.slump_mm <= walls->high_mm * 1.02) {
         return;
     }
-    cautions.push_back({"The slump of {slump} lies outside {low} to {high}, recommended for {what} "
-                        "consolidated by vibration ({source}).",
-                        {quantity("slump", {requirements.slump_mm, Measure::slump}),
-                         quantity("low", {walls.low_mm, Measure::slump}),
-                         quantity("high", {walls.high_mm, Measure::slump}),
-                         word("what", walls.construction), word("source", walls.source.citation)}});
+    cautions.push_back(
+        {"The slump of {slump} lies outside {low} to {high}, recommended for {what} "
+         "consolidated by vibration ({source}).",
+         {quantity("slump", {requirements.slump_mm, Measure::slump}),
+          quantity("low", {walls->low_mm, Measure::slump}),
+          quantity("high", {walls->high_mm, Measure::slump}), word("what", walls->construction),
+          word("source", walls->source.citation)}});
 }
 
 /// Where the table makes a rich wall, says so and names what helps.

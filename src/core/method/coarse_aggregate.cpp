@@ -1,5 +1,6 @@
 #include "coarse_aggregate.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
 
 #include "../basis/interpolation.hpp"

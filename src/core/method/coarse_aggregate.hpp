@@ -1,13 +1,14 @@
 #pragma once
 
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/mix.hpp>
 
 #include <optional>
 #include <vector>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// The largest nominal maximum size of a blend; it governs wherever a table is entered by size.
 double largest_size_mm(const std::vector<Share>& coarse);

@@ -1,5 +1,6 @@
 #include "fine_aggregate.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/core/mix/fineness_modulus.hpp>
 

@@ -1,7 +1,6 @@
 #pragma once
 
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
@@ -9,6 +8,8 @@
 #include <vector>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// Fineness modulus of a blend by mass, recorded. Nothing where a sand states none.
 std::optional<double> blend_fineness_modulus(const std::vector<Share>& fine, const Tables& tables,

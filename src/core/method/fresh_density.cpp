@@ -1,5 +1,7 @@
 #include "fresh_density.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/interpolation.hpp"
 #include "../basis/phrases.hpp"
 

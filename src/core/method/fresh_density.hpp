@@ -1,10 +1,11 @@
 #pragma once
 
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// Records the fine aggregate by mass: the method's first estimate of fresh density less the other
 /// ingredients (coarse aggregate oven-dry, as the handbook's own example does). A cross-check of

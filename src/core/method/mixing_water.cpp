@@ -1,5 +1,6 @@
 #include "mixing_water.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
 
 #include "../basis/interpolation.hpp"

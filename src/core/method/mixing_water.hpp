@@ -1,10 +1,11 @@
 #pragma once
 
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/mix.hpp>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// With what the water table is entered.
 struct WaterEntry {

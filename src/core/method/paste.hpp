@@ -1,13 +1,14 @@
 #pragma once
 
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
 #include <optional>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// What the paste must serve.
 struct PasteDemand {

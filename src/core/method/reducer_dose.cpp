@@ -1,5 +1,7 @@
 #include "reducer_dose.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../mix/material_figures.hpp"

@@ -1,10 +1,11 @@
 #pragma once
 
 #include <boardmark/core/basis/phrase.hpp>
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/trial/yield.hpp>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// The dose of a high-range reducer for the next trial.
 struct NextDose {

@@ -1,12 +1,13 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/material.hpp>
 
 #include <optional>
 #include <vector>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// The slump that a reducer adds at equal water, by its dose in percent of the cementitious
 /// material: linear between the points of its data and from nothing at no dose.

@@ -1,6 +1,7 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/basis/source.hpp>
+#include <boardmark/core/method/method_tables.hpp>
 
 #include <vector>
 

@@ -1,7 +1,8 @@
 #pragma once
 
+#include <boardmark/core/basis/source.hpp>
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/code/code_tables.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
@@ -9,6 +10,8 @@
 #include <vector>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// What a ratio by strength is asked for.
 struct StrengthDemand {

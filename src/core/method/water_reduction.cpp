@@ -1,5 +1,6 @@
 #include "water_reduction.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
 
 #include "../basis/phrases.hpp"

@@ -1,10 +1,11 @@
 #pragma once
 
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/mix.hpp>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// The water that one dose saves at equal slump, percent of the mixing water.
 /// Throws Unresolved where the dose or its effect is not known, or the dose lies above the curve.

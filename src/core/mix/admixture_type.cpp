@@ -1,3 +1,5 @@
+#include <boardmark/core/basis/tables.hpp>
+
 #include "designation_words.hpp"
 
 #include <algorithm>

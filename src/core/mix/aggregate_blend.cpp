@@ -1,5 +1,7 @@
 #include "aggregate_blend.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "ingredients.hpp"
 #include "material_figures.hpp"
 

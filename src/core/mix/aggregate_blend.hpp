@@ -1,12 +1,13 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
 #include <vector>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// The blend that has an oven-dry mass in all, shared out by SSD mass.
 std::vector<Ingredient> blend_of_dry_mass(const std::vector<Share>& shares, double dry_kg_m3,

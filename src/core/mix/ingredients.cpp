@@ -1,5 +1,7 @@
 #include "ingredients.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "material_figures.hpp"
 
 namespace boardmark::core {

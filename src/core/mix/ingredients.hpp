@@ -1,9 +1,10 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
 namespace boardmark::core {
+
+struct Tables;
 
 Ingredient water_ingredient(double batched_kg_m3, const Tables& tables);
 Ingredient binder_ingredient(const Material& material, double kg_m3, const Tables& tables);

@@ -1,5 +1,7 @@
 #include "material_figures.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/phrases.hpp"
 
 namespace boardmark::core {

@@ -1,13 +1,15 @@
 #pragma once
 
+#include <boardmark/core/basis/source.hpp>
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/material.hpp>
 #include <boardmark/core/mix/mix.hpp>
 
 #include <optional>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// A figure of a material, and whether a usual one stands in for a missing one.
 struct Figure {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/strength/strength_findings.hpp>
+#include <boardmark/core/strength/strength_tables.hpp>
 
 #include <vector>
 

@@ -1,3 +1,5 @@
+#include <boardmark/core/strength/strength_tables.hpp>
+
 #include "../basis/student.hpp"
 #include "../basis/tolerance.hpp"
 #include "record_evaluation.hpp"

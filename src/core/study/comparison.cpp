@@ -1,3 +1,4 @@
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/study/comparison.hpp>
 #include <boardmark/core/weather/heat.hpp>

@@ -1,5 +1,7 @@
 #include "comparison_reasons.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/phrases.hpp"
 
 #include <algorithm>

@@ -1,11 +1,12 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/study/comparison.hpp>
 
 #include <vector>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// Where the figures of a column come from that was proportioned and evaluated: water and w/cm by
 /// its own steps, strength, slump, heat.

@@ -1,5 +1,7 @@
 #include "comparison_remarks.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../mix/high_range_reducer.hpp"

@@ -1,11 +1,12 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/study/comparison.hpp>
 
 #include <vector>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// What must be said of a column beside its figures: strength beyond need, the push on the forms,
 /// flow that slump does not measure, heat.

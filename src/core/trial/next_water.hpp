@@ -1,9 +1,11 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/basis/source.hpp>
 #include <boardmark/core/trial/yield.hpp>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// Water of the next trial where water is the lever: found, corrected for slump and air.
 Step water_by_slump_and_air(const Yield& yield, const Tables& tables);

@@ -1,5 +1,7 @@
 #include "trial_advice.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../mix/high_range_reducer.hpp"

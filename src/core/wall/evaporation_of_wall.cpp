@@ -1,5 +1,6 @@
 #include "evaporation_of_wall.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/method/proportion.hpp>
 
 #include "../basis/phrases.hpp"

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/forms/form_tables.hpp>
 #include <boardmark/core/wall/form_case.hpp>
 #include <boardmark/core/wall/wall.hpp>
 

@@ -1,3 +1,4 @@
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/mix/designation.hpp>
 #include <boardmark/core/wall/concrete_temperatures.hpp>

@@ -1,5 +1,7 @@
 #include "form_forces.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "method_choice.hpp"

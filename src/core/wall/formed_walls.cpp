@@ -1,3 +1,4 @@
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/wall/course.hpp>
 
 #include "../forms/pressure_rules.hpp"

@@ -1,3 +1,5 @@
+#include <boardmark/core/basis/tables.hpp>
+
 #include "run_plan.hpp"
 
 namespace boardmark::core {

@@ -1,5 +1,6 @@
 #include "run_plan.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/wall/wall_cover.hpp>
 
 #include "../basis/phrases.hpp"

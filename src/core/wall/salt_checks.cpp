@@ -1,5 +1,6 @@
 #include "salt_checks.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/wall/cast_part.hpp>
 #include <boardmark/core/wall/salt_at_face.hpp>

@@ -1,3 +1,5 @@
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/tolerance.hpp"
 #include "placed_box.hpp"
 #include "stripping_checks.hpp"

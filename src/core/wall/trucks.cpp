@@ -1,5 +1,6 @@
 #include "trucks.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/wall/cast_part.hpp>
 

@@ -1,5 +1,6 @@
 #include "young_concrete.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/wall/concrete_temperatures.hpp>
 

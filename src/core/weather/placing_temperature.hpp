@@ -1,12 +1,15 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/basis/typical_figure.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/mix/requirements.hpp>
+#include <boardmark/core/weather/weather_tables.hpp>
 
 #include <optional>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// Whether stated air makes the weather cold.
 bool is_cold(const PlacingConditions& placing, const WeatherTables& weather);

@@ -1,5 +1,7 @@
 #include "temperature_advice.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "placing_temperature.hpp"

@@ -1,10 +1,11 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/mix/requirements.hpp>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// Where a mixture is too cold or too hot, the water's temperature or the ice that mends it, as a
 /// step; where neither can, a caution that says what they reach.

@@ -1,5 +1,6 @@
 #include "own_line.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/strength/strength_findings.hpp>
 #include <boardmark/input/strength/read_strength.hpp>
 

@@ -1,6 +1,5 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/trial/trial.hpp>
 
 #include "../reading/file_context.hpp"

@@ -1,12 +1,13 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/batch/batch.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
 #include <optional>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// How much of a batch's water stays back for the site.
 struct HoldBack {

@@ -3,7 +3,6 @@
 #include <boardmark/core/basis/phrase.hpp>
 #include <boardmark/core/basis/quantity.hpp>
 #include <boardmark/core/basis/source.hpp>
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/checks/finding.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
@@ -13,6 +12,8 @@
 #include <vector>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// One requirement held against the mix.
 struct Check {

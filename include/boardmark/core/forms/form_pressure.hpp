@@ -1,8 +1,8 @@
 #pragma once
 
 #include <boardmark/core/basis/phrase.hpp>
+#include <boardmark/core/basis/source.hpp>
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/wall/form_case.hpp>
 
 #include <functional>
@@ -13,6 +13,8 @@
 #include <vector>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// What the greatest pressure comes from.
 enum class PressureGovernor {

@@ -1,10 +1,11 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// Proportions 1 m3 of concrete by the absolute-volume method of ACI 211.1-91.
 ///

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/unit_system.hpp>
 #include <boardmark/core/mix/material.hpp>
 #include <boardmark/core/mix/requirements.hpp>
 
@@ -9,9 +10,6 @@
 #include <vector>
 
 namespace boardmark::core {
-
-/// Which of the two published families of tables and constants applies.
-enum class UnitSystem { us, si };
 
 /// Values that the user fixes in place of the method's own; at most two of w/cm, water and binder.
 struct Selections {

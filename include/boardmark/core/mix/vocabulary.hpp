@@ -1,12 +1,18 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/basis/unit_system.hpp>
+#include <boardmark/core/code/site.hpp>
+#include <boardmark/core/forms/form_tables.hpp>
+#include <boardmark/core/strength/strength_tables.hpp>
+#include <boardmark/core/wall/bar_size.hpp>
 
 #include <functional>
 #include <string>
 #include <vector>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// Words that the published tables know, so that the file's own can be held against them.
 struct Vocabulary {

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/strength/strength_tables.hpp>
 
 #include <cstddef>
 #include <optional>

@@ -3,7 +3,6 @@
 #include <boardmark/core/basis/phrase.hpp>
 #include <boardmark/core/basis/source.hpp>
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/mix/requirements.hpp>
 
@@ -11,6 +10,8 @@
 #include <vector>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// The average strength that a ratio is expected to reach, an estimate until it is tested.
 struct ExpectedStrength {

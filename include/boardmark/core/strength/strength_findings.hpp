@@ -1,7 +1,7 @@
 #pragma once
 
+#include <boardmark/core/basis/source.hpp>
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/strength/strength_record.hpp>
 
@@ -10,6 +10,8 @@
 #include <vector>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// A production test at the strength age, judged.
 struct JudgedTest {

@@ -1,6 +1,5 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/study/comparison.hpp>
 
@@ -9,6 +8,8 @@
 #include <vector>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// What one dose of a high-range reducer does in each of its two uses.
 struct DosePoint {

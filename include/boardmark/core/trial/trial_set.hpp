@@ -1,6 +1,5 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/core/batch/batch.hpp>
 #include <boardmark/core/checks/check.hpp>
@@ -12,6 +11,8 @@
 #include <vector>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// One mix of a trial set, carried through to its checks and its batch.
 struct SolvedTrial {

@@ -1,6 +1,5 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/trial/trial.hpp>
@@ -11,6 +10,8 @@
 #include <vector>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// What a trial batch really was.
 struct Yield {

@@ -1,7 +1,6 @@
 #pragma once
 
 #include <boardmark/core/basis/quantity.hpp>
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/wall/board_order.hpp>
 #include <boardmark/core/wall/wall.hpp>
@@ -12,6 +11,8 @@
 #include <vector>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// Money in the currency of the wall file's prices.
 struct Money {

@@ -1,7 +1,7 @@
 #pragma once
 
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/mix/practice_tables.hpp>
 #include <boardmark/core/wall/wall.hpp>
 
 #include <optional>
@@ -9,6 +9,8 @@
 #include <vector>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// How courses fill a height, or boards that stand a length.
 struct CourseFit {

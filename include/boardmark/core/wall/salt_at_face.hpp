@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/wall/joint_tables.hpp>
 #include <boardmark/core/wall/wall.hpp>
 
 #include <optional>

@@ -1,13 +1,15 @@
 #pragma once
 
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/mix/practice_tables.hpp>
 #include <boardmark/core/wall/wall.hpp>
 
 #include <string>
 #include <vector>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// What one run, all planters of a name or all benches of a name hold, or the whole wall file.
 /// Every figure is ≥ 0, by the nominal faces, without allowance.

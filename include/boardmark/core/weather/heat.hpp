@@ -1,9 +1,10 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
 namespace boardmark::core {
+
+struct Tables;
 
 /// By how much the middle of a thick section grows hotter than it was placed, K: an estimate that
 /// thin sections do not reach. A material whose heat is not known counts as portland cement.

@@ -1,7 +1,7 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/strength/strength_record.hpp>
+#include <boardmark/core/strength/strength_tables.hpp>
 #include <boardmark/input/gate/diagnostic.hpp>
 #include <boardmark/input/reading/loader.hpp>
 

@@ -1,6 +1,5 @@
 #pragma once
 
-#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/trial/trial.hpp>
 #include <boardmark/input/gate/diagnostic.hpp>
 #include <boardmark/input/mix/read_mix.hpp>

@@ -1,0 +1,42 @@
+#pragma once
+
+#include <boardmark/core/basis/typical_figure.hpp>
+#include <boardmark/core/mix/kind.hpp>
+
+#include <map>
+#include <string>
+
+namespace boardmark::core {
+
+/// Usual figures of an aggregate that has no test report yet.
+struct TypicalAggregate {
+    TypicalFigure relative_density; ///< SSD
+    TypicalFigure absorption_percent;
+    TypicalFigure dry_rodded_density_kg_m3;
+    TypicalFigure fineness_modulus;
+};
+
+/// Rules of the trade that only advise.
+struct PracticeTables {
+    std::map<Kind, TypicalFigure> relative_density;
+    /// By standard and type ("ASTM C494 F"), else by the name of the kind.
+    std::map<std::string, TypicalFigure> standard_water_reduction_percent;
+    TypicalAggregate aggregate;
+    TypicalFigure heat_watch_kg_m3;        ///< binder above which heat deserves a look
+    TypicalFigure strength_governs_margin; ///< of w/cm, from which a caution is due
+    TypicalFigure lowest_w_cm; ///< below it a mix is hardly a wall's: a slip, or not placeable
+    TypicalFigure lowest_sand_share_percent;
+    TypicalFigure highest_sand_share_percent;
+    TypicalFigure drinking_water_chloride_percent; ///< by mass of the water
+    TypicalFigure slump_measures_to_mm;   ///< above it flow and segregation are tested instead
+    TypicalFigure spare_strength_percent; ///< above the required average, from which it is spare
+    TypicalFigure formula_slump_mm;       ///< highest slump for which form-pressure formulas hold
+    TypicalFigure face_deduction_matters_percent; ///< of the concrete, from which it is deducted
+    TypicalFigure most_held_back_percent; ///< of the water to batch, beyond which it is a slip
+    TypicalFigure cut_course_percent;   ///< of a course, below which a cut one looks like a mistake
+    TypicalFigure board_end_stagger_mm; ///< least, between board ends of neighbouring courses
+    TypicalFigure tie_beside_joint_mm;  ///< least, from a contraction joint
+    TypicalFigure lift_line_off_joint_mm; ///< most, at which it still hides in a board joint
+};
+
+} // namespace boardmark::core
