@@ -4,6 +4,7 @@
 #include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/input/values/improbable.hpp>
 #include <boardmark/reference/tables.hpp>
+#include <boardmark/text/sha256.hpp>
 
 #include "opened_file.hpp"
 
@@ -27,6 +28,7 @@ ExitCode PlannedWall::verdict() const {
 std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments) {
     std::vector<std::string> files_read{arguments.file()};
     OpenedFile file = open_file(arguments);
+    std::string hash = text::sha256(file.text);
     auto reading = input::read_wall(std::move(file.text), file.name,
                                     {.vocabulary = reference::vocabulary(),
                                      .load = loader_beside(arguments.file(), files_read)});
@@ -40,7 +42,8 @@ std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments) {
     }
     add_cautions(input::improbable_figures(reading.diagnostics), plan->cautions);
     const Origin origin{wall.system, files_read};
-    return PlannedWall{std::move(*reading.record), tables, *std::move(plan), origin};
+    return PlannedWall{std::move(*reading.record), tables, *std::move(plan), origin,
+                       std::move(hash)};
 }
 
 } // namespace boardmark::commands

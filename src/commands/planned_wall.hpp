@@ -9,6 +9,8 @@
 
 #include <variant>
 
+#include <string>
+
 namespace boardmark::commands {
 
 /// A wall file, read and worked through.
@@ -17,6 +19,7 @@ struct PlannedWall {
     core::Tables tables;
     core::WallPlan plan;
     Origin origin;
+    std::string sha256; ///< of the wall file
 
     /// 1 where a requirement on the walls or their mix is not met, else 0.
     ExitCode verdict() const;

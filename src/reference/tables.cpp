@@ -64,7 +64,10 @@ core::PracticeTables practice_tables(UnitSystem system) {
         .formula_slump_mm = figure(practice, "formula_slump", system),
         .face_deduction_matters_percent = figure(practice, "face_deduction_matters", system),
         .most_held_back_percent = figure(practice, "most_held_back", system),
-        .cut_course_percent = figure(practice, "cut_course", system)};
+        .cut_course_percent = figure(practice, "cut_course", system),
+        .board_end_stagger_mm = figure(practice, "board_end_stagger", system),
+        .tie_beside_joint_mm = figure(practice, "tie_beside_joint", system),
+        .lift_line_off_joint_mm = figure(practice, "lift_line_off_joint", system)};
 }
 
 core::HeatTables heat_tables(UnitSystem system) {

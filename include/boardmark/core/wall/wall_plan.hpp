@@ -5,6 +5,7 @@
 #include <boardmark/core/forms/form_pressure.hpp>
 #include <boardmark/core/forms/form_ties.hpp>
 #include <boardmark/core/forms/stripping.hpp>
+#include <boardmark/core/layout/wall_layout.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/placing/placing_plan.hpp>
 #include <boardmark/core/placing/vibration.hpp>
@@ -90,6 +91,7 @@ struct WallPlan {
     std::optional<TruckPlan> trucks = {};
     AfterPlacing after;
     std::optional<AddedCost> added_cost = {}; ///< where the file states prices and boards
+    WallLayout layout = {};                   ///< what is drawn
     std::vector<Check> checks;                ///< of the walls
     std::vector<Phrase> cautions;             ///< the one about formwork first
 };
