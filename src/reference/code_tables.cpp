@@ -236,4 +236,8 @@ core::CodeTables code_tables(const CodeData& data, UnitSystem system) {
             .size = size_rules(data)};
 }
 
+core::CodeTables first_code(UnitSystem system) {
+    return code_tables(codes_of(embedded_tables()).front(), system);
+}
+
 } // namespace boardmark::reference

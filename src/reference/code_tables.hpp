@@ -11,4 +11,7 @@ namespace boardmark::reference {
 /// PREFIX-exposure and PREFIX-aggregate-size. Average strength is one practice for all codes.
 core::CodeTables code_tables(const CodeData& data, core::UnitSystem system);
 
+/// The code that `requirements` are held against where a file names none: the first of data/.
+core::CodeTables first_code(core::UnitSystem system);
+
 } // namespace boardmark::reference

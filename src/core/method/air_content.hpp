@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/basis/size_row.hpp>
 #include <boardmark/core/basis/step.hpp>
 #include <boardmark/core/code/code_tables.hpp>
@@ -38,6 +39,8 @@ struct AirContent {
     double at_placing_percent;
     bool entrained;
 };
-AirContent select_air(const Mix& mix, double size_mm, const Tables& tables, Worksheet& worksheet);
+/// Unresolved where the table does not reach the size.
+Outcome<AirContent> select_air(const Mix& mix, double size_mm, const Tables& tables,
+                               Worksheet& worksheet);
 
 } // namespace boardmark::core

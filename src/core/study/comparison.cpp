@@ -66,12 +66,12 @@ ComparedMix compared(std::string label, const AnyMix& mix, const ComparedSlump& 
     if (requirements.slump_mm > tables.practice.slump_measures_to_mm.value) {
         column.slump.mm = std::nullopt;
     }
-    try {
-        column.proportions = proportions_of(mix, tables);
-    } catch (const Unresolved& unresolved) {
-        column.unresolved = unresolved;
+    auto proportions = proportions_of(mix, tables);
+    if (!proportions) {
+        column.unresolved = std::move(proportions).why();
         return column;
     }
+    column.proportions = *std::move(proportions);
     evaluate(column, requirements, asked, tables);
     return column;
 }

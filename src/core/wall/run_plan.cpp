@@ -112,9 +112,8 @@ RunPlan run_plan(const Wall& wall, const WallRun& run, JointLayout joints, const
                  .joints = std::move(joints),
                  .least_steel = least_steel({.thickness_mm = run.bottom_thickness_mm, .bars = bars},
                                             tables.joints.steel),
-                 .lifts =
-                     lift_plan(poured_wall(formed_wall(run, wall.placing, tables), wall.placing),
-                               tables.placing.lifts)};
+                 .lifts = lift_plan(poured_wall(formed_wall(run, wall.placing, tables), wall),
+                                    tables.placing.lifts)};
     plan.vibration = vibration_of(wall, run, plan.lifts.lift_m, tables.placing.vibration);
     append(run.name, plan.joints.checks, checks);
     append(run.name, plan.lifts.checks, checks);

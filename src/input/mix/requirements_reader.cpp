@@ -8,7 +8,7 @@
 namespace boardmark::input {
 namespace {
 
-Path requirement(const std::string& name) {
+Path requirement(std::string_view name) {
     return {"requirements", name};
 }
 
@@ -104,11 +104,7 @@ void read_records(const MixContext& context, core::Requirements& requirements) {
         return;
     }
     const Path path = requirement("strength_records");
-    const auto inside = [&](const std::string& name) {
-        Path longer = path;
-        longer.push_back(name);
-        return longer;
-    };
+    const auto inside = [&](std::string_view name) { return path.below(name); };
     for (const char* name : {"tests", "standard_deviation"}) {
         context.demand(inside(name), "");
     }
@@ -218,7 +214,7 @@ void read_air(const MixContext& context, core::Requirements& requirements) {
 }
 
 core::PlacingConditions read_placing(const MixContext& context) {
-    const auto stated = [&](const std::string& name) {
+    const auto stated = [&](std::string_view name) {
         return context.document.number({"requirements", "placing", name});
     };
     core::PlacingConditions placing{.air_c = stated("air_temperature"),
@@ -254,7 +250,7 @@ core::Requirements read_requirements(const MixContext& context) {
     read_average(context, requirements);
     read_slump(context, requirements);
     read_air(context, requirements);
-    const auto dimension = [&](const std::string& name) {
+    const auto dimension = [&](std::string_view name) {
         return context.document.number({"requirements", "section", name});
     };
     requirements.section = {dimension("thickness"), dimension("clear_bar_spacing"),

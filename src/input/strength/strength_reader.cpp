@@ -187,7 +187,7 @@ private:
     }
 
     void read_batches(core::StrengthRecord& record) {
-        for (const std::string& name : context_.document.names({"batches"})) {
+        for (const std::string_view name : context_.document.names({"batches"})) {
             const Path path{"batches", name};
             if (!context_.holds_keys(path)) {
                 continue;
@@ -196,7 +196,7 @@ private:
                 return context_.document.number({"batches", name, key});
             };
             core::CastBatch batch{
-                .name = name, .w_cm = number("w_cm"), .air_percent = number("air")};
+                .name = std::string{name}, .w_cm = number("w_cm"), .air_percent = number("air")};
             if (context_.document.text({"batches", name, "purpose"}) == "trial") {
                 batch.purpose = core::BatchPurpose::trial;
             } else {
@@ -205,9 +205,9 @@ private:
             }
             if (const auto cast = number("cast")) {
                 batch.cast = static_cast<int>(*cast);
-                refuse_future({"batches", name, "cast"}, *cast, name + " is cast");
+                refuse_future({"batches", name, "cast"}, *cast, std::string{name} + " is cast");
             }
-            places_[name] = record.batches.size();
+            places_[std::string{name}] = record.batches.size();
             record.batches.push_back(std::move(batch));
         }
     }
@@ -224,7 +224,7 @@ private:
     }
 
     void read_specimens(core::StrengthRecord& record) {
-        for (const std::string& name : context_.document.names({"specimens"})) {
+        for (const std::string_view name : context_.document.names({"specimens"})) {
             if (!context_.holds_keys({"specimens", name})) {
                 continue;
             }
@@ -240,9 +240,9 @@ private:
             }
             if (const auto cast = record.batches[*place].cast) {
                 refuse_future({"specimens", name, "age"}, *cast + *age_d,
-                              name + " would be crushed");
+                              std::string{name} + " would be crushed");
             }
-            record.specimens.push_back({name, *place, *age_d, *mpa});
+            record.specimens.push_back({std::string{name}, *place, *age_d, *mpa});
         }
     }
 

@@ -100,7 +100,7 @@ void add_proportions(const core::TrialSet& set, const SolvedTrial& first, UnitSy
     table.add_heading(std::string{"in 1 "} + (system == UnitSystem::us ? "yd3" : "m3") +
                       ", aggregates saturated surface-dry");
     for (std::size_t i = 0; i < first.proportions.ingredients.size(); ++i) {
-        table.add(column_name(first.proportions.ingredients[i].name),
+        table.add(column_name(std::string{first.proportions.ingredients[i].name}),
                   cells(set, [&](const SolvedTrial& mix) {
                       return amount_text(mix.proportions.ingredients[i], system);
                   }));

@@ -25,6 +25,7 @@ struct Vocabulary {
     CodeTables code = {};                        ///< whose classes a mix may state
     FlowClasses flow_classes = {};               ///< against which a wall's class of flow is held
     std::function<Tables(UnitSystem)> tables = {}; ///< that judge results
+    std::vector<std::string> alkali_levels = {};   ///< of prevention
 };
 
 } // namespace boardmark::core

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/mix/footprint.hpp>
@@ -72,8 +73,8 @@ ComparedMix without_high_range_reducer(const Mix& mix, const Proportions& writte
 /// What the high-range reducer of a mix buys: `without reducer`, `less water`, `less binder`, `more
 /// flow`. A column that cannot be made says why. Asserts that the mix holds such a reducer.
 ///
-/// @throws Unresolved where the mix as written has no proportions
-std::vector<ComparedMix> reducer_study(const Mix& mix, const Tables& tables);
+/// Unresolved where the mix as written has no proportions
+Outcome<std::vector<ComparedMix>> reducer_study(const Mix& mix, const Tables& tables);
 
 /// What decides between the columns, in words: limits first, then cost and carbon.
 std::vector<Phrase> summary_of(const std::vector<ComparedMix>& columns);
