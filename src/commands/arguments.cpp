@@ -34,10 +34,14 @@ constexpr Option common[] = {
 
 constexpr const char* file_argument = "file";
 
+/// A command's own option stands in place of the common one of that name.
 std::vector<const Option*> all_options(std::span<const Option> own) {
     std::vector<const Option*> options;
-    for (const auto list : {own, std::span<const Option>{common}}) {
-        for (const Option& option : list) {
+    for (const Option& option : own) {
+        options.push_back(&option);
+    }
+    for (const Option& option : common) {
+        if (std::ranges::find(own, option.name, &Option::name) == own.end()) {
             options.push_back(&option);
         }
     }
@@ -99,8 +103,10 @@ std::span<const Option> common_options() {
 }
 
 std::vector<Option> with_common_options(std::span<const Option> own) {
-    std::vector<Option> options(own.begin(), own.end());
-    options.insert(options.end(), std::begin(common), std::end(common));
+    std::vector<Option> options;
+    for (const Option* option : all_options(own)) {
+        options.push_back(*option);
+    }
     return options;
 }
 

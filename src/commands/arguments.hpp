@@ -22,7 +22,7 @@ struct Option {
 /// Options that every command has.
 std::span<const Option> common_options();
 
-/// A command's own options, then those of every command.
+/// A command's own options, then those of every command that it does not have in its own way.
 std::vector<Option> with_common_options(std::span<const Option> own);
 
 enum class Format { text, json, csv, html };

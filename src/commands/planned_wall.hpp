@@ -5,6 +5,11 @@
 #include <boardmark/input/wall/read_wall.hpp>
 
 #include "delivery.hpp"
+#include "failure.hpp"
+
+#include <variant>
+
+#include <string>
 
 namespace boardmark::commands {
 
@@ -14,12 +19,13 @@ struct PlannedWall {
     core::Tables tables;
     core::WallPlan plan;
     Origin origin;
+    std::string sha256; ///< of the wall file
 
     /// 1 where a requirement on the walls or their mix is not met, else 0.
     ExitCode verdict() const;
 };
 
-/// Throws Failure where the file is wrong or no mix follows.
-PlannedWall planned_wall(const Arguments& arguments);
+/// Throws Failure where the file is wrong; gives it back where no mix follows.
+std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments);
 
 } // namespace boardmark::commands

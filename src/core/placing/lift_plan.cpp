@@ -16,10 +16,73 @@ double volume_m3(const PouredWall& wall, double low_m, double high_m) {
     return wall.volume_m3 ? wall.volume_m3(low_m, high_m) : wall.plan_area_m2 * (high_m - low_m);
 }
 
+double most_of(const PouredWall& wall, const LiftRules& rules) {
+    return wall.lift_m.value_or(rules.most_mm.value / 1000);
+}
+
 /// The least number of equal lifts not above the one that is stated, else the usual.
-int lifts_of(const PouredWall& wall, const LiftRules& rules) {
-    const double most_m = wall.lift_m.value_or(rules.most_mm.value / 1000);
-    return std::max(1, static_cast<int>(std::ceil(wall.height_m / most_m - relative_rounding)));
+int least_lifts(const PouredWall& wall, const LiftRules& rules) {
+    return std::max(
+        1, static_cast<int>(std::ceil(wall.height_m / most_of(wall, rules) - relative_rounding)));
+}
+
+/// The line nearest to a height, above another.
+std::optional<double> nearest_line_m(const PouredWall& wall, double height_m, double above_m) {
+    std::optional<double> nearest;
+    for (const double line_m : wall.lines_m) {
+        if (above(line_m, above_m) && below(line_m, wall.height_m) &&
+            (!nearest || std::abs(line_m - height_m) < std::abs(*nearest - height_m))) {
+            nearest = line_m;
+        }
+    }
+    return nearest;
+}
+
+/// So many lifts, each ending on the line nearest to where equal ones would end.
+std::vector<double> tops_on_lines(const PouredWall& wall, int lifts) {
+    std::vector<double> tops_m;
+    for (int lift = 1; lift < lifts; ++lift) {
+        const double before_m = tops_m.empty() ? 0 : tops_m.back();
+        if (const auto line_m = nearest_line_m(wall, wall.height_m * lift / lifts, before_m)) {
+            tops_m.push_back(*line_m);
+        }
+    }
+    tops_m.push_back(wall.height_m);
+    return tops_m;
+}
+
+/// The height of each lift; equal ones are the height's equal parts to the last digit.
+std::vector<double> heights_of(const PouredWall& wall, const std::vector<double>& tops_m) {
+    if (wall.lines_m.empty()) {
+        return std::vector(tops_m.size(), wall.height_m / static_cast<double>(tops_m.size()));
+    }
+    std::vector<double> heights_m{tops_m.front()};
+    for (std::size_t next = 1; next < tops_m.size(); ++next) {
+        heights_m.push_back(tops_m[next] - tops_m[next - 1]);
+    }
+    return heights_m;
+}
+
+double highest_lift_m(const PouredWall& wall, const std::vector<double>& tops_m) {
+    return std::ranges::max(heights_of(wall, tops_m));
+}
+
+/// Where lifts end.
+std::vector<double> tops_of(const PouredWall& wall, const LiftRules& rules) {
+    int lifts = least_lifts(wall, rules);
+    if (wall.lines_m.empty()) {
+        std::vector<double> tops_m;
+        for (int lift = 1; lift <= lifts; ++lift) {
+            tops_m.push_back(lift * (wall.height_m / lifts));
+        }
+        return tops_m;
+    }
+    const int most_lifts = static_cast<int>(wall.lines_m.size()) + 1;
+    auto tops_m = tops_on_lines(wall, std::min(lifts, most_lifts));
+    while (above(highest_lift_m(wall, tops_m), most_of(wall, rules)) && lifts < most_lifts) {
+        tops_m = tops_on_lines(wall, ++lifts);
+    }
+    return tops_m;
 }
 
 double longest_wait_h(const PouredWall& wall, const LiftRules& rules) {
@@ -27,11 +90,15 @@ double longest_wait_h(const PouredWall& wall, const LiftRules& rules) {
                           : rules.between_lifts_h.value;
 }
 
-Check height_check(double lift_mm, const PouredWall& wall, const LiftRules& rules) {
+Check height_check(const std::vector<double>& heights_m, const PouredWall& wall,
+                   const LiftRules& rules) {
+    const double highest_mm = 1000 * std::ranges::max(heights_m);
+    const double lowest_mm = 1000 * std::ranges::min(heights_m);
     const TypicalFigure& most = wall.exposed ? rules.most_architectural_mm : rules.most_mm;
-    const bool high = above(lift_mm, most.value);
-    const bool low = below(lift_mm, rules.least_mm.value);
-    return {.id = "lift.height",
+    const bool high = above(highest_mm, most.value);
+    const bool low = !high && below(lowest_mm, rules.least_mm.value);
+    const double lift_mm = low ? lowest_mm : highest_mm;
+    return {.id = check_ids::lift_height,
             .verdict = high  ? Verdict::fails
                        : low ? Verdict::watch
                              : Verdict::holds,
@@ -53,7 +120,7 @@ Check time_check(std::optional<double> between_h, const PouredWall& wall, const 
     const double longest_h = longest_wait_h(wall, rules);
     const TypicalFigure& rule =
         wall.setting_h ? rules.part_of_setting_percent : rules.between_lifts_h;
-    Check check{.id = "lift.time",
+    Check check{.id = check_ids::lift_time,
                 .verdict = Verdict::not_checked,
                 .measure = Measure::duration,
                 .requirement = "lifts knit together",
@@ -86,34 +153,49 @@ Check time_check(std::optional<double> between_h, const PouredWall& wall, const 
     return check;
 }
 
+double slowest_rise_m_h(const std::vector<double>& heights_m,
+                        const std::vector<FilledLift>& filled) {
+    double slowest_m_h = heights_m.front() / filled.front().hours;
+    for (std::size_t lift = 1; lift < filled.size(); ++lift) {
+        slowest_m_h = std::min(slowest_m_h, heights_m[lift] / filled[lift].hours);
+    }
+    return slowest_m_h;
+}
+
 } // namespace
 
 std::vector<FilledLift> filled_lifts(const PouredWall& wall, const LiftRules& rules) {
     std::vector<FilledLift> filled;
-    const int lifts = lifts_of(wall, rules);
-    const double lift_m = wall.height_m / lifts;
-    for (int lift = 0; (wall.rise_m_h || wall.output_m3_h) && lift < lifts; ++lift) {
-        const double takes_m3 = volume_m3(wall, lift * lift_m, (lift + 1) * lift_m);
-        const double by_rise_h = wall.rise_m_h ? lift_m / *wall.rise_m_h : 0;
+    const auto tops_m = tops_of(wall, rules);
+    const auto heights_m = heights_of(wall, tops_m);
+    double low_m = 0;
+    for (std::size_t lift = 0; (wall.rise_m_h || wall.output_m3_h) && lift < tops_m.size();
+         ++lift) {
+        const double takes_m3 = volume_m3(wall, low_m, tops_m[lift]);
+        const double by_rise_h = wall.rise_m_h ? heights_m[lift] / *wall.rise_m_h : 0;
         const double by_output_h = wall.output_m3_h ? takes_m3 / *wall.output_m3_h : 0;
         filled.push_back({takes_m3, std::max(by_rise_h, by_output_h)});
+        low_m = tops_m[lift];
     }
     return filled;
 }
 
 LiftPlan lift_plan(const PouredWall& wall, const LiftRules& rules) {
-    const int lifts = lifts_of(wall, rules);
+    const auto tops_m = tops_of(wall, rules);
+    const auto heights_m = heights_of(wall, tops_m);
+    const int lifts = static_cast<int>(tops_m.size());
     LiftPlan plan{.lifts = lifts,
-                  .lift_m = wall.height_m / lifts,
+                  .lift_m = std::ranges::max(heights_m),
+                  .tops_m = tops_m,
                   .rise_m_h = std::nullopt,
                   .between_lifts_min = std::nullopt,
                   .pour_h = std::nullopt,
                   .longest_wait_min = minutes_in_hour * longest_wait_h(wall, rules),
-                  .checks = {height_check(1000 * wall.height_m / lifts, wall, rules)}};
+                  .checks = {height_check(heights_m, wall, rules)}};
     std::optional<double> between_h;
     if (const auto filled = filled_lifts(wall, rules); !filled.empty()) {
         between_h = std::ranges::max_element(filled, {}, &FilledLift::hours)->hours;
-        plan.rise_m_h = plan.lift_m / *between_h;
+        plan.rise_m_h = slowest_rise_m_h(heights_m, filled);
         plan.pour_h = hours_of(filled);
     }
     if (lifts == 1) {

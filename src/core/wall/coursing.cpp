@@ -22,8 +22,28 @@ double highest_from_top_mm(double below_top_m, double course_mm) {
     return taken_mm == 0 ? 0 : course_mm - taken_mm;
 }
 
+/// Which cut course looks like a mistake.
+struct CutRule {
+    TypicalFigure least; ///< percent of a course
+    CoursesFrom from;
+};
+
+/// What the cut course of an extent measures, by where courses are counted from; 0: none is cut,
+/// or what is left is shared out, so that each cut one is at least half a course.
+double cut_course_mm(const StepCoursing& step, double greatest_m, CoursesFrom from) {
+    switch (from) {
+    case CoursesFrom::bottom:
+        return step.fit.remainder_mm;
+    case CoursesFrom::top:
+        return same(greatest_m, step.extent_m) ? step.lowest_from_top_mm : step.highest_from_top_mm;
+    case CoursesFrom::both:
+        break;
+    }
+    return 0;
+}
+
 StepCoursing step_coursing(const HeightAt& extent, double greatest_m, double course_mm,
-                           double least_percent) {
+                           const CutRule& rule) {
     StepCoursing step{.station_m = extent.station_m,
                       .extent_m = extent.height_m,
                       .fit = fit_courses(extent.height_m, course_mm),
@@ -31,8 +51,8 @@ StepCoursing step_coursing(const HeightAt& extent, double greatest_m, double cou
                       .highest_from_top_mm =
                           highest_from_top_mm(greatest_m - extent.height_m, course_mm),
                       .poor_cut = false};
-    step.poor_cut =
-        step.fit.remainder_mm > 0 && below(step.fit.remainder_mm, course_mm * least_percent / 100);
+    const double cut_mm = cut_course_mm(step, greatest_m, rule.from);
+    step.poor_cut = cut_mm > 0 && below(cut_mm, course_mm * rule.least.value / 100);
     return step;
 }
 
@@ -57,14 +77,14 @@ Phrase poor_cut(const RunCoursing& run, const StepCoursing& step) {
 }
 
 void add(const Boards& boards, std::string name, const std::vector<HeightAt>& extents,
-         const TypicalFigure& least, WallCoursing& coursing) {
+         const CutRule& rule, WallCoursing& coursing) {
     RunCoursing run{.name = std::move(name),
                     .direction = boards.direction,
                     .course_mm = boards.course_mm,
                     .steps = {}};
     const double greatest_m = std::ranges::max(extents, {}, &HeightAt::height_m).height_m;
     for (const HeightAt& extent : extents) {
-        run.steps.push_back(step_coursing(extent, greatest_m, boards.course_mm, least.value));
+        run.steps.push_back(step_coursing(extent, greatest_m, boards.course_mm, rule));
         if (run.steps.back().poor_cut) {
             coursing.worksheet.cautions.push_back(poor_cut(run, run.steps.back()));
         }
@@ -116,17 +136,18 @@ WallCoursing coursing(const Wall& wall, const PracticeTables& practice) {
     }
     const TypicalFigure& least = practice.cut_course_percent;
     const bool stands = wall.boards->direction == BoardDirection::vertical;
+    const CutRule rule{least, stands ? CoursesFrom::bottom : wall.layout.courses_from};
     say_the_rule(*wall.boards, least, coursing);
     for (const WallRun& run : wall.runs) {
         add(*wall.boards, run.name, stands ? std::vector<HeightAt>{{0, run.length_m}} : run.heights,
-            least, coursing);
+            rule, coursing);
     }
     for (const Planter& planter : wall.planters) {
         std::vector<HeightAt> extents{{0, stands ? planter.length_m : planter.height_m}};
         if (stands) {
             extents.push_back({0, planter.width_m});
         }
-        add(*wall.boards, planter.name, extents, least, coursing);
+        add(*wall.boards, planter.name, extents, rule, coursing);
     }
     return coursing;
 }

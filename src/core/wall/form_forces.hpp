@@ -26,6 +26,9 @@ std::vector<FormedWall> formed_walls(const Wall& wall, const Tables& tables);
 /// The form as its lifts see it.
 PouredWall poured_wall(const FormedWall& formed, const WallPlacing& placing);
 
+/// The same, where the wall file may ask that lifts end on joints between boards.
+PouredWall poured_wall(const FormedWall& formed, const Wall& wall);
+
 /// Forces on a form; their checks are appended.
 FormForces form_forces(const Wall& wall, const FormedWall& formed, const Proportions& proportions,
                        const Tables& tables, std::vector<Check>& checks);

@@ -1,4 +1,5 @@
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/wall/course.hpp>
 
 #include "../forms/pressure_rules.hpp"
 #include "concrete_between.hpp"
@@ -12,6 +13,13 @@ namespace {
 /// that any form is made for: higher up no rise makes it press harder.
 double head_of_least_pressure_m(const AciFormPressure& aci) {
     return aci.floor_kpa.value / weight_kn_m3(aci.heavy_above_kg_m3);
+}
+
+std::vector<double> lines_of_lifts(const Wall& wall, double height_m) {
+    const bool lie = wall.boards && wall.boards->direction == BoardDirection::horizontal;
+    return lie && wall.layout.lifts == LiftLines::on_board_joints
+               ? board_joints_m(height_m, *wall.boards, wall.layout.courses_from)
+               : std::vector<double>{};
 }
 
 } // namespace
@@ -47,6 +55,12 @@ std::vector<FormedWall> formed_walls(const Wall& wall, const Tables& tables) {
         formed.push_back(formed_wall(planter, wall.placing));
     }
     return formed;
+}
+
+PouredWall poured_wall(const FormedWall& formed, const Wall& wall) {
+    PouredWall poured = poured_wall(formed, wall.placing);
+    poured.lines_m = lines_of_lifts(wall, formed.height_m);
+    return poured;
 }
 
 PouredWall poured_wall(const FormedWall& formed, const WallPlacing& placing) {

@@ -1,5 +1,7 @@
 #include "profile.hpp"
 
+#include "../basis/tolerance.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -80,6 +82,18 @@ double Profile::height_at(double station_m) const {
     for (const Stretch& stretch : stretches) {
         if (station_m >= stretch.from_m && station_m <= stretch.to_m) {
             height_m = std::max(height_m, stretch.height_at(station_m));
+        }
+    }
+    return height_m;
+}
+
+double Profile::highest_along_m(const FaceBox& strip) const {
+    double height_m = 0;
+    for (const Stretch& stretch : stretches) {
+        const double low_m = std::max(strip.from_m, stretch.from_m);
+        const double high_m = std::min(strip.to_m, stretch.to_m);
+        if (below(low_m, high_m)) {
+            height_m = std::max({height_m, stretch.height_at(low_m), stretch.height_at(high_m)});
         }
     }
     return height_m;

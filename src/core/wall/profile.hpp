@@ -54,6 +54,9 @@ struct Profile {
 
     /// The height at a station; at a step the greater one.
     double height_at(double station_m) const;
+
+    /// The greatest height between the ends of a strip; 0 where they are nowhere.
+    double highest_along_m(const FaceBox& strip) const;
 };
 
 Profile profile_of(const WallRun& run);

@@ -62,7 +62,9 @@ void check_bars(const Wall& wall, const WallRun& run, const Tables& tables, RunP
         tables.joints.steel);
     Check cover = check_part_cover(bars, FaceExposure::weather, wall, tables);
     hold_layers_behind_niches(run, bars, cover,
-                              *std::ranges::find(steel, "steel.layers", &Check::id));
+                              *std::ranges::find_if(steel, [](const Check& check) {
+                                  return check.is(check_ids::steel_layers);
+                              }));
     append(run.name, steel, checks);
     hold_cover_behind_niches(run, bars, Verdict::fails, cover);
     checks.push_back(of_wall(run.name, std::move(cover)));
@@ -110,9 +112,8 @@ RunPlan run_plan(const Wall& wall, const WallRun& run, JointLayout joints, const
                  .joints = std::move(joints),
                  .least_steel = least_steel({.thickness_mm = run.bottom_thickness_mm, .bars = bars},
                                             tables.joints.steel),
-                 .lifts =
-                     lift_plan(poured_wall(formed_wall(run, wall.placing, tables), wall.placing),
-                               tables.placing.lifts)};
+                 .lifts = lift_plan(poured_wall(formed_wall(run, wall.placing, tables), wall),
+                                    tables.placing.lifts)};
     plan.vibration = vibration_of(wall, run, plan.lifts.lift_m, tables.placing.vibration);
     append(run.name, plan.joints.checks, checks);
     append(run.name, plan.lifts.checks, checks);

@@ -7,19 +7,6 @@
 namespace boardmark::core {
 namespace {
 
-/// The greatest height between two stations.
-double highest_along_m(const Profile& profile, const FaceBox& strip) {
-    double height_m = 0;
-    for (const Stretch& stretch : profile.stretches) {
-        const double low_m = std::max(strip.from_m, stretch.from_m);
-        const double high_m = std::min(strip.to_m, stretch.to_m);
-        if (below(low_m, high_m)) {
-            height_m = std::max({height_m, stretch.height_at(low_m), stretch.height_at(high_m)});
-        }
-    }
-    return height_m;
-}
-
 /// Rows of a column up to a height: at least one, which a stated `first` may put above the top.
 std::vector<double> rows_up_to(const TieForm& form, double top_m) {
     const double up_m = form.ties.up_mm / 1000;
@@ -46,7 +33,7 @@ FaceBox strip_along(const TieForm& form, double station_m) {
 TieColumn tie_column(const TieForm& form, double station_m) {
     const FaceBox strip = strip_along(form, station_m);
     const double top_m = form.profile.height_at(station_m);
-    TieColumn column{station_m, highest_along_m(form.profile, strip), {}};
+    TieColumn column{station_m, form.profile.highest_along_m(strip), {}};
     auto rows_m = rows_up_to(form, column.held_m);
     // A top that falls little beside the column: its highest tie holds the rest.
     const bool falls_little = !above(column.held_m - top_m, form.ties.up_mm / 2000);

@@ -35,10 +35,9 @@ UnloadedPart low_part(const CastPart& part, const Wall& wall) {
 std::vector<UnloadedPart> unloaded_parts(const Wall& wall, const Tables& tables) {
     std::vector<UnloadedPart> parts;
     for (const FormedWall& formed : formed_walls(wall, tables)) {
-        parts.push_back(
-            {.name = formed.name,
-             .lifts = filled_lifts(poured_wall(formed, wall.placing), tables.placing.lifts),
-             .count = count_of(formed.name, wall)});
+        parts.push_back({.name = formed.name,
+                         .lifts = filled_lifts(poured_wall(formed, wall), tables.placing.lifts),
+                         .count = count_of(formed.name, wall)});
     }
     for (const CastPart& part : cast_parts(wall)) {
         if (part.kind == CastKind::footing || part.kind == CastKind::bench) {

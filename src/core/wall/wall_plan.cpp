@@ -2,6 +2,8 @@
 #include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/wall/wall_plan.hpp>
 
+#include "../layout/layout_checks.hpp"
+#include "../layout/wall_layout.hpp"
 #include "cast_part_checks.hpp"
 #include "evaporation_of_wall.hpp"
 #include "flow_of_pour.hpp"
@@ -68,8 +70,12 @@ std::optional<double> hardest_tie_kn(const FormForces& forces) {
     return hardest;
 }
 
-WallPlan plan_wall(const Wall& wall, const Tables& tables) {
-    WallPlan plan{.proportions = proportions_of(wall.mix, tables),
+Outcome<WallPlan> plan_wall(const Wall& wall, const Tables& tables) {
+    auto proportions = proportions_of(wall.mix, tables);
+    if (!proportions) {
+        return std::move(proportions).why();
+    }
+    WallPlan plan{.proportions = *std::move(proportions),
                   .mix_checks = {},
                   .quantities = wall_quantities(wall, tables.practice),
                   .coursing = coursing(wall, tables.practice),
@@ -85,6 +91,7 @@ WallPlan plan_wall(const Wall& wall, const Tables& tables) {
         plan.forces.push_back(form_forces(wall, formed, plan.proportions, tables, plan.checks));
     }
     plan_runs(wall, tables, plan);
+    plan.layout = wall_layout(wall, plan, tables.practice);
     check_stone_in_parts(parts, plan.proportions.selection.nominal_max_size_mm, tables,
                          plan.checks);
     plan.checks.push_back(check_section_of_mix(wall, parts));
@@ -108,6 +115,9 @@ WallPlan plan_wall(const Wall& wall, const Tables& tables) {
     }
     plan.after = after_placing(wall, plan.proportions, tables, plan.checks);
     add_missing_checks(wall, parts, plan.checks);
+    for (Check& check : layout_checks(wall, plan, tables.practice)) {
+        plan.checks.push_back(std::move(check));
+    }
     plan.trucks = trucks_of(wall, plan, tables);
     if (plan.trucks) {
         plan.checks.insert(plan.checks.end(), plan.trucks->checks.begin(),

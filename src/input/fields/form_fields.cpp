@@ -10,6 +10,9 @@ constexpr std::string_view directions[] = {"horizontal", "vertical"};
 constexpr std::string_view tie_kinds[] = {"mild steel", "stainless steel", "glass fibre"};
 constexpr std::string_view edge_kinds[] = {"chamfered", "tooled", "sharp"};
 
+constexpr std::string_view course_origins[] = {"bottom", "top", "both"};
+constexpr std::string_view lift_lines[] = {"as stated", "on board joints"};
+
 constexpr Range tie_spacing_mm{.low = 100, .high = 3e3};
 constexpr Range tie_load_kn{.low = 0.5, .high = 1000};
 constexpr Range usual_tie_load_kn{.low = 2, .high = 120}; // 450 to 27 000 lbf
@@ -128,6 +131,22 @@ constexpr Field fields[] = {
      .value = length({.low = 2, .high = 80}),
      .example = "size: 3/4 in",
      .meaning = "leg of the chamfer, radius of the tool"},
+
+    {.path = "layout",
+     .shape = Shape::section,
+     .example = "layout: {courses_from: both, lifts: on board joints}",
+     .meaning = "how courses and lifts are laid out on the faces"},
+    {.path = "layout.courses_from",
+     .value = one_of(course_origins),
+     .example = "courses_from: both",
+     .default_text = "bottom",
+     .meaning = "from where boards that lie are counted: 'top' cuts the lowest course, 'both' cuts "
+                "the lowest and the highest alike, neither below half a course"},
+    {.path = "layout.lifts",
+     .value = one_of(lift_lines),
+     .example = "lifts: on board joints",
+     .default_text = "as stated",
+     .meaning = "where lifts end: anywhere in equal lifts, or on joints between boards that lie"},
 
     {.path = "joints",
      .shape = Shape::section,

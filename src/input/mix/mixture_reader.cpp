@@ -18,7 +18,7 @@ void refuse_role(const MixContext& context, const Parsed& name, const core::Mate
 }
 
 std::vector<core::Share> read_shares(const MixContext& context, const Materials& materials,
-                                     const std::string& key, Role role) {
+                                     std::string_view key, Role role) {
     const Path path{"mixture", key};
     const Reading* reading = context.document.find(path);
     if (!reading) {
@@ -99,7 +99,7 @@ std::vector<core::Dosage> read_admixtures(const MixContext& context, const Mater
         }
         refuse_dose_above_maximum(context, pair);
         if (!pair.value.is_word) {
-            ask_back_dose(context, pair.value, "mixture.admixtures." + pair.key.text, *material,
+            ask_back_dose(context, pair.value, {"mixture", "admixtures", pair.key.text}, *material,
                           dose_m3_kg(*material, dose_of(pair.value)));
         }
         admixtures.push_back(
@@ -112,7 +112,7 @@ std::vector<core::Dosage> read_admixtures(const MixContext& context, const Mater
 void demand_reducer_for_flow(const MixContext& context, const core::Mix& mix) {
     const Reading* before = context.document.find({"requirements", "slump_before_reducer"});
     const bool found = std::ranges::any_of(mix.admixtures, [](const core::Dosage& dosage) {
-        return dosage.material.kind == core::Kind::high_range_water_reducer;
+        return dosage.material->kind == core::Kind::high_range_water_reducer;
     });
     const Reading* admixtures = context.document.find({"mixture", "admixtures"});
     if (before && !found && (!admixtures || admixtures->sound)) {

@@ -152,6 +152,26 @@ void read_edges(const FileContext& context, core::Wall& wall) {
     }
 }
 
+void read_layout(const FileContext& context, core::Wall& wall) {
+    const Section section{context, {"layout"}};
+    const auto from = section.text("courses_from");
+    wall.layout = {.courses_from = from == "top"    ? core::CoursesFrom::top
+                                   : from == "both" ? core::CoursesFrom::both
+                                                    : core::CoursesFrom::bottom,
+                   .lifts = section.text("lifts") == "on board joints"
+                                ? core::LiftLines::on_board_joints
+                                : core::LiftLines::as_stated};
+    const bool stands = wall.boards && wall.boards->direction == core::BoardDirection::vertical;
+    for (const char* key : {"courses_from", "lifts"}) {
+        if (section.value(key) && (!wall.boards || stands)) {
+            section.refuse(key,
+                           stands ? ": the boards stand, so there are no courses"
+                                  : " stands without 'boards': there are no courses",
+                           "delete it");
+        }
+    }
+}
+
 void read_joints(const FileContext& context, core::Wall& wall) {
     const Section section{context, {"joints"}};
     wall.joints = {.spacing_m = section.metres("spacing"), .groove_mm = section.number("groove")};
@@ -183,6 +203,7 @@ void read_forms(const FileContext& context, core::Wall& wall) {
     read_boards(context, wall);
     read_ties(context, wall);
     read_edges(context, wall);
+    read_layout(context, wall);
     read_joints(context, wall);
 }
 

@@ -22,7 +22,7 @@ std::vector<core::Opening> read_openings(const Section& openings, const core::Wa
 /// Planters, bench tops and embedments.
 void read_parts(const FileContext& context, core::Wall& wall);
 
-/// Boards, ties, edges and joints, held against the walls that have been read.
+/// Boards, ties, edges, layout and joints, held against the walls that have been read.
 void read_forms(const FileContext& context, core::Wall& wall);
 
 std::optional<core::Reinforcement> read_reinforcement(const FileContext& context,

@@ -1,6 +1,7 @@
 #include <boardmark/report/wall/wall_report.hpp>
 #include <boardmark/report/writing/words.hpp>
 
+#include "../drawing/layout_json.hpp"
 #include "../study/added_cost_report.hpp"
 #include "../writing/json_values.hpp"
 #include "../writing/names.hpp"
@@ -293,6 +294,8 @@ std::string json(const WallResult& result) {
         object["steel"].push_back(json_of_steel(run));
     }
     object["placing"] = json_of_placing(result);
+    object["elevations"] = json_of(plan.layout.elevations);
+    object["sections"] = json_of(plan.layout.sections);
     object["added_cost"] = json_of_added_cost(plan.added_cost);
     object["mix_checks"] = json_of(plan.mix_checks);
     object["checks"] = json_of(plan.checks);

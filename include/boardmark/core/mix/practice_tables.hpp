@@ -33,7 +33,10 @@ struct PracticeTables {
     TypicalFigure formula_slump_mm;       ///< highest slump for which form-pressure formulas hold
     TypicalFigure face_deduction_matters_percent; ///< of the concrete, from which it is deducted
     TypicalFigure most_held_back_percent; ///< of the water to batch, beyond which it is a slip
-    TypicalFigure cut_course_percent; ///< of a course, below which a cut one looks like a mistake
+    TypicalFigure cut_course_percent;   ///< of a course, below which a cut one looks like a mistake
+    TypicalFigure board_end_stagger_mm; ///< least, between board ends of neighbouring courses
+    TypicalFigure tie_beside_joint_mm;  ///< least, from a contraction joint
+    TypicalFigure lift_line_off_joint_mm; ///< most, at which it still hides in a board joint
 };
 
 } // namespace boardmark::core

@@ -22,12 +22,14 @@ struct PouredWall {
     std::optional<double> lift_m = {};      ///< stated height of a lift
     std::optional<double> setting_h = {};   ///< until the concrete sets at its temperature
     bool exposed = true;                    ///< architectural: lifts up to 24 in are in use
+    std::vector<double> lines_m = {}; ///< heights at which lifts may end; empty: anywhere, equally
 };
 
-/// Lifts of one height, from bottom to top.
+/// Lifts from bottom to top, of one height unless they end on lines.
 struct LiftPlan {
     int lifts;
-    double lift_m;
+    double lift_m;                  ///< of the highest lift
+    std::vector<double> tops_m;     ///< where each lift ends, the last at the top
     std::optional<double> rise_m_h; ///< of the slowest lift
     std::optional<double>
         between_lifts_min;        ///< the longest from a spot to the same one lift higher
@@ -37,7 +39,9 @@ struct LiftPlan {
 };
 
 /// Divides a wall into equal lifts: of the height stated at most, else of 20 in (24 in and less
-/// hold for exposed faces, but only where they are asked for). Each lift takes the time of its own
+/// hold for exposed faces, but only where they are asked for). Where lifts end on lines, they are
+/// as few and as equal as the lines allow; a gap between lines that is higher than a lift may be is
+/// one lift. Each lift takes the time of its own
 /// concrete at the output, or of its height at the stated rise, whichever is slower. Heights above
 /// the stated rise are a matter of form pressure, not of this.
 LiftPlan lift_plan(const PouredWall& wall, const LiftRules& rules);

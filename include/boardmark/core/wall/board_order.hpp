@@ -2,6 +2,7 @@
 
 #include <boardmark/core/basis/step.hpp>
 #include <boardmark/core/wall/cutting.hpp>
+#include <boardmark/core/wall/lined_face.hpp>
 #include <boardmark/core/wall/wall.hpp>
 
 #include <map>
@@ -22,9 +23,10 @@ struct BoughtBoards {
 
 /// The boards of a wall file.
 struct BoardOrder {
-    std::vector<Pieces> pieces; ///< that line every form once, longest first
-    double lined_m = 0;         ///< their length; of the joints between them too, one each course
-    CuttingPlan plan;           ///< of the pieces that are cut: each serves `uses` forms
+    std::vector<LinedFace> faces; ///< that show; their boards are numbered by the cutting list
+    std::vector<Pieces> pieces;   ///< that line every form once, longest first
+    double lined_m = 0;           ///< their length; of the joints between them too, one each course
+    CuttingPlan plan;             ///< of the pieces that are cut: each serves `uses` forms
     std::vector<BoughtBoards> boards;
     double length_m = 0;          ///< bought
     int count = 0;                ///< boards bought
@@ -38,7 +40,8 @@ struct BoardOrder {
 BoardOrder board_order(const Wall& wall, const JointStations& joints);
 
 /// A course of a length in boards: one where a stock length reaches, else the fewest equal ones
-/// that can be shifted by a quarter, one way in even courses and the other way in odd ones.
+/// that can be shifted by a quarter: one way, the other way and not at all in turn, so that no end
+/// stands within a quarter of one in the two courses below.
 std::vector<double> course_pieces_m(double length_m, double longest_m, int course);
 
 } // namespace boardmark::core

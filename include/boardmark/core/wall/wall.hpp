@@ -207,6 +207,18 @@ struct Mockup {
     std::string signed_by = {};   ///< a role
 };
 
+/// From where courses of boards that lie are counted.
+enum class CoursesFrom { bottom, top, both };
+
+/// Where the lines between lifts go.
+enum class LiftLines { as_stated, on_board_joints };
+
+/// How the look of the faces is laid out.
+struct LayoutWishes {
+    CoursesFrom courses_from = CoursesFrom::bottom;
+    LiftLines lifts = LiftLines::as_stated;
+};
+
 /// What the supplier sells in.
 struct OrderRules {
     double waste_percent = 0;                ///< of the concrete, 0–30
@@ -239,6 +251,7 @@ struct Wall {
     std::optional<Ties> ties = {};
     std::optional<Edges> edges = {};
     JointWishes joints = {};
+    LayoutWishes layout = {};
     std::optional<Reinforcement> reinforcement = {};
     WallPlacing placing = {};
     std::optional<Mockup> mockup = {};

@@ -1,9 +1,11 @@
 #pragma once
 
+#include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/forms/form_pressure.hpp>
 #include <boardmark/core/forms/form_ties.hpp>
 #include <boardmark/core/forms/stripping.hpp>
+#include <boardmark/core/layout/wall_layout.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/placing/placing_plan.hpp>
 #include <boardmark/core/placing/vibration.hpp>
@@ -89,6 +91,7 @@ struct WallPlan {
     std::optional<TruckPlan> trucks = {};
     AfterPlacing after;
     std::optional<AddedCost> added_cost = {}; ///< where the file states prices and boards
+    WallLayout layout = {};                   ///< what is drawn
     std::vector<Check> checks;                ///< of the walls
     std::vector<Phrase> cautions;             ///< the one about formwork first
 };
@@ -111,7 +114,7 @@ AfterPlacing after_placing(const Wall& wall, const Proportions& proportions, con
 
 /// Works a wall file through: quantities, boards, forces on the forms, joints, steel, placing.
 ///
-/// @throws Unresolved where the mix has no proportions
-WallPlan plan_wall(const Wall& wall, const Tables& tables);
+/// Unresolved where the mix has no proportions
+Outcome<WallPlan> plan_wall(const Wall& wall, const Tables& tables);
 
 } // namespace boardmark::core

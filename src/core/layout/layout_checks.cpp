@@ -1,0 +1,338 @@
+#include "layout_checks.hpp"
+
+#include <boardmark/core/wall/course.hpp>
+#include <boardmark/core/wall/coursing.hpp>
+
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
+#include "../wall/wall_checks.hpp"
+#include "board_ends.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace boardmark::core {
+namespace {
+
+constexpr double mm_in_metre = 1000;
+
+Argument on_face(const char* name, double metres) {
+    return quantity(name, {mm_in_metre * metres, Measure::length});
+}
+
+Argument along(const char* name, double metres) {
+    return quantity(name, {metres, Measure::line_length});
+}
+
+/// A part, its faces and the rules.
+struct CheckedPart {
+    const Wall& wall;
+    const WallPlan& plan;
+    const PracticeTables& practice;
+    std::string name;
+    std::vector<const Elevation*> faces;
+};
+
+Check least(const char* id, std::optional<double> metres, const TypicalFigure& rule,
+            double least_mm) {
+    return {.id = id,
+            .verdict = Verdict::holds,
+            .value = metres ? std::optional{mm_in_metre * *metres} : std::nullopt,
+            .limit = Limit{.low = least_mm, .high = std::nullopt},
+            .measure = Measure::length,
+            .requirement = "look of the face",
+            .source = rule.source};
+}
+
+/// The heights that make a cut course whole, and what shares it out.
+void tell_cure(const CheckedPart& part, const Elevation& face, const Sliver& sliver, Check& check) {
+    const CoursesFrom from = part.wall.layout.courses_from;
+    if (sliver.stands) {
+        check.message.text += "; panels of whole boards have none";
+        return;
+    }
+    const double top_m = from == CoursesFrom::top ? face.height_m : sliver.z_m + sliver.width_m;
+    const CourseFit fit = fit_courses(top_m, part.wall.boards->course_mm);
+    if (fit.whole_above_m) {
+        check.message.text += fit.whole_below_m ? "; whole courses end at {below} or {above}"
+                                                : "; whole courses end at {above}";
+        check.message.arguments.push_back(on_face("above", *fit.whole_above_m));
+        if (fit.whole_below_m) {
+            check.message.arguments.push_back(on_face("below", *fit.whole_below_m));
+        }
+    }
+    if (from != CoursesFrom::both) {
+        check.message.text += ", or 'layout: {both}' shares the cut out";
+        check.message.arguments.push_back(word("both", "{courses_from: both}"));
+    }
+}
+
+Check sliver_check(const CheckedPart& part) {
+    const double least_mm =
+        part.wall.boards->course_mm * part.practice.cut_course_percent.value / 100;
+    std::optional<double> narrowest_m;
+    const Sliver* worst = nullptr;
+    const Elevation* worst_face = nullptr;
+    for (const Elevation* face : part.faces) {
+        for (const LaidBoard& board : face->boards) {
+            narrowest_m = std::min(narrowest_m.value_or(board.width_m), board.width_m);
+        }
+        for (const Sliver& sliver : face->slivers) {
+            narrowest_m = std::min(narrowest_m.value_or(sliver.width_m), sliver.width_m);
+            if (!worst || sliver.width_m < worst->width_m) {
+                worst = &sliver;
+                worst_face = face;
+            }
+        }
+    }
+    Check check = least("layout.sliver", narrowest_m, part.practice.cut_course_percent, least_mm);
+    check.message = {"the narrowest course or board shows {narrowest}, at least {least}",
+                     {on_face("narrowest", narrowest_m.value_or(0)),
+                      quantity("least", {least_mm, Measure::length})}};
+    if (worst) {
+        check.verdict = Verdict::watch;
+        check.message.text = std::string{"a cut "} + (worst->stands ? "board" : "course") +
+                             " shows {narrowest}, less than {least}: it looks like a mistake";
+        tell_cure(part, *worst_face, *worst, check);
+    }
+    return check;
+}
+
+Check stagger_check(const CheckedPart& part) {
+    const TypicalFigure& rule = part.practice.board_end_stagger_mm;
+    std::optional<double> least_m;
+    for (const Elevation* face : part.faces) {
+        if (const auto apart_m = least_stagger_m(*face)) {
+            least_m = std::min(least_m.value_or(*apart_m), *apart_m);
+        }
+    }
+    Check check = least("layout.stagger", least_m, rule, rule.value);
+    if (!least_m) {
+        check.message = {"no board ends are near each other: each course between joints is one "
+                         "board",
+                         {}};
+        return check;
+    }
+    const bool near = below(mm_in_metre * *least_m, rule.value);
+    check.verdict = near ? Verdict::watch : Verdict::holds;
+    check.message = {
+        "board ends stand {apart} from those of the two courses beside, at least "
+        "{least}",
+        {on_face("apart", *least_m), quantity("least", {rule.value, Measure::length})}};
+    if (near) {
+        check.message.text += ": lengths of stock leave no room; longer boards or closer joints do";
+    }
+    return check;
+}
+
+/// A lift of whole courses, not higher than lifts are now.
+std::optional<double> lift_of_courses_m(const CheckedPart& part, double lift_m) {
+    const double course_m = part.wall.boards->course_mm / mm_in_metre;
+    const double most_m = part.wall.placing.lift_m.value_or(lift_m);
+    const double courses = std::floor(most_m / course_m + relative_rounding);
+    return courses < 1 ? std::nullopt : std::optional{courses * course_m};
+}
+
+std::optional<Check> lift_check(const CheckedPart& part) {
+    const Elevation& face = *part.faces.front();
+    if (face.lifts_m.empty() || part.wall.boards->direction == BoardDirection::vertical) {
+        return std::nullopt;
+    }
+    const TypicalFigure& rule = part.practice.lift_line_off_joint_mm;
+    const auto joints_m =
+        board_joints_m(face.height_m, *part.wall.boards, part.wall.layout.courses_from);
+    double furthest_m = 0;
+    double at_m = face.lifts_m.front();
+    for (const double lift_m : face.lifts_m) {
+        double off_m = face.height_m;
+        for (const double joint_m : joints_m) {
+            off_m = std::min(off_m, std::abs(joint_m - lift_m));
+        }
+        if (off_m > furthest_m) {
+            furthest_m = off_m;
+            at_m = lift_m;
+        }
+    }
+    Check check{.id = "layout.lift_off_board_joint",
+                .verdict = Verdict::holds,
+                .value = mm_in_metre * furthest_m,
+                .limit = Limit{.low = std::nullopt, .high = rule.value},
+                .measure = Measure::length,
+                .requirement = "look of the face",
+                .source = rule.source,
+                .message = {"each line between lifts hides in a joint between boards", {}}};
+    if (!above(mm_in_metre * furthest_m, rule.value)) {
+        return check;
+    }
+    check.verdict = Verdict::watch;
+    check.message = {"the line between lifts at {at} misses the joints between boards by {off} and "
+                     "crosses a board",
+                     {on_face("at", at_m), on_face("off", furthest_m)}};
+    if (const auto lift_m = lift_of_courses_m(part, face.lifts_m.front())) {
+        check.message.text += "; lifts of {lift} meet one";
+        check.message.arguments.push_back(on_face("lift", *lift_m));
+    }
+    check.message.text += "; 'layout: {lifts}' sees to it";
+    check.message.arguments.push_back(word("lifts", "{lifts: on board joints}"));
+    return check;
+}
+
+std::vector<double> contraction_m(const Elevation& face) {
+    std::vector<double> stations_m;
+    for (const FaceJoint& joint : face.joints) {
+        if (joint.kind == FaceJointKind::contraction) {
+            stations_m.push_back(joint.x_m);
+        }
+    }
+    return stations_m;
+}
+
+/// What of a run nobody said the station of, so that joints and boards may lie elsewhere; empty:
+/// nothing.
+std::string unplaced(const CheckedPart& part) {
+    const auto run = std::ranges::find(part.wall.runs, part.name, &WallRun::name);
+    if (run == part.wall.runs.end()) {
+        return "";
+    }
+    for (const Opening& opening : run->openings) {
+        if (opening.at_m.empty()) {
+            return opening.name;
+        }
+    }
+    return run->corners > 0 && run->corners_at.empty() ? "corners" : "";
+}
+
+/// What holds on assumed places only is to be watched.
+Check on_known_places(const CheckedPart& part, Check check) {
+    const std::string name = unplaced(part);
+    if (!name.empty() && check.verdict == Verdict::holds) {
+        check.verdict = Verdict::watch;
+        check.message.text +=
+            "; the place of '{unplaced}' along the wall is not stated, so this is "
+            "assumed";
+        check.message.arguments.push_back(word("unplaced", name));
+    }
+    return check;
+}
+
+std::optional<Check> joint_check(const CheckedPart& part) {
+    const Elevation& face = *part.faces.front();
+    const auto joints_m = contraction_m(face);
+    if (joints_m.empty() || face.openings.empty()) {
+        return std::nullopt;
+    }
+    Check check{.id = "layout.joint_in_opening",
+                .verdict = Verdict::holds,
+                .measure = Measure::count,
+                .requirement = "look of the face",
+                .source = {"common practice, no source", Confidence::common_practice}};
+    double crossed = 0;
+    const DrawnOpening* first = nullptr;
+    double at_m = 0;
+    for (const DrawnOpening& opening : face.openings) {
+        for (const double joint_m : joints_m) {
+            if (above(joint_m, opening.x_m) && below(joint_m, opening.x_m + opening.width_m)) {
+                crossed += 1;
+                at_m = first ? at_m : joint_m;
+                first = first ? first : &opening;
+            }
+        }
+    }
+    check.value = crossed;
+    check.limit = Limit{.low = std::nullopt, .high = 0};
+    check.message = {"no contraction joint runs through an opening or a niche", {}};
+    if (first) {
+        check.verdict = Verdict::watch;
+        check.message = {"the contraction joint at {at} runs through '{opening}'; move the one, or "
+                         "state 'joints.spacing'",
+                         {along("at", at_m), word("opening", first->name)}};
+    }
+    return check;
+}
+
+/// Where joints have no ties to keep away from: nobody stated the ties, or none is needed.
+std::optional<Check> without_ties(const CheckedPart& part) {
+    const bool has_joints = std::ranges::any_of(
+        part.faces, [](const Elevation* face) { return !contraction_m(*face).empty(); });
+    if (!has_joints || part.wall.ties) {
+        return std::nullopt;
+    }
+    return Check{
+        .id = "layout.tie_in_joint",
+        .verdict = Verdict::not_checked,
+        .measure = Measure::length,
+        .requirement = "look of the face",
+        .source = part.practice.tie_beside_joint_mm.source,
+        .message = {"'ties' is not stated: whether one stands in a joint is not known", {}}};
+}
+
+std::optional<Check> tie_check_of(const CheckedPart& part) {
+    const TypicalFigure& rule = part.practice.tie_beside_joint_mm;
+    std::optional<double> nearest_m;
+    double at_m = 0;
+    double near = 0;
+    // Both faces of a run have the same ties; a planter's faces each have their own.
+    for (const Elevation* face : part.faces) {
+        if (face->face == Face::back && part.faces.size() == 2) {
+            continue;
+        }
+        for (const double joint_m : contraction_m(*face)) {
+            for (const DrawnTie& tie : face->ties) {
+                const double apart_m = std::abs(tie.x_m - joint_m);
+                near += below(mm_in_metre * apart_m, rule.value) ? 1 : 0;
+                if (!nearest_m || apart_m < *nearest_m) {
+                    nearest_m = apart_m;
+                    at_m = joint_m;
+                }
+            }
+        }
+    }
+    if (!nearest_m) {
+        return without_ties(part);
+    }
+    Check check = least("layout.tie_in_joint", nearest_m, rule, rule.value);
+    check.message = {
+        "the nearest tie stands {apart} from a contraction joint, at least {least}",
+        {on_face("apart", *nearest_m), quantity("least", {rule.value, Measure::length})}};
+    if (near > 0) {
+        check.verdict = Verdict::watch;
+        check.message = {
+            "{near} ties stand nearer than {least} to a contraction joint, one {apart} "
+            "from that at {at}: its hole opens into the groove; another 'ties.across' "
+            "moves the columns",
+            {quantity("near", {near, Measure::count}),
+             quantity("least", {rule.value, Measure::length}), on_face("apart", *nearest_m),
+             along("at", at_m)}};
+    }
+    return check;
+}
+
+} // namespace
+
+std::vector<Check> layout_checks(const Wall& wall, const WallPlan& plan,
+                                 const PracticeTables& practice) {
+    std::vector<Check> checks;
+    for (const WallSection& section : plan.layout.sections) {
+        CheckedPart part{wall, plan, practice, section.part, {}};
+        for (const Elevation& elevation : plan.layout.elevations) {
+            if (elevation.part == section.part) {
+                part.faces.push_back(&elevation);
+            }
+        }
+        const auto add = [&](std::optional<Check> check) {
+            if (check) {
+                checks.push_back(of_wall(section.part, on_known_places(part, std::move(*check))));
+            }
+        };
+        if (wall.boards) {
+            add(sliver_check(part));
+            add(stagger_check(part));
+            add(lift_check(part));
+        }
+        add(joint_check(part));
+        add(tie_check_of(part));
+    }
+    return checks;
+}
+
+} // namespace boardmark::core
