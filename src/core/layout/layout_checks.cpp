@@ -98,7 +98,7 @@ Check sliver_check(const CheckedPart& part) {
     return check;
 }
 
-Check stagger_check(const CheckedPart& part) {
+std::optional<Check> stagger_check(const CheckedPart& part) {
     const TypicalFigure& rule = part.practice.board_end_stagger_mm;
     std::optional<double> least_m;
     for (const Elevation* face : part.faces) {
@@ -106,13 +106,10 @@ Check stagger_check(const CheckedPart& part) {
             least_m = std::min(least_m.value_or(*apart_m), *apart_m);
         }
     }
-    Check check = least("layout.stagger", least_m, rule, rule.value);
     if (!least_m) {
-        check.message = {"no board ends are near each other: each course between joints is one "
-                         "board",
-                         {}};
-        return check;
+        return std::nullopt; // each course between joints is one board
     }
+    Check check = least("layout.stagger", least_m, rule, rule.value);
     const bool near = below(mm_in_metre * *least_m, rule.value);
     check.verdict = near ? Verdict::watch : Verdict::holds;
     check.message = {
@@ -321,16 +318,23 @@ std::vector<Check> layout_checks(const Wall& wall, const WallPlan& plan,
         }
         const auto add = [&](std::optional<Check> check) {
             if (check) {
-                checks.push_back(of_wall(section.part, on_known_places(part, std::move(*check))));
+                checks.push_back(of_wall(section.part, std::move(*check)));
+            }
+        };
+        const auto add_on_places = [&](std::optional<Check> check) {
+            if (check) {
+                add(on_known_places(part, std::move(*check)));
             }
         };
         if (wall.boards) {
-            add(sliver_check(part));
-            add(stagger_check(part));
+            // Boards that stand are cut at joints, courses at the top.
+            const bool stand = wall.boards->direction == BoardDirection::vertical;
+            stand ? add_on_places(sliver_check(part)) : add(sliver_check(part));
+            add_on_places(stagger_check(part));
             add(lift_check(part));
         }
-        add(joint_check(part));
-        add(tie_check_of(part));
+        add_on_places(joint_check(part));
+        add_on_places(tie_check_of(part));
     }
     return checks;
 }
