@@ -8,6 +8,8 @@
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/units/unit.hpp>
 
+#include "made.hpp"
+
 #include <algorithm>
 #include <stdexcept>
 #include <string>
@@ -66,7 +68,7 @@ inline core::UnitSystem system_of(const core::AnyMix& mix) {
 inline Solved solve(const std::string& yaml, input::Purpose purpose = input::Purpose::proportion) {
     Solved solved{read(yaml, purpose), {}, {}, {}};
     solved.tables = reference::tables(system_of(solved.mix));
-    solved.proportions = core::proportions_of(solved.mix, solved.tables);
+    solved.proportions = boardmark::test::made(core::proportions_of(solved.mix, solved.tables));
     solved.checks =
         core::assess(core::requirements_of(solved.mix), solved.proportions, solved.tables);
     return solved;

@@ -39,7 +39,9 @@ struct Tried {
     core::Yield yield;
     std::vector<core::Check> checks;
 
-    core::NextTrial next() const { return core::next_trial(trial, yield, designed, tables); }
+    core::NextTrial next() const {
+        return boardmark::test::made(core::next_trial(trial, yield, designed, tables));
+    }
 
     const core::Check* check(const std::string& id) const {
         const auto found = std::ranges::find(checks, id, &core::Check::id);
@@ -51,8 +53,9 @@ inline Tried tried(core::Trial trial) {
     Tried result{
         .trial = std::move(trial), .tables = {}, .designed = {}, .yield = {}, .checks = {}};
     result.tables = reference::tables(system_of(result.trial.mix));
-    result.designed = core::proportions_of(result.trial.mix, result.tables);
-    result.yield = core::yield_of(result.trial, result.designed, result.tables);
+    result.designed = boardmark::test::made(core::proportions_of(result.trial.mix, result.tables));
+    result.yield =
+        boardmark::test::made(core::yield_of(result.trial, result.designed, result.tables));
     result.checks = core::assess(result.trial, result.yield, result.designed, result.tables);
     return result;
 }

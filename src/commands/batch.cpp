@@ -28,15 +28,6 @@ constexpr std::string_view examples[] = {
     "boardmark batch --volume 14yd3 --truck 9yd3 --hold-back 10% examples/quay-wall.yaml",
 };
 
-BatchWork work_or_fail(const WorkedMix& mix, const BatchOptions& asked,
-                       const Arguments& arguments) {
-    try {
-        return work(mix, asked);
-    } catch (const core::Unresolved& unresolved) {
-        throw no_mix_follows(unresolved, arguments, mix.origin.system);
-    }
-}
-
 /// What the supplier charges for loads that are too small; nothing where the concrete is not
 /// delivered but mixed on site or cast as a panel.
 std::optional<core::ShortLoad> short_load_of(const WorkedMix& mix, const core::Charging& charging,
@@ -49,8 +40,16 @@ std::optional<core::ShortLoad> short_load_of(const WorkedMix& mix, const core::C
 
 ExitCode run(const Arguments& arguments) {
     const BatchOptions asked = read_batch_options(arguments);
-    const WorkedMix mix = open_mix(arguments, {input::Purpose::batch, asked.moisture_percent});
-    const BatchWork worked = work_or_fail(mix, asked, arguments);
+    const auto opened = open_mix(arguments, {input::Purpose::batch, asked.moisture_percent});
+    if (const auto* failure = std::get_if<Failure>(&opened)) {
+        return end_with(*failure);
+    }
+    const WorkedMix& mix = std::get<WorkedMix>(opened);
+    const auto outcome = work(mix, asked);
+    if (!outcome) {
+        return end_with(no_mix_follows(outcome.why(), arguments, mix.origin.system));
+    }
+    const BatchWork& worked = *outcome;
     tell(worked.improbable, arguments, mix.origin.system);
     const report::BatchResult result{.title = mix.title,
                                      .requirements = mix.requirements,

@@ -10,20 +10,20 @@
 namespace boardmark::commands {
 namespace {
 
-std::vector<const core::Ingredient*> binders_of(const WorkedMix& worked) {
+core::IngredientsOfRole binders_of(const WorkedMix& worked) {
     return core::of_role(worked.proportions, core::Role::binder);
 }
 
 std::string main_binder(const WorkedMix& worked) {
     const auto binders = binders_of(worked);
     const auto amount = [](const core::Ingredient* binder) { return binder->kg_m3; };
-    return (*std::ranges::max_element(binders, {}, amount))->name;
+    return std::string{(*std::ranges::max_element(binders, {}, amount))->name};
 }
 
 void demand_binder(const std::string& name, const WorkedMix& worked) {
     std::vector<std::string> names;
     for (const core::Ingredient* binder : binders_of(worked)) {
-        names.push_back(text::printable(binder->name));
+        names.push_back(text::printable(std::string{binder->name}));
     }
     const bool found = std::ranges::any_of(
         binders_of(worked), [&](const core::Ingredient* binder) { return binder->name == name; });
@@ -64,11 +64,44 @@ core::HoldBack hold_back_of(const BatchOptions& options, const WorkedMix& worked
     return hold_back;
 }
 
-core::Charging charging_of(const std::vector<core::Sack>& sacks, const WorkedMix& mix,
-                           const BatchOptions& asked) {
+core::Outcome<core::Charging> charging_of(const std::vector<core::Sack>& sacks,
+                                          const WorkedMix& mix, const BatchOptions& asked) {
     return sacks.empty() ? core::charges_of(asked.volume_m3, asked.vessel)
                          : core::charges_of_whole_sacks(asked.volume_m3, asked.vessel,
                                                         mix.proportions, sacks.front());
+}
+
+std::vector<core::Check> assessed(const core::Batch& batch, const WorkedMix& mix) {
+    return core::assess(mix.requirements, mix.proportions, batch, mix.tables);
+}
+
+/// Up to whole sacks, exactly as asked, and down to whole sacks: each with its checks.
+core::Outcome<report::SackResult> sacks_studied(const WorkedMix& mix, const core::BatchOrder& order,
+                                                const BatchOptions& asked) {
+    const double water_density_kg_m3 = mix.tables.water_density_kg_m3;
+    const auto study = core::study_sacks(mix.proportions, order, water_density_kg_m3);
+    if (!study) {
+        return study.why();
+    }
+    report::SackResult result{*study, assessed(study->rounded, mix), {}, {}};
+    const auto batch_of = [&](double volume_m3) {
+        return core::batch(mix.proportions,
+                           {.volume_m3 = volume_m3, .resolution_kg = asked.resolution_kg},
+                           water_density_kg_m3);
+    };
+    const auto exact = batch_of(order.volume_m3);
+    if (!exact) {
+        return exact.why();
+    }
+    result.ordered_checks = assessed(*exact, mix);
+    if (study->volume_below_m3) {
+        const auto below = batch_of(*study->volume_below_m3);
+        if (!below) {
+            return below.why();
+        }
+        result.below_checks = assessed(*below, mix);
+    }
+    return result;
 }
 
 /// Water held back beyond what is usual is more often a slip than a plan.
@@ -89,36 +122,40 @@ void ask_back_held(BatchWork& work, const core::Tables& tables) {
 
 } // namespace
 
-BatchWork work(const WorkedMix& mix, const BatchOptions& asked) {
+core::Outcome<BatchWork> work(const WorkedMix& mix, const BatchOptions& asked) {
     const core::Proportions& proportions = mix.proportions;
     const double water_density_kg_m3 = mix.tables.water_density_kg_m3;
-    const auto assessed = [&](const core::Batch& batch) {
-        return core::assess(mix.requirements, proportions, batch, mix.tables);
-    };
     const auto sacks = sacks_of(asked.sacks, mix);
     BatchWork work;
-    work.charging = charging_of(sacks, mix, asked);
+    const auto charging = charging_of(sacks, mix, asked);
+    if (!charging) {
+        return charging.why();
+    }
+    work.charging = *charging;
     core::BatchOrder order{
         .volume_m3 = work.charging.each_m3, .resolution_kg = asked.resolution_kg, .sacks = sacks};
-    work.each = core::batch(proportions, order, water_density_kg_m3);
-    work.checks = assessed(work.each);
+    auto each = core::batch(proportions, order, water_density_kg_m3);
+    if (!each) {
+        return std::move(each).why();
+    }
+    work.each = *std::move(each);
+    work.checks = assessed(work.each, mix);
     if (!sacks.empty()) {
         order.volume_m3 = asked.volume_m3 / work.charging.count;
-        const core::SackStudy study = core::study_sacks(proportions, order, water_density_kg_m3);
-        const auto assessed_at = [&](double volume_m3) {
-            return assessed(core::batch(
-                proportions, {.volume_m3 = volume_m3, .resolution_kg = asked.resolution_kg},
-                water_density_kg_m3));
-        };
-        work.sacks =
-            report::SackResult{study, assessed(study.rounded), assessed_at(order.volume_m3),
-                               study.volume_below_m3 ? assessed_at(*study.volume_below_m3)
-                                                     : std::vector<core::Check>{}};
+        auto studied = sacks_studied(mix, order, asked);
+        if (!studied) {
+            return std::move(studied).why();
+        }
+        work.sacks = *std::move(studied);
     }
     work.improbable = asked.improbable;
     if (asked.hold_back) {
-        work.site_water =
+        const auto site_water =
             core::site_water(proportions, work.each, hold_back_of(asked, mix), mix.tables);
+        if (!site_water) {
+            return site_water.why();
+        }
+        work.site_water = *site_water;
         work.each.order =
             core::mixing_order(proportions, work.each, asked.resolution_kg, &*work.site_water);
         work.each.held_back_kg = work.site_water->held_back.kg;

@@ -25,8 +25,8 @@ struct BatchWork {
     std::vector<core::Phrase> improbable = {}; ///< of the options; also among the cautions
 };
 
-/// Works out what the options ask of a mix. Throws Failure where an option does not fit the mix,
-/// core::Unresolved where no batch follows.
-BatchWork work(const WorkedMix& mix, const BatchOptions& asked);
+/// Works out what the options ask of a mix; unresolved where no batch follows. Throws Failure where
+/// an option does not fit the mix.
+core::Outcome<BatchWork> work(const WorkedMix& mix, const BatchOptions& asked);
 
 } // namespace boardmark::commands

@@ -12,7 +12,11 @@ constexpr std::string_view examples[] = {
 };
 
 ExitCode run(const Arguments& arguments) {
-    const PlannedWall planned = planned_wall(arguments);
+    const auto opened = planned_wall(arguments);
+    if (const auto* failure = std::get_if<Failure>(&opened)) {
+        return end_with(*failure);
+    }
+    const PlannedWall& planned = std::get<PlannedWall>(opened);
     const core::Brief brief = core::brief_of(planned.record.wall, planned.plan, planned.tables);
     deliver(report::BriefResult{planned.record.wall.title, planned.record.mix_file, brief,
                                 planned.plan},

@@ -13,8 +13,8 @@ struct Command {
     std::string_view name;
     std::string_view summary;
     std::string_view usage;
-    std::string_view reads; ///< "MIX is a mix file"
-    std::span<const Option> options;
+    std::string_view reads = {}; ///< "MIX is a mix file"
+    std::span<const Option> options = {};
     std::span<const std::string_view> examples;
     ExitCode (*run)(const Arguments& arguments);
     bool takes_standard_input = true; ///< whether '-' may stand for the file
@@ -22,6 +22,15 @@ struct Command {
     std::size_t most_files = 1;
     std::string_view notes = {}; ///< what the options alone do not say; may be empty
 };
+
+/// A command that makes its text from nothing.
+constexpr Command without_file(Command command) {
+    command.reads = "No file is read";
+    command.takes_standard_input = false;
+    command.least_files = 0;
+    command.most_files = 0;
+    return command;
+}
 
 /// Every command, in the order of the help.
 std::span<const Command> all_commands();

@@ -31,24 +31,26 @@ ExitCode run_study(const Arguments& arguments) {
     const ReadMix read = read_mix_file(arguments, {input::Purpose::check});
     const core::Mix& mix = mix_with_reducer(read, arguments.file());
     const core::Tables tables = reference::tables(mix.system);
-    try {
-        const core::Proportions written = core::proportion(mix, tables);
-        const auto checks = core::assess(mix.requirements, written, tables);
-        const auto columns = core::reducer_study(mix, tables);
-        const report::ComparisonResult result{
-            .title = mix.title,
-            .files = std::vector<std::string>(columns.size(), arguments.file()),
-            .columns = columns,
-            .summary = core::summary_of(columns),
-            .checks = checks,
-            .cautions = written.worksheet.cautions,
-            .is_study = true,
-            .only_different = arguments.has("only-different")};
-        deliver(result, arguments, read.origin);
-        return verdict(checks);
-    } catch (const core::Unresolved& unresolved) {
-        throw no_mix_follows(unresolved, arguments, mix.system);
+    const auto written = core::proportion(mix, tables);
+    if (!written) {
+        return end_with(no_mix_follows(written.why(), arguments, mix.system));
     }
+    const auto checks = core::assess(mix.requirements, *written, tables);
+    const auto columns = core::reducer_study(mix, tables);
+    if (!columns) {
+        return end_with(no_mix_follows(columns.why(), arguments, mix.system));
+    }
+    const report::ComparisonResult result{
+        .title = mix.title,
+        .files = std::vector<std::string>(columns->size(), arguments.file()),
+        .columns = *columns,
+        .summary = core::summary_of(*columns),
+        .checks = checks,
+        .cautions = written->worksheet.cautions,
+        .is_study = true,
+        .only_different = arguments.has("only-different")};
+    deliver(result, arguments, read.origin);
+    return verdict(checks);
 }
 
 /// Labels that stand several times get a number: "wall (1)", "wall (2)".

@@ -1,8 +1,8 @@
 #include "delivery.hpp"
 
+#include <boardmark/front/input_file.hpp>
 #include <boardmark/report/writing/words.hpp>
 
-#include "input_file.hpp"
 #include "log.hpp"
 #include "output_file.hpp"
 
@@ -98,7 +98,7 @@ ExitCode verdict(const std::vector<core::Check>& checks) {
 
 Failure no_mix_follows(const core::Unresolved& unresolved, const std::string& file,
                        const Arguments& arguments, core::UnitSystem system_of_file) {
-    return {ExitCode::unresolved, report::text(unresolved, shown_name(file),
+    return {ExitCode::unresolved, report::text(unresolved, front::shown_name(file),
                                                arguments.reporting().value_or(system_of_file))};
 }
 

@@ -31,12 +31,24 @@ void write_where_asked(const std::string& written, const Arguments& arguments,
 /// Writes a text that has one form only. Throws Failure where `--format` asks for a form.
 void write_only_form(const std::string& written, const Arguments& arguments);
 
-/// Writes a result in the form and to the place that the arguments ask for. The JSON holds every
-/// figure, and writing it stops at one that is not finite: it is made whatever form is asked for.
+/// The JSON of a result, made whatever form is asked for: it holds every figure, and writing it
+/// stops at one that is not finite. Where the figures can be looked at by themselves, and nobody
+/// asks for it, it is left empty.
+template <class Result>
+std::string json_or_fault(const Result& result, Format asked) {
+    if constexpr (requires { report::all_finite(result); }) {
+        if (asked != Format::json && report::all_finite(result)) {
+            return {};
+        }
+    }
+    return report::json(result);
+}
+
+/// Writes a result in the form and to the place that the arguments ask for.
 template <class Result>
 void deliver(const Result& result, const Arguments& arguments, const Origin& origin) {
     const report::TextStyle style = text_style(arguments, origin.system);
-    const std::string json = report::json(result);
+    const std::string json = json_or_fault(result, arguments.format());
     switch (arguments.format()) {
     case Format::text:
         return write_where_asked(report::text(result, style), arguments, origin);

@@ -2,7 +2,14 @@
 
 #include <boardmark/text/utf8.hpp>
 
+#include <iostream>
+
 namespace boardmark::commands {
+
+ExitCode end_with(const Failure& failure) {
+    std::cerr << failure.message;
+    return failure.code;
+}
 
 Failure wrong_command_line(const std::string& what, const std::string& advice) {
     std::string message = "boardmark: error: " + text::printable(what) + "\n";

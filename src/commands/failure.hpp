@@ -7,11 +7,15 @@
 
 namespace boardmark::commands {
 
-/// Thrown where a command cannot go on; the message is complete and ready for standard error.
+/// Why a command cannot go on, thrown or given back; the message is complete and ready for standard
+/// error.
 struct Failure {
     ExitCode code;
     std::string message;
 };
+
+/// Ends a command without a result: tells why on standard error and gives the code to end with.
+ExitCode end_with(const Failure& failure);
 
 /// A fault of the command line: "boardmark: error: …" and where to look for help.
 Failure wrong_command_line(const std::string& what, const std::string& advice = "");

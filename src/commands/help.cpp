@@ -63,10 +63,22 @@ std::string help_of(const Command& command) {
 }
 
 std::string help_on_exposure() {
-    std::string text = "Exposure classes of ACI 318-19. The designer states one of each category:\n"
-                       "F freezing and thawing, S sulfate and sea water, W contact with water,\n"
-                       "C corrosion of reinforcement.\n\n";
-    for (const auto& exposure : reference::exposure_classes()) {
+    const core::CodeTables code = reference::vocabulary().code;
+    std::string text = fmt::format(
+        "Exposure classes of {}. The designer states one of each category:\n", code.name);
+    std::string line;
+    for (const core::ExposureCategory& category : code.categories) {
+        const bool last = &category == &code.categories.back();
+        const auto told = fmt::format("{} {}{}", category.name, category.subject, last ? "." : ",");
+        constexpr std::size_t width = 78;
+        if (!line.empty() && line.size() + 1 + told.size() > width) {
+            text += line + "\n";
+            line.clear();
+        }
+        line += (line.empty() ? "" : " ") + told;
+    }
+    text += line + "\n\n";
+    for (const core::ExposureClass& exposure : code.classes) {
         text += fmt::format("  {}  {}\n", exposure.name, exposure.meaning);
     }
     return text;

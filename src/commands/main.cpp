@@ -83,11 +83,8 @@ int main(int argc, char** argv) {
     try {
         return static_cast<int>(run({argv + 1, argv + argc}));
     } catch (const Failure& failure) {
-        std::cerr << failure.message;
-        return static_cast<int>(failure.code);
+        return static_cast<int>(end_with(failure));
     } catch (const std::exception& fault) {
-        const Failure failure = fault_of_the_program(fault);
-        std::cerr << failure.message;
-        return static_cast<int>(failure.code);
+        return static_cast<int>(end_with(fault_of_the_program(fault)));
     }
 }

@@ -78,15 +78,10 @@ ExitCode run(const Arguments& arguments) {
 
 } // namespace
 
-const Command manual_command{.name = "manual",
-                             .summary = "the manual page of all commands, for man",
-                             .usage = "boardmark manual [OPTIONS]",
-                             .reads = "No file is read",
-                             .options = {},
-                             .examples = examples,
-                             .run = run,
-                             .takes_standard_input = false,
-                             .least_files = 0,
-                             .most_files = 0};
+const Command manual_command = without_file({.name = "manual",
+                                             .summary = "the manual page of all commands, for man",
+                                             .usage = "boardmark manual [OPTIONS]",
+                                             .examples = examples,
+                                             .run = run});
 
 } // namespace boardmark::commands

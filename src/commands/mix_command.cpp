@@ -6,7 +6,11 @@ namespace boardmark::commands {
 
 ExitCode run_mix_command(const std::string& name, input::Purpose purpose,
                          const Arguments& arguments) {
-    const WorkedMix worked = open_mix(arguments, {purpose});
+    const auto opened = open_mix(arguments, {purpose});
+    if (const auto* failure = std::get_if<Failure>(&opened)) {
+        return end_with(*failure);
+    }
+    const WorkedMix& worked = std::get<WorkedMix>(opened);
     report::MixResult result{.command = name,
                              .title = worked.title,
                              .requirements = worked.requirements,

@@ -1,6 +1,7 @@
 #include "planned_wall.hpp"
 
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/input/values/improbable.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/text/sha256.hpp>
@@ -14,12 +15,7 @@ namespace {
 /// The mix file where no mix follows from it, else the wall file.
 std::string unresolved_file(const input::WallRecord& record, const core::Tables& tables,
                             const Arguments& arguments) {
-    try {
-        core::proportions_of(record.wall.mix, tables);
-    } catch (const core::Unresolved&) {
-        return record.mix_file;
-    }
-    return arguments.file();
+    return core::proportions_of(record.wall.mix, tables) ? arguments.file() : record.mix_file;
 }
 
 } // namespace
@@ -29,7 +25,7 @@ ExitCode PlannedWall::verdict() const {
                                             : commands::verdict(plan.checks);
 }
 
-PlannedWall planned_wall(const Arguments& arguments) {
+std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments) {
     std::vector<std::string> files_read{arguments.file()};
     OpenedFile file = open_file(arguments);
     std::string hash = text::sha256(file.text);
@@ -38,17 +34,16 @@ PlannedWall planned_wall(const Arguments& arguments) {
                                      .load = loader_beside(arguments.file(), files_read)});
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments);
     const core::Wall& wall = reading.record->wall;
-    const core::Tables tables =
-        reference::tables(std::visit([](const auto& mix) { return mix.system; }, wall.mix));
-    try {
-        core::WallPlan plan = core::plan_wall(wall, tables);
-        add_cautions(input::improbable_figures(reading.diagnostics), plan.cautions);
-        const Origin origin{wall.system, files_read};
-        return {std::move(*reading.record), tables, std::move(plan), origin, std::move(hash)};
-    } catch (const core::Unresolved& unresolved) {
-        throw no_mix_follows(unresolved, unresolved_file(*reading.record, tables, arguments),
-                             arguments, wall.system);
+    const core::Tables tables = reference::tables(core::system_of(wall.mix));
+    auto plan = core::plan_wall(wall, tables);
+    if (!plan) {
+        return no_mix_follows(plan.why(), unresolved_file(*reading.record, tables, arguments),
+                              arguments, wall.system);
     }
+    add_cautions(input::improbable_figures(reading.diagnostics), plan->cautions);
+    const Origin origin{wall.system, files_read};
+    return PlannedWall{std::move(*reading.record), tables, *std::move(plan), origin,
+                       std::move(hash)};
 }
 
 } // namespace boardmark::commands

@@ -5,8 +5,10 @@
 #include <boardmark/input/wall/read_wall.hpp>
 
 #include "delivery.hpp"
+#include "failure.hpp"
 
 #include <string>
+#include <variant>
 
 namespace boardmark::commands {
 
@@ -22,7 +24,7 @@ struct PlannedWall {
     ExitCode verdict() const;
 };
 
-/// Throws Failure where the file is wrong or no mix follows.
-PlannedWall planned_wall(const Arguments& arguments);
+/// Throws Failure where the file is wrong; gives it back where no mix follows.
+std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments);
 
 } // namespace boardmark::commands

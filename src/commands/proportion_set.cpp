@@ -1,13 +1,13 @@
 #include "proportion_set.hpp"
 
 #include <boardmark/core/trial/trial_set.hpp>
+#include <boardmark/front/input_file.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/report/trial/trial_set_report.hpp>
 #include <boardmark/report/writing/words.hpp>
 
 #include "batch_options.hpp"
 #include "failure.hpp"
-#include "input_file.hpp"
 #include "option_values.hpp"
 #include "worked_mix.hpp"
 
@@ -92,7 +92,7 @@ ExitCode run_trial_set(const Arguments& arguments) {
         arguments, {.purpose = order ? input::Purpose::batch : input::Purpose::proportion,
                     .moisture_percent = moistures(arguments),
                     .to_be_selected = true});
-    const core::Mix& mix = demand_free(read, shown_name(arguments.file()));
+    const core::Mix& mix = demand_free(read, front::shown_name(arguments.file()));
     const core::Tables tables = reference::tables(mix.system);
     const core::TrialSet set = core::trial_set(mix, ratios, order, tables);
     const report::TrialSetResult result{.title = mix.title,

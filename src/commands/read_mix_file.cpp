@@ -1,5 +1,6 @@
 #include "read_mix_file.hpp"
 
+#include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/reference/tables.hpp>
 
 #include "opened_file.hpp"
@@ -17,7 +18,7 @@ ReadMix read_mix_file(const Arguments& arguments, const MixDemand& demand) {
                          .moisture_percent = demand.moisture_percent,
                          .to_be_selected = demand.to_be_selected});
     demand_sound(reading.mix.has_value(), reading.diagnostics, arguments);
-    const auto system = std::visit([](const auto& mix) { return mix.system; }, *reading.mix);
+    const core::UnitSystem system = core::system_of(*reading.mix);
     return {std::move(*reading.mix), {system, std::move(files_read)}};
 }
 

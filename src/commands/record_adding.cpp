@@ -1,7 +1,9 @@
 #include "record_adding.hpp"
 
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/core/trial/yield.hpp>
+#include <boardmark/front/input_file.hpp>
 #include <boardmark/input/fields/file_kind.hpp>
 #include <boardmark/input/strength/read_strength.hpp>
 #include <boardmark/input/trial/read_trial.hpp>
@@ -12,7 +14,6 @@
 
 #include "delivery.hpp"
 #include "failure.hpp"
-#include "input_file.hpp"
 #include "opened_file.hpp"
 #include "today.hpp"
 
@@ -47,7 +48,7 @@ core::RecordedTrial row_of(const input::TrialRecord& read, const core::Yield& yi
     return {.batch = read.name,
             .date = units::written_date(*read.date),
             .mix = read.mix_file,
-            .title = std::visit([](const auto& mix) { return mix.title; }, read.trial.mix),
+            .title = core::title_of(read.trial.mix),
             .density_kg_m3 = yield.density_kg_m3,
             .yield_m3 = yield.volume_m3,
             .relative_yield = yield.relative_yield,
@@ -79,11 +80,14 @@ void demand_fit(const Row& row, const std::string& what, const std::string& file
 /// What a trial was. Throws Failure where that does not follow.
 core::Yield yield_of(const core::Trial& trial, const std::string& file, core::UnitSystem system) {
     const core::Tables tables = reference::tables(system);
-    try {
-        return core::yield_of(trial, core::proportions_of(trial.mix, tables), tables);
-    } catch (const core::Unresolved& unresolved) {
-        throw Failure{ExitCode::unresolved, report::text(unresolved, file, system)};
-    }
+    const auto follows = [&](auto outcome) {
+        if (!outcome) {
+            throw Failure{ExitCode::unresolved, report::text(outcome.why(), file, system)};
+        }
+        return *std::move(outcome);
+    };
+    const core::Proportions designed = follows(core::proportions_of(trial.mix, tables));
+    return follows(core::yield_of(trial, designed, tables));
 }
 
 FiledRows filed_trial(OpenedFile file, const std::string& path, const Arguments& arguments,
@@ -95,7 +99,7 @@ FiledRows filed_trial(OpenedFile file, const std::string& path, const Arguments&
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments, nothing_saved);
     const input::TrialRecord& read = *reading.record;
     demand_name_and_date(read, file.name, arguments);
-    const auto system = std::visit([](const auto& mix) { return mix.system; }, read.trial.mix);
+    const auto system = core::system_of(read.trial.mix);
     const auto row = row_of(read, yield_of(read.trial, file.name, system));
     demand_fit(row, "the trial", file.name, arguments);
     return {.addition = {.file = text::printable(file.name),
@@ -164,7 +168,7 @@ FiledRows read_filed_rows(const Arguments& arguments, std::vector<std::string>& 
         throw wrong_command_line("--add reads a trial file or a file of strength results",
                                  "'--import' reads CSV");
     }
-    OpenedFile file = open_file(path, largest_yaml_file);
+    OpenedFile file = open_file(path, front::largest_yaml_file);
     files_read.push_back(path);
     const bool results = input::kind_of(file.text) == input::FileKind::results;
     return results ? filed_results(std::move(file), path, arguments, files_read)

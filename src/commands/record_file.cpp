@@ -1,9 +1,9 @@
 #include "record_file.hpp"
 
+#include <boardmark/front/input_file.hpp>
 #include <boardmark/text/utf8.hpp>
 
 #include "failure.hpp"
-#include "input_file.hpp"
 #include "log.hpp"
 
 #include <fmt/format.h>
@@ -20,7 +20,7 @@ void demand_file(const Arguments& arguments) {
 } // namespace
 
 std::string record_name(const Arguments& arguments) {
-    return text::printable(shown_name(arguments.file()));
+    return text::printable(front::shown_name(arguments.file()));
 }
 
 record::Contents open_record(const Arguments& arguments) {

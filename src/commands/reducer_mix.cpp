@@ -1,9 +1,9 @@
 #include "reducer_mix.hpp"
 
 #include <boardmark/core/study/comparison.hpp>
+#include <boardmark/front/input_file.hpp>
 
 #include "failure.hpp"
-#include "input_file.hpp"
 
 #include <fmt/format.h>
 
@@ -14,13 +14,13 @@ const core::Mix& mix_with_reducer(const ReadMix& read, const std::string& file) 
     if (!selected) {
         throw wrong_command_line(
             fmt::format("{} holds submitted amounts: what a reducer buys cannot be told from them",
-                        shown_name(file)),
+                        front::shown_name(file)),
             "use 'boardmark check', or compare it with a second mix");
     }
     if (!core::holds_high_range_reducer(*selected)) {
         throw wrong_command_line(
             fmt::format("{} holds no high-range water reducer, whose uses are studied",
-                        shown_name(file)),
+                        front::shown_name(file)),
             "add one under 'mixture.admixtures', or compare it with a second mix");
     }
     return *selected;

@@ -45,7 +45,8 @@ input::FileKind kind_named(const std::string& name) {
 
 input::ListedWords listed_words() {
     std::vector<std::string> classes;
-    for (const auto& exposure : reference::exposure_classes()) {
+    const core::CodeTables code = reference::vocabulary().code;
+    for (const core::ExposureClass& exposure : code.classes) {
         classes.push_back(exposure.name);
     }
     return {{"requirements.code", reference::codes()}, {"requirements.exposure", classes}};

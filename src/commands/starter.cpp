@@ -19,15 +19,11 @@ ExitCode run(const Arguments& arguments) {
 
 } // namespace
 
-const Command starter_command{.name = "starter",
-                              .summary = "a mix file to begin with, every key explained",
-                              .usage = "boardmark starter [OPTIONS]",
-                              .reads = "No file is read",
-                              .options = {},
-                              .examples = examples,
-                              .run = run,
-                              .takes_standard_input = false,
-                              .least_files = 0,
-                              .most_files = 0};
+const Command starter_command =
+    without_file({.name = "starter",
+                  .summary = "a mix file to begin with, every key explained",
+                  .usage = "boardmark starter [OPTIONS]",
+                  .examples = examples,
+                  .run = run});
 
 } // namespace boardmark::commands

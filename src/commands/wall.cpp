@@ -12,7 +12,11 @@ constexpr std::string_view examples[] = {
 };
 
 ExitCode run(const Arguments& arguments) {
-    const PlannedWall planned = planned_wall(arguments);
+    const auto opened = planned_wall(arguments);
+    if (const auto* failure = std::get_if<Failure>(&opened)) {
+        return end_with(*failure);
+    }
+    const PlannedWall& planned = std::get<PlannedWall>(opened);
     deliver(report::WallResult{planned.record.wall, planned.plan, planned.record.mix_file},
             arguments, planned.origin);
     return planned.verdict();

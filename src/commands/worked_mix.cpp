@@ -9,10 +9,10 @@
 
 namespace boardmark::commands {
 
-WorkedMix open_mix(const Arguments& arguments, const MixDemand& demand) {
+std::variant<WorkedMix, Failure> open_mix(const Arguments& arguments, const MixDemand& demand) {
     const ReadMix read = read_mix_file(arguments, demand);
     return std::visit(
-        [&](const auto& either) {
+        [&](const auto& either) -> std::variant<WorkedMix, Failure> {
             WorkedMix worked{.title = either.title,
                              .requirements = either.requirements,
                              .tables = reference::tables(either.system),
@@ -21,11 +21,11 @@ WorkedMix open_mix(const Arguments& arguments, const MixDemand& demand) {
                              .origin = read.origin,
                              .supply = either.supply};
             log("calculating '" + worked.title + "'");
-            try {
-                worked.proportions = core::proportions_of(read.mix, worked.tables);
-            } catch (const core::Unresolved& unresolved) {
-                throw no_mix_follows(unresolved, arguments, either.system);
+            auto proportions = core::proportions_of(read.mix, worked.tables);
+            if (!proportions) {
+                return no_mix_follows(proportions.why(), arguments, either.system);
             }
+            worked.proportions = *std::move(proportions);
             worked.checks = core::assess(worked.requirements, worked.proportions, worked.tables);
             log(fmt::format("{} steps, {} checks", worked.proportions.worksheet.steps.size(),
                             worked.checks.size()));

@@ -5,10 +5,12 @@
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
+#include "failure.hpp"
 #include "read_mix_file.hpp"
 
-#include <map>
 #include <string>
+#include <variant>
+#include <vector>
 
 namespace boardmark::commands {
 
@@ -24,7 +26,7 @@ struct WorkedMix {
 };
 
 /// Reads the file of the arguments, proportions or accepts the mix and runs the checks. Warnings go
-/// to standard error. Throws Failure where the file is wrong or no mix follows from it.
-WorkedMix open_mix(const Arguments& arguments, const MixDemand& demand);
+/// to standard error. Throws Failure where the file is wrong; gives it back where no mix follows.
+std::variant<WorkedMix, Failure> open_mix(const Arguments& arguments, const MixDemand& demand);
 
 } // namespace boardmark::commands

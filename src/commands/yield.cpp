@@ -1,4 +1,5 @@
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/core/trial/next_trial.hpp>
 #include <boardmark/core/trial/yield.hpp>
 #include <boardmark/input/trial/read_trial.hpp>
@@ -11,7 +12,7 @@
 #include "opened_file.hpp"
 #include "today.hpp"
 
-#include <variant>
+#include <optional>
 
 namespace boardmark::commands {
 namespace {
@@ -33,55 +34,39 @@ input::TrialReading read(const Arguments& arguments, std::vector<std::string>& f
     return reading;
 }
 
-/// The next trial, or why there is none: what this trial was stands without it.
-std::variant<core::NextTrial, core::Unresolved> next_of(const core::Trial& trial,
-                                                        const core::Yield& yield,
-                                                        const core::Proportions& designed,
-                                                        const core::Tables& tables) {
-    try {
-        return core::next_trial(trial, yield, designed, tables);
-    } catch (const core::Unresolved& unresolved) {
-        return unresolved;
-    }
-}
-
 ExitCode run(const Arguments& arguments) {
     std::vector<std::string> files_read{arguments.file()};
     const input::TrialReading reading = read(arguments, files_read);
     const input::TrialRecord& record = *reading.record;
     const core::Trial& trial = record.trial;
-    const core::UnitSystem system =
-        std::visit([](const auto& mix) { return mix.system; }, trial.mix);
+    const core::UnitSystem system = core::system_of(trial.mix);
     const core::Tables tables = reference::tables(system);
-    try {
-        const core::Proportions designed = core::proportions_of(trial.mix, tables);
-        core::Yield yield = core::yield_of(trial, designed, tables);
-        add_cautions(input::improbable_figures(reading.diagnostics),
-                     yield.found.worksheet.cautions);
-        const auto checks = core::assess(trial, yield, designed, tables);
-        const auto next = next_of(trial, yield, designed, tables);
-        const auto* found = std::get_if<core::NextTrial>(&next);
-        const auto* not_found = std::get_if<core::Unresolved>(&next);
-        const std::optional<core::NextTrial> next_trial =
-            found ? std::optional{*found} : std::nullopt;
-        const std::optional<core::Unresolved> no_next =
-            not_found ? std::optional{*not_found} : std::nullopt;
-        const report::YieldResult result{
-            .title = std::visit([](const auto& mix) { return mix.title; }, trial.mix),
-            .mix_file = record.mix_file,
-            .name = record.name,
-            .date = record.date,
-            .trial = trial,
-            .designed = designed,
-            .yield = yield,
-            .checks = checks,
-            .next = next_trial,
-            .no_next = no_next};
-        deliver(result, arguments, {system, files_read});
-        return verdict(checks);
-    } catch (const core::Unresolved& unresolved) {
-        throw no_mix_follows(unresolved, arguments, system);
+    const auto designed = core::proportions_of(trial.mix, tables);
+    if (!designed) {
+        return end_with(no_mix_follows(designed.why(), arguments, system));
     }
+    auto yield = core::yield_of(trial, *designed, tables);
+    if (!yield) {
+        return end_with(no_mix_follows(yield.why(), arguments, system));
+    }
+    add_cautions(input::improbable_figures(reading.diagnostics), yield->found.worksheet.cautions);
+    const auto checks = core::assess(trial, *yield, *designed, tables);
+    const auto next = core::next_trial(trial, *yield, *designed, tables);
+    const std::optional<core::NextTrial> next_trial = next ? std::optional{*next} : std::nullopt;
+    const std::optional<core::Unresolved> no_next =
+        next ? std::nullopt : std::optional{next.why()}; // what this trial was stands without it
+    const report::YieldResult result{.title = core::title_of(trial.mix),
+                                     .mix_file = record.mix_file,
+                                     .name = record.name,
+                                     .date = record.date,
+                                     .trial = trial,
+                                     .designed = *designed,
+                                     .yield = *yield,
+                                     .checks = checks,
+                                     .next = next_trial,
+                                     .no_next = no_next};
+    deliver(result, arguments, {system, files_read});
+    return verdict(checks);
 }
 
 } // namespace

@@ -318,7 +318,8 @@ void write_table(std::ostream& out, const Table& table, std::size_t index) {
     out << "};\n\n";
 }
 
-void write_source_file(std::ostream& out, const std::vector<Table>& tables) {
+void write_source_file(std::ostream& out, const std::vector<Table>& tables,
+                       const std::string& function) {
     out << "// Written by the build from data/*.yaml. Change the data, not this file.\n"
            "#include \"embedded_table.hpp\"\n\n#include <limits>\n\n"
            "namespace boardmark::reference {\nnamespace {\n\n"
@@ -332,15 +333,17 @@ void write_source_file(std::ostream& out, const std::vector<Table>& tables) {
             << written(tables[i].source) << ", columns_" << i << ", rows_" << i << "},\n";
     }
     out << "};\n\n} // namespace\n\n"
-           "std::span<const EmbeddedTable> embedded_tables() { return all_tables; }\n\n"
+           "std::span<const EmbeddedTable> "
+        << function
+        << "() { return all_tables; }\n\n"
            "} // namespace boardmark::reference\n";
 }
 
 } // namespace
 
 int main(int argc, char** argv) {
-    if (argc != 3) {
-        std::cerr << "usage: embed-tables DATA_FOLDER OUTPUT.cpp\n";
+    if (argc != 3 && argc != 4) {
+        std::cerr << "usage: embed-tables DATA_FOLDER OUTPUT.cpp [FUNCTION]\n";
         return 2;
     }
     const std::filesystem::path folder{argv[1]};
@@ -361,7 +364,7 @@ int main(int argc, char** argv) {
             tables.push_back(read_table(path, works));
         }
         std::ofstream out{argv[2]};
-        write_source_file(out, tables);
+        write_source_file(out, tables, argc == 4 ? argv[3] : "embedded_tables");
         out.flush();
         if (!out) {
             throw Fault(std::string{"cannot write "} + argv[2]);

@@ -1,8 +1,13 @@
 #include "code_tables.hpp"
 
 #include "lookup.hpp"
+#include "site_rules.hpp"
 
 #include <algorithm>
+#include <cassert>
+#include <iterator>
+#include <limits>
+#include <utility>
 
 namespace boardmark::reference {
 namespace {
@@ -20,92 +25,157 @@ core::ClassLimits limits(const EmbeddedTable& classes, const EmbeddedRow& printe
             .source = source_of(printed.source)};
 }
 
-std::vector<std::string> split(const std::string& list) {
-    std::vector<std::string> parts;
-    for (std::size_t at = 0; at < list.size();) {
-        const std::size_t end = std::min(list.find("; ", at), list.size());
-        parts.push_back(list.substr(at, end - at));
-        at = end + 2;
-    }
-    return parts;
+core::Salt salt_of(const EmbeddedRow& line) {
+    const std::string said = note(line, "salt");
+    return said == "none"      ? core::Salt::none
+           : said == "deicers" ? core::Salt::deicers
+           : said == "any"     ? core::Salt::any
+                               : core::Salt::unsaid;
 }
 
-std::vector<core::ExposureClass> exposure_classes_of(UnitSystem system) {
-    const EmbeddedTable& printed = table("aci318-19-exposure");
+std::optional<core::ClassBeside> beside_of(const EmbeddedRow& line) {
+    const std::string name = note(line, "beside");
+    return name.empty() ? std::nullopt
+                        : std::optional{core::ClassBeside{name, note(line, "beside_reason")}};
+}
+
+/// Evidence stands in a clause of its own.
+std::optional<core::Source> reactivity_evidence(const EmbeddedRow& line) {
+    if (note(line, "alkali_reactivity") != "evidence") {
+        return std::nullopt;
+    }
+    return core::Source{std::string{line.source.work} + " " + note(line, "reactivity_place"),
+                        core::Confidence::read};
+}
+
+core::Addition addition_named(std::string_view name) {
+    static constexpr std::pair<std::string_view, core::Addition> additions[] = {
+        {"fly_ash", core::Addition::fly_ash},
+        {"slag_cement", core::Addition::slag_cement},
+        {"silica_fume", core::Addition::silica_fume},
+        {"total", core::Addition::total},
+        {"ash_and_fume", core::Addition::ash_and_fume}};
+    const auto found =
+        std::ranges::find(additions, name, &std::pair<std::string_view, core::Addition>::first);
+    assert(found != std::end(additions));
+    return found->second;
+}
+
+std::vector<core::Cap> caps_of(std::string_view class_name, const CodeData& data) {
+    std::vector<core::Cap> caps;
+    if (const EmbeddedTable* printed = data.find("supplementary")) {
+        for (const EmbeddedRow& line : printed->rows) {
+            if (note(line, "class") == class_name) {
+                caps.push_back({addition_named(line.name), cell(*printed, line, "most"),
+                                source_of(line.source)});
+            }
+        }
+    }
+    return caps;
+}
+
+std::optional<core::SizeRow> air_of(std::string_view class_name, const CodeData& data,
+                                    UnitSystem system) {
+    const EmbeddedTable* air = data.find("air");
+    if (!air) {
+        return std::nullopt;
+    }
+    const auto line = std::ranges::find(air->rows, class_name, &EmbeddedRow::name);
+    return line == air->rows.end() ? std::nullopt : std::optional{size_row(*air, *line, system)};
+}
+
+std::vector<core::ExposureCategory> categories_of(const EmbeddedTable& printed) {
+    std::vector<core::ExposureCategory> categories;
+    for (const EmbeddedRow& line : printed.rows) {
+        if (line.group == "category") {
+            categories.push_back(
+                {std::string{line.name}, note(line, "subject"), note(line, "step")});
+        }
+    }
+    return categories;
+}
+
+std::size_t category_named(const std::string& name,
+                           const std::vector<core::ExposureCategory>& categories) {
+    const auto found = std::ranges::find(categories, name, &core::ExposureCategory::name);
+    assert(found != categories.end());
+    return static_cast<std::size_t>(found - categories.begin());
+}
+
+core::ExposureClass exposure_class_of(const EmbeddedRow& line, const CodeData& data,
+                                      const std::vector<core::ExposureCategory>& categories,
+                                      UnitSystem system) {
+    const EmbeddedTable& printed = *data.find("exposure");
+    const std::string cements = note(line, "cements");
+    return {.name = std::string{line.name},
+            .category = category_named(note(line, "category"), categories),
+            .meaning = note(line, "meaning"),
+            .limits = limits(printed, line, system),
+            .plain_limits = {},
+            .pozzolanic_limits = {},
+            .chloride_percent = present(cell(printed, line, "chloride")),
+            .bars_calcium_chloride = note(line, "calcium_chloride") == "barred",
+            .reactivity_evidence = reactivity_evidence(line),
+            .sulfate_cements = split(cements, "; "),
+            .air_percent = air_of(line.name, data, system),
+            .caps = caps_of(line.name, data),
+            .beside = beside_of(line),
+            .salt = salt_of(line),
+            .never_freezes = note(line, "frost") == "never",
+            .other_editions = note(line, "other_editions")};
+}
+
+std::vector<core::ExposureClass>
+exposure_classes_of(const CodeData& data, const std::vector<core::ExposureCategory>& categories,
+                    UnitSystem system) {
+    const EmbeddedTable& printed = *data.find("exposure");
     std::vector<core::ExposureClass> classes;
     for (const EmbeddedRow& line : printed.rows) {
         if (line.group == "plain concrete") {
             classes.back().plain_limits = limits(printed, line, system);
         } else if (line.group == "with pozzolan or slag") {
             classes.back().pozzolanic_limits = limits(printed, line, system);
-        } else {
-            classes.push_back(
-                {.name = std::string{line.name},
-                 .meaning = note(line, "meaning"),
-                 .limits = limits(printed, line, system),
-                 .plain_limits = {},
-                 .pozzolanic_limits = {},
-                 .chloride_percent = present(cell(printed, line, "chloride")),
-                 .bars_calcium_chloride = note(line, "calcium_chloride") == "barred",
-                 .asks_reactivity_evidence = note(line, "alkali_reactivity") == "evidence",
-                 .sulfate_cements = split(note(line, "cements")),
-                 .other_editions = note(line, "other_editions")});
+        } else if (line.group.empty()) {
+            classes.push_back(exposure_class_of(line, data, categories, system));
         }
     }
     return classes;
 }
 
-core::SiteRules site_rules() {
-    const EmbeddedTable& sulfate = table("aci318-19-soil-sulfate");
-    core::SiteRules rules{.soil_sulfate = {}, .source = source_of(sulfate.source)};
-    for (const EmbeddedRow& line : sulfate.rows) {
-        rules.soil_sulfate.push_back({.class_name = std::string{line.name},
-                                      .from_percent = cell(sulfate, line, "from"),
-                                      .holds_at_bound = note(line, "bound") == "itself"});
+/// A code without rules of its own holds its air to the table itself.
+core::AirRules air_rules(const CodeData& data, UnitSystem system) {
+    const EmbeddedTable* printed = data.find("air-rules");
+    if (!printed) {
+        constexpr double never = std::numeric_limits<double>::infinity();
+        return {.tolerance_percent = 0,
+                .tolerance_source = {},
+                .reduction_percent = 0,
+                .reduction_above_strength_mpa = never,
+                .reduction_above_strength_twin_mpa = never,
+                .reduction_in_other_editions = {}};
     }
-    return rules;
+    const EmbeddedTable& rules = *printed;
+    return {.tolerance_percent = constant(rules, "tolerance", system),
+            .tolerance_source = {note(row(rules, "tolerance"), "cited"), core::Confidence::read},
+            .reduction_percent = constant(rules, "reduction", system),
+            .reduction_above_strength_mpa = constant(rules, "reduction_above_strength", system),
+            .reduction_above_strength_twin_mpa =
+                constant(rules, "reduction_above_strength",
+                         system == UnitSystem::us ? UnitSystem::si : UnitSystem::us),
+            .reduction_in_other_editions =
+                note(row(rules, "reduction_above_strength"), "other_editions")};
 }
 
-core::AirRules air_rules(UnitSystem system) {
-    const EmbeddedTable& air = table("aci318-19-air");
-    const EmbeddedTable& rules = table("aci318-19-air-rules");
-    core::AirRules result{.by_class = {},
-                          .tolerance_percent = constant(rules, "tolerance", system),
-                          .reduction_percent = constant(rules, "reduction", system),
-                          .reduction_above_strength_mpa =
-                              constant(rules, "reduction_above_strength", system),
-                          .reduction_above_strength_twin_mpa =
-                              constant(rules, "reduction_above_strength",
-                                       system == UnitSystem::us ? UnitSystem::si : UnitSystem::us),
-                          .reduction_in_other_editions =
-                              note(row(rules, "reduction_above_strength"), "other_editions")};
-    for (const EmbeddedRow& exposure : air.rows) {
-        result.by_class[std::string{exposure.name}] = size_row(air, exposure, system);
+std::optional<core::SeawaterCement> seawater_cement(const CodeData& data) {
+    const EmbeddedTable* rules = data.find("seawater");
+    if (!rules) {
+        return std::nullopt;
     }
-    return result;
-}
-
-core::SupplementaryCaps supplementary_caps() {
-    const EmbeddedTable& caps = table("aci318-19-supplementary");
-    const auto most = [&](std::string_view what) -> core::Cap {
-        const EmbeddedRow& line = row(caps, what);
-        return {cell(caps, line, "most"), source_of(line.source)};
-    };
-    return {.class_name = "F3",
-            .fly_ash = most("fly_ash"),
-            .slag_cement = most("slag_cement"),
-            .silica_fume = most("silica_fume"),
-            .total = most("total"),
-            .ash_and_fume = most("ash_and_fume")};
-}
-
-core::SeawaterCement seawater_cement() {
-    const EmbeddedTable& rules = table("aci318-19-seawater");
-    const EmbeddedRow& c3a = row(rules, "c3a");
-    return {.class_name = note(c3a, "class"),
-            .max_c3a_percent = cell(rules, c3a, "most"),
-            .max_w_cm = cell(rules, row(rules, "w_cm"), "most"),
-            .source = source_of(c3a.source)};
+    const EmbeddedRow& c3a = row(*rules, "c3a");
+    return core::SeawaterCement{.class_name = note(c3a, "class"),
+                                .max_c3a_percent = cell(*rules, c3a, "most"),
+                                .max_w_cm = cell(*rules, row(*rules, "w_cm"), "most"),
+                                .source = source_of(c3a.source)};
 }
 
 core::AverageStrengthRules average_strength_rules(UnitSystem system) {
@@ -136,8 +206,8 @@ core::AverageStrengthRules average_strength_rules(UnitSystem system) {
     return result;
 }
 
-core::SizeRules size_rules() {
-    const EmbeddedTable& rules = table("aci318-19-aggregate-size");
+core::SizeRules size_rules(const CodeData& data) {
+    const EmbeddedTable& rules = *data.find("aggregate-size");
     const auto fraction = [&](std::string_view name) {
         return cell(rules, row(rules, name), "fraction");
     };
@@ -151,15 +221,23 @@ core::SizeRules size_rules() {
 
 } // namespace
 
-core::CodeTables code_tables(UnitSystem system) {
-    return {.name = "ACI 318-19",
-            .classes = exposure_classes_of(system),
-            .site = site_rules(),
-            .air = air_rules(system),
-            .supplementary = supplementary_caps(),
-            .seawater = seawater_cement(),
+core::CodeTables code_tables(const CodeData& data, UnitSystem system) {
+    const EmbeddedTable& printed = *data.find("exposure");
+    auto categories = categories_of(printed);
+    auto classes = exposure_classes_of(data, categories, system);
+    auto site = site_rules(data, categories);
+    return {.name = std::string{printed.source.work},
+            .categories = std::move(categories),
+            .classes = std::move(classes),
+            .site = std::move(site),
+            .air = air_rules(data, system),
+            .seawater = seawater_cement(data),
             .average_strength = average_strength_rules(system),
-            .size = size_rules()};
+            .size = size_rules(data)};
+}
+
+core::CodeTables first_code(UnitSystem system) {
+    return code_tables(codes_of(embedded_tables()).front(), system);
 }
 
 } // namespace boardmark::reference

@@ -3,9 +3,15 @@
 #include <boardmark/core/basis/unit_system.hpp>
 #include <boardmark/core/code/code_tables.hpp>
 
+#include "code_data.hpp"
+
 namespace boardmark::reference {
 
-/// Exposure classes and requirements of ACI 318-19 and the ACI 301 rules it relies on.
-core::CodeTables code_tables(core::UnitSystem system);
+/// A code from its tables, in one system of units. Asserts that the ones it must have are there:
+/// PREFIX-exposure and PREFIX-aggregate-size. Average strength is one practice for all codes.
+core::CodeTables code_tables(const CodeData& data, core::UnitSystem system);
+
+/// The code that `requirements` are held against where a file names none: the first of data/.
+core::CodeTables first_code(core::UnitSystem system);
 
 } // namespace boardmark::reference

@@ -45,6 +45,16 @@ std::optional<double> present(double cell) {
     return std::isnan(cell) ? std::nullopt : std::optional{cell};
 }
 
+std::vector<std::string> split(const std::string& list, std::string_view separator) {
+    std::vector<std::string> parts;
+    for (std::size_t at = 0; at < list.size();) {
+        const std::size_t end = std::min(list.find(separator, at), list.size());
+        parts.push_back(list.substr(at, end - at));
+        at = end + separator.size();
+    }
+    return parts;
+}
+
 core::Source source_of(const EmbeddedSource& source) {
     switch (source.confidence) {
     case EmbeddedConfidence::common_practice:

@@ -37,6 +37,9 @@ std::string note(const EmbeddedRow& row, std::string_view name);
 /// A cell, or nothing for a gap in the print.
 std::optional<double> present(double cell);
 
+/// The parts of a list between separators; none of an empty one.
+std::vector<std::string> split(const std::string& list, std::string_view separator);
+
 core::Source source_of(const EmbeddedSource& source);
 
 /// A row under an axis of nominal maximum sizes.

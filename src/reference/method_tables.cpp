@@ -75,7 +75,11 @@ core::MethodTables method_tables(UnitSystem system) {
     const EmbeddedTable& air = table("air-content");
     const EmbeddedTable& density = table_of("fresh-density", system);
     const EmbeddedTable& sieves = table("fineness-modulus-sieves");
+    const EmbeddedTable& practice = table("aci211.1-91-method");
     core::MethodTables method{
+        .name = std::string{practice.source.work},
+        .procedure = note(practice.rows.front(), "procedure"),
+        .absolute_volume = source_of(practice.source),
         .water_plain = slump_bands("non-air-entrained", system),
         .water_air_entrained = slump_bands("air-entrained", system),
         .entrapped_air_percent = size_row(air, row(air, "entrapped"), system),

@@ -1,5 +1,6 @@
 #include <boardmark/reference/tables.hpp>
 
+#include "alkali_rules.hpp"
 #include "bar_sizes.hpp"
 #include "code_tables.hpp"
 #include "finish_tables.hpp"
@@ -98,24 +99,6 @@ core::GradingRules grading_rules(UnitSystem system) {
     return grading;
 }
 
-core::AlkaliRules alkali_rules(UnitSystem system) {
-    const EmbeddedTable& printed = table("alkali-loading");
-    core::AlkaliRules rules{.levels = {},
-                            .source = source_of(printed.source),
-                            .guided_to_percent =
-                                figure(table("practice"), "alkali_guided_to", system)};
-    const char* most = system == UnitSystem::us ? "most_us" : "most_si";
-    for (const EmbeddedRow& line : printed.rows) {
-        const std::string besides = note(line, "besides");
-        rules.levels.push_back({.name = std::string{line.name},
-                                .most_kg_m3 = present(cell(printed, line, most)),
-                                .least_slag_percent = present(cell(printed, line, "slag")),
-                                .least_ash_percent = present(cell(printed, line, "ash")),
-                                .beside_level = besides});
-    }
-    return rules;
-}
-
 core::ControlChartRules control_chart_rules(UnitSystem system) {
     const EmbeddedTable& printed = table("control-chart");
     return {.limit_in_deviations = figure(printed, "limit_in_deviations", system),
@@ -129,7 +112,7 @@ core::Tables tables(UnitSystem system) {
     return {.system = system,
             .water_density_kg_m3 = constant(table("water-density"), "water", system),
             .method = method_tables(system),
-            .code = code_tables(system),
+            .code = first_code(system),
             .practice = practice_tables(system),
             .trial = trial_tables(system),
             .strength = strength_tables(system),
@@ -145,18 +128,12 @@ core::Tables tables(UnitSystem system) {
             .bars = bar_sizes()};
 }
 
-std::vector<ExplainedClass> exposure_classes() {
-    std::vector<ExplainedClass> classes;
-    for (const EmbeddedRow& line : table("aci318-19-exposure").rows) {
-        if (line.group.empty()) {
-            classes.push_back({std::string{line.name}, note(line, "meaning")});
-        }
-    }
-    return classes;
-}
-
 std::vector<std::string> codes() {
-    return {"ACI 318-19"};
+    std::vector<std::string> names;
+    for (const CodeData& code : codes_of(embedded_tables())) {
+        names.emplace_back(code.find("exposure")->source.work);
+    }
+    return names;
 }
 
 } // namespace boardmark::reference

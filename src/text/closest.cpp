@@ -52,6 +52,9 @@ std::size_t distance(const Letters& left, const Letters& right) {
 std::optional<std::string_view> closest(std::string_view word,
                                         std::span<const std::string_view> candidates) {
     constexpr std::size_t longest_word = 80;
+    if (candidates.empty()) {
+        return std::nullopt;
+    }
     const Letters written = letters_of(word);
     if (written.size() > longest_word) {
         return std::nullopt;
@@ -60,6 +63,10 @@ std::optional<std::string_view> closest(std::string_view word,
     std::size_t best_distance = 3;
     for (const std::string_view candidate : candidates) {
         const Letters known = letters_of(candidate);
+        const auto [shorter, longer] = std::minmax(written.size(), known.size());
+        if (longer - shorter >= best_distance) {
+            continue; // as many insertions at least
+        }
         const std::size_t far = distance(written, known);
         if (far < best_distance && 2 * far < std::max(written.size(), known.size())) {
             best = candidate;

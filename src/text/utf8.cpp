@@ -2,11 +2,17 @@
 
 #include <utf8proc.h>
 
+#include <algorithm>
 #include <array>
 #include <cstdio>
 
 namespace boardmark::text {
 namespace {
+
+/// ASCII decodes to itself in one byte; most texts are nothing else.
+bool is_ascii(char byte) {
+    return static_cast<unsigned char>(byte) < 0x80;
+}
 
 struct Decoded {
     utf8proc_int32_t character;
@@ -15,6 +21,9 @@ struct Decoded {
 
 /// The character at a byte, or nothing where the bytes there are not UTF-8.
 std::optional<Decoded> decode(std::string_view text, std::size_t at) {
+    if (is_ascii(text[at])) {
+        return Decoded{text[at], 1};
+    }
     utf8proc_int32_t character = -1;
     const auto* bytes = reinterpret_cast<const utf8proc_uint8_t*>(text.data());
     const auto length =
@@ -37,8 +46,23 @@ void for_each_character(std::string_view text, Visit visit) {
     }
 }
 
+// of ASCII
+constexpr char first_printed = 0x20;
+constexpr char last_printed = 0x7E;
+
 bool is_control(utf8proc_int32_t character) {
+    if (character >= first_printed && character <= last_printed) {
+        return false;
+    }
     return utf8proc_category(character) == UTF8PROC_CATEGORY_CC;
+}
+
+/// Columns on a terminal; controls have none.
+std::size_t width_of(utf8proc_int32_t character) {
+    if (character < 0x80) {
+        return is_control(character) ? 0 : 1;
+    }
+    return static_cast<std::size_t>(utf8proc_charwidth(character));
 }
 
 bool is_white_space_control(utf8proc_int32_t character) {
@@ -47,6 +71,9 @@ bool is_white_space_control(utf8proc_int32_t character) {
 
 /// Marks that change the order of what stands beside them, and other invisible format characters.
 bool is_invisible_format(utf8proc_int32_t character) {
+    if (character < 0x80) {
+        return false; // ASCII has none
+    }
     const auto category = utf8proc_category(character);
     return category == UTF8PROC_CATEGORY_CF || category == UTF8PROC_CATEGORY_ZL ||
            category == UTF8PROC_CATEGORY_ZP;
@@ -92,10 +119,12 @@ std::size_t count_characters(std::string_view text) {
 }
 
 std::size_t display_width(std::string_view text) {
-    std::size_t width = 0;
-    for_each_character(text, [&](utf8proc_int32_t character) {
-        width += static_cast<std::size_t>(utf8proc_charwidth(character));
-    });
+    // What is printed of ASCII takes one column each; most texts are nothing else.
+    const auto* rest = std::ranges::find_if_not(
+        text, [](char byte) { return byte >= first_printed && byte <= last_printed; });
+    auto width = static_cast<std::size_t>(rest - text.begin());
+    for_each_character(text.substr(width),
+                       [&](utf8proc_int32_t character) { width += width_of(character); });
     return width;
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cctype>
+#include <cstdint>
 #include <locale>
 #include <optional>
 #include <sstream>
@@ -21,8 +22,35 @@ std::size_t count_digits(std::string_view text, std::size_t from) {
     return end - from;
 }
 
+/// Digits, perhaps with a point, of which a double holds every step: their whole number and the
+/// power of ten are exact, so the quotient is the nearest double, as the long way gives it.
+std::optional<double> convert_exactly(std::string_view digits) {
+    constexpr std::size_t most_digits = 15; // 10^15 < 2^53
+    static constexpr double powers[] = {1e0, 1e1, 1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
+                                        1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
+    std::int64_t whole = 0;
+    std::size_t count = 0;
+    std::size_t decimals = 0;
+    bool point = false;
+    for (const char character : digits) {
+        if (character == '.' && !point) {
+            point = true;
+            continue;
+        }
+        if (!is_digit(character) || ++count > most_digits) {
+            return std::nullopt;
+        }
+        whole = 10 * whole + (character - '0');
+        decimals += point ? 1 : 0;
+    }
+    return static_cast<double>(whole) / powers[decimals];
+}
+
 /// Converts digits that the grammar has already accepted, whatever the process's locale is.
 std::optional<double> convert(std::string_view digits) {
+    if (const auto exact = convert_exactly(digits)) {
+        return exact;
+    }
     std::istringstream stream{std::string{digits}};
     stream.imbue(std::locale::classic());
     double value = 0;

@@ -118,7 +118,8 @@ Reading<Quantity> read_quantity(std::string_view text) {
     if (auto lengths = read_feet_and_inches(text, amount, unit_at)) {
         return *lengths;
     }
-    const Unit* unit = find_unit(plain(text.substr(unit_at)));
+    const Unit* unit = find_unit(text.substr(unit_at));
+    unit = unit ? unit : find_unit(plain(text.substr(unit_at)));
     if (!unit) {
         return unknown_unit(text, unit_at);
     }

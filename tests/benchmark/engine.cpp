@@ -43,6 +43,14 @@ void reading(benchmark::State& state) {
 }
 BENCHMARK(reading)->Unit(benchmark::kMicrosecond);
 
+void figures_of_a_mix(benchmark::State& state) {
+    core::Proportions proportions{};
+    for ([[maybe_unused]] auto _ : state) {
+        benchmark::DoNotOptimize(core::figures(example(), tables(), proportions));
+    }
+}
+BENCHMARK(figures_of_a_mix);
+
 void proportions_with_reasons(benchmark::State& state) {
     for ([[maybe_unused]] auto _ : state) {
         benchmark::DoNotOptimize(core::proportion(example(), tables()));
@@ -51,12 +59,22 @@ void proportions_with_reasons(benchmark::State& state) {
 BENCHMARK(proportions_with_reasons)->Unit(benchmark::kMicrosecond);
 
 void checks_with_messages(benchmark::State& state) {
-    const core::Proportions proportions = core::proportion(example(), tables());
+    const core::Proportions proportions = *core::proportion(example(), tables());
     for ([[maybe_unused]] auto _ : state) {
         benchmark::DoNotOptimize(core::assess(example().requirements, proportions, tables()));
     }
 }
 BENCHMARK(checks_with_messages)->Unit(benchmark::kMicrosecond);
+
+void verdicts_of_a_mix(benchmark::State& state) {
+    const core::Proportions proportions = core::proportion(example(), tables());
+    std::vector<core::Finding> verdicts;
+    for ([[maybe_unused]] auto _ : state) {
+        core::judge(example().requirements, proportions, tables(), verdicts);
+        benchmark::DoNotOptimize(verdicts.data());
+    }
+}
+BENCHMARK(verdicts_of_a_mix)->Unit(benchmark::kMicrosecond);
 
 void tables_of_a_system(benchmark::State& state) {
     for ([[maybe_unused]] auto _ : state) {
@@ -66,7 +84,7 @@ void tables_of_a_system(benchmark::State& state) {
 BENCHMARK(tables_of_a_system)->Unit(benchmark::kMicrosecond);
 
 void json_of_a_mix(benchmark::State& state) {
-    const core::Proportions proportions = core::proportion(example(), tables());
+    const core::Proportions proportions = *core::proportion(example(), tables());
     const auto checks = core::assess(example().requirements, proportions, tables());
     const report::MixResult result{"proportion", example().title, example().requirements,
                                    proportions, checks};

@@ -1,9 +1,6 @@
 // A program of somebody else's that uses the installed library: a mix built in memory, no files.
 
-#include <boardmark/core/checks/check.hpp>
-#include <boardmark/core/method/proportion.hpp>
-#include <boardmark/reference/tables.hpp>
-#include <boardmark/report/mix/mix_report.hpp>
+#include <boardmark/boardmark.hpp>
 
 #include <iostream>
 
@@ -30,9 +27,7 @@ int main() {
     mix.coarse = {{stone, 100}};
     mix.fine = {{sand, 100}};
 
-    const core::Tables tables = reference::tables(mix.system);
-    const core::Proportions proportions = core::proportion(mix, tables);
-    const auto checks = core::assess(mix.requirements, proportions, tables);
-    std::cout << report::json({"proportion", mix.title, mix.requirements, proportions, checks});
-    return core::any_fails(checks) ? 1 : 0;
+    const auto worked = boardmark::work(mix);
+    std::cout << worked.value().json();
+    return core::any_fails(worked.value().checks()) ? 1 : 0;
 }

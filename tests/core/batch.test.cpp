@@ -24,7 +24,8 @@ Solved mix_to_batch(const std::string& sand_moisture = "6.0 %") {
 }
 
 core::Batch batch_of(const Solved& solved, const core::BatchOrder& order) {
-    return core::batch(solved.proportions, order, solved.tables.water_density_kg_m3);
+    return boardmark::test::made(
+        core::batch(solved.proportions, order, solved.tables.water_density_kg_m3));
 }
 
 const core::BatchItem& item(const core::Batch& batch, const std::string& name) {

@@ -19,7 +19,8 @@ namespace {
 constexpr double foot3 = 0.028316846592; // m3
 
 core::Charging divided(double ft3, double capacity_ft3, Vessel vessel = Vessel::mixer) {
-    return core::charges_of(ft3 * foot3, core::VesselSize{vessel, capacity_ft3 * foot3});
+    return boardmark::test::made(
+        core::charges_of(ft3 * foot3, core::VesselSize{vessel, capacity_ft3 * foot3}));
 }
 
 /// A mix with 600 lb/yd3 of cement: a sack of 94 lb makes 4.23 ft3.
@@ -34,8 +35,8 @@ core::Charging in_sacks(double ft3, std::optional<double> capacity_ft3) {
     if (capacity_ft3) {
         size = core::VesselSize{Vessel::mixer, *capacity_ft3 * foot3};
     }
-    return core::charges_of_whole_sacks(ft3 * foot3, size, six_hundred_pounds().proportions,
-                                        {"cement", inside(94, "lb")});
+    return boardmark::test::made(core::charges_of_whole_sacks(
+        ft3 * foot3, size, six_hundred_pounds().proportions, {"cement", inside(94, "lb")}));
 }
 
 } // namespace
@@ -56,7 +57,7 @@ TEST_CASE("the fewest equal charges that fit") {
 }
 
 TEST_CASE("an order without a vessel is one charge") {
-    const core::Charging charging = core::charges_of(2, std::nullopt);
+    const core::Charging charging = boardmark::test::made(core::charges_of(2, std::nullopt));
     CHECK(charging.count == 1);
     CHECK(charging.each_m3 == 2);
     CHECK(core::cautions_of(charging).empty());

@@ -67,7 +67,8 @@ TEST_CASE("dose by dose: water saved, ratio, and the dose from which the limits 
     // ACI 211.1-91 Table 6.3.3: 3/4 in stone, 3 to 4 in, no air: 340 lb/yd3; at 0.45 755.6 lb/yd3
     // of cement, which stay. At each dose the water is 340 (1 - r) and the ratio 0.45 (1 - r):
     // limits hold from the first dose whose ratio is 0.40 or less to the hundredth.
-    const core::DoseResponse response = core::dose_response(mix_at("0.45"), us_tables());
+    const core::DoseResponse response =
+        boardmark::test::made(core::dose_response(mix_at("0.45"), us_tables()));
     struct Row {
         double fl_oz;
         double percent;
@@ -96,7 +97,8 @@ TEST_CASE("dose by dose: water saved, ratio, and the dose from which the limits 
 TEST_CASE("a limit holds from where it is kept, not from where it rounds to it") {
     // 0.44 x (1 - 8 %) = 0.4048 and 0.44 x (1 - 9 %) = 0.4004 round to 0.40 and pass it;
     // 0.44 x (1 - 12 %) = 0.387 at 6 fl oz/cwt does not
-    const core::DoseResponse response = core::dose_response(mix_at("0.44"), us_tables());
+    const core::DoseResponse response =
+        boardmark::test::made(core::dose_response(mix_at("0.44"), us_tables()));
     REQUIRE(response.limits_hold_from);
     CHECK_THAT(fl_oz_cwt(response.points[*response.limits_hold_from]), WithinAbs(6, 1e-6));
     CHECK(response.limits_hold_at_last);
@@ -104,24 +106,28 @@ TEST_CASE("a limit holds from where it is kept, not from where it rounds to it")
 
 TEST_CASE("only a dose that fails nothing is the cheapest") {
     // With less binder the ratio stays: 0.44 passes the 0.40 of C2 at every dose, 0.40 at none.
-    const core::DoseResponse failing = core::dose_response(mix_at("0.44"), us_tables());
+    const core::DoseResponse failing =
+        boardmark::test::made(core::dose_response(mix_at("0.44"), us_tables()));
     CHECK_FALSE(failing.cheapest);
     CHECK(failing.failing_less_binder() == failing.points.size());
-    const core::DoseResponse sound = core::dose_response(mix_at("0.40"), us_tables());
+    const core::DoseResponse sound =
+        boardmark::test::made(core::dose_response(mix_at("0.40"), us_tables()));
     CHECK(sound.failing_less_binder() == 0);
 }
 
 TEST_CASE("limits that hold at every dose, and limits that no dose reaches") {
-    CHECK_FALSE(core::dose_response(mix_at("0.40"), us_tables()).limits_hold_from);
+    CHECK_FALSE(
+        boardmark::test::made(core::dose_response(mix_at("0.40"), us_tables())).limits_hold_from);
     // 0.55 x 0.78 = 0.429 at the last dose, above 0.40
-    const core::DoseResponse never = core::dose_response(mix_at("0.55"), us_tables());
+    const core::DoseResponse never =
+        boardmark::test::made(core::dose_response(mix_at("0.55"), us_tables()));
     CHECK_FALSE(never.limits_hold_from);
     CHECK_FALSE(failed(never.points.back().less_water).empty());
 }
 
 TEST_CASE("which uses of the reducer break the limit of the exposure") {
     // without: 0.45; less water: 0.45 x 0.84 = 0.378; less binder and more flow: 0.45
-    const auto columns = core::reducer_study(mix_at("0.45"), us_tables());
+    const auto columns = boardmark::test::made(core::reducer_study(mix_at("0.45"), us_tables()));
     REQUIRE(columns.size() == 4);
     const std::vector<std::string> broken{"w_cm.exposure"};
     CHECK(failed(columns[0]) == broken);

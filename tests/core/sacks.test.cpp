@@ -30,7 +30,8 @@ core::SackStudy studied(double ft3, const std::string& binder = "{cement: 100 %}
     if (binder.find("slag") != std::string::npos) {
         order.sacks.push_back({"slag", inside(50, "lb")});
     }
-    return core::study_sacks(mix.proportions, order, mix.tables.water_density_kg_m3);
+    return boardmark::test::made(
+        core::study_sacks(mix.proportions, order, mix.tables.water_density_kg_m3));
 }
 
 const core::BatchItem& item(const core::Batch& batch, const std::string& name) {
@@ -91,7 +92,8 @@ TEST_CASE("a sack that comes out whole is not moved by the scale") {
     const Solved mix = mix_of("{cement: 100 %}");
     core::BatchOrder order{.volume_m3 = 4.23 * foot3, .resolution_kg = inside(5, "lb")};
     order.sacks = {{"cement", inside(94, "lb")}};
-    const core::Batch batch = core::batch(mix.proportions, order, mix.tables.water_density_kg_m3);
+    const core::Batch batch =
+        boardmark::test::made(core::batch(mix.proportions, order, mix.tables.water_density_kg_m3));
     CHECK_THAT(in_unit(item(batch, "cement").kg, "lb"), WithinAbs(94, 1e-9));
     CHECK(*item(batch, "cement").sacks == 1);
 }

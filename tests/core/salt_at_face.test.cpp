@@ -37,5 +37,6 @@ TEST_CASE("salt comes by class or by site, and what nobody stated is open") {
         asked.site->deicer = row.deicer;
         asked.site->sea = row.sea;
     }
-    CHECK(core::salt_exposure(asked).at_face == row.salt);
+    CHECK(core::salt_exposure(asked, reference::tables(core::UnitSystem::us).code).at_face ==
+          row.salt);
 }

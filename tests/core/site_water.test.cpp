@@ -25,9 +25,9 @@ Solved mix_with(const std::string& requirements, const std::string& selections,
 }
 
 core::SiteWater water_of(const Solved& mix, const core::HoldBack& asked) {
-    const core::Batch batch =
-        core::batch(mix.proportions, {.volume_m3 = 0.1}, mix.tables.water_density_kg_m3);
-    return core::site_water(mix.proportions, batch, asked, mix.tables);
+    const core::Batch batch = boardmark::test::made(
+        core::batch(mix.proportions, {.volume_m3 = 0.1}, mix.tables.water_density_kg_m3));
+    return boardmark::test::made(core::site_water(mix.proportions, batch, asked, mix.tables));
 }
 
 core::HoldBack share(double percent) {
@@ -49,10 +49,10 @@ Solved without_reducer() {
 
 TEST_CASE("water held back by share or by amount leaves the mixer") {
     const Solved mix = mix_with("", "{}");
-    const double water_kg =
-        core::batch(mix.proportions, {.volume_m3 = 0.1}, mix.tables.water_density_kg_m3)
-            .items.front()
-            .kg;
+    const double water_kg = boardmark::test::made(core::batch(mix.proportions, {.volume_m3 = 0.1},
+                                                              mix.tables.water_density_kg_m3))
+                                .items.front()
+                                .kg;
     const auto [asked, held_kg] = GENERATE_COPY(table<core::HoldBack, double>({
         {share(0), 0},
         {share(10), water_kg / 10},

@@ -156,8 +156,8 @@ TEST_CASE("more ice than water to batch is no mix") {
 
 TEST_CASE("a batch says how much of its water is ice") {
     const Solved mix = solve(text({.water = "ice: 20 lb/yd3"}), input::Purpose::batch);
-    const core::Batch batch = core::batch(mix.proportions, {.volume_m3 = inside(2, "yd3")},
-                                          mix.tables.water_density_kg_m3);
+    const core::Batch batch = boardmark::test::made(core::batch(
+        mix.proportions, {.volume_m3 = inside(2, "yd3")}, mix.tables.water_density_kg_m3));
     const auto told = std::ranges::find_if(batch.order, [](const core::Phrase& caution) {
         return caution.text.find("weighed as ice") != std::string::npos;
     });

@@ -50,7 +50,7 @@ TEST_CASE("a word in place of a number has no number") {
 
 TEST_CASE("names keep the order of the file") {
     const Opened opened{"materials: {stone: {kind: coarse aggregate}, cement: {kind: fly ash}}\n"};
-    CHECK(opened.document.names({"materials"}) == std::vector<std::string>{"stone", "cement"});
+    CHECK(opened.document.names({"materials"}) == std::vector<std::string_view>{"stone", "cement"});
     CHECK(opened.document.names({"mixture"}).empty());
 }
 

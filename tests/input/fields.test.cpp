@@ -106,7 +106,7 @@ TEST_CASE("every default can be written as a value of its key") {
         Diagnostics faults;
         const Node& value = tree.root.entries.at(0).value;
         const Value of_default = field.whole.value_or(field.value);
-        CHECK(read_value(value, of_default, "default", "", faults).has_value());
+        CHECK(read_value(value, of_default, {"default"}, "", faults).has_value());
         CHECK(faults.empty());
     }
     CHECK(defaults > 0);

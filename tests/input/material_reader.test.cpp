@@ -42,23 +42,23 @@ using Faults = std::vector<std::string>;
 
 TEST_CASE("the aggregates of the sound mix arrive in SI") {
     const core::Mix mix = mix_of(sound_mix);
-    const auto& stone = mix.coarse.at(0).material;
+    const core::Material& stone = mix.coarse.at(0).material;
     CHECK(stone.name == "stone");
     CHECK(stone.kind == core::Kind::coarse_aggregate);
     CHECK(stone.relative_density == 2.68);
     CHECK(stone.aggregate.absorption_percent == 0.5);
     CHECK_THAT(*stone.aggregate.nominal_max_size_mm, WithinRel(19.05, 1e-9));
     CHECK_THAT(*stone.aggregate.dry_rodded_density_kg_m3, WithinRel(100 * lb_ft3, 1e-9));
-    CHECK(mix.fine.at(0).material.aggregate.fineness_modulus == 2.8);
+    CHECK(mix.fine.at(0).material->aggregate.fineness_modulus == 2.8);
 }
 
 TEST_CASE("what holds where a figure of a material is left out") {
     const core::Mix mix = mix_of(sound_mix);
-    const auto& stone = mix.coarse.at(0).material;
+    const core::Material& stone = mix.coarse.at(0).material;
     CHECK_FALSE(stone.aggregate.relative_density_is_oven_dry);
     CHECK_FALSE(stone.aggregate.moisture_percent);
     CHECK_FALSE(stone.aggregate.typical);
-    const auto& cement = mix.binder.at(0).material;
+    const core::Material& cement = mix.binder.at(0).material;
     CHECK(cement.standard.empty());
     CHECK_FALSE(cement.relative_density);
     CHECK_FALSE(cement.chloride_percent);
@@ -119,8 +119,8 @@ TEST_CASE("a moisture of the command line takes the place of the file's") {
     const auto reading = input::read_mix(with_sand("    moisture: 6.0 %\n"), "test.yaml", options);
     REQUIRE(reading.mix);
     const auto& mix = std::get<core::Mix>(*reading.mix);
-    CHECK(mix.fine[0].material.aggregate.moisture_percent == 5.2);
-    CHECK(mix.coarse[0].material.aggregate.moisture_percent == 1.4); // the file has none
+    CHECK(mix.fine[0].material->aggregate.moisture_percent == 5.2);
+    CHECK(mix.coarse[0].material->aggregate.moisture_percent == 1.4); // the file has none
 }
 
 TEST_CASE("sieves stand in for the fineness modulus in whatever order they are written") {

@@ -31,9 +31,9 @@ std::string without(const std::string& line) {
 TEST_CASE("shares keep their order and their materials") {
     const core::Mix mix = mix_of(with_shares("{slag: 25 %, cement: 75 %}"));
     REQUIRE(mix.binder.size() == 2);
-    CHECK(mix.binder[0].material.name == "slag");
+    CHECK(mix.binder[0].material->name == "slag");
     CHECK(mix.binder[0].percent == 25);
-    CHECK(mix.binder[1].material.kind == core::Kind::portland_cement);
+    CHECK(mix.binder[1].material->kind == core::Kind::portland_cement);
     CHECK(mix.binder[1].percent == 75);
 }
 

@@ -26,7 +26,7 @@ struct Priced {
     Priced(const std::string& written, std::string_view per)
         : tree(tree_of("a: " + written + "\n")) {
         const Value value{.form = Form::price_range, .range = {.low = 0, .high = 1e9}, .per = per};
-        parsed = read_value(tree.root.find("a")->value, value, "a", "an example", faults);
+        parsed = read_value(tree.root.find("a")->value, value, {"a"}, "an example", faults);
     }
 };
 

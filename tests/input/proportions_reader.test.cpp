@@ -18,7 +18,7 @@ using Faults = std::vector<std::string>;
 
 const core::SubmittedAmount& amount_of(const core::SubmittedMix& mix, const std::string& name) {
     return *std::ranges::find(mix.amounts, name, [](const core::SubmittedAmount& amount) {
-        return amount.material.name;
+        return amount.material->name;
     });
 }
 

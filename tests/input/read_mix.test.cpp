@@ -100,9 +100,9 @@ TEST_CASE("a byte-order mark and the line ends of Windows give the same mix") {
     const core::Mix expected = mix_of(sound_mix);
     CHECK(mix.title == expected.title);
     CHECK(mix.requirements.strength_mpa == expected.requirements.strength_mpa);
-    CHECK(mix.binder.at(0).material.name == expected.binder.at(0).material.name);
-    CHECK(mix.fine.at(0).material.aggregate.fineness_modulus ==
-          expected.fine.at(0).material.aggregate.fineness_modulus);
+    CHECK(mix.binder.at(0).material->name == expected.binder.at(0).material->name);
+    CHECK(mix.fine.at(0).material->aggregate.fineness_modulus ==
+          expected.fine.at(0).material->aggregate.fineness_modulus);
 }
 
 TEST_CASE("a byte-order mark and the line ends of Windows shift no column") {
@@ -277,9 +277,9 @@ TEST_CASE("materials come from the yard") {
     CHECK(reading.diagnostics.empty());
     const auto& mix = std::get<core::Mix>(*reading.mix);
     CHECK(mix.title == "Quay terrace"); // the yard's own title is another
-    CHECK(mix.binder.at(0).material.kind == core::Kind::white_cement);
-    CHECK(mix.coarse.at(0).material.aggregate.nominal_max_size_mm == 20);
-    CHECK(mix.fine.at(0).material.aggregate.fineness_modulus == 2.6);
+    CHECK(mix.binder.at(0).material->kind == core::Kind::white_cement);
+    CHECK(mix.coarse.at(0).material->aggregate.nominal_max_size_mm == 20);
+    CHECK(mix.fine.at(0).material->aggregate.fineness_modulus == 2.6);
 }
 
 TEST_CASE("a yard with a byte-order mark is the same yard") {

@@ -51,7 +51,7 @@ struct Attempt {
 
     Attempt(const std::string& written, const Value& value)
         : tree(tree_of("a: " + written + "\n")) {
-        parsed = read_value(tree.root.find("a")->value, value, "a", "an example", faults);
+        parsed = read_value(tree.root.find("a")->value, value, {"a"}, "an example", faults);
     }
 };
 

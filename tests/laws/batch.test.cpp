@@ -1,6 +1,7 @@
 // Laws of batching: what the scale shows, whatever the volume and the weather.
 
 #include "laws/mixes.hpp"
+#include "made.hpp"
 
 using namespace boardmark;
 using namespace boardmark::test;
@@ -10,7 +11,8 @@ namespace {
 
 core::Batch batch_of(const core::Proportions& proportions, const core::BatchOrder& order,
                      core::UnitSystem system) {
-    return core::batch(proportions, order, tables_of(system).water_density_kg_m3);
+    return boardmark::test::made(
+        core::batch(proportions, order, tables_of(system).water_density_kg_m3));
 }
 
 /// A batch; a case in which the aggregates bring too much water is not counted.
@@ -46,7 +48,7 @@ double binder_kg(const core::Batch& batch) {
 void set_moisture(core::Proportions& proportions, const std::string& name) {
     for (core::Ingredient& row : proportions.ingredients) {
         if (row.role == Role::coarse || row.role == Role::fine) {
-            row.material->aggregate.moisture_percent = between(0, 8, name);
+            row.edit_material().aggregate.moisture_percent = between(0, 8, name);
         }
     }
 }
@@ -120,8 +122,8 @@ TEST_CASE("at the moisture of its absorption an aggregate carries no free water"
         core::Proportions proportions = solved(mix);
         for (core::Ingredient& row : proportions.ingredients) {
             if (row.role == Role::coarse || row.role == Role::fine) {
-                row.material->aggregate.moisture_percent =
-                    row.material->aggregate.absorption_percent;
+                core::AggregateFigures& figures = row.edit_material().aggregate;
+                figures.moisture_percent = figures.absorption_percent;
             }
         }
         const core::Batch batch = batch_of(proportions, {1, {}}, mix.system);

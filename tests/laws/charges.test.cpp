@@ -5,6 +5,7 @@
 #include <boardmark/core/batch/site_water.hpp>
 
 #include "laws/mixes.hpp"
+#include "made.hpp"
 
 using namespace boardmark;
 using namespace boardmark::test;
@@ -16,7 +17,8 @@ namespace {
 core::Batch batched(const core::Proportions& proportions, const core::BatchOrder& order,
                     core::UnitSystem system) {
     try {
-        return core::batch(proportions, order, tables_of(system).water_density_kg_m3);
+        return boardmark::test::made(
+            core::batch(proportions, order, tables_of(system).water_density_kg_m3));
     } catch (const core::Unresolved&) {
         RC_DISCARD("no batch");
     }
@@ -48,7 +50,7 @@ TEST_CASE("charges are equal, fit, make the order together and could not be fewe
     holds([] {
         const double volume_m3 = between(0.01, 15, "order, m3");
         const core::VesselSize mixer = any_mixer();
-        const core::Charging charging = core::charges_of(volume_m3, mixer);
+        const core::Charging charging = boardmark::test::made(core::charges_of(volume_m3, mixer));
         demand_same(charging.count * charging.each_m3, volume_m3, 1e-12, "order");
         demand_at_most(charging.each_m3, mixer.capacity_m3 * (1 + 1e-9), "charge");
         demand_at_most((charging.count - 1) * mixer.capacity_m3, volume_m3, "one charge less");
@@ -60,7 +62,8 @@ TEST_CASE("the charges of a batch add up to the batch of the whole") {
         const core::Mix mix = any_mix();
         const core::Proportions proportions = solved(mix);
         const double volume_m3 = between(0.05, 5, "order, m3");
-        const core::Charging charging = core::charges_of(volume_m3, any_mixer());
+        const core::Charging charging =
+            boardmark::test::made(core::charges_of(volume_m3, any_mixer()));
         const core::Batch each = batched(proportions, {.volume_m3 = charging.each_m3}, mix.system);
         const core::Batch sum = core::sum_of(each, charging.count);
         const core::Batch whole = batched(proportions, {.volume_m3 = volume_m3}, mix.system);
@@ -99,8 +102,8 @@ TEST_CASE("a batch of whole sacks keeps the ratio and makes at least the order")
         const core::Proportions proportions = solved(mix);
         const core::Sack sack = sack_of_main(proportions);
         const double volume_m3 = between(0.05, 5, "order, m3");
-        const core::Charging charging =
-            core::charges_of_whole_sacks(volume_m3, std::nullopt, proportions, sack);
+        const core::Charging charging = boardmark::test::made(
+            core::charges_of_whole_sacks(volume_m3, std::nullopt, proportions, sack));
         demand_at_most(volume_m3, charging.each_m3 * (1 + 1e-9), "order");
         core::BatchOrder order{.volume_m3 = charging.each_m3};
         order.sacks = {sack};
@@ -109,8 +112,8 @@ TEST_CASE("a batch of whole sacks keeps the ratio and makes at least the order")
         demand_same(*item->sacks, std::round(*item->sacks), 1e-9, "whole sacks");
         demand_same(batch.w_cm, proportions.totals.w_cm, 1e-9, "w/cm");
         order.volume_m3 = volume_m3;
-        const core::SackStudy study =
-            core::study_sacks(proportions, order, tables_of(mix.system).water_density_kg_m3);
+        const core::SackStudy study = boardmark::test::made(
+            core::study_sacks(proportions, order, tables_of(mix.system).water_density_kg_m3));
         const double whole = std::max(std::round(study.exact_sacks), 1.0);
         // More binder than ordered lowers the ratio, less raises it.
         RC_ASSERT((whole > study.exact_sacks) == (study.rounded.w_cm < proportions.totals.w_cm));
@@ -122,8 +125,8 @@ TEST_CASE("water at the mixer and water held back are the water of the batch") {
         const core::Mix mix = any_mix();
         const core::Proportions proportions = solved(mix);
         const core::Batch batch = batched(proportions, {.volume_m3 = 1}, mix.system);
-        const core::SiteWater water =
-            core::site_water(proportions, batch, any_hold_back(), tables_of(mix.system));
+        const core::SiteWater water = boardmark::test::made(
+            core::site_water(proportions, batch, any_hold_back(), tables_of(mix.system)));
         demand_same(water.at_mixer.kg + water.held_back.kg, batch.items.front().kg, 1e-12, "water");
         RC_ASSERT(water.at_mixer.kg >= 0 && water.held_back.kg >= 0);
     });
@@ -137,8 +140,8 @@ TEST_CASE("after what may be added the ratio is the limit and not more") {
                                           {.volume_m3 = between(0.05, 5, "volume, m3"),
                                            .resolution_kg = between(0.01, 0.3, "step")},
                                           mix.system);
-        const core::SiteWater water =
-            core::site_water(proportions, batch, any_hold_back(), tables_of(mix.system));
+        const core::SiteWater water = boardmark::test::made(
+            core::site_water(proportions, batch, any_hold_back(), tables_of(mix.system)));
         const double all_kg = batch.mixing_water_kg() - water.held_back.kg + water.may_be_added.kg;
         const double w_cm = all_kg / batch.binder_kg;
         demand_same(water.w_cm_then, w_cm, 1e-12, "w/cm then");

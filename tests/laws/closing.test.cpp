@@ -1,6 +1,7 @@
 // Laws of the sums: what one cubic metre holds.
 
 #include "laws/mixes.hpp"
+#include "made.hpp"
 
 using namespace boardmark;
 using namespace boardmark::test;
@@ -86,9 +87,9 @@ TEST_CASE("each binder and each aggregate has its share of the blend by mass") {
         const auto by_name = amounts(proportions);
         const auto demand_shares = [&](const std::vector<core::Share>& blend, Role role) {
             for (const core::Share& share : blend) {
-                demand_same(by_name.at(share.material.name),
+                demand_same(by_name.at(share.material->name),
                             kg_m3_of(proportions, role) * share.percent / 100, 1e-11,
-                            share.material.name);
+                            share.material->name);
             }
         };
         demand_shares(mix.binder, Role::binder);
@@ -106,12 +107,13 @@ TEST_CASE("the dry coarse aggregate is its bulk volume times the dry-rodded dens
         for (const core::Ingredient* stone : core::of_role(proportions, Role::coarse)) {
             dry_kg_m3 += *stone->dry_kg_m3;
             const double absorption = *stone->material->aggregate.absorption_percent / 100;
-            demand_same(stone->kg_m3, *stone->dry_kg_m3 * (1 + absorption), 1e-12, stone->name);
+            demand_same(stone->kg_m3, *stone->dry_kg_m3 * (1 + absorption), 1e-12,
+                        std::string{stone->name});
         }
         double rodded_kg_m3 = 0;
         for (const core::Share& share : mix.coarse) {
             rodded_kg_m3 +=
-                share.percent / 100 * *share.material.aggregate.dry_rodded_density_kg_m3;
+                share.percent / 100 * *share.material->aggregate.dry_rodded_density_kg_m3;
         }
         demand_same(dry_kg_m3,
                     *proportions.selection.coarse_volume *
@@ -171,7 +173,7 @@ TEST_CASE("proportions handed in as a submitted mix have the same totals and clo
             }
         }
         const core::Tables& tables = tables_of(mix.system);
-        const core::Proportions accepted = core::accept(submitted, tables);
+        const core::Proportions accepted = boardmark::test::made(core::accept(submitted, tables));
         demand_same_amounts(accepted, proportions, 1e-12);
         demand_same(accepted.totals.w_cm, proportions.totals.w_cm, 1e-12, "w/cm");
         demand_same(*accepted.totals.volume_m3, 1, 1e-9, "volume");

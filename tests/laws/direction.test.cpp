@@ -193,9 +193,9 @@ TEST_CASE("larger stone never needs more table water") {
         // The column of the table stays the same: with the size the air would change.
         mix.requirements.air = {core::AirBasis::none, 0};
         const auto [small, large] = two_of(9.525, 75, "size, mm");
-        mix.coarse.front().material.aggregate.nominal_max_size_mm = small;
+        mix.coarse.front().material.edit().aggregate.nominal_max_size_mm = small;
         const core::Proportions fine = solved(mix);
-        mix.coarse.front().material.aggregate.nominal_max_size_mm = large;
+        mix.coarse.front().material.edit().aggregate.nominal_max_size_mm = large;
         const core::Proportions coarse = solved(mix);
         demand_at_most(*coarse.selection.table_water_kg_m3, *fine.selection.table_water_kg_m3,
                        "table water");
@@ -209,9 +209,9 @@ TEST_CASE("finer sand never takes less coarse aggregate") {
         mix.fine.resize(1);
         mix.fine.front().percent = 100;
         const auto [fine, coarse] = two_of(2.3, 3.1, "fineness modulus");
-        mix.fine.front().material.aggregate.fineness_modulus = fine;
+        mix.fine.front().material.edit().aggregate.fineness_modulus = fine;
         const core::Proportions with_fine = solved(mix);
-        mix.fine.front().material.aggregate.fineness_modulus = coarse;
+        mix.fine.front().material.edit().aggregate.fineness_modulus = coarse;
         const core::Proportions with_coarse = solved(mix);
         demand_at_most(*with_coarse.selection.coarse_volume, *with_fine.selection.coarse_volume,
                        "coarse volume");
@@ -228,7 +228,7 @@ TEST_CASE("the fineness modulus of a blend is the mean of its sands by mass") {
         const core::Proportions proportions = solved(mix);
         double mean = 0;
         for (const core::Share& sand : mix.fine) {
-            mean += sand.percent / 100 * *sand.material.aggregate.fineness_modulus;
+            mean += sand.percent / 100 * *sand.material->aggregate.fineness_modulus;
         }
         demand_same(*proportions.selection.fineness_modulus, mean, 1e-12, "modulus of the blend");
     });

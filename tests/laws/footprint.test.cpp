@@ -14,12 +14,12 @@ std::vector<core::Material*> materials_of(core::Mix& mix) {
     std::vector<core::Material*> materials;
     for (auto* shares : {&mix.binder, &mix.coarse, &mix.fine}) {
         for (core::Share& share : *shares) {
-            materials.push_back(&share.material);
+            materials.push_back(&share.material.edit());
         }
     }
     for (core::Dosage& dosage : mix.admixtures) {
         if (dosage.dose) {
-            materials.push_back(&dosage.material);
+            materials.push_back(&dosage.material.edit());
         }
     }
     return materials;

@@ -123,7 +123,8 @@ inline std::vector<core::Dosage> any_admixtures() {
     }
     if (perhaps("agent")) {
         admixtures.push_back(
-            {{.name = "agent", .kind = core::Kind::air_entraining_admixture}, std::nullopt});
+            {core::Material{.name = "agent", .kind = core::Kind::air_entraining_admixture},
+             std::nullopt});
     }
     return admixtures;
 }
@@ -228,7 +229,7 @@ inline core::SubmittedAmount amount_of(core::Material material, double kg_m3) {
 /// The proportions, or nothing where no mix follows.
 inline std::optional<core::Proportions> attempt(const core::Mix& mix) {
     try {
-        return core::proportion(mix, tables_of(mix.system));
+        return boardmark::test::made(core::proportion(mix, tables_of(mix.system)));
     } catch (const core::Unresolved&) {
         return std::nullopt;
     }

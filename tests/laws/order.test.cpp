@@ -23,7 +23,7 @@ void shuffle(std::vector<T>& list, const std::string& name) {
 /// A share written as two of the same material under two names.
 void split(std::vector<core::Share>& blend) {
     core::Share twin = blend.front();
-    twin.material.name = "twin";
+    twin.material.edit().name = "twin";
     const double part = between(0.05, 0.95, "part of the twin");
     twin.percent *= part;
     blend.front().percent *= 1 - part;
@@ -73,7 +73,7 @@ TEST_CASE("a material written as two of the same figures changes nothing else") 
         const core::Proportions whole = solved(mix);
         const int which = *rc::gen::inRange(0, 3).as("split");
         auto& blend = which == 0 ? mix.binder : which == 1 ? mix.coarse : mix.fine;
-        const std::string name = blend.front().material.name;
+        const std::string name = blend.front().material->name;
         split(blend);
         const core::Proportions parts = solved(mix);
         auto ours = amounts(whole);
@@ -93,9 +93,10 @@ TEST_CASE("a relative density on either basis gives the same mix") {
         const core::Proportions before = solved(mix);
         for (auto* blend : {&mix.coarse, &mix.fine}) {
             for (core::Share& share : *blend) {
-                auto& figures = share.material.aggregate;
+                core::Material& material = share.material.edit();
+                auto& figures = material.aggregate;
                 const double ssd_over_dry = 1 + *figures.absorption_percent / 100;
-                auto& density = *share.material.relative_density;
+                auto& density = *material.relative_density;
                 density = figures.relative_density_is_oven_dry ? density * ssd_over_dry
                                                                : density / ssd_over_dry;
                 figures.relative_density_is_oven_dry = !figures.relative_density_is_oven_dry;
@@ -114,7 +115,7 @@ TEST_CASE("a dose by volume and the same dose by mass give the same mix") {
         const double water_kg_m3 = tables_of(mix.system).water_density_kg_m3;
         for (core::Dosage& dosage : mix.admixtures) {
             if (dosage.dose) {
-                const double density_kg_m3 = *dosage.material.relative_density * water_kg_m3;
+                const double density_kg_m3 = *dosage.material->relative_density * water_kg_m3;
                 *dosage.dose = {dosage.dose->amount / 100 / density_kg_m3, core::DoseBasis::volume};
             }
         }

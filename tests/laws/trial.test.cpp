@@ -20,7 +20,7 @@ struct Weighed {
 
 void wet(std::vector<core::Share>& shares) {
     for (core::Share& share : shares) {
-        share.material.aggregate.moisture_percent = between(0, 6, "moisture, %");
+        share.material.edit().aggregate.moisture_percent = between(0, 6, "moisture, %");
     }
 }
 
@@ -31,8 +31,8 @@ Weighed any_batch() {
     const core::Proportions designed = solved(mix);
     try {
         return {mix, designed,
-                core::batch(designed, {between(0.02, 0.5, "volume, m3"), {}},
-                            tables_of(mix.system).water_density_kg_m3)};
+                boardmark::test::made(core::batch(designed, {between(0.02, 0.5, "volume, m3"), {}},
+                                                  tables_of(mix.system).water_density_kg_m3))};
     } catch (const core::Unresolved&) {
         RC_DISCARD("too wet");
     }
@@ -92,7 +92,8 @@ TEST_CASE("the next trial of a perfect trial is itself") {
                weighed.mix.requirements.minimum_binder_kg_m3.value_or(0));
         const core::NextTrial next = tried(perfect(weighed)).next();
         for (const core::Ingredient& row : weighed.designed.ingredients) {
-            demand_same(ingredient(next.proportions, row.name).kg_m3, row.kg_m3, 1e-7, row.name);
+            const std::string name{row.name};
+            demand_same(ingredient(next.proportions, name).kg_m3, row.kg_m3, 1e-7, name);
         }
         for (const core::BatchItem& item : weighed.batch.items) {
             const auto same =

@@ -1,6 +1,7 @@
 // Laws of the verdict: on the limit holds, rounding to it is a watch, above it fails.
 
 #include "laws/mixes.hpp"
+#include "made.hpp"
 
 using namespace boardmark;
 using namespace boardmark::test;
@@ -34,7 +35,7 @@ const core::Check& check_of(const std::vector<core::Check>& checks, const std::s
 
 Verdict verdict_on(const core::SubmittedMix& mix, const std::string& id) {
     const core::Tables& tables = tables_of(mix.system);
-    const core::Proportions proportions = core::accept(mix, tables);
+    const core::Proportions proportions = boardmark::test::made(core::accept(mix, tables));
     return check_of(core::assess(mix.requirements, proportions, tables), id).verdict;
 }
 
@@ -140,7 +141,8 @@ TEST_CASE("a lower ratio never makes the verdict on exposure worse") {
             int severest = 0;
             core::SubmittedMix mix = submitted(w_cm, 6, exposure, system);
             const core::Tables& tables = tables_of(system);
-            const auto checks = core::assess(mix.requirements, core::accept(mix, tables), tables);
+            const auto checks = core::assess(
+                mix.requirements, boardmark::test::made(core::accept(mix, tables)), tables);
             for (const core::Check& check : checks) {
                 if (check.id.starts_with("w_cm.") || check.id == "cement.sulfate") {
                     severest = std::max(severest, severity(check.verdict));
@@ -189,8 +191,8 @@ TEST_CASE("what a cement holds counts like the same material beside it") {
         beside.amounts.front().kg_m3 = 4 * (100 - ash);
         beside.amounts.push_back(amount_of({.name = "ash", .kind = core::Kind::fly_ash}, 4 * ash));
         core::SubmittedMix inside = submitted(0.38, 6, {"F3"}, system);
-        inside.amounts.front().material.kind = core::Kind::blended_cement;
-        inside.amounts.front().material.binder.contains = {{core::Kind::fly_ash, ash}};
+        inside.amounts.front().material.edit().kind = core::Kind::blended_cement;
+        inside.amounts.front().material.edit().binder.contains = {{core::Kind::fly_ash, ash}};
         for (const char* id : {"scm.fly_ash", "scm.total", "scm.ash_and_fume", "scm.slag_cement"}) {
             RC_ASSERT(verdict_on(beside, id) == verdict_on(inside, id));
         }

@@ -7,6 +7,7 @@
 #include <boardmark/core/wall/wall_plan.hpp>
 
 #include "laws/mixes.hpp"
+#include "made.hpp"
 
 #include <functional>
 #include <string>
@@ -301,7 +302,7 @@ inline std::vector<Fact> facts() {
 }
 
 inline core::WallPlan planned(const core::Wall& wall) {
-    return core::plan_wall(wall, tables_of(wall.system));
+    return boardmark::test::made(core::plan_wall(wall, tables_of(wall.system)));
 }
 
 } // namespace boardmark::test

@@ -4,6 +4,7 @@
 #include "core/method/air_content.hpp"
 
 #include "as_printed.hpp"
+#include "made.hpp"
 #include "reference/lookup.hpp"
 
 #include <catch2/catch.hpp>
@@ -25,7 +26,8 @@ core::AirContent entrapped_air(UnitSystem system, double size) {
                   .requirements = {.strength_mpa = 20, .slump_mm = 75}};
     mix.requirements.air.basis = core::AirBasis::none;
     core::Worksheet worksheet;
-    return core::select_air(mix, inside(size, us ? "in" : "mm"), tables_in(system), worksheet);
+    return boardmark::test::made(
+        core::select_air(mix, inside(size, us ? "in" : "mm"), tables_in(system), worksheet));
 }
 
 } // namespace

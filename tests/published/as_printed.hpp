@@ -126,8 +126,9 @@ inline double figure(const Solved& mix, const std::string& what, const std::stri
 /// A mix text carried on to the batch of a volume.
 inline core::Batch batch_of(const std::string& yaml, double volume_m3) {
     const Solved mix = solve(yaml, input::Purpose::batch);
-    return core::batch(mix.proportions, {.volume_m3 = volume_m3, .resolution_kg = std::nullopt},
-                       mix.tables.water_density_kg_m3);
+    return boardmark::test::made(
+        core::batch(mix.proportions, {.volume_m3 = volume_m3, .resolution_kg = std::nullopt},
+                    mix.tables.water_density_kg_m3));
 }
 
 inline const core::BatchItem& item(const core::Batch& batch, const std::string& name) {

@@ -3,6 +3,7 @@
 
 #include "as_printed.hpp"
 #include "core/method/coarse_aggregate.hpp"
+#include "made.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -25,9 +26,9 @@ Answer ask(UnitSystem system, double size, double modulus,
            const core::Selections& selections = {}) {
     core::Worksheet worksheet;
     const double size_mm = inside(size, system == UnitSystem::us ? "in" : "mm");
-    const double bulk_volume =
+    const double bulk_volume = boardmark::test::made(
         core::table_bulk_volume({.size_mm = size_mm, .fineness_modulus = modulus}, selections,
-                                tables_in(system), worksheet);
+                                tables_in(system), worksheet));
     return {bulk_volume, worksheet.steps.back()};
 }
 

@@ -8,6 +8,7 @@
 #include "core/method/mixing_water.hpp"
 
 #include "as_printed.hpp"
+#include "made.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -37,11 +38,11 @@ struct Answer {
 Answer ask(UnitSystem system, Entry entry) {
     const bool us = system == UnitSystem::us;
     core::Worksheet worksheet;
-    const double water_kg_m3 =
+    const double water_kg_m3 = boardmark::test::made(
         core::table_water_kg_m3({.slump_mm = inside(entry.slump, us ? "in" : "mm"),
                                  .size_mm = inside(entry.size, us ? "in" : "mm"),
                                  .air_entrained = entry.air_entrained},
-                                tables_in(system), worksheet);
+                                tables_in(system), worksheet));
     return {in_unit(water_kg_m3, us ? "lb/yd3" : "kg/m3"),
             is_marked(worksheet.steps.back(), core::Mark::interpolated)};
 }

@@ -7,6 +7,7 @@
 #include <boardmark/core/batch/sacks.hpp>
 
 #include "as_printed.hpp"
+#include "made.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -154,12 +155,14 @@ TEST_CASE("NAVEDTRA 14070 and 14071 sacks of the retaining wall") {
     const core::Sack sack{"cement", inside(94, "lb")};
     core::BatchOrder order{.volume_m3 = inside(1, "yd3")};
     order.sacks = {sack};
-    const core::SackStudy study =
-        core::study_sacks(mix.proportions, order, mix.tables.water_density_kg_m3);
+    const core::SackStudy study = boardmark::test::made(
+        core::study_sacks(mix.proportions, order, mix.tables.water_density_kg_m3));
     CHECK_THAT(study.exact_sacks, WithinAbs(6.49, 0.005));
     order.volume_m3 =
-        core::charges_of_whole_sacks(inside(70.07, "yd3"), std::nullopt, mix.proportions, sack)
+        boardmark::test::made(
+            core::charges_of_whole_sacks(inside(70.07, "yd3"), std::nullopt, mix.proportions, sack))
             .each_m3;
-    const core::Batch batch = core::batch(mix.proportions, order, mix.tables.water_density_kg_m3);
+    const core::Batch batch =
+        boardmark::test::made(core::batch(mix.proportions, order, mix.tables.water_density_kg_m3));
     CHECK_THAT(item(batch, "cement").sacks.value(), WithinAbs(455, exact));
 }

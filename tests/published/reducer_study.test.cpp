@@ -4,6 +4,7 @@
 #include <boardmark/core/weather/heat.hpp>
 
 #include "as_printed.hpp"
+#include "made.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -42,7 +43,8 @@ std::string control_of_300_lb(const std::string& reduction,
 
 std::vector<core::ComparedMix> study_of(const std::string& yaml) {
     const core::AnyMix mix = read(yaml, input::Purpose::proportion);
-    return core::reducer_study(std::get<core::Mix>(mix), tables_in(UnitSystem::us));
+    return boardmark::test::made(
+        core::reducer_study(std::get<core::Mix>(mix), tables_in(UnitSystem::us)));
 }
 
 /// A binder of 400 kg/m3 of given shares, by a submitted mix.

@@ -47,8 +47,9 @@ double average(UnitSystem system, double specified, std::optional<Record> record
 
 /// A number that the reason of an average names: "factor", "three", "single".
 double argument(const core::CodeAverage& code, const std::string& name) {
-    const auto found = std::ranges::find(code.reason.arguments, name, &core::Argument::name);
-    REQUIRE(found != code.reason.arguments.end());
+    const core::Phrase reason = code.reason();
+    const auto found = std::ranges::find(reason.arguments, name, &core::Argument::name);
+    REQUIRE(found != reason.arguments.end());
     return std::get<core::Quantity>(found->value).value;
 }
 

@@ -24,9 +24,11 @@ const std::optional<double> open_soil;
 const std::string none;
 
 std::string class_of(char category, const Site& site, bool reinforced = true) {
-    const auto classes =
-        core::site_classes(site, reinforced, reference::tables(core::UnitSystem::us).code.site);
-    const auto found = std::ranges::find(classes, category, &core::SiteClass::category);
+    const core::CodeTables code = reference::tables(core::UnitSystem::us).code;
+    const auto named =
+        std::ranges::find(code.categories, std::string{category}, &core::ExposureCategory::name);
+    const auto classes = core::site_classes(site, reinforced, code.site);
+    const auto found = classes.begin() + (named - code.categories.begin());
     REQUIRE(found != classes.end());
     CHECK_FALSE(found->reason.text.empty());
     CHECK(found->source.citation == "ACI 318-19 Table 19.3.1.1");

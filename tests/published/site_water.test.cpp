@@ -4,6 +4,7 @@
 #include <boardmark/core/batch/site_water.hpp>
 
 #include "as_printed.hpp"
+#include "made.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -27,11 +28,11 @@ materials:
 proportions: {volume: 1 yd3, water: 244.4 lb, cement: 611 lb, stone: 1700 lb, sand: 1300 lb, air: 2 %}
 )",
                              input::Purpose::batch);
-    const core::Batch batch = core::batch(mix.proportions, {.volume_m3 = inside(1, "yd3")},
-                                          mix.tables.water_density_kg_m3);
+    const core::Batch batch = boardmark::test::made(core::batch(
+        mix.proportions, {.volume_m3 = inside(1, "yd3")}, mix.tables.water_density_kg_m3));
     CHECK_THAT(batch.w_cm, WithinAbs(0.4, 1e-9));
-    const core::SiteWater water =
-        core::site_water(mix.proportions, batch, {.percent = 0, .kg = std::nullopt}, mix.tables);
+    const core::SiteWater water = boardmark::test::made(
+        core::site_water(mix.proportions, batch, {.percent = 0, .kg = std::nullopt}, mix.tables));
     CHECK_THAT(water.w_cm_limit, WithinAbs(0.4136, 1e-9));
     CHECK_THAT(in_unit(water.may_be_added.litres / 1000, "gal"), WithinAbs(1, 0.005));
 }

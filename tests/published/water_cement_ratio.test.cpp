@@ -7,6 +7,7 @@
 #include "core/method/water_cement_ratio.hpp"
 
 #include "as_printed.hpp"
+#include "made.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -30,8 +31,8 @@ Answer ask(UnitSystem system, double strength, bool entrained) {
     const core::Requirements requirements{.strength_mpa = 20, .slump_mm = 75};
     const double average_mpa = inside(strength, system == UnitSystem::us ? "psi" : "MPa");
     core::Worksheet worksheet;
-    const double ratio = core::w_cm_by_strength(requirements, {average_mpa, entrained},
-                                                tables_in(system), worksheet);
+    const double ratio = boardmark::test::made(core::w_cm_by_strength(
+        requirements, {average_mpa, entrained}, tables_in(system), worksheet));
     return {ratio, worksheet.steps.back()};
 }
 

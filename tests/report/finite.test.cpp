@@ -5,6 +5,7 @@
 
 #include "core/base_mix.hpp"
 #include "core/walls.hpp"
+#include "made.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -28,7 +29,7 @@ Planned planned() {
     core::Wall wall = wall_of(run_of(5, 2, 250));
     wall.mix = mix.mix;
     wall.placing.rise_m_h = 1;
-    core::WallPlan plan = core::plan_wall(wall, mix.tables);
+    core::WallPlan plan = boardmark::test::made(core::plan_wall(wall, mix.tables));
     return {std::move(wall), std::move(plan)};
 }
 

@@ -98,18 +98,18 @@ public:
             auto each = give;
             for (auto* shares : {&mix->binder, &mix->coarse, &mix->fine}) {
                 for (core::Share& share : *shares) {
-                    each(share.material);
+                    each(share.material.edit());
                 }
             }
             for (core::Dosage& dosage : mix->admixtures) {
-                each(dosage.material);
+                each(dosage.material.edit());
             }
         } else {
             auto& submitted = std::get<core::SubmittedMix>(mix_);
             submitted.title = title;
             auto each = give;
             for (core::SubmittedAmount& amount : submitted.amounts) {
-                each(amount.material);
+                each(amount.material.edit());
             }
         }
         solve_again();
@@ -146,7 +146,7 @@ private:
     void solve_again() {
         const core::Tables tables = reference::tables(system_of(mix_));
         water_density_kg_m3_ = tables.water_density_kg_m3;
-        proportions_ = core::proportions_of(mix_, tables);
+        proportions_ = boardmark::test::made(core::proportions_of(mix_, tables));
         checks_ = core::assess(core::requirements_of(mix_), proportions_, tables);
     }
 
@@ -157,8 +157,8 @@ private:
     template <class Write>
     std::string with_batch(Write write) const {
         const double volume_m3 = 0.056633693184;
-        const core::Batch batch =
-            core::batch(proportions_, {volume_m3, std::nullopt}, water_density_kg_m3_);
+        const core::Batch batch = boardmark::test::made(
+            core::batch(proportions_, {volume_m3, std::nullopt}, water_density_kg_m3_));
         return write(report::BatchResult{.title = title(),
                                          .requirements = core::requirements_of(mix_),
                                          .batch = batch,

@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <cstdlib>
 #include <string>
 #include <utility>
 
@@ -70,4 +71,26 @@ TEST_CASE("a leading number says how much of the text it took") {
     const auto reading = read_leading_number(text);
     REQUIRE(std::holds_alternative<LeadingNumber>(reading));
     CHECK(std::get<LeadingNumber>(reading).length == length);
+}
+
+// The standard library's own conversion is the second opinion: correctly rounded, as ours must be.
+TEST_CASE("every way of writing a number gives the nearest double") {
+    const std::string text =
+        GENERATE(as<std::string>{}, "0.1", "0.3", "2.675", "0.45", "1.005", "4.35", "3000.5",
+                 "123456789012345", "0.123456789012345", "1234567.12345678", "9007199254740993",
+                 "0.1234567890123456789", "99999999999999.9", "1e22", "7.2e-3", "0.000001",
+                 "0.00000000000001", "31.64", "1725.839");
+    INFO(text);
+    CHECK(std::get<double>(read_number(text)) == std::strtod(text.c_str(), nullptr));
+}
+
+TEST_CASE("any short decimal gives the nearest double") {
+    for (int whole = 0; whole < 40; ++whole) {
+        for (int thousandths = 0; thousandths < 1000; thousandths += 7) {
+            std::string decimals = std::to_string(1000 + thousandths).substr(1);
+            const std::string text = std::to_string(whole) + "." + decimals;
+            INFO(text);
+            REQUIRE(std::get<double>(read_number(text)) == std::strtod(text.c_str(), nullptr));
+        }
+    }
 }

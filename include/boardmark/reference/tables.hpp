@@ -15,15 +15,6 @@ core::Tables tables(core::UnitSystem system);
 /// The words of the published tables, for the reader of files.
 core::Vocabulary vocabulary();
 
-/// An exposure class in one plain line, for a reader who does not know the code.
-struct ExplainedClass {
-    std::string name;
-    std::string meaning;
-};
-
-/// Every exposure class of the code known here, in the order of the code.
-std::vector<ExplainedClass> exposure_classes();
-
 /// The codes whose limits are known here.
 std::vector<std::string> codes();
 

@@ -3,6 +3,7 @@
 #include <boardmark/core/basis/phrase.hpp>
 
 #include <string>
+#include <string_view>
 #include <utility>
 
 namespace boardmark::core {
@@ -15,8 +16,8 @@ inline Argument concentration(std::string name, double kg_m3) {
     return quantity(std::move(name), {kg_m3, Measure::concentration});
 }
 
-inline Argument word(std::string name, std::string value) {
-    return {.name = std::move(name), .value = std::move(value)};
+inline Argument word(std::string name, std::string_view value) {
+    return {.name = std::move(name), .value = std::string{value}};
 }
 
 } // namespace boardmark::core

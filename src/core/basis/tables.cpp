@@ -1,13 +1,12 @@
 #include <boardmark/core/basis/tables.hpp>
 
-#include <algorithm>
 #include <cassert>
 
 namespace boardmark::core {
 
 const ExposureClass& Tables::exposure_class(const std::string& name) const {
-    const auto found = std::ranges::find(code.classes, name, &ExposureClass::name);
-    assert(found != code.classes.end());
+    const ExposureClass* found = code.find_class(name);
+    assert(found);
     return *found;
 }
 

@@ -17,7 +17,7 @@ double rounded(double kg, const BatchOrder& order) {
     return order.resolution_kg ? std::round(kg / *order.resolution_kg) * *order.resolution_kg : kg;
 }
 
-const Sack* sack_of(const std::string& material, const BatchOrder& order) {
+const Sack* sack_of(std::string_view material, const BatchOrder& order) {
     const auto found = std::ranges::find(order.sacks, material, &Sack::material);
     return found == order.sacks.end() ? nullptr : &*found;
 }
@@ -25,8 +25,10 @@ const Sack* sack_of(const std::string& material, const BatchOrder& order) {
 /// By the sack where whole ones are asked for or come out, else over the scale.
 BatchItem binder_item(const Ingredient& binder, const BatchOrder& order) {
     const double kg = binder.kg_m3 * order.volume_m3;
-    BatchItem item{
-        .name = binder.name, .role = binder.role, .kg = rounded(kg, order), .litres = std::nullopt};
+    BatchItem item{.name = std::string{binder.name},
+                   .role = binder.role,
+                   .kg = rounded(kg, order),
+                   .litres = std::nullopt};
     if (const Sack* sack = sack_of(binder.name, order)) {
         const double whole = std::max(std::round(kg / sack->kg), 1.0);
         if (order.whole_sacks || same(kg / sack->kg, whole)) {
@@ -41,7 +43,7 @@ BatchItem aggregate_item(const Ingredient& aggregate, const BatchOrder& order) {
     const AggregateFigures& figures = aggregate.material->aggregate;
     const double moisture_percent = *figures.moisture_percent;
     const double dry_kg = *aggregate.dry_kg_m3 * order.volume_m3;
-    return {.name = aggregate.name,
+    return {.name = std::string{aggregate.name},
             .role = aggregate.role,
             .kg = rounded(dry_kg * (1 + moisture_percent / 100), order),
             .litres = std::nullopt,
@@ -52,7 +54,7 @@ BatchItem aggregate_item(const Ingredient& aggregate, const BatchOrder& order) {
 BatchItem admixture_item(const Ingredient& admixture, const BatchOrder& order) {
     const bool liquid = admixture.material->kind != Kind::pigment;
     const double kg = admixture.kg_m3 * order.volume_m3;
-    return {.name = admixture.name,
+    return {.name = std::string{admixture.name},
             .role = admixture.role,
             .kg = liquid ? kg : rounded(kg, order),
             .litres = liquid ? std::optional{*admixture.volume_m3 * order.volume_m3 * 1000}
@@ -67,8 +69,8 @@ double free_water_as_weighed_kg(const BatchItem& item, const Ingredient& aggrega
            100;
 }
 
-[[noreturn]] void too_wet(const std::vector<BatchItem>& items, double free_water_kg,
-                          double mixing_water_kg) {
+Unresolved too_wet(const std::vector<BatchItem>& items, double free_water_kg,
+                   double mixing_water_kg) {
     std::vector<Argument> arguments{quantity("free", {free_water_kg, Measure::mass}),
                                     quantity("room", {mixing_water_kg, Measure::mass})};
     std::string stated;
@@ -82,29 +84,31 @@ double free_water_as_weighed_kg(const BatchItem& item, const Ingredient& aggrega
                 quantity("moisture" + number, {*item.moisture_percent, Measure::percent}));
         }
     }
-    throw Unresolved{
-        {"the aggregates (" + stated +
-             ") carry {free} of free water, but the mix has room for {room} besides the "
-             "admixtures' liquid: the water to batch would be negative",
-         std::move(arguments)},
-        {{"measure the moistures again: a sampling error is the usual cause", {}},
-         {"let the stockpile drain, or take sand from a drier part of it", {}}}};
+    return {{"the aggregates (" + stated +
+                 ") carry {free} of free water, but the mix has room for {room} besides the "
+                 "admixtures' liquid: the water to batch would be negative",
+             std::move(arguments)},
+            {{"measure the moistures again: a sampling error is the usual cause", {}},
+             {"let the stockpile drain, or take sand from a drier part of it", {}}}};
 }
 
 /// An item that the scale cannot show would be left out in silence.
-void demand_readable(const std::vector<BatchItem>& items, const Proportions& proportions) {
+std::optional<Unresolved> demand_readable(const std::vector<BatchItem>& items,
+                                          const Proportions& proportions) {
     for (const BatchItem& item : items) {
         if (item.kg == 0 && ingredient_named(proportions, item.name).kg_m3 > 0) {
-            throw Unresolved{
+            return Unresolved{
                 {"{name} rounds to nothing at this scale's resolution", {word("name", item.name)}},
                 {{"weigh on a finer scale ('--resolution')", {}}, {"mix a larger batch", {}}}};
         }
     }
+    return std::nullopt;
 }
 
 } // namespace
 
-Batch batch(const Proportions& proportions, const BatchOrder& order, double water_density_kg_m3) {
+Outcome<Batch> batch(const Proportions& proportions, const BatchOrder& order,
+                     double water_density_kg_m3) {
     Batch batch{
         .volume_m3 = order.volume_m3, .items = {}, .free_water_kg = 0, .w_cm = 0, .mass_kg = 0};
     double exact_free_water_kg = 0;
@@ -131,10 +135,12 @@ Batch batch(const Proportions& proportions, const BatchOrder& order, double wate
             break;
         }
     }
-    demand_readable(batch.items, proportions);
+    if (auto why = demand_readable(batch.items, proportions)) {
+        return std::move(*why);
+    }
     const double room_kg = proportions.totals.water_kg_m3 * order.volume_m3 - batch.liquid_kg;
     if (exact_free_water_kg > room_kg) {
-        too_wet(batch.items, exact_free_water_kg, room_kg);
+        return too_wet(batch.items, exact_free_water_kg, room_kg);
     }
     const double water_kg = rounded(room_kg - exact_free_water_kg, order);
     batch.items.insert(batch.items.begin(), {.name = "water",

@@ -31,7 +31,7 @@ void scale(Ingredient& ingredient, double factor) {
 
 } // namespace
 
-const Ingredient& ingredient_named(const Proportions& proportions, const std::string& name) {
+const Ingredient& ingredient_named(const Proportions& proportions, std::string_view name) {
     const auto found = std::ranges::find(proportions.ingredients, name, &Ingredient::name);
     assert(found != proportions.ingredients.end());
     return *found;

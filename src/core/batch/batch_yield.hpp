@@ -7,7 +7,7 @@
 namespace boardmark::core {
 
 /// The ingredient of that name. Asserts that the mix has it.
-const Ingredient& ingredient_named(const Proportions& proportions, const std::string& name);
+const Ingredient& ingredient_named(const Proportions& proportions, std::string_view name);
 
 /// The volume that the weights of a batch fill, with the air that the mix has. Nothing where a
 /// volume of the mix is unknown.

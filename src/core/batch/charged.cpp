@@ -18,10 +18,10 @@ double charged_kg(const BatchedMaterial& batched, const Tables& tables) {
 
 } // namespace
 
-const BatchedMaterial* find_batched(const Trial& trial, const std::string& name) {
+const BatchedMaterial* find_batched(const Trial& trial, std::string_view name) {
     const auto found = std::ranges::find(
         trial.batched, name,
-        [](const BatchedMaterial& batched) -> const std::string& { return batched.material.name; });
+        [](const BatchedMaterial& batched) -> std::string_view { return batched.material.name; });
     return found == trial.batched.end() ? nullptr : &*found;
 }
 

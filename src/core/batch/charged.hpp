@@ -19,7 +19,7 @@ struct SaturatedAmount {
 SaturatedAmount saturated(const BatchedMaterial& batched, const Tables& tables);
 
 /// The batched material of that name, or nullptr.
-const BatchedMaterial* find_batched(const Trial& trial, const std::string& name);
+const BatchedMaterial* find_batched(const Trial& trial, std::string_view name);
 
 double charged_water_kg(const Charged& water, const Tables& tables);
 

@@ -31,26 +31,26 @@ std::string name_of(Vessel vessel) {
     return vessel == Vessel::mixer ? "mixer" : "truck";
 }
 
-int counted(double count, double volume_m3, const VesselSize& size) {
+Outcome<int> counted(double count, double volume_m3, const VesselSize& size) {
     if (count > most_charges) {
-        throw Unresolved{{"{volume} in a {vessel} of {capacity} would be more than a thousand "
-                          "charges",
-                          {volume_of("volume", volume_m3), word("vessel", name_of(size.vessel)),
-                           volume_of("capacity", size.capacity_m3)}},
-                         {{"mix in a larger vessel", {}}, {"order less at a time", {}}}};
+        return Unresolved{{"{volume} in a {vessel} of {capacity} would be more than a thousand "
+                           "charges",
+                           {volume_of("volume", volume_m3), word("vessel", name_of(size.vessel)),
+                            volume_of("capacity", size.capacity_m3)}},
+                          {{"mix in a larger vessel", {}}, {"order less at a time", {}}}};
     }
     return static_cast<int>(count);
 }
 
-[[noreturn]] void sack_too_large(const Sack& sack, double of_one_sack_m3, const VesselSize& size) {
-    throw Unresolved{{"one sack of {name} ({sack}) makes {volume} of this concrete; the {vessel} "
-                      "takes {capacity}",
-                      {word("name", sack.material), quantity("sack", {sack.kg, Measure::mass}),
-                       volume_of("volume", of_one_sack_m3), word("vessel", name_of(size.vessel)),
-                       volume_of("capacity", size.capacity_m3)}},
-                     {{"weigh part of a sack: leave '--sacks' out", {}},
-                      {"mix in a larger mixer", {}},
-                      {"buy smaller sacks", {}}}};
+Unresolved sack_too_large(const Sack& sack, double of_one_sack_m3, const VesselSize& size) {
+    return {{"one sack of {name} ({sack}) makes {volume} of this concrete; the {vessel} "
+             "takes {capacity}",
+             {word("name", sack.material), quantity("sack", {sack.kg, Measure::mass}),
+              volume_of("volume", of_one_sack_m3), word("vessel", name_of(size.vessel)),
+              volume_of("capacity", size.capacity_m3)}},
+            {{"weigh part of a sack: leave '--sacks' out", {}},
+             {"mix in a larger mixer", {}},
+             {"buy smaller sacks", {}}}};
 }
 
 std::vector<Phrase> cautions_of_mixer(const Charging& charging) {
@@ -90,28 +90,34 @@ std::vector<Phrase> cautions_of_trucks(const Charging& charging) {
 
 } // namespace
 
-Charging charges_of(double volume_m3, const std::optional<VesselSize>& size) {
+Outcome<Charging> charges_of(double volume_m3, const std::optional<VesselSize>& size) {
     if (!size) {
-        return {.count = 1, .each_m3 = volume_m3};
+        return Charging{.count = 1, .each_m3 = volume_m3};
     }
-    const int count = counted(whole_above(volume_m3 / size->capacity_m3), volume_m3, *size);
-    return {.count = count, .each_m3 = volume_m3 / count, .size = size};
+    const auto count = counted(whole_above(volume_m3 / size->capacity_m3), volume_m3, *size);
+    if (!count) {
+        return count.why();
+    }
+    return Charging{.count = *count, .each_m3 = volume_m3 / *count, .size = size};
 }
 
-Charging charges_of_whole_sacks(double volume_m3, const std::optional<VesselSize>& size,
-                                const Proportions& proportions, const Sack& sack) {
+Outcome<Charging> charges_of_whole_sacks(double volume_m3, const std::optional<VesselSize>& size,
+                                         const Proportions& proportions, const Sack& sack) {
     const double of_one_sack_m3 = sack.kg / ingredient_named(proportions, sack.material).kg_m3;
     const double sacks = whole_above(volume_m3 / of_one_sack_m3);
     if (!size) {
-        return {.count = 1, .each_m3 = sacks * of_one_sack_m3};
+        return Charging{.count = 1, .each_m3 = sacks * of_one_sack_m3};
     }
     const double most_sacks = whole_below(size->capacity_m3 / of_one_sack_m3);
     if (most_sacks < 1) {
-        sack_too_large(sack, of_one_sack_m3, *size);
+        return sack_too_large(sack, of_one_sack_m3, *size);
     }
-    const int count = counted(whole_above(sacks / most_sacks), volume_m3, *size);
-    const double each = whole_above(sacks / count);
-    return {.count = count, .each_m3 = each * of_one_sack_m3, .size = size};
+    const auto count = counted(whole_above(sacks / most_sacks), volume_m3, *size);
+    if (!count) {
+        return count.why();
+    }
+    const double each = whole_above(sacks / *count);
+    return Charging{.count = *count, .each_m3 = each * of_one_sack_m3, .size = size};
 }
 
 Batch sum_of(const Batch& each, int count) {

@@ -31,10 +31,10 @@ Governing governing(const Selection& selection) {
                        : Governing{selection.w_cm, WaterLimit::mix};
 }
 
-double held_back_kg(double water_kg, const HoldBack& asked) {
+Outcome<double> held_back_kg(double water_kg, const HoldBack& asked) {
     const double kg = asked.kg ? *asked.kg : water_kg * *asked.percent / 100;
     if (kg > 0 && !below(kg, water_kg)) {
-        throw Unresolved{
+        return Unresolved{
             {"{held} of water is to be held back, and only {water} is to be batched: nothing would "
              "mix",
              {quantity("held", {kg, Measure::mass}), quantity("water", {water_kg, Measure::mass})}},
@@ -112,10 +112,14 @@ std::vector<Phrase> advice_of(const SiteWater& water, const Proportions& proport
 
 } // namespace
 
-SiteWater site_water(const Proportions& proportions, const Batch& batch, const HoldBack& asked,
-                     const Tables& tables) {
+Outcome<SiteWater> site_water(const Proportions& proportions, const Batch& batch,
+                              const HoldBack& asked, const Tables& tables) {
     const double water_kg = batch.items.front().kg;
-    const double held_kg = held_back_kg(water_kg, asked);
+    const auto held_back = held_back_kg(water_kg, asked);
+    if (!held_back) {
+        return held_back.why();
+    }
+    const double held_kg = *held_back;
     const Governing limit = governing(proportions.selection);
     const double at_mixing_kg = batch.mixing_water_kg() - held_kg;
     const double room_kg = limit.w_cm * batch.binder_kg - at_mixing_kg;

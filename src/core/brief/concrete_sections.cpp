@@ -11,8 +11,9 @@
 namespace boardmark::core {
 namespace {
 
-const Check* check_of(const std::vector<Check>& checks, const std::string& id) {
-    const auto found = std::ranges::find(checks, id, &Check::id);
+const Check* check_of(const std::vector<Check>& checks, CheckId id) {
+    const auto found =
+        std::ranges::find_if(checks, [&](const Check& check) { return check.is(id); });
     return found == checks.end() ? nullptr : &*found;
 }
 
@@ -48,7 +49,7 @@ Phrase amount_of(const Ingredient& ingredient, double binder_kg_m3) {
 
 /// The strength expected beside the strength required.
 void add_strength(const std::vector<Check>& checks, BriefSection& section) {
-    if (const Check* average = check_of(checks, "strength.average")) {
+    if (const Check* average = check_of(checks, check_ids::strength_average)) {
         section.items.push_back({"Strength: " + average->message.text, average->message.arguments});
     }
 }
@@ -77,7 +78,8 @@ BriefSection brief_of_requirements(const BriefCase& brief) {
         {"Air at placing {air}, within {tolerance}, tested on site",
          {quantity("air", {selection.air_at_placing_percent, Measure::percent}),
           quantity("tolerance", {brief.tables.code.air.tolerance_percent, Measure::percent})}});
-    if (const Check* constancy = check_of(brief.plan.mix_checks, "finish.w_cm_constancy")) {
+    if (const Check* constancy =
+            check_of(brief.plan.mix_checks, check_ids::finish_w_cm_constancy)) {
         section.items.push_back(constancy->message);
     }
     if (asked.board_marked) {

@@ -1,3 +1,4 @@
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/wall/salt_at_face.hpp>
 
 #include "../basis/phrases.hpp"
@@ -50,7 +51,7 @@ std::vector<Question> of_the_site(const BriefCase& brief) {
     const WallPlacing& placing = brief.wall.placing;
     const auto& mockup = brief.wall.mockup;
     const auto& ties = brief.wall.ties;
-    const bool salt = salt_exposure(brief.asked).at_face != SaltAtFace::none;
+    const bool salt = salt_exposure(brief.asked, brief.tables.code).at_face != SaltAtFace::none;
     const bool rusting_ties = ties && ties->kind == TieKind::mild_steel;
     return {
         {std::ranges::any_of(brief.plan.forces,

@@ -49,7 +49,7 @@ std::string of_rule(const Acceptance& acceptance) {
 
 Check single_test_check(const StrengthRecord& record, const StrengthFindings& findings) {
     const Acceptance& acceptance = findings.acceptance;
-    Check check{.id = "strength.single_test",
+    Check check{.id = check_ids::strength_single_test,
                 .verdict = Verdict::not_checked,
                 .measure = Measure::strength,
                 .requirement = "single test",

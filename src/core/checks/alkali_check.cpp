@@ -2,6 +2,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "checks.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
 #include "supplementary.hpp"
@@ -16,7 +17,7 @@ namespace {
 struct Loading {
     double kg_m3 = 0;
     double highest_percent = 0;
-    std::vector<std::string> unknown;
+    bool any_unknown = false;
     bool any_stated = false;
 };
 
@@ -29,13 +30,23 @@ Loading loading_of(const Proportions& proportions) {
             continue;
         }
         if (!alkali_percent) {
-            loading.unknown.push_back(binder->name);
+            loading.any_unknown = true;
             continue;
         }
         loading.kg_m3 += binder->kg_m3 * *alkali_percent / 100;
         loading.highest_percent = std::max(loading.highest_percent, *alkali_percent);
     }
     return loading;
+}
+
+std::vector<std::string> cements_of_unknown_alkali(const Proportions& proportions) {
+    std::vector<std::string> names;
+    for (const Ingredient* binder : of_role(proportions, Role::binder)) {
+        if (is_cement(binder->material->kind) && !binder->material->binder.alkali_percent) {
+            names.emplace_back(binder->name);
+        }
+    }
+    return names;
 }
 
 const AlkaliLevel& level_named(const std::string& name, const AlkaliRules& rules) {
@@ -61,11 +72,12 @@ double reached(const AlkaliLevel& level, const CheckContext& context) {
 }
 
 std::string salt_note(const CheckContext& context) {
-    const auto& classes = context.requirements.exposure;
-    return std::ranges::count(classes, std::string{"C2"}) > 0
-               ? " The loading does not cover the alkali that salt from the sea or from deicers "
-                 "brings in (C2)."
-               : "";
+    const ExposureClass* salted = context.stated.first(
+        [](const ExposureClass& exposure) { return exposure.salt == Salt::any; });
+    return salted ? " The loading does not cover the alkali that salt from the sea or from deicers "
+                    "brings in (" +
+                        salted->name + ")."
+                  : "";
 }
 
 std::string asked_besides(const AlkaliLevel& level) {
@@ -74,7 +86,7 @@ std::string asked_besides(const AlkaliLevel& level) {
                : ", and besides the supplementary materials of level " + level.beside_level;
 }
 
-Phrase message_of(const Loading& loading, const AlkaliLevel& level, const CheckContext& context) {
+Phrase held_message(const Loading& loading, const AlkaliLevel& level, const CheckContext& context) {
     const double limit = level.most_kg_m3.value_or(0);
     return {
         (level.most_kg_m3
@@ -96,58 +108,81 @@ Verdict by_shares(const AlkaliLevel& level, bool within, const CheckContext& con
     return own || beside ? Verdict::watch : Verdict::fails;
 }
 
+/// What a loading leads to before its level is asked.
+enum class Standing { level_not_stated, alkali_unknown, beyond_guidance, held };
+
+Standing standing_of(const Loading& loading, const AlkaliLevel* level, bool above_limit,
+                     const AlkaliRules& rules) {
+    if (!level) {
+        return Standing::level_not_stated;
+    }
+    const bool asks_shares = !level->beside_level.empty();
+    if (loading.any_unknown && (asks_shares || !above_limit)) {
+        return Standing::alkali_unknown;
+    }
+    return asks_shares && above(loading.highest_percent, rules.guided_to_percent.value)
+               ? Standing::beyond_guidance
+               : Standing::held;
+}
+
+Phrase message_of(Standing standing, const Loading& loading, const AlkaliLevel* level,
+                  const CheckContext& context) {
+    switch (standing) {
+    case Standing::level_not_stated:
+        return {"alkali from cement {value} of Na2O equivalent: the level of prevention is "
+                "not stated; the engineer has it; add 'requirements.alkali_level'." +
+                    salt_note(context),
+                {quantity("value", {loading.kg_m3, Measure::alkali})}};
+    case Standing::alkali_unknown:
+        return {"the alkali of {missing} is not known: the mill certificate has it; add "
+                "'alkali'." +
+                    salt_note(context),
+                {word("missing", joined(cements_of_unknown_alkali(context.proportions)))}};
+    case Standing::beyond_guidance:
+        return {"a cement of more than {guided} of alkali asks more supplementary materials than "
+                "level {level} does: the engineer decides." +
+                    salt_note(context),
+                {word("level", level->name),
+                 quantity("guided",
+                          {context.tables.alkali.guided_to_percent.value, Measure::percent})}};
+    case Standing::held:
+        break;
+    }
+    return held_message(loading, *level, context);
+}
+
 } // namespace
 
-Checks check_alkali(const CheckContext& context) {
+void check_alkali(const CheckContext& context, Findings& findings) {
     const Loading loading = loading_of(context.proportions);
     const std::string& name = context.requirements.alkali_level;
     if (name.empty() && !loading.any_stated) {
-        return {};
+        return;
     }
-    Check check{.id = "alkali.loading",
-                .verdict = Verdict::not_checked,
-                .measure = Measure::alkali,
-                .requirement = name.empty() ? "requirements.alkali_level" : "level " + name,
-                .source = context.tables.alkali.source};
-    if (name.empty()) {
-        check.message = {
-            "alkali from cement {value} of Na2O equivalent: the level of prevention is "
-            "not stated; the engineer has it; add 'requirements.alkali_level'." +
-                salt_note(context),
-            {quantity("value", {loading.kg_m3, Measure::alkali})}};
-        return {std::move(check)};
-    }
-    const AlkaliLevel& level = level_named(name, context.tables.alkali);
+    const AlkaliRules& rules = context.tables.alkali;
+    const AlkaliLevel* level = name.empty() ? nullptr : &level_named(name, rules);
     const double tenth =
         amount_precision_kg_m3(context.tables.system) / 10; // as limits are printed
-    const bool above_limit =
-        level.most_kg_m3 && at_most({loading.kg_m3, *level.most_kg_m3, tenth}) == Verdict::fails;
-    const bool asks_shares = !level.beside_level.empty();
-    if (!loading.unknown.empty() && (asks_shares || !above_limit)) {
-        check.message = {"the alkali of {missing} is not known: the mill certificate has it; add "
-                         "'alkali'." +
-                             salt_note(context),
-                         {word("missing", joined(loading.unknown))}};
-        return {std::move(check)};
+    const bool above_limit = level && level->most_kg_m3 &&
+                             at_most({loading.kg_m3, *level->most_kg_m3, tenth}) == Verdict::fails;
+    const Standing standing = standing_of(loading, level, above_limit, rules);
+    Finding found{.id = check_ids::alkali_loading,
+                  .verdict = Verdict::not_checked,
+                  .measure = Measure::alkali};
+    if (standing == Standing::held) {
+        found.verdict = !level->beside_level.empty() ? by_shares(*level, !above_limit, context)
+                        : above_limit                ? Verdict::fails
+                                      : Verdict::watch; // the limits stand from memory
+        found.value = loading.kg_m3;
+        if (level->most_kg_m3) {
+            found.limit = Limit{.low = std::nullopt, .high = *level->most_kg_m3};
+        }
     }
-    const TypicalFigure& guided = context.tables.alkali.guided_to_percent;
-    if (asks_shares && above(loading.highest_percent, guided.value)) {
-        check.message = {
-            "a cement of more than {guided} of alkali asks more supplementary materials than "
-            "level {level} does: the engineer decides." +
-                salt_note(context),
-            {word("level", name), quantity("guided", {guided.value, Measure::percent})}};
-        return {std::move(check)};
-    }
-    check.value = loading.kg_m3;
-    if (level.most_kg_m3) {
-        check.limit = Limit{.low = std::nullopt, .high = *level.most_kg_m3};
-    }
-    check.message = message_of(loading, level, context);
-    check.verdict = asks_shares   ? by_shares(level, !above_limit, context)
-                    : above_limit ? Verdict::fails
-                                  : Verdict::watch; // the limits stand from memory
-    return {std::move(check)};
+    findings.add(found, [&](Check& told) {
+        told.requirement = level ? "level " + name : "requirements.alkali_level";
+        told.source = rules.source;
+        told.message = message_of(standing, loading, level, context);
+    });
 }
 
 } // namespace boardmark::core

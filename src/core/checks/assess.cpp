@@ -1,25 +1,52 @@
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/batch/batch.hpp>
 
 #include "../batch/batch_yield.hpp"
 #include "checks.hpp"
 
 #include <algorithm>
-#include <iterator>
 
 namespace boardmark::core {
+namespace {
+
+void hold(const Requirements& requirements, const Proportions& proportions, const Tables& tables,
+          Findings& findings) {
+    const StatedClasses stated{requirements, proportions, tables.code};
+    const Demands demands{
+        stated, tables.code, {tables.system, proportions.selection.nominal_max_size_mm}};
+    const CheckContext context{requirements, proportions, tables, stated, demands};
+    check_water_cement_ratio(context, findings);
+    check_strength(context, findings);
+    check_air(context, findings);
+    check_demanded_shares(context, findings);
+    check_sulfate_cement(context, findings);
+    check_chloride(context, findings);
+    check_alkali(context, findings);
+    check_aggregate_size(context, findings);
+    check_amounts(context, findings);
+    check_water_reduction(context, findings);
+    check_grading(context, findings);
+    check_exposure_statement(context, findings);
+    check_site(context, findings);
+    check_temperature(context, findings);
+    check_finish(context, findings);
+}
+
+} // namespace
 
 std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,
                           const Tables& tables) {
-    const CheckContext context{requirements, proportions, tables};
-    Checks all;
-    for (const auto check :
-         {check_water_cement_ratio, check_strength, check_air, check_supplementary,
-          check_sulfate_cement, check_chloride, check_alkali, check_aggregate_size, check_amounts,
-          check_water_reduction, check_grading, check_exposure_statement, check_site,
-          check_temperature, check_finish}) {
-        std::ranges::move(check(context), std::back_inserter(all));
-    }
-    return all;
+    std::vector<Check> told;
+    Findings findings{told};
+    hold(requirements, proportions, tables, findings);
+    return told;
+}
+
+void judge(const Requirements& requirements, const Proportions& proportions, const Tables& tables,
+           std::vector<Finding>& verdicts) {
+    verdicts.clear();
+    Findings findings{verdicts};
+    hold(requirements, proportions, tables, findings);
 }
 
 std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,

@@ -13,14 +13,6 @@
 namespace boardmark::core {
 namespace {
 
-/// What a mix is expected to reach, and what that is held against.
-struct Outlook {
-    Verdict verdict;
-    std::optional<double> expected_mpa; ///< or the strength that the mix stays below
-    std::string text;
-    std::vector<Argument> arguments = {};
-};
-
 double required_mpa(const CheckContext& context) {
     return context.proportions.selection.required_average_strength_mpa;
 }
@@ -86,17 +78,30 @@ std::string compared_text(double expected_mpa, Known known, const CheckContext& 
            cure;
 }
 
+/// By what a mix is expected to reach its average.
+enum class OutlookBasis { expected, stand_in, bound, floor, unknown };
+
+/// What a mix is expected to reach, and what that is held against.
+struct Outlook {
+    OutlookBasis basis;
+    Verdict verdict;
+    std::optional<double> expected_mpa = {}; ///< or the strength that the mix stays below
+    const Source* by = nullptr;              ///< of that strength
+};
+
 Outlook by_expected(const ExpectedStrength& expected, const CheckContext& context) {
+    return {OutlookBasis::expected, verdict_on(expected.mpa, context), expected.mpa,
+            expected.source};
+}
+
+std::string expected_text(double expected_mpa, const CheckContext& context) {
     const Proportions& mix = context.proportions;
     const bool designed = mix.selection.w_cm_governed_by == Governor::strength && !mix.submitted &&
-                          !below(expected.mpa, required_mpa(context));
-    return {.verdict = verdict_on(expected.mpa, context),
-            .expected_mpa = expected.mpa,
-            .text = designed ? "designed for the average of {limit}: {value} is expected at w/cm "
-                               "{w_cm} by {by}; an estimate until trial batches prove it"
-                             : "{value} is expected at w/cm {w_cm} by {by}" +
-                                   compared_text(expected.mpa, Known::expected, context),
-            .arguments = {word("by", expected.source.citation)}};
+                          !below(expected_mpa, required_mpa(context));
+    return designed ? "designed for the average of {limit}: {value} is expected at w/cm "
+                      "{w_cm} by {by}; an estimate until trial batches prove it"
+                    : "{value} is expected at w/cm {w_cm} by {by}" +
+                          compared_text(expected_mpa, Known::expected, context);
 }
 
 /// Where the own curve or line gives no strength at the ratio: the table stands in, which knows
@@ -105,33 +110,33 @@ Outlook by_stand_in(const ExpectedStrength& expected, const CheckContext& contex
     const bool shown = !context.proportions.submitted || context.requirements.average;
     const Verdict verdict = unproven(expected.mpa, context);
     const bool enough = !below(expected.mpa, required_mpa(context));
-    return {.verdict =
-                verdict == Verdict::watch && enough && !shown ? Verdict::not_checked : verdict,
-            .expected_mpa = expected.mpa,
-            .text = "the own results give no strength at w/cm {w_cm}; {value} is expected there "
-                    "by {by}" +
-                    (enough ? ", at least the required average of {limit}: prove it by trials at "
-                              "this ratio"
-                            : compared_text(expected.mpa, Known::expected, context)),
-            .arguments = {word("by", expected.source.citation)}};
+    return {OutlookBasis::stand_in,
+            verdict == Verdict::watch && enough && !shown ? Verdict::not_checked : verdict,
+            expected.mpa, expected.source};
+}
+
+std::string stand_in_text(double expected_mpa, const CheckContext& context) {
+    return "the own results give no strength at w/cm {w_cm}; {value} is expected there by {by}" +
+           (!below(expected_mpa, required_mpa(context))
+                ? ", at least the required average of {limit}: prove it by trials at this ratio"
+                : compared_text(expected_mpa, Known::expected, context));
 }
 
 /// Where the ratio is higher than any that has a strength.
 Outlook by_bound(const ExpectedStrength& weakest, const CheckContext& context) {
     const Verdict verdict = verdict_on(weakest.mpa, context);
-    const std::vector<Argument> by{word("by", weakest.source.citation)};
     if (verdict == Verdict::holds || verdict == Verdict::not_checked) {
-        return {.verdict = Verdict::not_checked,
-                .expected_mpa = std::nullopt,
-                .text = "no strength is known at w/cm {w_cm}, only that it stays below the weakest "
-                        "of {by}: prove the required average of {limit} by trial",
-                .arguments = by};
+        return {OutlookBasis::bound, Verdict::not_checked, std::nullopt, weakest.source};
     }
-    return {.verdict = verdict,
-            .expected_mpa = weakest.mpa,
-            .text = "less than {value}, the weakest of {by}, is expected at w/cm {w_cm}" +
-                    compared_text(weakest.mpa, Known::stays_below, context),
-            .arguments = by};
+    return {OutlookBasis::bound, verdict, weakest.mpa, weakest.source};
+}
+
+std::string bound_text(const std::optional<double>& weakest_mpa, const CheckContext& context) {
+    return weakest_mpa
+               ? "less than {value}, the weakest of {by}, is expected at w/cm {w_cm}" +
+                     compared_text(*weakest_mpa, Known::stays_below, context)
+               : "no strength is known at w/cm {w_cm}, only that it stays below the weakest "
+                 "of {by}: prove the required average of {limit} by trial";
 }
 
 /// Where the ratio is lower than any that has a strength. With little water strength need not go on
@@ -139,26 +144,27 @@ Outlook by_bound(const ExpectedStrength& weakest, const CheckContext& context) {
 Outlook by_floor(const ExpectedStrength& strongest, const CheckContext& context) {
     const bool enough = !below(strongest.mpa, required_mpa(context));
     const bool open = !enough || lacks_evidence(context);
-    return {.verdict = open ? Verdict::not_checked : Verdict::watch,
-            .expected_mpa = strongest.mpa,
-            .text = "w/cm {w_cm} is lower than any in {by}, whose strongest is {value}" +
-                    (enough ? ", at least the required average of {limit}; " +
-                                  (lacks_evidence(context)
-                                       ? who_shows(context.proportions)
-                                       : std::string{"prove by trial that strength does not fall "
-                                                     "again with so little water"})
-                            : compared_text(strongest.mpa, Known::not_below, context)),
-            .arguments = {word("by", strongest.source.citation)}};
+    return {OutlookBasis::floor, open ? Verdict::not_checked : Verdict::watch, strongest.mpa,
+            strongest.source};
 }
 
-Outlook unknown(const CheckContext& context) {
-    return {.verdict = Verdict::not_checked,
-            .expected_mpa = std::nullopt,
-            .text = context.proportions.submitted
-                        ? "the code asks an average of {limit}; " + who_shows(context.proportions)
-                        : "no curve and no table gives a strength at w/cm {w_cm}: prove the "
-                          "required average of {limit} by trial "
-                          "('requirements.strength_curve')"};
+std::string floor_text(double strongest_mpa, const CheckContext& context) {
+    const std::string text = "w/cm {w_cm} is lower than any in {by}, whose strongest is {value}";
+    if (below(strongest_mpa, required_mpa(context))) {
+        return text + compared_text(strongest_mpa, Known::not_below, context);
+    }
+    return text + ", at least the required average of {limit}; " +
+           (lacks_evidence(context) ? who_shows(context.proportions)
+                                    : "prove by trial that strength does not fall again with so "
+                                      "little water");
+}
+
+std::string unknown_text(const Proportions& proportions) {
+    return proportions.submitted
+               ? "the code asks an average of {limit}; " + who_shows(proportions)
+               : "no curve and no table gives a strength at w/cm {w_cm}: prove the "
+                 "required average of {limit} by trial "
+                 "('requirements.strength_curve')";
 }
 
 Outlook outlook_of(const CheckContext& context) {
@@ -173,68 +179,100 @@ Outlook outlook_of(const CheckContext& context) {
     if (const auto strongest = strength_floor(context.requirements, mix, context.tables)) {
         return by_floor(*strongest, context);
     }
-    return unknown(context);
+    return {OutlookBasis::unknown, Verdict::not_checked};
 }
 
-/// An average that the file states is held against the code's.
-void hold_stated(const StatedAverage& stated, double code_mpa, UnitSystem system, Check& check) {
-    Verdict verdict = at_least({stated.strength_mpa, code_mpa, strength_precision_mpa(system)});
-    const bool short_of_it = verdict != Verdict::holds;
-    const bool has_basis = !stated.basis.empty();
-    if (verdict == Verdict::fails && has_basis) {
-        verdict = Verdict::watch;
+std::string outlook_text(const Outlook& outlook, const CheckContext& context) {
+    switch (outlook.basis) {
+    case OutlookBasis::expected:
+        return expected_text(*outlook.expected_mpa, context);
+    case OutlookBasis::stand_in:
+        return stand_in_text(*outlook.expected_mpa, context);
+    case OutlookBasis::bound:
+        return bound_text(outlook.expected_mpa, context);
+    case OutlookBasis::floor:
+        return floor_text(*outlook.expected_mpa, context);
+    case OutlookBasis::unknown:
+        break;
     }
-    check.verdict = worse(verdict, check.verdict);
-    check.message.text +=
-        !short_of_it ? ". That average is stated; the code's is {code}"
-        : has_basis  ? ". That average is stated, below the code's {code}, on this basis: "
-                       "{basis}"
-                     : ". That average is stated, below the code's {code}, and no basis is "
-                       "given";
-    check.message.arguments.push_back(quantity("code", {code_mpa, Measure::strength}));
-    check.message.arguments.push_back(word("basis", stated.basis));
+    return unknown_text(context.proportions);
+}
+
+Phrase outlook_message(const Outlook& outlook, const CheckContext& context) {
+    const auto strength = [](std::string name, double mpa) {
+        return quantity(std::move(name), {mpa, Measure::strength});
+    };
+    Phrase message{outlook_text(outlook, context), {}};
+    if (outlook.by) {
+        message.arguments.push_back(word("by", outlook.by->citation));
+    }
+    if (outlook.expected_mpa) {
+        message.arguments.push_back(strength("value", *outlook.expected_mpa));
+    }
+    message.arguments.push_back(strength("limit", required_mpa(context)));
+    message.arguments.push_back(strength("specified", context.requirements.strength_mpa));
+    message.arguments.push_back(quantity("w_cm", {context.proportions.totals.w_cm, Measure::w_cm}));
+    return message;
+}
+
+/// An average that the file states, held against the code's.
+struct StatedFinding {
+    Verdict verdict;
+    bool falls_short;
+};
+
+StatedFinding hold_stated(const StatedAverage& stated, double code_mpa, UnitSystem system) {
+    const Verdict verdict =
+        at_least({stated.strength_mpa, code_mpa, strength_precision_mpa(system)});
+    const bool has_basis = !stated.basis.empty();
+    return {verdict == Verdict::fails && has_basis ? Verdict::watch : verdict,
+            verdict != Verdict::holds};
+}
+
+void append_stated(const StatedAverage& stated, bool falls_short, double code_mpa,
+                   Phrase& message) {
+    message.text += !falls_short ? ". That average is stated; the code's is {code}"
+                    : !stated.basis.empty()
+                        ? ". That average is stated, below the code's {code}, on this basis: "
+                          "{basis}"
+                        : ". That average is stated, below the code's {code}, and no basis is "
+                          "given";
+    message.arguments.push_back(quantity("code", {code_mpa, Measure::strength}));
+    message.arguments.push_back(word("basis", stated.basis));
 }
 
 } // namespace
 
-Checks check_average_strength(const CheckContext& context) {
+void check_average_strength(const CheckContext& context, Findings& findings) {
     const auto by_code = code_average(context.requirements, context.tables.code.average_strength);
-    Outlook outlook = outlook_of(context);
-    const auto strength = [](std::string name, double mpa) {
-        return quantity(std::move(name), {mpa, Measure::strength});
-    };
-    Check check{.id = "strength.average",
-                .verdict = outlook.verdict,
-                .value = outlook.expected_mpa,
-                .limit = Limit{.low = std::max(required_mpa(context), by_code.strength_mpa),
-                               .high = std::nullopt},
-                .measure = Measure::strength,
-                .requirement = "required average strength",
-                .source = by_code.source,
-                .message = {std::move(outlook.text), std::move(outlook.arguments)}};
-    for (Argument& argument :
-         std::vector{strength("value", outlook.expected_mpa.value_or(0)),
-                     strength("limit", required_mpa(context)),
-                     strength("specified", context.requirements.strength_mpa),
-                     quantity("w_cm", {context.proportions.totals.w_cm, Measure::w_cm})}) {
-        if (argument.name != "value" || outlook.expected_mpa) {
-            check.message.arguments.push_back(std::move(argument));
+    const auto& average = context.requirements.average;
+    const Outlook outlook = outlook_of(context);
+    const StatedFinding stated =
+        average ? hold_stated(*average, by_code.strength_mpa, context.tables.system)
+                : StatedFinding{Verdict::holds, false};
+    const bool doubtful_record =
+        !average && outlook.verdict == Verdict::holds && !by_code.record_lacks.empty();
+    Finding found{.id = check_ids::strength_average,
+                  .verdict =
+                      doubtful_record ? Verdict::watch : worse(stated.verdict, outlook.verdict),
+                  .measure = Measure::strength};
+    if (found.verdict != Verdict::not_checked) {
+        found.value = outlook.expected_mpa;
+        found.limit = Limit{.low = std::max(required_mpa(context), by_code.strength_mpa),
+                            .high = std::nullopt};
+    }
+    findings.add(found, [&](Check& told) {
+        told.requirement = "required average strength";
+        told.source = by_code.source;
+        told.message = outlook_message(outlook, context);
+        if (average) {
+            append_stated(*average, stated.falls_short, by_code.strength_mpa, told.message);
+        } else if (doubtful_record) {
+            told.message.text +=
+                "; that average counts on a strength record of which {lacks} is not stated";
+            told.message.arguments.push_back(word("lacks", joined(by_code.record_lacks)));
         }
-    }
-    if (context.requirements.average) {
-        hold_stated(*context.requirements.average, by_code.strength_mpa, context.tables.system,
-                    check);
-    } else if (check.verdict == Verdict::holds && !by_code.record_lacks.empty()) {
-        check.verdict = Verdict::watch;
-        check.message.text += "; that average counts on a strength record of which {lacks} is not "
-                              "stated";
-        check.message.arguments.push_back(word("lacks", joined(by_code.record_lacks)));
-    }
-    if (check.verdict == Verdict::not_checked) {
-        check.value = std::nullopt;
-        check.limit = std::nullopt;
-    }
-    return {std::move(check)};
+    });
 }
 
 } // namespace boardmark::core

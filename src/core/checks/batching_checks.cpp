@@ -95,12 +95,12 @@ std::vector<Check> dose_checks(const Yield& yield, const Tables& tables) {
             return quantity(std::move(what), {ml_100kg(percent, density_kg_m3), Measure::dose});
         };
         checks.push_back(
-            {.id = "dose.maximum",
+            {.id = check_ids::dose_maximum,
              .verdict = above(found, most * tolerance) ? Verdict::fails : Verdict::holds,
              .value = ml_100kg(found, density_kg_m3),
              .limit = Limit{std::nullopt, ml_100kg(most, density_kg_m3)},
              .measure = Measure::dose,
-             .requirement = "materials." + admixture->name + ".maximum_dose",
+             .requirement = "materials." + std::string{admixture->name} + ".maximum_dose",
              .source = {"product data of the mix file", Confidence::read},
              .message = {"{name} dosed at {value}, at most {limit}",
                          {name, dose("value", found), dose("limit", most)}}});
@@ -124,7 +124,7 @@ Proportions at_moistures(Proportions designed, const Trial& trial) {
     for (Ingredient& ingredient : designed.ingredients) {
         const BatchedMaterial* batched = find_batched(trial, ingredient.name);
         if (batched && ingredient.material) {
-            ingredient.material->aggregate.moisture_percent =
+            ingredient.edit_material().aggregate.moisture_percent =
                 batched->material.aggregate.moisture_percent;
         }
     }
@@ -135,18 +135,16 @@ Proportions at_moistures(Proportions designed, const Trial& trial) {
 
 std::vector<Check> check_batching(const Trial& trial, const Yield& yield,
                                   const Proportions& designed, const Tables& tables) {
-    Batch asked;
-    try {
-        asked = batch(at_moistures(designed, trial), {yield.intended_volume_m3, {}},
-                      tables.water_density_kg_m3);
-    } catch (const Unresolved& too_wet) { // what the trial was stands all the same
-        return {{.id = "batching",
+    const auto asked = batch(at_moistures(designed, trial), {yield.intended_volume_m3, {}},
+                             tables.water_density_kg_m3);
+    if (!asked) { // too wet: what the trial was stands all the same
+        return {{.id = check_ids::batching,
                  .verdict = Verdict::not_checked,
                  .requirement = "batch of the mix file",
-                 .message = too_wet.what}};
+                 .message = asked.why().what}};
     }
     std::vector<Check> checks = dose_checks(yield, tables);
-    for (const BatchItem& item : asked.items) {
+    for (const BatchItem& item : asked->items) {
         if (item.by_trial) {
             continue;
         }

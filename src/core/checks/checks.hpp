@@ -2,6 +2,9 @@
 
 #include <boardmark/core/checks/check.hpp>
 
+#include "../code/demand.hpp"
+#include "findings.hpp"
+
 #include <vector>
 
 namespace boardmark::core {
@@ -11,29 +14,34 @@ struct CheckContext {
     const Requirements& requirements;
     const Proportions& proportions;
     const Tables& tables;
+    const StatedClasses& stated;
+    const Demands& demands;
 };
 
 using Checks = std::vector<Check>;
 
 // One function for each subject; a check that does not apply is left out.
 
-Checks check_exposure_statement(const CheckContext& context);
-Checks check_site(const CheckContext& context);
-Checks check_water_cement_ratio(const CheckContext& context);
-Checks check_strength(const CheckContext& context);
-Checks check_average_strength(const CheckContext& context);
-Checks check_own_line(const CheckContext& context);
-Checks check_strength_records(const CheckContext& context);
-Checks check_air(const CheckContext& context);
-Checks check_supplementary(const CheckContext& context);
-Checks check_sulfate_cement(const CheckContext& context);
-Checks check_chloride(const CheckContext& context);
-Checks check_aggregate_size(const CheckContext& context);
-Checks check_amounts(const CheckContext& context);
-Checks check_grading(const CheckContext& context);
-Checks check_temperature(const CheckContext& context);
-Checks check_finish(const CheckContext& context);
-Checks check_alkali(const CheckContext& context);
-Checks check_water_reduction(const CheckContext& context);
+void check_exposure_statement(const CheckContext& context, Findings& findings);
+void check_site(const CheckContext& context, Findings& findings);
+void check_demanded_ratio(const CheckContext& context, Findings& findings);
+void check_demanded_strength(const CheckContext& context, Findings& findings);
+void check_demanded_air(const CheckContext& context, Findings& findings);
+void check_demanded_shares(const CheckContext& context, Findings& findings);
+void check_water_cement_ratio(const CheckContext& context, Findings& findings);
+void check_strength(const CheckContext& context, Findings& findings);
+void check_average_strength(const CheckContext& context, Findings& findings);
+void check_own_line(const CheckContext& context, Findings& findings);
+void check_strength_records(const CheckContext& context, Findings& findings);
+void check_air(const CheckContext& context, Findings& findings);
+void check_sulfate_cement(const CheckContext& context, Findings& findings);
+void check_chloride(const CheckContext& context, Findings& findings);
+void check_aggregate_size(const CheckContext& context, Findings& findings);
+void check_amounts(const CheckContext& context, Findings& findings);
+void check_grading(const CheckContext& context, Findings& findings);
+void check_temperature(const CheckContext& context, Findings& findings);
+void check_finish(const CheckContext& context, Findings& findings);
+void check_alkali(const CheckContext& context, Findings& findings);
+void check_water_reduction(const CheckContext& context, Findings& findings);
 
 } // namespace boardmark::core

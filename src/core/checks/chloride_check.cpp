@@ -1,7 +1,7 @@
 #include <boardmark/core/basis/tables.hpp>
 
 #include "../basis/phrases.hpp"
-#include "compare.hpp"
+#include "checks.hpp"
 #include "exposure_limits.hpp"
 
 #include <algorithm>
@@ -19,62 +19,93 @@ double counted_binder_kg(const Proportions& proportions) {
     return cement_kg + std::min(cement_kg, other_kg);
 }
 
-} // namespace
+/// Whether an ingredient may bring chloride that nobody stated.
+bool is_unknown(const Ingredient& ingredient) {
+    const auto& percent = ingredient.material->chloride_percent;
+    return !percent || (ingredient.by_trial && *percent > 0);
+}
 
-Checks check_chloride(const CheckContext& context) {
-    const ExposureClass* exposure = stated_class(context, 'C');
-    if (!exposure || !exposure->chloride_percent || !context.requirements.reinforced) {
-        return {};
-    }
-    Check check{.id = "chloride.exposure",
-                .verdict = Verdict::not_checked,
-                .measure = Measure::percent,
-                .requirement = exposure->name,
-                .source = exposure->limits.source};
-    const TypicalFigure& water = context.tables.practice.drinking_water_chloride_percent;
-    double chloride_kg = 0;
-    std::vector<std::string> missing;
+/// Chloride as far as it is known.
+struct ChlorideSum {
+    double kg = 0;
+    bool any_unknown = false;
+};
+
+ChlorideSum chloride_of(const CheckContext& context) {
+    const double water_percent = context.tables.practice.drinking_water_chloride_percent.value;
+    ChlorideSum sum;
     for (const Ingredient& ingredient : context.proportions.ingredients) {
         if (ingredient.role == Role::water) {
-            chloride_kg += ingredient.kg_m3 * water.value / 100;
+            sum.kg += ingredient.kg_m3 * water_percent / 100;
         }
         if (!ingredient.material) {
             continue;
         }
-        const auto& stated_percent = ingredient.material->chloride_percent;
-        if (!stated_percent || (ingredient.by_trial && *stated_percent > 0)) {
-            missing.push_back(ingredient.name + (stated_percent ? " (dosed by trial)" : ""));
+        if (is_unknown(ingredient)) {
+            sum.any_unknown = true;
             continue;
         }
-        chloride_kg += ingredient.dry_kg_m3.value_or(ingredient.kg_m3) * *stated_percent / 100;
+        sum.kg += ingredient.dry_kg_m3.value_or(ingredient.kg_m3) *
+                  *ingredient.material->chloride_percent / 100;
     }
+    return sum;
+}
+
+std::string unknown_of(const Proportions& proportions) {
+    std::vector<std::string> names;
+    for (const Ingredient& ingredient : proportions.ingredients) {
+        if (ingredient.material && is_unknown(ingredient)) {
+            names.push_back(std::string{ingredient.name} +
+                            (ingredient.material->chloride_percent ? " (dosed by trial)" : ""));
+        }
+    }
+    return joined(names);
+}
+
+} // namespace
+
+void check_chloride(const CheckContext& context, Findings& findings) {
+    const Demand* asked = context.demands.first(Demanded::chloride);
+    if (!asked || !context.requirements.reinforced) {
+        return;
+    }
+    const ChlorideSum sum = chloride_of(context);
     const double counted_kg = counted_binder_kg(context.proportions);
-    if (counted_kg == 0) {
-        check.message = {"the binder holds no cement: there is nothing to count chloride against",
-                         {}};
-        return {std::move(check)};
+    const bool counts = counted_kg != 0;
+    const double percent = counts ? 100 * sum.kg / counted_kg : 0;
+    const Verdict verdict = held(*asked, percent);
+    Finding found{.id = check_ids::chloride_exposure,
+                  .verdict = Verdict::not_checked,
+                  .measure = Measure::percent};
+    const bool known = counts && (!sum.any_unknown || verdict == Verdict::fails);
+    if (known) {
+        found = {.id = check_ids::chloride_exposure,
+                 .verdict = verdict,
+                 .value = percent,
+                 .limit = asked->limit(),
+                 .measure = Measure::chloride};
     }
-    const double percent = 100 * chloride_kg / counted_kg;
-    const double limit = *exposure->chloride_percent;
-    const Verdict verdict = at_most({percent, limit, chloride_precision_percent});
-    if (!missing.empty() && verdict != Verdict::fails) {
-        check.message = {
-            "chloride is not known for {missing}: test reports and data sheets have it; "
-            "add 'chloride'",
-            {word("missing", joined(missing))}};
-        return {std::move(check)};
-    }
-    check.verdict = verdict;
-    check.value = percent;
-    check.limit = Limit{.low = std::nullopt, .high = limit};
-    check.measure = Measure::chloride;
-    check.message = {"chloride {value} of cementitious material, all of it counted as "
-                     "water-soluble and the mixing water at the drinking-water maximum; at most "
-                     "{limit} in {class}, reinforced and not prestressed",
-                     {quantity("value", {percent, Measure::chloride}),
-                      quantity("limit", {limit, Measure::chloride}),
-                      word("class", exposure->name)}};
-    return {std::move(check)};
+    findings.add(found, [&](Check& told) {
+        told.requirement = asked->by->name;
+        told.source = *asked->source;
+        if (!counts) {
+            told.message = {
+                "the binder holds no cement: there is nothing to count chloride against", {}};
+        } else if (!known) {
+            told.message = {
+                "chloride is not known for {missing}: test reports and data sheets have it; "
+                "add 'chloride'",
+                {word("missing", unknown_of(context.proportions))}};
+        } else {
+            told.message = {
+                "chloride {value} of cementitious material, all of it counted as water-soluble "
+                "and the mixing water at the drinking-water maximum; at most {limit} in {class}, "
+                "reinforced and not prestressed",
+                {quantity("value", {percent, Measure::chloride}),
+                 quantity("limit", {asked->high, Measure::chloride}),
+                 word("class", asked->by->name)}};
+        }
+    });
 }
 
 } // namespace boardmark::core

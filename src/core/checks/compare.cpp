@@ -63,11 +63,4 @@ double rise_precision_m_h(UnitSystem system) {
     return system == UnitSystem::us ? tenth_of_a_foot_m : 0.05;
 }
 
-Verdict strength_at_least(double strength_mpa, const ClassLimits& limits, UnitSystem system) {
-    if (!below(strength_mpa, limits.min_strength_twin_mpa)) {
-        return Verdict::holds;
-    }
-    return at_least({strength_mpa, limits.min_strength_mpa, strength_precision_mpa(system)});
-}
-
 } // namespace boardmark::core

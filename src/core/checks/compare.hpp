@@ -2,7 +2,6 @@
 
 #include <boardmark/core/basis/unit_system.hpp>
 #include <boardmark/core/checks/check.hpp>
-#include <boardmark/core/code/code_tables.hpp>
 
 namespace boardmark::core {
 
@@ -35,8 +34,5 @@ double amount_precision_kg_m3(UnitSystem system);
 
 /// Rates of rise: 0.1 ft/h in the US system, 0.05 m/h in SI.
 double rise_precision_m_h(UnitSystem system);
-
-/// A strength against a limit that both systems print: one that reaches either print meets it.
-Verdict strength_at_least(double strength_mpa, const ClassLimits& limits, UnitSystem system);
 
 } // namespace boardmark::core

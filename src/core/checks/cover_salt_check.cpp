@@ -6,16 +6,15 @@
 
 namespace boardmark::core {
 
-Check open_salt_check(std::string id, const SaltExposure& salt, const Source& source) {
-    return {
-        .id = std::move(id),
-        .verdict = Verdict::not_checked,
-        .measure = Measure::length,
-        .requirement = salt.by.empty() ? "salt at the face" : "salt at the face, " + salt.by,
-        .source = source,
-        .message = {"whether salt reaches the faces is not stated: 'requirements.exposure' (C0, "
-                    "C1 or C2) or 'requirements.site' of the mix file",
-                    {}}};
+Check open_salt_check(CheckId id, const SaltExposure& salt, const Source& source) {
+    return {.id = id,
+            .verdict = Verdict::not_checked,
+            .measure = Measure::length,
+            .requirement = salt.by.empty() ? "salt at the face" : "salt at the face, " + salt.by,
+            .source = source,
+            .message = {"whether salt reaches the faces is not stated: 'requirements.exposure' "
+                        "({classes}) or 'requirements.site' of the mix file",
+                        {word("classes", salt.open_classes)}}};
 }
 
 const char* relief_taken_as_none() {
@@ -28,7 +27,7 @@ std::optional<Check> check_cover_salt(const SaltyFace& face, const SaltExposure&
         return std::nullopt;
     }
     const TypicalFigure& asked = rules.corrosive_mm;
-    Check check = open_salt_check("cover.salt", salt, asked.source);
+    Check check = open_salt_check(check_ids::cover_salt, salt, asked.source);
     if (salt.at_face == SaltAtFace::not_stated) {
         return check;
     }

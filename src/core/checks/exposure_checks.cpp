@@ -1,6 +1,8 @@
 #include <boardmark/core/basis/tables.hpp>
 
 #include "../basis/phrases.hpp"
+#include "../code/site_reading.hpp"
+#include "checks.hpp"
 #include "exposure_limits.hpp"
 
 #include <algorithm>
@@ -9,80 +11,98 @@
 namespace boardmark::core {
 namespace {
 
-struct Category {
-    char letter;
-    const char* subject;
-};
-constexpr Category categories[] = {
-    {'F', "freezing and thawing"},
-    {'S', "sulfate and sea water"},
-    {'W', "contact with water"},
-    {'C', "corrosion of reinforcement"},
-};
-
 /// Why a category has no class: nobody states one, and the site, where there is one, gives none.
-Phrase not_stated(const Category& category, const CheckContext& context) {
-    Phrase message{
-        "no class of category {category} ({subject}) is stated",
-        {word("category", std::string{category.letter}), word("subject", category.subject)}};
-    if (context.requirements.site) {
-        const auto classes = site_classes(
-            *context.requirements.site, context.requirements.reinforced, context.tables.code.site);
-        const auto found = std::ranges::find(classes, category.letter, &SiteClass::category);
-        message.text += ", none follows from the site: " + found->reason.text;
-        std::ranges::copy(found->reason.arguments, std::back_inserter(message.arguments));
+Phrase not_stated(std::size_t category, const CheckContext& context) {
+    const ExposureCategory& named = context.tables.code.categories[category];
+    Phrase message{"no class of category {category} ({subject}) is stated",
+                   {word("category", named.name), word("subject", named.subject)}};
+    if (const auto& site = context.requirements.site) {
+        const SiteReading reading{*site, context.requirements.reinforced, context.tables.code.site};
+        const Phrase reason = reading.reason_of(category);
+        message.text += ", none follows from the site: " + reason.text;
+        std::ranges::copy(reason.arguments, std::back_inserter(message.arguments));
     }
     message.text += "; the designer states it";
     return message;
 }
 
+void check_categories(const CheckContext& context, Findings& findings) {
+    const auto& categories = context.tables.code.categories;
+    bool complete = true;
+    for (std::size_t i = 0; i < categories.size(); ++i) {
+        if (context.stated.of_category(i)) {
+            continue;
+        }
+        complete = false;
+        findings.add({.id = check_ids::exposure_stated, .verdict = Verdict::not_checked},
+                     [&](Check& told) {
+                         told.requirement = categories[i].name;
+                         told.message = not_stated(i, context);
+                     });
+    }
+    if (!complete) {
+        return;
+    }
+    findings.add({.id = check_ids::exposure_stated, .verdict = Verdict::holds}, [&](Check& told) {
+        std::vector<std::string> names;
+        std::ranges::transform(categories, std::back_inserter(names), &ExposureCategory::name);
+        told.requirement = joined(names);
+        told.message = {context.requirements.exposure_by_site.empty()
+                            ? "a class of each category is stated"
+                            : "a class of each category is stated or follows from the site",
+                        {}};
+    });
+}
+
+/// A class that asks another one beside it where there are bars.
+void check_pairs(const CheckContext& context, Findings& findings) {
+    if (!context.requirements.reinforced) {
+        return;
+    }
+    for (const StatedClass& stated : context.stated) {
+        const ExposureClass& asking = *stated.exposure;
+        if (!asking.beside) {
+            continue;
+        }
+        const bool consistent = context.stated.first(
+            [&](const ExposureClass& other) { return other.name == asking.beside->name; });
+        findings.add({.id = check_ids::exposure_consistent,
+                      .verdict = consistent ? Verdict::holds : Verdict::watch},
+                     [&](Check& told) {
+                         told.requirement = asking.name;
+                         told.source = asking.limits.source;
+                         told.message = {consistent ? "{class} and {beside} are stated together"
+                                                    : "{class} {reason}: state {beside} as well, "
+                                                      "or say why not",
+                                         {word("class", asking.name),
+                                          word("beside", asking.beside->name),
+                                          word("reason", asking.beside->reason)}};
+                     });
+    }
+}
+
+void check_reactivity(const CheckContext& context, Findings& findings) {
+    const ExposureClass* asking = context.stated.first(
+        [](const ExposureClass& exposure) { return exposure.reactivity_evidence.has_value(); });
+    if (!asking) {
+        return;
+    }
+    findings.add({.id = check_ids::aggregate_reactivity, .verdict = Verdict::not_checked},
+                 [&](Check& told) {
+                     told.requirement = asking->name;
+                     told.source = *asking->reactivity_evidence;
+                     told.message = {"{class} asks evidence that the aggregates do not react with "
+                                     "alkali, or are kept from it: the aggregate producer has it",
+                                     {word("class", asking->name)}};
+                 });
+}
+
 } // namespace
 
-Checks check_exposure_statement(const CheckContext& context) {
-    Checks checks;
-    for (const Category& category : categories) {
-        if (!stated_class(context, category.letter)) {
-            checks.push_back({.id = "exposure.stated",
-                              .verdict = Verdict::not_checked,
-                              .requirement = std::string{category.letter},
-                              .message = not_stated(category, context)});
-        }
-    }
-    if (checks.empty()) {
-        checks.push_back({.id = "exposure.stated",
-                          .verdict = Verdict::holds,
-                          .requirement = "F, S, W, C",
-                          .message = {context.requirements.exposure_by_site.empty()
-                                          ? "a class of each category is stated"
-                                          : "a class of each category is stated or follows from "
-                                            "the site",
-                                      {}}});
-    }
-    const ExposureClass* freezing = stated_class(context, 'F');
-    const ExposureClass* corrosion = stated_class(context, 'C');
-    if (freezing && freezing->name == "F3" && context.requirements.reinforced) {
-        const bool consistent = corrosion && corrosion->name == "C2";
-        checks.push_back(
-            {.id = "exposure.consistent",
-             .verdict = consistent ? Verdict::holds : Verdict::watch,
-             .requirement = "F3",
-             .source = freezing->limits.source,
-             .message = {consistent ? "F3 and C2 are stated together"
-                                    : "F3 means deicers, and deicers reach the bars: state C2 as "
-                                      "well, or say why not",
-                         {}}});
-    }
-    const ExposureClass* water = stated_class(context, 'W');
-    if (water && water->asks_reactivity_evidence) {
-        checks.push_back({.id = "aggregate.reactivity",
-                          .verdict = Verdict::not_checked,
-                          .requirement = water->name,
-                          .source = {"ACI 318-19 26.4.2.2(d)", Confidence::read},
-                          .message = {"{class} asks evidence that the aggregates do not react with "
-                                      "alkali, or are kept from it: the aggregate producer has it",
-                                      {word("class", water->name)}}});
-    }
-    return checks;
+void check_exposure_statement(const CheckContext& context, Findings& findings) {
+    check_categories(context, findings);
+    check_pairs(context, findings);
+    check_reactivity(context, findings);
 }
 
 } // namespace boardmark::core

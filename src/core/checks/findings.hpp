@@ -29,16 +29,13 @@ public:
             verdicts_->push_back(finding);
             return;
         }
-        Check check{.id = std::string{finding.id},
-                    .verdict = finding.verdict,
-                    .value = finding.value,
-                    .limit = finding.limit,
-                    .measure = finding.measure};
-        std::forward<Telling>(telling)(check);
-        told_->push_back(std::move(check));
+        std::forward<Telling>(telling)(open(finding));
     }
 
 private:
+    /// A check to be told, with the figures of a finding.
+    Check& open(const Finding& finding);
+
     std::vector<Finding>* verdicts_ = nullptr;
     std::vector<Check>* told_ = nullptr;
 };

@@ -1,23 +1,16 @@
 #include "finish_checks.hpp"
 
-#include <algorithm>
-#include <iterator>
-
 namespace boardmark::core {
 
-Checks check_finish(const CheckContext& context) {
-    Checks all;
+void check_finish(const CheckContext& context, Findings& findings) {
     if (!context.requirements.board_marked) {
-        return all;
+        return;
     }
-    for (const auto check : {check_finish_volumes, check_finish_fines, check_finish_constancy,
-                             check_finish_slump, check_finish_deicer}) {
-        std::ranges::move(check(context), std::back_inserter(all));
-    }
-    for (Check& check : all) {
-        check.requirement = "board-marked";
-    }
-    return all;
+    check_finish_volumes(context, findings);
+    check_finish_fines(context, findings);
+    check_finish_constancy(context, findings);
+    check_finish_slump(context, findings);
+    check_finish_deicer(context, findings);
 }
 
 } // namespace boardmark::core

@@ -1,7 +1,7 @@
 #include <boardmark/core/basis/tables.hpp>
 
 #include "../basis/phrases.hpp"
-#include "../method/air_content.hpp"
+#include "checks.hpp"
 #include "compare.hpp"
 #include "finish_checks.hpp"
 #include "supplementary.hpp"
@@ -13,35 +13,34 @@ namespace {
 
 /// Deicers or salt spray on freezing concrete.
 bool salt_and_frost(const CheckContext& context) {
-    const auto stated = [&](const std::string& name) {
-        return std::ranges::count(context.requirements.exposure, name) > 0;
+    const auto salted = [](const ExposureClass& exposure) {
+        return exposure.salt == Salt::deicers || exposure.salt == Salt::any;
     };
-    const ExposureClass* freezing = freezing_class(context.requirements, context.tables);
-    return demanded_air(freezing, context.tables) &&
-           (stated(context.tables.code.supplementary.class_name) || stated("C2"));
+    return context.demands.first(Demanded::air) && context.stated.first(salted);
 }
 
-bool within_caps(const Supplementary& found, const SupplementaryCaps& caps) {
-    const auto holds = [](double percent, const Cap& cap) {
-        return at_most({percent, cap.percent, percent_precision}) == Verdict::holds;
-    };
-    return holds(found.ash, caps.fly_ash) && holds(found.slag, caps.slag_cement) &&
-           holds(found.fume, caps.silica_fume) && holds(found.total(), caps.total) &&
-           holds(found.ash + found.fume, caps.ash_and_fume);
+/// The class under deicers that caps additions, stated or not, or nullptr.
+const ExposureClass* capping_class(const CodeTables& code) {
+    const auto found = std::ranges::find_if(code.classes, [](const ExposureClass& exposure) {
+        return exposure.salt == Salt::deicers && !exposure.caps.empty();
+    });
+    return found == code.classes.end() ? nullptr : &*found;
 }
 
-} // namespace
+bool within_caps(const Supplementary& found, const std::vector<Cap>& caps) {
+    return std::ranges::all_of(caps, [&](const Cap& cap) {
+        return at_most({found.of(cap.addition), cap.percent, percent_precision}) == Verdict::holds;
+    });
+}
 
-Checks check_finish_deicer(const CheckContext& context) {
-    const SupplementaryCaps& caps = context.tables.code.supplementary;
-    const Supplementary found = supplementary_of(context.proportions);
-    if (!salt_and_frost(context) || (found.ash <= 0 && found.slag <= 0)) {
-        return {};
-    }
-    const bool held = within_caps(found, caps);
-    const auto percent = [](std::string name, double value) {
-        return quantity(std::move(name), {value, Measure::percent});
-    };
+/// The cap on an addition, else the first: a code need not cap each of them.
+const Cap& cap_of(Addition addition, const std::vector<Cap>& caps) {
+    const auto found = std::ranges::find(caps, addition, &Cap::addition);
+    return found == caps.end() ? caps.front() : *found;
+}
+
+/// The shares that are there, each with its name.
+std::string shares_text(const Supplementary& found) {
     std::string what;
     const auto add = [&](double share, const char* text) {
         if (share > 0) {
@@ -51,21 +50,40 @@ Checks check_finish_deicer(const CheckContext& context) {
     add(found.slag, "slag cement {slag}");
     add(found.ash, "ash or pozzolan {ash}");
     add(found.fume, "silica fume {fume}");
-    return {
-        {.id = "finish.deicer",
+    return what;
+}
+
+} // namespace
+
+void check_finish_deicer(const CheckContext& context, Findings& findings) {
+    const ExposureClass* capping = capping_class(context.tables.code);
+    const Supplementary found = supplementary_of(context.proportions);
+    if (!capping || (found.ash <= 0 && found.slag <= 0) || !salt_and_frost(context)) {
+        return;
+    }
+    const std::vector<Cap>& caps = capping->caps;
+    const bool held = within_caps(found, caps);
+    findings.add(
+        {.id = check_ids::finish_deicer,
          .verdict = held ? Verdict::holds : Verdict::watch,
          .value = found.total(),
-         .limit = Limit{.low = std::nullopt, .high = caps.total.percent},
-         .measure = Measure::percent,
-         .requirement = {},
-         .source = caps.slag_cement.source,
-         .message = {what +
-                         (held ? ", within the caps of {class} for deicers. "
-                               : ", above a cap of {class} for deicers: salted, it may scale. ") +
-                         "The caps come from scaling tests of slabs; to spare formed faces "
-                         "has been suggested (ACI 232.4T), the code does not",
-                     {percent("slag", found.slag), percent("ash", found.ash),
-                      percent("fume", found.fume), word("class", caps.class_name)}}}};
+         .limit = Limit{.low = std::nullopt, .high = cap_of(Addition::total, caps).percent},
+         .measure = Measure::percent},
+        [&](Check& told) {
+            const auto percent = [](std::string name, double value) {
+                return quantity(std::move(name), {value, Measure::percent});
+            };
+            told.requirement = board_marked;
+            told.source = cap_of(Addition::slag_cement, caps).source;
+            told.message = {
+                shares_text(found) +
+                    (held ? ", within the caps of {class} for deicers. "
+                          : ", above a cap of {class} for deicers: salted, it may scale. ") +
+                    "The caps come from scaling tests of slabs; to spare formed faces has been "
+                    "suggested (ACI 232.4T), the code does not",
+                {percent("slag", found.slag), percent("ash", found.ash),
+                 percent("fume", found.fume), word("class", capping->name)}};
+        });
 }
 
 } // namespace boardmark::core

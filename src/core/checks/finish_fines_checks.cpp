@@ -25,7 +25,7 @@ Argument opening(double mm) {
 /// The least that is advised, and how its table was entered.
 struct LeastFines {
     double kg_m3;
-    std::string how;
+    const char* how;
 };
 
 LeastFines least_fines(const SizeRow& row, double size_mm) {
@@ -36,7 +36,7 @@ LeastFines least_fines(const SizeRow& row, double size_mm) {
                                                    : ""};
 }
 
-Check least_check(const CheckContext& context) {
+Verdict least_check(const CheckContext& context, Findings& findings) {
     const FinishTables& finish = context.tables.finish;
     const double size_mm = context.proportions.selection.nominal_max_size_mm;
     const LeastFines least = least_fines(finish.least_fines_kg_m3, size_mm);
@@ -46,30 +46,37 @@ Check least_check(const CheckContext& context) {
     const bool enough = at_least({fines_kg_m3, least.kg_m3,
                                   amount_precision_kg_m3(context.tables.system)}) == Verdict::holds;
 
-    Check check{.id = "finish.fines_low",
-                .verdict = Verdict::not_checked,
-                .measure = Measure::concentration,
-                .requirement = {},
-                .source = finish.least_fines_kg_m3.source};
-    check.message.arguments = {opening(finish.least_fines_below_mm), amount("value", fines_kg_m3),
-                               amount("limit", least.kg_m3),
-                               quantity("size", {size_mm, Measure::aggregate_size})};
-    const std::string advised = "at least {limit} is advised at {size} stone" + least.how;
-    if (!sand_kg_m3 && !enough) {
-        check.message.text = "powder {value}, " + advised +
-                             ", the sand's part below {opening} mm "
-                             "counted: its sieve analysis tells it; add 'sieves'";
-        return check;
+    Finding found{.id = check_ids::finish_fines_low,
+                  .verdict = Verdict::not_checked,
+                  .measure = Measure::concentration};
+    if (sand_kg_m3 || enough) {
+        found.value = fines_kg_m3;
+        found.limit = Limit{.low = least.kg_m3, .high = std::nullopt};
+        found.verdict = enough ? Verdict::holds : Verdict::watch;
     }
-    check.value = fines_kg_m3;
-    check.limit = Limit{.low = least.kg_m3, .high = std::nullopt};
-    check.verdict = enough ? Verdict::holds : Verdict::watch;
-    check.message.text =
-        "fines below {opening} mm {value}" +
-        std::string{sand_kg_m3 ? ", {sand} of it sand, " : " without the sand's own, "} + advised +
-        (enough ? "" : ": bleeding and sand streaks threaten; finer sand, stone dust or binder");
-    check.message.arguments.push_back(amount("sand", sand_kg_m3.value_or(0)));
-    return check;
+    findings.add(found, [&](Check& told) {
+        told.requirement = board_marked;
+        told.source = finish.least_fines_kg_m3.source;
+        told.message.arguments = {opening(finish.least_fines_below_mm),
+                                  amount("value", fines_kg_m3), amount("limit", least.kg_m3),
+                                  quantity("size", {size_mm, Measure::aggregate_size})};
+        const std::string advised =
+            std::string{"at least {limit} is advised at {size} stone"} + least.how;
+        if (found.verdict == Verdict::not_checked) {
+            told.message.text = "powder {value}, " + advised +
+                                ", the sand's part below {opening} mm "
+                                "counted: its sieve analysis tells it; add 'sieves'";
+            return;
+        }
+        told.message.text =
+            "fines below {opening} mm {value}" +
+            std::string{sand_kg_m3 ? ", {sand} of it sand, " : " without the sand's own, "} +
+            advised +
+            (enough ? ""
+                    : ": bleeding and sand streaks threaten; finer sand, stone dust or binder");
+        told.message.arguments.push_back(amount("sand", sand_kg_m3.value_or(0)));
+    });
+    return found.verdict;
 }
 
 double most_fines_kg_m3(const MostFines& row, const Proportions& proportions) {
@@ -98,122 +105,166 @@ const MostFines* most_fines_row(const CheckContext& context) {
     if (!freezing || above(context.requirements.strength_mpa, finish.most_fines_strength_mpa)) {
         return nullptr;
     }
-    const auto& rows = demanded_air(freezing, context.tables) ? finish.most_fines_freezing
-                                                              : finish.most_fines_other;
+    const auto& rows =
+        demanded_air(freezing) ? finish.most_fines_freezing : finish.most_fines_other;
     const double size_mm = context.proportions.selection.nominal_max_size_mm;
     const auto found = std::ranges::find_if(
         rows, [&](const MostFines& row) { return !above(size_mm, row.up_to_mm); });
     return found == rows.end() ? nullptr : &*found;
 }
 
-/// Left out where no published maximum applies and where the sand's part is unknown but matters.
-Checks most_check(const CheckContext& context) {
-    const MostFines* row = most_fines_row(context);
-    if (!row) {
-        return {};
-    }
+bool is_too_many(double fines_kg_m3, double limit_kg_m3, const CheckContext& context) {
+    return at_most({fines_kg_m3, limit_kg_m3, amount_precision_kg_m3(context.tables.system)}) !=
+           Verdict::holds;
+}
+
+/// Fines held against the published most.
+struct MostFound {
+    double kg_m3;
+    const char* how;     ///< what is counted
+    bool ends_too_early; ///< the sand's sieves do not tell how much, and it matters
+};
+
+/// Nothing where the sand's part is unknown but matters.
+std::optional<MostFound> fines_against_most(const CheckContext& context, double limit_kg_m3) {
     const double opening_mm = context.tables.finish.most_fines_below_mm;
     const Proportions& proportions = context.proportions;
-    const double limit_kg_m3 = most_fines_kg_m3(*row, proportions);
     const double powder_kg_m3 = core::powder_kg_m3(proportions);
-    const auto sand_kg_m3 = sand_passing_kg_m3(proportions, opening_mm);
-    const auto at_most_kg_m3 = sand_passing_at_most_kg_m3(proportions, opening_mm);
-    const auto too_many = [&](double fines_kg_m3) {
-        return at_most({fines_kg_m3, limit_kg_m3, amount_precision_kg_m3(context.tables.system)}) !=
-               Verdict::holds;
-    };
-
-    Check check{.id = "finish.fines_high",
-                .verdict = Verdict::not_checked,
-                .limit = Limit{.low = std::nullopt, .high = limit_kg_m3},
-                .measure = Measure::concentration,
-                .requirement = {},
-                .source = row->source};
-    std::string how;
-    if (sand_kg_m3) {
-        check.value = powder_kg_m3 + *sand_kg_m3;
-    } else if (too_many(powder_kg_m3)) {
-        check.value = powder_kg_m3;
-        how = " without the sand's own";
-    } else if (!at_most_kg_m3) {
-        return {};
-    } else if (!too_many(powder_kg_m3 + *at_most_kg_m3)) {
-        check.value = powder_kg_m3 + *at_most_kg_m3;
-        how = " at most";
-    } else {
-        check.limit = std::nullopt;
-        check.message = {
-            "powder {value}, at most {limit} with the sand's part below {opening} mm: "
-            "its sieves end above that; add '0.075 mm' to 'sieves'",
-            {amount("value", powder_kg_m3), amount("limit", limit_kg_m3), opening(opening_mm)}};
-        return {std::move(check)};
+    if (const auto sand_kg_m3 = sand_passing_kg_m3(proportions, opening_mm)) {
+        return MostFound{powder_kg_m3 + *sand_kg_m3, "", false};
     }
-    const bool many = too_many(*check.value);
-    check.verdict = many ? Verdict::watch : Verdict::holds;
-    check.message = {
-        "fines below {opening} mm {value}" + how +
-            ", at most {limit} for this cement "
-            "content where DIN 1045-2 applies" +
-            (many ? ": sticky, and its skin scales and crazes more easily" : ""),
-        {opening(opening_mm), amount("value", *check.value), amount("limit", limit_kg_m3)}};
-    return {std::move(check)};
+    const auto too_many = [&](double fines_kg_m3) {
+        return is_too_many(fines_kg_m3, limit_kg_m3, context);
+    };
+    if (too_many(powder_kg_m3)) {
+        return MostFound{powder_kg_m3, " without the sand's own", false};
+    }
+    const auto at_most_kg_m3 = sand_passing_at_most_kg_m3(proportions, opening_mm);
+    if (!at_most_kg_m3) {
+        return std::nullopt;
+    }
+    return too_many(powder_kg_m3 + *at_most_kg_m3)
+               ? MostFound{powder_kg_m3, "", true}
+               : MostFound{powder_kg_m3 + *at_most_kg_m3, " at most", false};
+}
+
+/// Left out where no published maximum applies and where the sand's part is unknown but matters.
+void most_check(const CheckContext& context, Findings& findings) {
+    const MostFines* row = most_fines_row(context);
+    if (!row) {
+        return;
+    }
+    const double limit_kg_m3 = most_fines_kg_m3(*row, context.proportions);
+    const auto fines = fines_against_most(context, limit_kg_m3);
+    if (!fines) {
+        return;
+    }
+    const bool many = is_too_many(fines->kg_m3, limit_kg_m3, context);
+    Finding found{.id = check_ids::finish_fines_high,
+                  .verdict = Verdict::not_checked,
+                  .measure = Measure::concentration};
+    if (!fines->ends_too_early) {
+        found.verdict = many ? Verdict::watch : Verdict::holds;
+        found.value = fines->kg_m3;
+        found.limit = Limit{.low = std::nullopt, .high = limit_kg_m3};
+    }
+    findings.add(found, [&](Check& told) {
+        const Argument below = opening(context.tables.finish.most_fines_below_mm);
+        const Argument value = amount("value", fines->kg_m3);
+        const Argument limit = amount("limit", limit_kg_m3);
+        told.requirement = board_marked;
+        told.source = row->source;
+        if (fines->ends_too_early) {
+            told.message = {
+                "powder {value}, at most {limit} with the sand's part below {opening} mm: "
+                "its sieves end above that; add '0.075 mm' to 'sieves'",
+                {value, limit, below}};
+            return;
+        }
+        told.message = {std::string{"fines below {opening} mm {value}"} + fines->how +
+                            ", at most {limit} for this cement "
+                            "content where DIN 1045-2 applies" +
+                            (many ? ": sticky, and its skin scales and crazes more easily" : ""),
+                        {below, value, limit}};
+    });
 }
 
 /// Signs that water will rise along the boards: two are a risk.
-Check bleeding_check(const CheckContext& context, Verdict fines) {
-    const FinishTables& finish = context.tables.finish;
-    const double w_cm = context.proportions.totals.w_cm;
+struct BleedingSigns {
+    bool wet;
+    bool few_fines;
+    bool no_air;
+
+    int count() const { return int{wet} + int{few_fines} + int{no_air}; }
+};
+
+std::string signs_text(const BleedingSigns& seen) {
     std::string signs;
-    int count = 0;
-    const auto sign = [&](bool seen, const char* what) {
-        if (seen) {
+    const auto sign = [&](bool is_seen, const char* what) {
+        if (is_seen) {
             signs += (signs.empty() ? "" : ", ") + std::string{what};
-            ++count;
         }
     };
-    const bool wet = at_most({w_cm, finish.bleeding_w_cm.value, w_cm_precision}) != Verdict::holds;
-    sign(wet, "w/cm {value} above {limit}");
-    sign(fines == Verdict::watch, "few fines");
-    sign(!context.proportions.selection.air_entrained, "no entrained air");
-    const int most = static_cast<int>(finish.bleeding_signs.value);
-    const bool open = fines == Verdict::not_checked && count < most;
+    sign(seen.wet, "w/cm {value} above {limit}");
+    sign(seen.few_fines, "few fines");
+    sign(seen.no_air, "no entrained air");
+    return signs;
+}
 
-    Check check{.id = "finish.bleeding",
-                .verdict = count >= most ? Verdict::watch
-                           : open        ? Verdict::not_checked
-                                         : Verdict::holds,
-                .measure = Measure::w_cm,
-                .requirement = {},
-                .source = finish.bleeding_signs.source};
-    if (!open) {
-        check.value = w_cm;
-        check.limit = Limit{.low = std::nullopt, .high = finish.bleeding_w_cm.value};
+std::string bleeding_text(const BleedingSigns& seen, Verdict verdict) {
+    const std::string signs = signs_text(seen);
+    switch (verdict) {
+    case Verdict::watch:
+        return "bleeding is likely (" + signs +
+               "): it draws sand streaks and runs at the board joints; see it on the "
+               "trial batch";
+    case Verdict::not_checked:
+        return (seen.count() == 0
+                    ? "w/cm and air show no sign of bleeding, and the fines are not "
+                      "known: the "
+                    : "signs of bleeding (" + signs + "), and the fines are not known: the ") +
+               std::string{"sieve analysis of the sand has them; add 'sieves' to 0.3 mm (No. 50)"};
+    case Verdict::holds:
+    case Verdict::fails:
+        break;
     }
-    check.message.text =
-        count >= most ? "bleeding is likely (" + signs +
-                            "): it draws sand streaks and runs at the board joints; see it on the "
-                            "trial batch"
-        : open && count == 0
-            ? std::string{"w/cm and air show no sign of bleeding, and the fines are not known: the "
-                          "sieve analysis of the sand has them; add 'sieves' to 0.3 mm (No. 50)"}
-        : open ? "signs of bleeding (" + signs +
-                     "), and the fines are not known: the sieve analysis "
-                     "of the sand has them; add 'sieves' to 0.3 mm (No. 50)"
-        : count == 0 ? "no sign of bleeding: w/cm {value} up to {limit}, air entrained"
-                     : "one sign of bleeding only (" + signs + ")";
-    check.message.arguments = {quantity("value", {w_cm, Measure::w_cm}),
-                               quantity("limit", {finish.bleeding_w_cm.value, Measure::w_cm})};
-    return check;
+    return seen.count() == 0 ? "no sign of bleeding: w/cm {value} up to {limit}, air entrained"
+                             : "one sign of bleeding only (" + signs + ")";
+}
+
+void bleeding_check(const CheckContext& context, Verdict fines, Findings& findings) {
+    const FinishTables& finish = context.tables.finish;
+    const double w_cm = context.proportions.totals.w_cm;
+    const double limit = finish.bleeding_w_cm.value;
+    const BleedingSigns seen{.wet = at_most({w_cm, limit, w_cm_precision}) != Verdict::holds,
+                             .few_fines = fines == Verdict::watch,
+                             .no_air = !context.proportions.selection.air_entrained};
+    const int most = static_cast<int>(finish.bleeding_signs.value);
+    const bool open = fines == Verdict::not_checked && seen.count() < most;
+    Finding found{.id = check_ids::finish_bleeding,
+                  .verdict = seen.count() >= most ? Verdict::watch
+                             : open               ? Verdict::not_checked
+                                                  : Verdict::holds,
+                  .measure = Measure::w_cm};
+    if (!open) {
+        found.value = w_cm;
+        found.limit = Limit{.low = std::nullopt, .high = limit};
+    }
+    findings.add(found, [&](Check& told) {
+        told.requirement = board_marked;
+        told.source = finish.bleeding_signs.source;
+        told.message = {
+            bleeding_text(seen, found.verdict),
+            {quantity("value", {w_cm, Measure::w_cm}), quantity("limit", {limit, Measure::w_cm})}};
+    });
 }
 
 } // namespace
 
-Checks check_finish_fines(const CheckContext& context) {
-    Checks checks{least_check(context)};
-    const Verdict fines = checks.front().verdict;
-    std::ranges::move(most_check(context), std::back_inserter(checks));
-    checks.push_back(bleeding_check(context, fines));
-    return checks;
+void check_finish_fines(const CheckContext& context, Findings& findings) {
+    const Verdict fines = least_check(context, findings);
+    most_check(context, findings);
+    bleeding_check(context, fines, findings);
 }
 
 } // namespace boardmark::core

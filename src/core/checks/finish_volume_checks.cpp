@@ -10,68 +10,76 @@ namespace {
 
 /// A part of the volume that fills the print of the boards.
 struct FillingPart {
-    const char* id;
+    CheckId id;
     const char* what;
     std::optional<double> percent;
     const TypicalFigure& least;
     const char* why;
 };
 
-Check volume_check(const FillingPart& part) {
-    Check check{.id = part.id,
-                .verdict = Verdict::not_checked,
-                .measure = Measure::percent,
-                .requirement = {},
-                .source = part.least.source};
-    if (!part.percent) {
-        check.message = {"{what}: the amounts and relative densities of all materials are needed",
-                         {word("what", part.what)}};
-        return check;
+void volume_check(const FillingPart& part, Findings& findings) {
+    Finding found{.id = part.id, .verdict = Verdict::not_checked, .measure = Measure::percent};
+    if (part.percent) {
+        found.value = *part.percent;
+        found.limit = Limit{.low = part.least.value, .high = std::nullopt};
+        const bool enough =
+            at_least({*part.percent, part.least.value, percent_precision}) == Verdict::holds;
+        found.verdict = enough ? Verdict::holds : Verdict::watch;
     }
-    check.value = *part.percent;
-    check.limit = Limit{.low = part.least.value, .high = std::nullopt};
-    const bool enough =
-        at_least({*part.percent, part.least.value, percent_precision}) == Verdict::holds;
-    check.verdict = enough ? Verdict::holds : Verdict::watch;
-    check.message = {std::string{"{what} {value} of the volume, at least {limit} is advised"} +
-                         (enough ? "" : part.why),
-                     {word("what", part.what), quantity("value", {*part.percent, Measure::percent}),
-                      quantity("limit", {part.least.value, Measure::percent})}};
-    return check;
+    findings.add(found, [&](Check& told) {
+        told.requirement = board_marked;
+        told.source = part.least.source;
+        if (!part.percent) {
+            told.message = {
+                "{what}: the amounts and relative densities of all materials are needed",
+                {word("what", part.what)}};
+            return;
+        }
+        told.message = {std::string{"{what} {value} of the volume, at least {limit} is advised"} +
+                            (found.verdict == Verdict::holds ? "" : part.why),
+                        {word("what", part.what),
+                         quantity("value", {*part.percent, Measure::percent}),
+                         quantity("limit", {part.least.value, Measure::percent})}};
+    });
 }
 
-Check size_check(const CheckContext& context) {
+void size_check(const CheckContext& context, Findings& findings) {
     const TypicalFigure& largest = context.tables.finish.largest_size_mm;
     const double size_mm = context.proportions.selection.nominal_max_size_mm;
     constexpr double size_tolerance = 1.07; // as in every table entered by size
     const bool small = !above(size_mm, largest.value * size_tolerance);
-    return {.id = "finish.size",
-            .verdict = small ? Verdict::holds : Verdict::watch,
-            .value = size_mm,
-            .limit = Limit{.low = std::nullopt, .high = largest.value},
-            .measure = Measure::aggregate_size,
-            .requirement = {},
-            .source = largest.source,
-            .message = {small ? "stone of {value}; up to about {limit} flows round bars and into "
-                                "the print of the boards"
-                              : "stone of {value} keeps mortar from the print of the boards: at "
-                                "most about {limit} is advised for the face",
-                        {quantity("value", {size_mm, Measure::aggregate_size}),
-                         quantity("limit", {largest.value, Measure::aggregate_size})}}};
+    findings.add({.id = check_ids::finish_size,
+                  .verdict = small ? Verdict::holds : Verdict::watch,
+                  .value = size_mm,
+                  .limit = Limit{.low = std::nullopt, .high = largest.value},
+                  .measure = Measure::aggregate_size},
+                 [&](Check& told) {
+                     told.requirement = board_marked;
+                     told.source = largest.source;
+                     told.message = {
+                         small ? "stone of {value}; up to about {limit} flows round bars and into "
+                                 "the print of the boards"
+                               : "stone of {value} keeps mortar from the print of the boards: at "
+                                 "most about {limit} is advised for the face",
+                         {quantity("value", {size_mm, Measure::aggregate_size}),
+                          quantity("limit", {largest.value, Measure::aggregate_size})}};
+                 });
 }
 
 } // namespace
 
-Checks check_finish_volumes(const CheckContext& context) {
+void check_finish_volumes(const CheckContext& context, Findings& findings) {
     const Totals& totals = context.proportions.totals;
     const FinishTables& finish = context.tables.finish;
-    return {
-        volume_check({"finish.paste", "paste without air", totals.paste_percent,
-                      finish.least_paste_percent,
-                      ": lean paste leaves voids and sand streaks at the boards"}),
-        volume_check({"finish.mortar", "mortar", totals.mortar_percent, finish.least_mortar_percent,
-                      ": too little mortar to fill the print; stone nests show"}),
-        size_check(context)};
+    volume_check({check_ids::finish_paste, "paste without air", totals.paste_percent,
+                  finish.least_paste_percent,
+                  ": lean paste leaves voids and sand streaks at the boards"},
+                 findings);
+    volume_check({check_ids::finish_mortar, "mortar", totals.mortar_percent,
+                  finish.least_mortar_percent,
+                  ": too little mortar to fill the print; stone nests show"},
+                 findings);
+    size_check(context, findings);
 }
 
 } // namespace boardmark::core

@@ -74,7 +74,7 @@ void watch_layout(const TieLayout& layout, Check& check) {
 
 Check tie_check(const FormPressure& pressure, const TieLayout& layout,
                 const std::optional<TieRating>& rating, const Tables& tables) {
-    Check check{.id = "forms.tie",
+    Check check{.id = check_ids::forms_tie,
                 .verdict = Verdict::not_checked,
                 .measure = Measure::force,
                 .requirement = "working load",
@@ -105,7 +105,7 @@ Check tie_check(const FormPressure& pressure, const TieLayout& layout,
 Check form_pressure_check(const FormPressure& pressure, std::optional<double> design_kpa,
                           const Tables& tables) {
     Check check{
-        .id = "forms.pressure",
+        .id = check_ids::forms_pressure,
         .verdict = Verdict::not_checked,
         .measure = Measure::pressure,
         .requirement = "design pressure",

@@ -18,13 +18,13 @@ Verdict within(double value, const Limit& limit) {
 }
 
 /// The slump nearest to placing, held against a limit.
-Check slump_check(const Yield& yield, const Limit& limit, std::string id, std::string why,
+Check slump_check(const Yield& yield, const Limit& limit, CheckId id, std::string why,
                   std::string requirement, Source source) {
     std::string text = "slump {value}, {low} to {high} " + std::move(why);
     if (yield.slump.minutes > 0) {
         text += "; measured {minutes} min after mixing, the last and nearest to placing";
     }
-    return {.id = std::move(id),
+    return {.id = id,
             .verdict = within(yield.slump.mm, limit),
             .value = yield.slump.mm,
             .limit = limit,
@@ -44,8 +44,9 @@ std::vector<Check> slump_checks(const Trial& trial, const Yield& yield, const Ta
     std::vector<Check> checks;
     const auto& window = requirements_of(trial.mix).slump_window;
     if (window) {
-        checks.push_back(slump_check(yield, {window->low_mm, window->high_mm}, "slump.window",
-                                     "is permitted at placing", "requirements.slump_window", {}));
+        checks.push_back(slump_check(yield, {window->low_mm, window->high_mm},
+                                     check_ids::slump_window, "is permitted at placing",
+                                     "requirements.slump_window", {}));
     }
     if (!window || trial.target_slump_mm) {
         const SlumpTolerance& tolerance = slump_tolerance(yield.target.slump_mm, tables);
@@ -53,7 +54,7 @@ std::vector<Check> slump_checks(const Trial& trial, const Yield& yield, const Ta
         checks.push_back(slump_check(
             yield,
             {std::max(yield.target.slump_mm - within_mm, 0.0), yield.target.slump_mm + within_mm},
-            "slump.tolerance", "for a nominal {target}", "target slump",
+            check_ids::slump_tolerance, "for a nominal {target}", "target slump",
             tolerance.within_mm.source));
     }
     return checks;
@@ -62,11 +63,11 @@ std::vector<Check> slump_checks(const Trial& trial, const Yield& yield, const Ta
 Check air_check(const Yield& yield, const Tables& tables) {
     const double tolerance = tables.code.air.tolerance_percent;
     const double target = yield.target.air_percent;
-    Check check{.id = "air.tolerance",
+    Check check{.id = check_ids::air_tolerance,
                 .verdict = Verdict::not_checked,
                 .measure = Measure::percent,
                 .requirement = "target air",
-                .source = {"ASTM C94, ACI 318", Confidence::read},
+                .source = tables.code.air.tolerance_source,
                 .message = {"air was not measured by meter; the gravimetric air {gravimetric} is "
                             "used meanwhile",
                             {quantity("gravimetric", {yield.air_percent, Measure::percent})}}};
@@ -115,7 +116,7 @@ std::vector<Check> gap_check(const Yield& yield, const Tables& tables) {
     const TypicalFigure& most = tables.trial.air_gap_watch_percent;
     const Verdict verdict =
         graded(std::abs(gap), most.value, tables.trial.air_gap_most_percent.value);
-    return {{.id = "air.gap",
+    return {{.id = check_ids::air_gap,
              .verdict = verdict,
              .value = gap,
              .limit = Limit{-most.value, most.value},
@@ -144,7 +145,7 @@ Check yield_check(const Yield& yield, const Tables& tables) {
             ? ". Check the intended volume, the weights and the measure: nothing per volume can "
               "be trusted"
             : "";
-    return {.id = "yield.relative",
+    return {.id = check_ids::yield_relative,
             .verdict = verdict,
             .value = yield.relative_yield,
             .limit = Limit{1 - noise_percent / 100, 1 + noise_percent / 100},
@@ -164,7 +165,7 @@ Check temperature_check(const Trial& trial, const Tables& tables) {
         tables.weather.section(requirements_of(trial.mix).section.thickness_mm.value_or(0))
             .least_placed_c;
     const TypicalFigure& hottest = tables.weather.hottest_c;
-    Check check{.id = "temperature",
+    Check check{.id = check_ids::temperature,
                 .verdict = Verdict::not_checked,
                 .measure = Measure::temperature,
                 .requirement = "fresh concrete",

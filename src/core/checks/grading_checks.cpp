@@ -33,50 +33,48 @@ bool has_a_peak(const Grading& grading, const GradingRules& rules) {
     return false;
 }
 
-Check outside(Check check, const FineGrading& fine, const SieveLimits& limits) {
-    const double percent = passing_anywhere_percent(fine.grading, limits.opening_mm);
-    check.verdict = Verdict::watch;
-    check.value = percent;
-    check.limit = Limit{.low = limits.low_percent, .high = limits.high_percent};
-    check.message = {"{name}: {value} passes the {sieve} sieve, {low} to {high}; agree with the "
-                     "supplier, and prove the face on the mock-up",
-                     {word("name", fine.name), quantity("value", {percent, Measure::percent}),
-                      word("sieve", limits.name),
-                      quantity("low", {limits.low_percent, Measure::percent}),
-                      quantity("high", {limits.high_percent, Measure::percent})}};
-    return check;
-}
-
-Check check_fine(const FineGrading& fine, const GradingRules& rules) {
-    Check check{.id = "sand.grading",
-                .verdict = Verdict::holds,
-                .measure = Measure::percent,
-                .requirement = "grading",
-                .source = rules.fine_source};
-    if (const SieveLimits* limits = first_outside(fine.grading, rules)) {
-        return outside(std::move(check), fine, *limits);
+void check_fine(const Ingredient& sand, const GradingRules& rules, Findings& findings) {
+    const Grading& grading = sand.material->aggregate.sieves;
+    const SieveLimits* limits = first_outside(grading, rules);
+    Finding found{.id = check_ids::sand_grading,
+                  .verdict = limits || has_a_peak(grading, rules) ? Verdict::watch : Verdict::holds,
+                  .measure = Measure::percent};
+    if (limits) {
+        found.value = passing_anywhere_percent(grading, limits->opening_mm);
+        found.limit = Limit{.low = limits->low_percent, .high = limits->high_percent};
     }
-    if (has_a_peak(fine.grading, rules)) {
-        check.verdict = Verdict::watch;
-        check.source = rules.most_between_percent.source;
-        check.message = {"{name}: more than {most} lies between two sieves that follow each other; "
-                         "such sand bleeds or is harsh",
-                         {word("name", fine.name),
-                          quantity("most", {rules.most_between_percent.value, Measure::percent})}};
-        return check;
-    }
-    check.message = {"{name} lies within the limits of every sieve", {word("name", fine.name)}};
-    return check;
+    findings.add(found, [&](Check& told) {
+        const Argument name = word("name", std::string{sand.name});
+        told.requirement = "grading";
+        told.source = rules.fine_source;
+        if (found.verdict == Verdict::holds) {
+            told.message = {"{name} lies within the limits of every sieve", {name}};
+        } else if (limits) {
+            told.message = {
+                "{name}: {value} passes the {sieve} sieve, {low} to {high}; agree with the "
+                "supplier, and prove the face on the mock-up",
+                {name, quantity("value", {*found.value, Measure::percent}),
+                 word("sieve", limits->name),
+                 quantity("low", {limits->low_percent, Measure::percent}),
+                 quantity("high", {limits->high_percent, Measure::percent})}};
+        } else {
+            told.source = rules.most_between_percent.source;
+            told.message = {
+                "{name}: more than {most} lies between two sieves that follow each "
+                "other; such sand bleeds or is harsh",
+                {name, quantity("most", {rules.most_between_percent.value, Measure::percent})}};
+        }
+    });
 }
 
 } // namespace
 
-Checks check_grading(const CheckContext& context) {
-    Checks checks;
-    for (const FineGrading& fine : fine_gradings(context.proportions)) {
-        checks.push_back(check_fine(fine, context.tables.grading));
+void check_grading(const CheckContext& context, Findings& findings) {
+    for (const Ingredient* sand : of_role(context.proportions, Role::fine)) {
+        if (!sand->material->aggregate.sieves.empty()) {
+            check_fine(*sand, context.tables.grading, findings);
+        }
     }
-    return checks;
 }
 
 } // namespace boardmark::core

@@ -27,7 +27,7 @@ std::vector<Check> check_measure(const Trial& trial, const Proportions& designed
         return {};
     }
     return {
-        {.id = "density.measure",
+        {.id = check_ids::density_measure,
          .verdict = Verdict::watch,
          .value = filled->volume_m3.value,
          .limit = Limit{.low = least_m3, .high = std::nullopt},

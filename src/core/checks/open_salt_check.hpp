@@ -5,7 +5,7 @@
 namespace boardmark::core {
 
 /// A check of salt that nothing has been found for yet; its message says that the exposure is open.
-Check open_salt_check(std::string id, const SaltExposure& salt, const Source& source);
+Check open_salt_check(CheckId id, const SaltExposure& salt, const Source& source);
 
 /// What a message adds where the depth of the relief was not stated.
 const char* relief_taken_as_none();

@@ -29,23 +29,21 @@ std::string doubt_of(const StrengthLine& line) {
 
 } // namespace
 
-Check line_check(const StrengthLine& line) {
-    Check check{.id = "strength.line",
-                .verdict = use_of(line) == LineUse::read ? Verdict::holds : Verdict::watch,
-                .measure = Measure::ratio,
-                .requirement = "strength against w/cm",
-                .source = {},
-                .message = fall_of(line)};
-    check.message.text += doubt_of(line);
-    return check;
+void check_fall(const StrengthLine& line, Findings& findings) {
+    findings.add({.id = check_ids::strength_line,
+                  .verdict = use_of(line) == LineUse::read ? Verdict::holds : Verdict::watch,
+                  .measure = Measure::ratio},
+                 [&](Check& told) {
+                     told.requirement = "strength against w/cm";
+                     told.message = fall_of(line);
+                     told.message.text += doubt_of(line);
+                 });
 }
 
-Checks check_own_line(const CheckContext& context) {
-    const auto& own = context.requirements.strength_line;
-    if (!own) {
-        return {};
+void check_own_line(const CheckContext& context, Findings& findings) {
+    if (const auto& own = context.requirements.strength_line) {
+        check_fall(own->line, findings);
     }
-    return {line_check(own->line)};
 }
 
 } // namespace boardmark::core

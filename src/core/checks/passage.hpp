@@ -1,12 +1,14 @@
 #pragma once
 
-#include <boardmark/core/checks/check.hpp>
+#include "findings.hpp"
+
+#include <optional>
 
 namespace boardmark::core {
 
 /// Something that the largest stone must pass through.
 struct Passage {
-    const char* id;
+    CheckId id;
     const char* what;
     const char* key; ///< of the mix file's section, where it is missing
     std::optional<double> dimension_mm;
@@ -15,6 +17,6 @@ struct Passage {
     bool only_advises = false;
 };
 
-Check check_passage(const Passage& passage, double size_mm);
+void check_passage(const Passage& passage, double size_mm, Findings& findings);
 
 } // namespace boardmark::core

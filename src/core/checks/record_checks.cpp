@@ -23,7 +23,7 @@ std::vector<Check> average_check(const StrengthFindings& findings, const Tables&
     }
     const double limit_mpa = *statistics->required_average_mpa;
     const bool reached = !below(statistics->mean_mpa, limit_mpa);
-    return {{.id = "strength.record_average",
+    return {{.id = check_ids::strength_record_average,
              .verdict = reached ? Verdict::holds : Verdict::watch,
              .value = statistics->mean_mpa,
              .limit = Limit{.low = limit_mpa, .high = std::nullopt},
@@ -38,7 +38,7 @@ std::vector<Check> average_check(const StrengthFindings& findings, const Tables&
 
 Check too_few_pairs(const StrengthRecord& record, const Projection& projection,
                     const StrengthTables& tables) {
-    return {.id = "strength.projection",
+    return {.id = check_ids::strength_projection,
             .verdict = Verdict::not_checked,
             .measure = Measure::strength,
             .requirement = "early tests",
@@ -53,7 +53,7 @@ Check too_few_pairs(const StrengthRecord& record, const Projection& projection,
 
 Check projection_check(const StrengthRecord& record, const Projection& projection,
                        const ProjectedTest& pending, double single_least_mpa) {
-    Check check{.id = "strength.projection",
+    Check check{.id = check_ids::strength_projection,
                 .verdict = Verdict::not_checked,
                 .measure = Measure::strength,
                 .requirement = "early tests",
@@ -122,7 +122,7 @@ Check outlier_check(const StrengthLine& line) {
                                (residual.logarithm < 0 ? " below" : " above") + ")");
         }
     }
-    return {.id = "strength.line_outliers",
+    return {.id = check_ids::strength_line_outliers,
             .verdict = outliers.empty() ? Verdict::holds : Verdict::watch,
             .measure = Measure::ratio,
             .requirement = "strength against w/cm",
@@ -152,7 +152,7 @@ std::vector<Check> check_line(const StrengthRecord& record, const StrengthFindin
         return {};
     }
     const Check check{
-        .id = "strength.line",
+        .id = check_ids::strength_line,
         .verdict = Verdict::not_checked,
         .measure = Measure::ratio,
         .requirement = "strength against w/cm",
@@ -164,7 +164,11 @@ std::vector<Check> check_line(const StrengthRecord& record, const StrengthFindin
     if (!findings.line) {
         return {check};
     }
-    return {line_check(*findings.line), outlier_check(*findings.line)};
+    std::vector<Check> checks;
+    Findings told{checks};
+    check_fall(*findings.line, told);
+    checks.push_back(outlier_check(*findings.line));
+    return checks;
 }
 
 } // namespace boardmark::core

@@ -2,28 +2,68 @@
 
 #include "../code/site_exposure.hpp"
 
-namespace boardmark::core {
+#include <algorithm>
 
-SaltExposure salt_exposure(const Requirements& requirements) {
-    const std::string corrosion = class_in_force(requirements, 'C');
-    const std::string freezing = class_in_force(requirements, 'F');
-    const std::string sulfate = class_in_force(requirements, 'S');
-    const Site site = requirements.site.value_or(Site{});
-    if (corrosion == "C2" || freezing == "F3") {
-        return {SaltAtFace::reaches, corrosion == "C2" ? corrosion : freezing};
+namespace boardmark::core {
+namespace {
+
+/// The stated class that says so of salt, or nullptr.
+const ExposureClass* class_saying(Salt salt, const Requirements& requirements,
+                                  const CodeTables& code) {
+    for (const std::string& name : requirements.exposure) {
+        const ExposureClass* found = code.find_class(name);
+        if (found && found->salt == salt) {
+            return found;
+        }
     }
+    return nullptr;
+}
+
+/// The sea, with the class that it has where that one is stated.
+std::string by_sea(const Requirements& requirements, const CodeTables& code) {
+    const bool stated =
+        code.seawater && std::ranges::count(requirements.exposure, code.seawater->class_name) > 0;
+    return stated ? code.seawater->class_name + " by the sea" : "the sea";
+}
+
+/// The classes of the category by which no salt may be stated: "C0, C1 or C2".
+std::string classes_about_salt(const CodeTables& code) {
+    const auto none = std::ranges::find(code.classes, Salt::none, &ExposureClass::salt);
+    std::vector<std::string> names;
+    for (const ExposureClass& exposure : code.classes) {
+        if (none != code.classes.end() && exposure.category == none->category) {
+            names.push_back(exposure.name);
+        }
+    }
+    std::string text;
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        text += (i == 0 ? "" : i + 1 == names.size() ? " or " : ", ") + names[i];
+    }
+    return text;
+}
+
+} // namespace
+
+SaltExposure salt_exposure(const Requirements& requirements, const CodeTables& code) {
+    for (const Salt salt : {Salt::any, Salt::deicers}) {
+        if (const ExposureClass* brings = class_saying(salt, requirements, code)) {
+            return {SaltAtFace::reaches, brings->name};
+        }
+    }
+    const Site site = requirements.site.value_or(Site{});
     if (site.sea.value_or(Sea::none) != Sea::none) {
-        return {SaltAtFace::reaches, sulfate == "S1" ? "S1 by the sea" : "the sea"};
+        return {SaltAtFace::reaches, by_sea(requirements, code)};
     }
     if (site.deicer == true) {
         return {SaltAtFace::reaches, "deicing salt"};
     }
-    // A site without sea and deicer brings no salt, whatever classes are left open.
-    const bool site_says_none = site.sea && site.deicer;
-    if (!corrosion.empty() || site_says_none) {
-        return {SaltAtFace::none, corrosion.empty() ? "the site" : corrosion};
+    if (const ExposureClass* none = class_saying(Salt::none, requirements, code)) {
+        return {SaltAtFace::none, none->name};
     }
-    return {SaltAtFace::not_stated};
+    // A site without sea and deicer brings no salt, whatever classes are left open.
+    return site.sea && site.deicer
+               ? SaltExposure{SaltAtFace::none, "the site"}
+               : SaltExposure{SaltAtFace::not_stated, "", classes_about_salt(code)};
 }
 
 } // namespace boardmark::core

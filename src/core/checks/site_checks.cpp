@@ -1,73 +1,78 @@
 #include <boardmark/core/basis/tables.hpp>
 
 #include "../basis/phrases.hpp"
-#include "../code/site_exposure.hpp"
-#include "exposure_limits.hpp"
+#include "../code/site_reading.hpp"
+#include "checks.hpp"
 
 #include <algorithm>
 
 namespace boardmark::core {
 namespace {
 
-bool is_by_site(const Requirements& requirements, const std::string& name) {
-    return std::ranges::count(requirements.exposure_by_site, name) > 0;
+/// A class of the site against the one that is stated.
+struct SiteAgainstStated {
+    const ExposureClass& by_site;
+    const ExposureClass& stated;
+};
+
+void compare(const SiteAgainstStated& classes, const SiteReading& reading,
+             const CheckContext& context, Findings& findings) {
+    // Classes of one category stand in the code's table from the mildest to the most severe.
+    const bool milder = &classes.by_site > &classes.stated;
+    findings.add(
+        {.id = check_ids::exposure_site, .verdict = milder ? Verdict::watch : Verdict::holds},
+        [&](Check& told) {
+            told.requirement = classes.by_site.name;
+            told.source = context.tables.code.site.source;
+            told.message = reading.reason_of(classes.by_site.category);
+            told.message.text =
+                (milder ? "{stated} is stated and stands, but the site asks {by_site}: "
+                        : "{stated} is stated, the site asks {by_site}: ") +
+                told.message.text;
+            if (milder) {
+                told.message.text += "; state {by_site}, or say why not";
+            }
+            told.message.arguments.push_back(word("stated", classes.stated.name));
+            told.message.arguments.push_back(word("by_site", classes.by_site.name));
+        });
 }
 
-/// Classes of one category stand in the code's table from the mildest to the most severe.
-bool is_more_severe(const std::string& left, const std::string& right, const Tables& tables) {
-    return &tables.exposure_class(left) > &tables.exposure_class(right);
-}
-
-Check compare(const SiteClass& by_site, const std::string& stated, const Tables& tables) {
-    const bool milder = is_more_severe(by_site.name, stated, tables);
-    Check check{.id = "exposure.site",
-                .verdict = milder ? Verdict::watch : Verdict::holds,
-                .requirement = by_site.name,
-                .source = by_site.source,
-                .message = by_site.reason};
-    check.message.text = (milder ? "{stated} is stated and stands, but the site asks {by_site}: "
-                                 : "{stated} is stated, the site asks {by_site}: ") +
-                         by_site.reason.text;
-    if (milder) {
-        check.message.text += "; state {by_site}, or say why not";
+/// The sea, say, gives a class before anything is known of the soil.
+void tell_open_point(const std::string& by_site, const SiteRule& row, const CheckContext& context,
+                     Findings& findings) {
+    if (row.open_point.empty()) {
+        return;
     }
-    check.message.arguments.push_back(word("stated", stated));
-    check.message.arguments.push_back(word("by_site", by_site.name));
-    return check;
-}
-
-/// The sea gives a class of sulfate before anything is known of the soil.
-bool is_open(const Site& site, const SiteClass& by_site) {
-    return by_site.category == 'S' && !site.soil_sulfate_percent;
+    findings.add({.id = check_ids::exposure_site, .verdict = Verdict::not_checked},
+                 [&](Check& told) {
+                     told.requirement = by_site;
+                     told.source = context.tables.code.site.source;
+                     told.message = {"{by_site} " + row.open_point, {word("by_site", by_site)}};
+                 });
 }
 
 } // namespace
 
-Checks check_site(const CheckContext& context) {
+void check_site(const CheckContext& context, Findings& findings) {
     const Requirements& requirements = context.requirements;
-    Checks checks;
     if (!requirements.site) {
-        return checks;
+        return;
     }
-    for (const SiteClass& by_site :
-         site_classes(*requirements.site, requirements.reinforced, context.tables.code.site)) {
-        if (by_site.name.empty()) {
+    const CodeTables& code = context.tables.code;
+    const SiteReading reading{*requirements.site, requirements.reinforced, code.site};
+    for (std::size_t category = 0; category < code.site.of_category.size(); ++category) {
+        const std::string& by_site = reading.class_of(category);
+        if (by_site.empty()) {
             continue;
         }
-        if (!is_by_site(requirements, by_site.name)) {
-            checks.push_back(
-                compare(by_site, class_in_force(requirements, by_site.category), context.tables));
-        } else if (is_open(*requirements.site, by_site)) {
-            checks.push_back({.id = "exposure.site",
-                              .verdict = Verdict::not_checked,
-                              .requirement = by_site.name,
-                              .source = by_site.source,
-                              .message = {"{by_site} by the sea alone: 'soil_sulfate' of the site "
-                                          "is not stated, and soil at the wall may ask more",
-                                          {word("by_site", by_site.name)}}});
+        const ExposureClass* asked = code.find_class(by_site);
+        const ExposureClass* stated = context.stated.of_category(category);
+        if (std::ranges::count(requirements.exposure_by_site, by_site) > 0) {
+            tell_open_point(by_site, *reading.row_of(category), context, findings);
+        } else if (asked && stated) {
+            compare({*asked, *stated}, reading, context, findings);
         }
     }
-    return checks;
 }
 
 } // namespace boardmark::core

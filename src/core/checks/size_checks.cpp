@@ -20,54 +20,54 @@ Argument fraction_argument(double fraction) {
 
 } // namespace
 
-Check check_passage(const Passage& passage, double size_mm) {
-    Check check{.id = passage.id,
-                .verdict = Verdict::not_checked,
-                .measure = Measure::aggregate_size,
-                .requirement = passage.what,
-                .source = *passage.source};
-    if (!passage.dimension_mm) {
-        check.message = {"'requirements.section.{key}' is not stated; the drawings have it",
-                         {word("key", passage.key)}};
-        return check;
+void check_passage(const Passage& passage, double size_mm, Findings& findings) {
+    Finding found{
+        .id = passage.id, .verdict = Verdict::not_checked, .measure = Measure::aggregate_size};
+    double limit_mm = 0;
+    if (passage.dimension_mm) {
+        limit_mm = passage.fraction * *passage.dimension_mm;
+        found.value = size_mm;
+        found.limit = Limit{.low = std::nullopt, .high = limit_mm};
+        found.verdict = at_most({size_mm, limit_mm, size_precision_mm});
+        if (passage.only_advises && found.verdict == Verdict::fails) {
+            found.verdict = Verdict::watch;
+        }
     }
-    const double limit_mm = passage.fraction * *passage.dimension_mm;
-    check.value = size_mm;
-    check.limit = Limit{.low = std::nullopt, .high = limit_mm};
-    check.verdict = at_most({size_mm, limit_mm, size_precision_mm});
-    if (passage.only_advises && check.verdict == Verdict::fails) {
-        check.verdict = Verdict::watch;
-    }
-    check.message = {
-        passage.only_advises
-            ? "stone of {value}; for exposed faces at most {limit} is advised, {fraction} "
-              "of the {what}, {dimension} (not a code limit)"
-            : "stone of {value}, at most {limit}: {fraction} of the {what}, {dimension}",
-        {quantity("value", {size_mm, Measure::aggregate_size}),
-         quantity("limit", {limit_mm, Measure::aggregate_size}),
-         fraction_argument(passage.fraction), word("what", passage.what),
-         quantity("dimension", {*passage.dimension_mm, Measure::length})}};
-    return check;
+    findings.add(found, [&](Check& told) {
+        told.requirement = passage.what;
+        told.source = *passage.source;
+        if (!passage.dimension_mm) {
+            told.message = {"'requirements.section.{key}' is not stated; the drawings have it",
+                            {word("key", passage.key)}};
+            return;
+        }
+        told.message = {
+            passage.only_advises
+                ? "stone of {value}; for exposed faces at most {limit} is advised, {fraction} "
+                  "of the {what}, {dimension} (not a code limit)"
+                : "stone of {value}, at most {limit}: {fraction} of the {what}, {dimension}",
+            {quantity("value", {size_mm, Measure::aggregate_size}),
+             quantity("limit", {limit_mm, Measure::aggregate_size}),
+             fraction_argument(passage.fraction), word("what", passage.what),
+             quantity("dimension", {*passage.dimension_mm, Measure::length})}};
+    });
 }
 
-Checks check_aggregate_size(const CheckContext& context) {
+void check_aggregate_size(const CheckContext& context, Findings& findings) {
     const Section& section = context.requirements.section;
     const SizeRules& rules = context.tables.code.size;
     const double size_mm = context.proportions.selection.nominal_max_size_mm;
-    Checks checks{check_passage({"size.form", "narrowest dimension between the forms", "thickness",
-                                 section.thickness_mm, rules.of_form, &rules.source, false},
-                                size_mm)};
+    check_passage({check_ids::size_form, "narrowest dimension between the forms", "thickness",
+                   section.thickness_mm, rules.of_form, &rules.source, false},
+                  size_mm, findings);
     if (context.requirements.reinforced) {
-        checks.push_back(check_passage({"size.bars", "clear spacing of the bars",
-                                        "clear_bar_spacing", section.clear_bar_spacing_mm,
-                                        rules.of_bar_spacing, &rules.source, false},
-                                       size_mm));
-        checks.push_back(
-            check_passage({"size.cover", "clear cover", "clear_cover", section.clear_cover_mm,
-                           rules.of_cover, &rules.cover_source, true},
-                          size_mm));
+        check_passage({check_ids::size_bars, "clear spacing of the bars", "clear_bar_spacing",
+                       section.clear_bar_spacing_mm, rules.of_bar_spacing, &rules.source, false},
+                      size_mm, findings);
+        check_passage({check_ids::size_cover, "clear cover", "clear_cover", section.clear_cover_mm,
+                       rules.of_cover, &rules.cover_source, true},
+                      size_mm, findings);
     }
-    return checks;
 }
 
 } // namespace boardmark::core

@@ -24,7 +24,7 @@ Check count_check(const StrengthRecord& record, const StrengthFindings& findings
     const bool large = !below(record.specimen.width_mm, rules.large_diameter_mm);
     const int least = large ? rules.large_specimens : rules.small_specimens;
     const auto few = with_fewer_than(least, findings);
-    return {.id = "strength.specimens",
+    return {.id = check_ids::strength_specimens,
             .verdict = few.empty() ? Verdict::holds : Verdict::watch,
             .measure = Measure::count,
             .requirement = "specimens of a test",
@@ -43,7 +43,7 @@ Check size_check(const SpecimenSize& specimen, const EnConformity& rules) {
     const bool reference = cube ? same(specimen.width_mm, rules.cube_edge_mm)
                                 : same(specimen.width_mm, rules.cylinder_diameter_mm) &&
                                       same(specimen.height_mm, rules.cylinder_height_mm);
-    return {.id = "strength.specimens",
+    return {.id = check_ids::strength_specimens,
             .verdict = reference ? Verdict::holds : Verdict::watch,
             .measure = Measure::length,
             .requirement = "size of the specimens",
@@ -65,7 +65,7 @@ Check range_check(const StrengthFindings& findings, const TypicalFigure& most) {
             wide.push_back(judged.test.batch.name);
         }
     }
-    return {.id = "strength.range",
+    return {.id = check_ids::strength_range,
             .verdict = wide.empty() ? Verdict::holds : Verdict::watch,
             .measure = Measure::percent,
             .requirement = "range within a test",
@@ -87,7 +87,7 @@ std::vector<Check> within_test_check(const StrengthFindings& findings,
     const double most = tables.within_test.back().at_most_percent;
     const bool poor = above(within.percent, most);
     return {
-        {.id = "strength.within_test",
+        {.id = check_ids::strength_within_test,
          .verdict = poor ? Verdict::watch : Verdict::holds,
          .value = within.percent,
          .limit = Limit{.low = std::nullopt, .high = most},

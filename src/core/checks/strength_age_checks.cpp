@@ -25,7 +25,7 @@ std::vector<Check> late_tests(const StrengthRecord& record, const StrengthFindin
         }
         const bool short_of_it = below(test.mean_mpa, findings.acceptance.single_least_mpa);
         checks.push_back(
-            {.id = "strength.age",
+            {.id = check_ids::strength_age,
              .verdict = short_of_it ? Verdict::fails : Verdict::watch,
              .value = test.mean_mpa,
              .limit = Limit{findings.acceptance.single_least_mpa, std::nullopt},
@@ -65,7 +65,7 @@ std::vector<Check> due_tests(const StrengthRecord& record, const StrengthFinding
     if (due.empty()) {
         return {};
     }
-    return {{.id = "strength.due",
+    return {{.id = check_ids::strength_due,
              .verdict = Verdict::watch,
              .measure = Measure::strength,
              .requirement = "every batch is tested",

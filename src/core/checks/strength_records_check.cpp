@@ -13,33 +13,25 @@ namespace boardmark::core {
 namespace {
 
 /// Results from which the ratio is read are judged as tests of production are.
-Check accepted_results(const OwnLine& own) {
+void tell_results(const OwnLine& own, Check& told) {
     const JudgedResults& judged = *own.judged;
-    const bool accepted = judged.broken.empty();
-    return {.id = "strength.records",
-            .verdict = accepted ? Verdict::holds : Verdict::watch,
-            .requirement = "acceptance of the results",
-            .message = {accepted ? "the {tests} tests of production in {file} meet the rules of "
-                                   "acceptance"
-                                 : "the results in {file} are NOT ACCEPTED: {ids}; 'boardmark "
-                                   "strength' says why",
-                        {quantity("tests", {double(judged.tests), Measure::count}),
-                         word("file", own.file), word("ids", joined(judged.broken))}}};
+    told.requirement = "acceptance of the results";
+    told.message = {judged.broken.empty()
+                        ? "the {tests} tests of production in {file} meet the rules of "
+                          "acceptance"
+                        : "the results in {file} are NOT ACCEPTED: {ids}; 'boardmark "
+                          "strength' says why",
+                    {quantity("tests", {double(judged.tests), Measure::count}),
+                     word("file", own.file), word("ids", joined(judged.broken))}};
 }
 
 /// A record counts by the strength of its concrete and by its age. One that is silent on either may
 /// be one that does not count, and then the average is higher.
-Check silent_record(const CheckContext& context, const CodeAverage& by_code) {
+Phrase silent_message(const CheckContext& context, const CodeAverage& by_code) {
     const AverageStrengthRules& rules = context.tables.code.average_strength;
     Requirements without = context.requirements;
     without.records = std::nullopt;
-    return {
-        .id = "strength.records",
-        .verdict = Verdict::not_checked,
-        .requirement = "whether the record counts",
-        .source = by_code.source,
-        .message = {
-            "the strength record counts if its concrete is within {distance} of the "
+    return {"the strength record counts if its concrete is within {distance} of the "
             "specified strength and it is not older than {oldest}: "
             "'requirements.strength_records' does not state {keys}; without a record "
             "the average is {without}, with it {with}",
@@ -47,37 +39,43 @@ Check silent_record(const CheckContext& context, const CodeAverage& by_code) {
              quantity("oldest", {rules.oldest_record_d, Measure::age}),
              word("keys", joined(by_code.record_lacks)),
              quantity("without", {code_average(without, rules).strength_mpa, Measure::strength}),
-             quantity("with", {by_code.strength_mpa, Measure::strength})}}};
+             quantity("with", {by_code.strength_mpa, Measure::strength})}};
 }
 
-/// Two findings on the records are one check.
-void join(Check further, Check& check) {
-    check.verdict = worse(check.verdict, further.verdict);
-    check.requirement += ", " + further.requirement;
-    check.source = further.source;
-    check.message.text += "; " + further.message.text;
-    std::ranges::move(further.message.arguments, std::back_inserter(check.message.arguments));
+/// Behind what was said of the results, where something was: two findings on the records are one
+/// check.
+void append_silent(const CheckContext& context, const CodeAverage& by_code, Check& told) {
+    Phrase silent = silent_message(context, by_code);
+    const bool alone = told.message.text.empty();
+    told.requirement += std::string{alone ? "" : ", "} + "whether the record counts";
+    told.source = by_code.source;
+    told.message.text += (alone ? "" : "; ") + silent.text;
+    std::ranges::move(silent.arguments, std::back_inserter(told.message.arguments));
 }
 
 } // namespace
 
-Checks check_strength_records(const CheckContext& context) {
+void check_strength_records(const CheckContext& context, Findings& findings) {
     const auto& own = context.requirements.strength_line;
+    const bool judged = own && own->judged;
     const CodeAverage by_code =
         code_average(context.requirements, context.tables.code.average_strength);
-    Checks checks;
-    if (own && own->judged) {
-        checks.push_back(accepted_results(*own));
+    const bool silent = !by_code.record_lacks.empty();
+    if (!judged && !silent) {
+        return;
     }
-    if (by_code.record_lacks.empty()) {
-        return checks;
-    }
-    Check silent = silent_record(context, by_code);
-    if (checks.empty()) {
-        return {std::move(silent)};
-    }
-    join(std::move(silent), checks.front());
-    return checks;
+    const Verdict of_results =
+        !judged || own->judged->broken.empty() ? Verdict::holds : Verdict::watch;
+    findings.add({.id = check_ids::strength_records,
+                  .verdict = silent ? worse(of_results, Verdict::not_checked) : of_results},
+                 [&](Check& told) {
+                     if (judged) {
+                         tell_results(*own, told);
+                     }
+                     if (silent) {
+                         append_silent(context, by_code, told);
+                     }
+                 });
 }
 
 } // namespace boardmark::core

@@ -1,7 +1,5 @@
 #include "supplementary.hpp"
 
-#include "exposure_limits.hpp"
-
 namespace boardmark::core {
 namespace {
 
@@ -25,6 +23,22 @@ void add(Supplementary& sum, Kind kind, double percent) {
 
 } // namespace
 
+double Supplementary::of(Addition addition) const {
+    switch (addition) {
+    case Addition::fly_ash:
+        return ash;
+    case Addition::slag_cement:
+        return slag;
+    case Addition::silica_fume:
+        return fume;
+    case Addition::total:
+        return total();
+    case Addition::ash_and_fume:
+        return ash + fume;
+    }
+    return 0;
+}
+
 Supplementary supplementary_of(const Proportions& proportions) {
     Supplementary sum;
     for (const Ingredient* binder : of_role(proportions, Role::binder)) {
@@ -38,9 +52,10 @@ Supplementary supplementary_of(const Proportions& proportions) {
 }
 
 const Material* unknown_blend(const Proportions& proportions) {
-    for (const Material* material : binder_materials(proportions)) {
-        if (material->kind == Kind::blended_cement && material->binder.contains.empty()) {
-            return material;
+    for (const Ingredient* binder : of_role(proportions, Role::binder)) {
+        const Material& material = *binder->material;
+        if (material.kind == Kind::blended_cement && material.binder.contains.empty()) {
+            return &material;
         }
     }
     return nullptr;

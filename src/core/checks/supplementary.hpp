@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/code/code_tables.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
 namespace boardmark::core {
@@ -11,6 +12,9 @@ struct Supplementary {
     double fume = 0;
 
     double total() const { return ash + slag + fume; }
+
+    /// What a cap on an addition counts.
+    double of(Addition addition) const;
 };
 
 Supplementary supplementary_of(const Proportions& proportions);

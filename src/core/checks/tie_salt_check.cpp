@@ -77,7 +77,7 @@ std::optional<Check> check_tie_salt(const Wall& wall, const SaltExposure& salt,
         return std::nullopt;
     }
     const FormFigure& rule = tables.forms.mild_steel_from_face_mm;
-    Check check = open_salt_check("ties.salt", salt, rule.source);
+    Check check = open_salt_check(check_ids::ties_salt, salt, rule.source);
     if (!wall.ties) {
         check.message = {"'ties.kind' is not stated: of what they are decides whether they rust",
                          {}};

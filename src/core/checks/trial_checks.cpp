@@ -16,7 +16,7 @@ namespace {
 /// is uncertain by as much as the whole tolerance.
 void leave_unmetered_air_open(const Yield& yield, std::vector<Check>& checks) {
     for (Check& check : checks) {
-        const bool open = (check.id == "air.exposure" || check.id == "air.stated") &&
+        const bool open = (check.is(check_ids::air_exposure) || check.is(check_ids::air_stated)) &&
                           !yield.measured_air_percent && check.verdict != Verdict::fails;
         if (open) {
             check.verdict = Verdict::not_checked;
@@ -35,7 +35,7 @@ std::vector<Check> assess(const Trial& trial, const Yield& yield, const Proporti
                           const Tables& tables) {
     std::vector<Check> all = assess(requirements_of(trial.mix), yield.found, tables);
     // What the volumes leave open is the air; it has its own check here.
-    std::erase_if(all, [](const Check& check) { return check.id == "volume.closes"; });
+    std::erase_if(all, [](const Check& check) { return check.is(check_ids::volume_closes); });
     leave_unmetered_air_open(yield, all);
     std::ranges::move(check_fresh_tests(trial, yield, tables), std::back_inserter(all));
     std::ranges::move(check_measure(trial, designed, tables), std::back_inserter(all));

@@ -20,7 +20,7 @@ double largest_bar_mm(const Reinforcement& bars) {
 
 Check check_cover(const Reinforcement& bars, const CoveredFace& face, const JointTables& joints) {
     const TypicalFigure least = least_cover_mm(face, largest_bar_mm(bars), joints);
-    Check check{.id = "cover.least",
+    Check check{.id = check_ids::cover_least,
                 .verdict = Verdict::not_checked,
                 .measure = Measure::length,
                 .requirement = "cover at the deepest board joint",
@@ -44,7 +44,7 @@ Check check_cover(const Reinforcement& bars, const CoveredFace& face, const Join
 Check check_vibrator(const Reinforcement& bars, double thickness_mm, std::optional<double> head_mm,
                      const VibrationRules& rules) {
     const auto room_mm = room_for_vibrator_mm(bars, thickness_mm);
-    Check check{.id = "vibrator.fits",
+    Check check{.id = check_ids::vibrator_fits,
                 .verdict = Verdict::not_checked,
                 .measure = Measure::length,
                 .requirement = "room for the vibrator head",

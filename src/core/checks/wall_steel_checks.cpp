@@ -10,7 +10,7 @@ namespace {
 
 /// One direction of bars against the least amounts.
 struct Direction {
-    const char* id;
+    CheckId id;
     const char* name;
     const std::optional<BarGrid>& bars;
     double least_mm2_m;
@@ -58,7 +58,7 @@ Check spacing_check(const ReinforcedWall& wall, const WallSteelRules& rules) {
                                      rules.spacing_most_mm.value);
     const bool wide = above(widest_mm, limit_mm);
     Check check{
-        .id = "steel.spacing",
+        .id = check_ids::steel_spacing,
         .verdict = wide ? Verdict::fails : Verdict::holds,
         .value = widest_mm,
         .limit = Limit{.low = std::nullopt, .high = limit_mm},
@@ -85,7 +85,7 @@ Check layers_check(const ReinforcedWall& wall, const WallSteelRules& rules) {
     const bool two_needed = above(wall.thickness_mm, rules.two_layers_above_mm.value);
     const bool missing = two_needed && wall.bars.layers < 2;
     Check check{
-        .id = "steel.layers",
+        .id = check_ids::steel_layers,
         .verdict = missing ? Verdict::fails : Verdict::holds,
         .value = wall.bars.layers,
         .limit = Limit{.low = two_needed ? 2 : 1, .high = std::nullopt},
@@ -137,9 +137,10 @@ std::vector<Check> check_wall_steel(const ReinforcedWall& wall, const WallSteelR
     const auto advised =
         wall.exposed ? std::optional{exposed_steel_mm2_m(wall.thickness_mm, rules)} : std::nullopt;
     std::vector<Check> checks{
-        amount_check({"steel.vertical", "vertical", wall.bars.vertical, least.vertical_mm2_m, {}},
-                     wall.bars.layers, least.source),
-        amount_check({"steel.horizontal", "horizontal", wall.bars.horizontal,
+        amount_check(
+            {check_ids::steel_vertical, "vertical", wall.bars.vertical, least.vertical_mm2_m, {}},
+            wall.bars.layers, least.source),
+        amount_check({check_ids::steel_horizontal, "horizontal", wall.bars.horizontal,
                       least.horizontal_mm2_m, advised},
                      wall.bars.layers, least.source)};
     ReinforcedWall weaker = wall;

@@ -1,6 +1,5 @@
 #include "required_strength.hpp"
 
-#include "../basis/interpolation.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 
@@ -12,28 +11,23 @@ namespace {
 
 CodeAverage without_record(double specified_mpa, const AverageStrengthRules& rules) {
     if (below(specified_mpa, rules.no_record_low_step_mpa)) {
-        return {
-            .strength_mpa = specified_mpa + rules.no_record_low_margin_mpa,
-            .reason = {"specified {strength} plus {margin}: no test record",
-                       {quantity("strength", {specified_mpa, Measure::strength}),
-                        quantity("margin", {rules.no_record_low_margin_mpa, Measure::strength})}},
-            .source = rules.without_records};
+        return {.strength_mpa = specified_mpa + rules.no_record_low_margin_mpa,
+                .source = rules.without_records,
+                .specified_mpa = specified_mpa,
+                .way = NoRecord{.factor = 1, .margin_mpa = rules.no_record_low_margin_mpa}};
     }
     if (!above(specified_mpa, rules.step_mpa)) {
         return {.strength_mpa = specified_mpa + rules.no_record_middle_margin_mpa,
-                .reason = {"specified {strength} plus {margin}: no test record",
-                           {quantity("strength", {specified_mpa, Measure::strength}),
-                            quantity("margin",
-                                     {rules.no_record_middle_margin_mpa, Measure::strength})}},
-                .source = rules.without_records};
+                .source = rules.without_records,
+                .specified_mpa = specified_mpa,
+                .way = NoRecord{.factor = 1, .margin_mpa = rules.no_record_middle_margin_mpa}};
     }
     return {.strength_mpa =
                 rules.no_record_high_factor * specified_mpa + rules.no_record_high_margin_mpa,
-            .reason = {"{factor} times the specified {strength} plus {margin}: no test record",
-                       {quantity("factor", {rules.no_record_high_factor, Measure::ratio}),
-                        quantity("strength", {specified_mpa, Measure::strength}),
-                        quantity("margin", {rules.no_record_high_margin_mpa, Measure::strength})}},
-            .source = rules.without_records_above_step};
+            .source = rules.without_records_above_step,
+            .specified_mpa = specified_mpa,
+            .way = NoRecord{.factor = rules.no_record_high_factor,
+                            .margin_mpa = rules.no_record_high_margin_mpa}};
 }
 
 CodeAverage from_record(double specified_mpa, const StrengthRecords& records,
@@ -47,16 +41,13 @@ CodeAverage from_record(double specified_mpa, const StrengthRecords& records,
                                         : specified_mpa - rules.single_test_allowance_mpa;
     const double single_test_mpa = least_single_mpa + rules.single_test_factor * deviation_mpa;
     return {.strength_mpa = std::max(average_of_three_mpa, single_test_mpa),
-            .reason = {"the larger of {three} (averages of three) and {single} (single tests): "
-                       "specified {strength}, standard deviation {deviation} times {factor} "
-                       "for {tests} tests",
-                       {quantity("three", {average_of_three_mpa, Measure::strength}),
-                        quantity("single", {single_test_mpa, Measure::strength}),
-                        quantity("strength", {specified_mpa, Measure::strength}),
-                        quantity("deviation", {records.standard_deviation_mpa, Measure::strength}),
-                        quantity("factor", {factor, Measure::ratio}),
-                        quantity("tests", {double(records.tests), Measure::count})}},
-            .source = rules.with_records};
+            .source = rules.with_records,
+            .specified_mpa = specified_mpa,
+            .way = OfRecord{.average_of_three_mpa = average_of_three_mpa,
+                            .single_test_mpa = single_test_mpa,
+                            .deviation_mpa = records.standard_deviation_mpa,
+                            .factor = factor,
+                            .tests = records.tests}};
 }
 
 std::optional<Phrase> why_set_aside(double specified_mpa, const StrengthRecords& records,
@@ -98,15 +89,39 @@ std::vector<std::string> unstated(const StrengthRecords& records) {
 
 } // namespace
 
-double deviation_factor(int tests, const AverageStrengthRules& rules) {
-    std::vector<double> counts;
-    std::vector<double> factors;
-    for (const DeviationFactor& row : rules.factors) {
-        counts.push_back(row.tests);
-        factors.push_back(row.factor);
+Phrase CodeAverage::reason() const {
+    const Argument specified = quantity("strength", {specified_mpa, Measure::strength});
+    if (const auto* record = std::get_if<OfRecord>(&way)) {
+        return {"the larger of {three} (averages of three) and {single} (single tests): "
+                "specified {strength}, standard deviation {deviation} times {factor} "
+                "for {tests} tests",
+                {quantity("three", {record->average_of_three_mpa, Measure::strength}),
+                 quantity("single", {record->single_test_mpa, Measure::strength}), specified,
+                 quantity("deviation", {record->deviation_mpa, Measure::strength}),
+                 quantity("factor", {record->factor, Measure::ratio}),
+                 quantity("tests", {double(record->tests), Measure::count})}};
     }
-    const auto position = locate(counts, tests);
-    return position ? interpolate(factors, *position) : factors.back();
+    const auto& [factor, margin_mpa] = std::get<NoRecord>(way);
+    const Argument margin = quantity("margin", {margin_mpa, Measure::strength});
+    if (factor == 1) {
+        return {"specified {strength} plus {margin}: no test record", {specified, margin}};
+    }
+    return {"{factor} times the specified {strength} plus {margin}: no test record",
+            {quantity("factor", {factor, Measure::ratio}), specified, margin}};
+}
+
+double deviation_factor(int tests, const AverageStrengthRules& rules) {
+    const auto above_it = std::ranges::find_if(
+        rules.factors, [&](const DeviationFactor& row) { return row.tests >= tests; });
+    if (above_it == rules.factors.end()) {
+        return rules.factors.back().factor;
+    }
+    if (above_it == rules.factors.begin() || above_it->tests == tests) {
+        return above_it->factor;
+    }
+    const DeviationFactor& fewer = *(above_it - 1);
+    const double fraction = (tests - fewer.tests) / (above_it->tests - fewer.tests);
+    return fewer.factor + fraction * (above_it->factor - fewer.factor);
 }
 
 CodeAverage code_average(const Requirements& requirements, const AverageStrengthRules& rules) {
@@ -128,29 +143,32 @@ double required_average_strength(const Requirements& requirements,
                                  const AverageStrengthRules& rules, Worksheet& worksheet) {
     const CodeAverage by_code = code_average(requirements, rules);
     if (requirements.average) {
-        worksheet.steps.push_back(
-            {.quantity = "required_average_strength",
-             .value = requirements.average->strength_mpa,
-             .measure = Measure::strength,
-             .provenance = Provenance::given,
-             .reason = {requirements.average->basis.empty()
-                            ? "stated in place of the code's {code}"
-                            : "stated in place of the code's {code}: {basis}",
-                        {quantity("code", {by_code.strength_mpa, Measure::strength}),
-                         word("basis", requirements.average->basis)}},
-             .marks = {Mark::given}});
+        worksheet.record([&] {
+            return Step{.quantity = "required_average_strength",
+                        .value = requirements.average->strength_mpa,
+                        .measure = Measure::strength,
+                        .provenance = Provenance::given,
+                        .reason = {requirements.average->basis.empty()
+                                       ? "stated in place of the code's {code}"
+                                       : "stated in place of the code's {code}: {basis}",
+                                   {quantity("code", {by_code.strength_mpa, Measure::strength}),
+                                    word("basis", requirements.average->basis)}},
+                        .marks = {Mark::given}};
+        });
         return requirements.average->strength_mpa;
     }
     if (by_code.record_set_aside) {
-        worksheet.cautions.push_back(*by_code.record_set_aside);
+        worksheet.caution([&] { return *by_code.record_set_aside; });
     }
-    worksheet.steps.push_back({.quantity = "required_average_strength",
-                               .value = by_code.strength_mpa,
-                               .measure = Measure::strength,
-                               .provenance = Provenance::code,
-                               .reason = by_code.reason,
-                               .source = by_code.source,
-                               .marks = with_confidence({}, by_code.source)});
+    worksheet.record([&] {
+        return Step{.quantity = "required_average_strength",
+                    .value = by_code.strength_mpa,
+                    .measure = Measure::strength,
+                    .provenance = Provenance::code,
+                    .reason = by_code.reason(),
+                    .source = by_code.source,
+                    .marks = with_confidence({}, by_code.source)};
+    });
     return by_code.strength_mpa;
 }
 

@@ -8,18 +8,38 @@
 
 #include <optional>
 #include <string>
+#include <variant>
 #include <vector>
 
 namespace boardmark::core {
 
+/// By the specified strength alone: a factor of it and a margin.
+struct NoRecord {
+    double factor;
+    double margin_mpa;
+};
+
+/// By a record: the larger of two rules.
+struct OfRecord {
+    double average_of_three_mpa;
+    double single_test_mpa;
+    double deviation_mpa; ///< of the record
+    double factor;        ///< on it, by the number of tests
+    int tests;
+};
+
 /// The average strength that the code asks for, so that few tests fall below the specified one.
 struct CodeAverage {
     double strength_mpa;
-    Phrase reason;
-    Source source;
+    const Source& source; ///< in the tables
+    double specified_mpa;
+    std::variant<NoRecord, OfRecord> way;
     std::optional<Phrase> record_set_aside = {}; ///< why a stated record does not count
     std::vector<std::string> record_lacks = {};  ///< keys without which nobody can tell whether the
                                                  ///< record counts that the average goes by
+
+    /// How the strength follows.
+    Phrase reason() const;
 };
 
 /// The factor on the standard deviation of so many tests, 1 from 30 on. At least 15.

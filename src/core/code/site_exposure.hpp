@@ -1,16 +1,16 @@
 #pragma once
 
 #include <boardmark/core/basis/step.hpp>
+#include <boardmark/core/code/code_tables.hpp>
 #include <boardmark/core/mix/requirements.hpp>
 
 namespace boardmark::core {
 
-struct Tables;
-
 /// Records each class that follows from the site with its reason, also where a stated one wins.
-void record_site(const Requirements& requirements, const Tables& tables, Worksheet& worksheet);
+void record_site(const Requirements& requirements, const CodeTables& code, Worksheet& worksheet);
 
-/// The class of a category among `exposure`; empty where there is none.
-std::string class_in_force(const Requirements& requirements, char category);
+/// The class of a category among `exposure`, or nullptr.
+const ExposureClass* class_in_force(const Requirements& requirements, std::size_t category,
+                                    const CodeTables& code);
 
 } // namespace boardmark::core

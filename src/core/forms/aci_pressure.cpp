@@ -73,15 +73,7 @@ void compute_aci(FormPressure& result, const FormCase& pour, const Tables& table
 } // namespace
 
 FormPressure aci_form_pressure(const FormCase& pour, const Tables& tables) {
-    FormPressure result{.method = "ACI 347R-14"};
-    result.data_suffice = pour.rise_m_h && pour.temperature_c && pour.highest_slump_mm;
-    result.why = full_head_reasons(pour, tables);
-    if (result.why.empty()) {
-        compute_aci(result, pour, tables);
-    } else {
-        take_full_head(result, pour, tables);
-    }
-    return result;
+    return pressure_by_rise("ACI 347R-14", pour, tables, compute_aci);
 }
 
 } // namespace boardmark::core

@@ -57,15 +57,7 @@ void compute_ciria(FormPressure& result, const FormCase& pour, const Tables& tab
 } // namespace
 
 FormPressure ciria_form_pressure(const FormCase& pour, const Tables& tables) {
-    FormPressure result{.method = "CIRIA 108"};
-    result.data_suffice = pour.rise_m_h && pour.temperature_c && pour.highest_slump_mm;
-    result.why = full_head_reasons(pour, tables);
-    if (result.why.empty()) {
-        compute_ciria(result, pour, tables);
-    } else {
-        take_full_head(result, pour, tables);
-    }
-    return result;
+    return pressure_by_rise("CIRIA 108", pour, tables, compute_ciria);
 }
 
 } // namespace boardmark::core

@@ -50,6 +50,19 @@ Step head_step(const FormPressure& result, const FormCase& pour) {
 
 } // namespace
 
+FormPressure pressure_by_rise(std::string method, const FormCase& pour, const Tables& tables,
+                              RiseFormula formula) {
+    FormPressure result{.method = std::move(method)};
+    result.data_suffice = pour.rise_m_h && pour.temperature_c && pour.highest_slump_mm;
+    result.why = full_head_reasons(pour, tables);
+    if (result.why.empty()) {
+        formula(result, pour, tables);
+    } else {
+        take_full_head(result, pour, tables);
+    }
+    return result;
+}
+
 Step form_step(std::string name, Quantity value, Phrase reason, const Source& source, Marks marks) {
     return {.quantity = std::move(name),
             .value = value.value,

@@ -65,6 +65,14 @@ void take_formula(FormPressure& result, const FormCase& pour, const FormulaPress
 /// Finishes a result that its reasons (`why`) send to the full liquid head.
 void take_full_head(FormPressure& result, const FormCase& pour, const Tables& tables);
 
+/// Fills a result by the formula of one method.
+using RiseFormula = void (*)(FormPressure& result, const FormCase& pour, const Tables& tables);
+
+/// The pressure by a method that needs the rate of rise, the temperature and the slump, and has no
+/// answer of its own to what rules formulas out: its formula, or the full head with the reasons.
+FormPressure pressure_by_rise(std::string method, const FormCase& pour, const Tables& tables,
+                              RiseFormula formula);
+
 /// A coefficient as a step of the result.
 Step form_step(std::string name, Quantity value, Phrase reason, const Source& source,
                Marks marks = {});

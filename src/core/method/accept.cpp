@@ -1,5 +1,4 @@
 #include <boardmark/core/basis/tables.hpp>
-#include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/core/method/proportion.hpp>
 
 #include "../basis/phrases.hpp"
@@ -24,7 +23,7 @@ double kg_m3_of(const SubmittedAmount& amount, const Tables& tables) {
 
 Ingredient ingredient_of(const SubmittedAmount& amount, const Tables& tables) {
     const double kg_m3 = kg_m3_of(amount, tables);
-    switch (role_of(amount.material.kind)) {
+    switch (role_of(amount.material->kind)) {
     case Role::binder:
         return binder_ingredient(amount.material, kg_m3, tables);
     case Role::coarse:
@@ -39,7 +38,7 @@ Ingredient ingredient_of(const SubmittedAmount& amount, const Tables& tables) {
 }
 
 /// The amounts as ingredients, in the order of the roles.
-std::vector<Ingredient> ingredients_of(const SubmittedMix& mix, const Tables& tables) {
+Outcome<std::vector<Ingredient>> ingredients_of(const SubmittedMix& mix, const Tables& tables) {
     std::vector<Ingredient> ingredients;
     for (const SubmittedAmount& amount : mix.amounts) {
         ingredients.push_back(ingredient_of(amount, tables));
@@ -51,11 +50,11 @@ std::vector<Ingredient> ingredients_of(const SubmittedMix& mix, const Tables& ta
     if (mix.water_includes_admixtures) {
         const double liquid_kg_m3 = sum_of_liquids_kg_m3(ingredients);
         if (liquid_kg_m3 > batched_kg_m3) {
-            throw Unresolved{{"the submitted water is said to include the admixtures' liquid, but "
-                              "that alone is {liquid} of {water}",
-                              {quantity("liquid", {liquid_kg_m3, Measure::concentration}),
-                               quantity("water", {batched_kg_m3, Measure::concentration})}},
-                             {{"ask the supplier which water the figure counts", {}}}};
+            return Unresolved{{"the submitted water is said to include the admixtures' liquid, but "
+                               "that alone is {liquid} of {water}",
+                               {quantity("liquid", {liquid_kg_m3, Measure::concentration}),
+                                quantity("water", {batched_kg_m3, Measure::concentration})}},
+                              {{"ask the supplier which water the figure counts", {}}}};
         }
         batched_kg_m3 -= liquid_kg_m3;
     }
@@ -70,26 +69,28 @@ std::optional<double> strength_ratio(const SubmittedMix& mix, double average_mpa
     if (!entrained) {
         return std::nullopt;
     }
-    try {
-        return w_cm_by_strength(mix.requirements, {average_mpa, *entrained}, tables, worksheet);
-    } catch (const Unresolved&) {
-        return std::nullopt;
-    }
+    const auto ratio =
+        w_cm_by_strength(mix.requirements, {average_mpa, *entrained}, tables, worksheet);
+    return ratio ? std::optional{*ratio} : std::nullopt;
 }
 
 } // namespace
 
-Proportions accept(const SubmittedMix& mix, const Tables& tables) {
+Outcome<Proportions> accept(const SubmittedMix& mix, const Tables& tables) {
+    auto ingredients = ingredients_of(mix, tables);
+    if (!ingredients) {
+        return std::move(ingredients).why();
+    }
     Proportions proportions{.submitted = true,
                             .selection = {},
-                            .ingredients = ingredients_of(mix, tables),
+                            .ingredients = *std::move(ingredients),
                             .totals = {},
                             .worksheet = {}};
     Worksheet& worksheet = proportions.worksheet;
-    record_site(mix.requirements, tables, worksheet);
+    record_site(mix.requirements, tables.code, worksheet);
     std::vector<const Material*> materials;
     for (const SubmittedAmount& amount : mix.amounts) {
-        materials.push_back(&amount.material);
+        materials.push_back(&*amount.material);
     }
     record_typical_figures(materials, tables, worksheet);
     proportions.estimate = std::ranges::any_of(
@@ -126,19 +127,23 @@ Proportions accept(const SubmittedMix& mix, const Tables& tables) {
         .fineness_modulus = std::nullopt,
         .air_entrained = entrained.value_or(false),
         .entrainment_known = entrained.has_value()};
-    worksheet.steps.push_back(
-        {.quantity = "w_cm",
-         .value = proportions.totals.w_cm,
-         .measure = Measure::w_cm,
-         .provenance = Provenance::computed,
-         .reason = {
-             "submitted: mixing water {water} (with {liquid} of the admixtures' liquid) "
-             "over cementitious material {binder}",
-             {quantity("water", {proportions.totals.water_kg_m3, Measure::concentration}),
-              quantity("liquid",
-                       {sum_of_liquids_kg_m3(proportions.ingredients), Measure::concentration}),
-              quantity("binder", {proportions.totals.binder_kg_m3, Measure::concentration})}}});
-    record_temperature(mix.requirements, mix.batched_water, proportions, tables);
+    worksheet.record([&] {
+        return Step{
+            .quantity = "w_cm",
+            .value = proportions.totals.w_cm,
+            .measure = Measure::w_cm,
+            .provenance = Provenance::computed,
+            .reason = {
+                "submitted: mixing water {water} (with {liquid} of the admixtures' liquid) "
+                "over cementitious material {binder}",
+                {quantity("water", {proportions.totals.water_kg_m3, Measure::concentration}),
+                 quantity("liquid",
+                          {sum_of_liquids_kg_m3(proportions.ingredients), Measure::concentration}),
+                 quantity("binder", {proportions.totals.binder_kg_m3, Measure::concentration})}}};
+    });
+    if (auto why = record_temperature(mix.requirements, mix.batched_water, proportions, tables)) {
+        return std::move(*why);
+    }
     caution(mix.requirements, proportions, tables);
     return proportions;
 }

@@ -1,7 +1,6 @@
 #include "air_content.hpp"
 
 #include <boardmark/core/basis/tables.hpp>
-#include <boardmark/core/basis/unresolved.hpp>
 
 #include "../basis/interpolation.hpp"
 #include "../basis/phrases.hpp"
@@ -12,14 +11,14 @@
 namespace boardmark::core {
 namespace {
 
-[[noreturn]] void size_out_of_reach(const SizeRow& row, double size_mm) {
-    throw Unresolved{{"{source} covers nominal maximum sizes from {smallest} to {largest}; "
-                      "the stone is {size}",
-                      {word("source", row.source.citation),
-                       quantity("smallest", {row.sizes_mm.front(), Measure::aggregate_size}),
-                       quantity("largest", {row.sizes_mm.back(), Measure::aggregate_size}),
-                       quantity("size", {size_mm, Measure::aggregate_size})}},
-                     {{"choose stone of a size that the tables of the method cover", {}}}};
+Unresolved size_out_of_reach(const SizeRow& row, double size_mm) {
+    return {{"{source} covers nominal maximum sizes from {smallest} to {largest}; "
+             "the stone is {size}",
+             {word("source", row.source.citation),
+              quantity("smallest", {row.sizes_mm.front(), Measure::aggregate_size}),
+              quantity("largest", {row.sizes_mm.back(), Measure::aggregate_size}),
+              quantity("size", {size_mm, Measure::aggregate_size})}},
+            {{"choose stone of a size that the tables of the method cover", {}}}};
 }
 
 Step air_step(double percent, Provenance provenance, Phrase reason) {
@@ -43,10 +42,10 @@ Step table_air(TableValue value, Provenance provenance, Phrase reason, const Sou
     return step;
 }
 
-TableValue value_or_throw(const SizeRow& row, double size_mm) {
+Outcome<TableValue> air_at_size(const SizeRow& row, double size_mm) {
     const auto value = value_at_size(row, size_mm);
     if (!value) {
-        size_out_of_reach(row, size_mm);
+        return size_out_of_reach(row, size_mm);
     }
     return *value;
 }
@@ -58,9 +57,10 @@ Argument percent_of(std::string name, double percent) {
 /// Entrapped air is there whatever the haul: a loss that is stated beside it changes nothing.
 void caution_loss_ignored(const Requirements& requirements, Worksheet& worksheet) {
     if (requirements.air_loss_percent > 0) {
-        worksheet.cautions.push_back(
-            {"No air is entrained here: the air loss of {loss} is not counted.",
-             {percent_of("loss", requirements.air_loss_percent)}});
+        worksheet.caution([&] {
+            return Phrase{"No air is entrained here: the air loss of {loss} is not counted.",
+                          {percent_of("loss", requirements.air_loss_percent)}};
+        });
     }
 }
 
@@ -73,13 +73,15 @@ AirContent as_placed(double percent, bool entrained, const Requirements& require
     }
     const double in_batch_percent = percent + requirements.air_loss_percent;
     if (requirements.air_loss_percent > 0) {
-        Step step = air_step(
-            in_batch_percent, Provenance::computed,
-            {"{placing} at placing and {loss} lost before, by haul, pump and "
-             "reducer as the file states: the batch holds both",
-             {percent_of("placing", percent), percent_of("loss", requirements.air_loss_percent)}});
-        step.quantity = "air_in_batch";
-        worksheet.steps.push_back(std::move(step));
+        worksheet.record([&] {
+            Step step = air_step(in_batch_percent, Provenance::computed,
+                                 {"{placing} at placing and {loss} lost before, by haul, pump and "
+                                  "reducer as the file states: the batch holds both",
+                                  {percent_of("placing", percent),
+                                   percent_of("loss", requirements.air_loss_percent)}});
+            step.quantity = "air_in_batch";
+            return step;
+        });
     }
     return {in_batch_percent, percent, entrained};
 }
@@ -92,19 +94,24 @@ AirContent as_batched(double percent, bool entrained, const Requirements& requir
     }
     const double placed_percent = at_placing_percent(percent, entrained, requirements);
     if (entrained && requirements.air_loss_percent > 0) {
-        Step step = air_step(
-            placed_percent, Provenance::computed,
-            {"{batch} in the batch less {loss} lost before placing",
-             {percent_of("batch", percent), percent_of("loss", requirements.air_loss_percent)}});
-        step.quantity = "air_at_placing";
-        worksheet.steps.push_back(std::move(step));
+        worksheet.record([&] {
+            Step step = air_step(placed_percent, Provenance::computed,
+                                 {"{batch} in the batch less {loss} lost before placing",
+                                  {percent_of("batch", percent),
+                                   percent_of("loss", requirements.air_loss_percent)}});
+            step.quantity = "air_at_placing";
+            return step;
+        });
     }
     return {percent, placed_percent, entrained};
 }
 
-bool is_entrained_or_throw(AirAtSize air, const Tables& tables) {
-    value_or_throw(tables.method.entrapped_air_percent, air.size_mm);
-    return *is_entrained(air, tables);
+Outcome<bool> known_entrained(AirAtSize air, const Tables& tables) {
+    const auto entrained = is_entrained(air, tables);
+    if (!entrained) {
+        return size_out_of_reach(tables.method.entrapped_air_percent, air.size_mm);
+    }
+    return *entrained;
 }
 
 } // namespace
@@ -112,19 +119,15 @@ bool is_entrained_or_throw(AirAtSize air, const Tables& tables) {
 const ExposureClass* freezing_class(const Requirements& requirements, const Tables& tables) {
     for (const std::string& name : requirements.exposure) {
         const ExposureClass& stated = tables.exposure_class(name);
-        if (stated.category() == 'F') {
+        if (stated.air_percent) {
             return &stated;
         }
     }
     return nullptr;
 }
 
-const SizeRow* demanded_air(const ExposureClass* freezing, const Tables& tables) {
-    if (!freezing) {
-        return nullptr;
-    }
-    const auto row = tables.code.air.by_class.find(freezing->name);
-    return row == tables.code.air.by_class.end() ? nullptr : &row->second;
+const SizeRow* demanded_air(const ExposureClass* freezing) {
+    return freezing && freezing->air_percent ? &*freezing->air_percent : nullptr;
 }
 
 std::optional<bool> is_entrained(AirAtSize air, const Tables& tables) {
@@ -142,40 +145,50 @@ double at_placing_percent(double in_batch_percent, bool entrained,
     return std::max(in_batch_percent - lost_percent, 0.0);
 }
 
-AirContent select_air(const Mix& mix, double size_mm, const Tables& tables, Worksheet& worksheet) {
+Outcome<AirContent> select_air(const Mix& mix, double size_mm, const Tables& tables,
+                               Worksheet& worksheet) {
     const Requirements& requirements = mix.requirements;
     const ExposureClass* freezing = freezing_class(requirements, tables);
     const SizeRow* demanded =
-        requirements.air.basis == AirBasis::exposure ? demanded_air(freezing, tables) : nullptr;
-    const Argument size = quantity("size", {size_mm, Measure::aggregate_size});
+        requirements.air.basis == AirBasis::exposure ? demanded_air(freezing) : nullptr;
+    const auto size = [&] { return quantity("size", {size_mm, Measure::aggregate_size}); };
 
     if (mix.selections.air_percent) {
         const double percent = *mix.selections.air_percent;
-        worksheet.steps.push_back(given_air(percent, "given under 'selections'"));
-        return as_batched(percent, demanded || is_entrained_or_throw({percent, size_mm}, tables),
-                          requirements, worksheet);
+        const auto entrained =
+            demanded ? Outcome{true} : known_entrained({percent, size_mm}, tables);
+        if (!entrained) {
+            return entrained.why();
+        }
+        worksheet.record([&] { return given_air(percent, "given under 'selections'"); });
+        return as_batched(percent, *entrained, requirements, worksheet);
     }
     if (requirements.air.basis == AirBasis::stated) {
         const double percent = requirements.air.percent;
-        worksheet.steps.push_back(given_air(percent, "required air, stated"));
-        return as_placed(percent, is_entrained_or_throw({percent, size_mm}, tables), requirements,
-                         worksheet);
+        const auto entrained = known_entrained({percent, size_mm}, tables);
+        if (!entrained) {
+            return entrained.why();
+        }
+        worksheet.record([&] { return given_air(percent, "required air, stated"); });
+        return as_placed(percent, *entrained, requirements, worksheet);
     }
-    if (demanded) {
-        const TableValue value = value_or_throw(*demanded, size_mm);
-        worksheet.steps.push_back(table_air(value, Provenance::code,
-                                            {"exposure class {class}, nominal maximum size {size}",
-                                             {word("class", freezing->name), size}},
-                                            demanded->source));
-        return as_placed(value.value, true, requirements, worksheet);
+    const SizeRow& row = demanded ? *demanded : tables.method.entrapped_air_percent;
+    const auto value = air_at_size(row, size_mm);
+    if (!value) {
+        return value.why();
     }
-    const SizeRow& entrapped = tables.method.entrapped_air_percent;
-    const TableValue value = value_or_throw(entrapped, size_mm);
-    worksheet.steps.push_back(
-        table_air(value, Provenance::table,
-                  {"entrapped air at nominal maximum size {size}; none is entrained", {size}},
-                  entrapped.source));
-    return as_placed(value.value, false, requirements, worksheet);
+    worksheet.record([&] {
+        return demanded
+                   ? table_air(*value, Provenance::code,
+                               {"exposure class {class}, nominal maximum size {size}",
+                                {word("class", freezing->name), size()}},
+                               row.source)
+                   : table_air(*value, Provenance::table,
+                               {"entrapped air at nominal maximum size {size}; none is entrained",
+                                {size()}},
+                               row.source);
+    });
+    return as_placed(value->value, demanded != nullptr, requirements, worksheet);
 }
 
 } // namespace boardmark::core

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/basis/size_row.hpp>
 #include <boardmark/core/basis/step.hpp>
 #include <boardmark/core/code/code_tables.hpp>
@@ -12,11 +13,11 @@ namespace boardmark::core {
 
 struct Tables;
 
-/// The class of the freezing-and-thawing category that is stated, or nullptr.
+/// The stated class that asks for air against freezing and thawing, or nullptr.
 const ExposureClass* freezing_class(const Requirements& requirements, const Tables& tables);
 
 /// The row of the code's air table that a class asks for, or nullptr where it asks for none.
-const SizeRow* demanded_air(const ExposureClass* freezing, const Tables& tables);
+const SizeRow* demanded_air(const ExposureClass* freezing);
 
 /// An air content and the stone it is held against.
 struct AirAtSize {
@@ -38,6 +39,8 @@ struct AirContent {
     double at_placing_percent;
     bool entrained;
 };
-AirContent select_air(const Mix& mix, double size_mm, const Tables& tables, Worksheet& worksheet);
+/// Unresolved where the table does not reach the size.
+Outcome<AirContent> select_air(const Mix& mix, double size_mm, const Tables& tables,
+                               Worksheet& worksheet);
 
 } // namespace boardmark::core

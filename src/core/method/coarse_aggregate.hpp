@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/basis/step.hpp>
 #include <boardmark/core/mix/mix.hpp>
 
@@ -19,12 +20,12 @@ std::optional<double> dry_rodded_density_kg_m3(const Mix& mix, const Tables& tab
                                                Worksheet& worksheet);
 
 /// Bulk volume of coarse aggregate per unit volume of concrete, by selection or by the table,
-/// recorded. Throws Unresolved where the table does not reach the size or the fineness modulus.
+/// recorded. Unresolved where the table does not reach the size or the fineness modulus.
 struct BulkVolumeEntry {
     double size_mm;
     double fineness_modulus;
 };
-double table_bulk_volume(BulkVolumeEntry entry, const Selections& selections, const Tables& tables,
-                         Worksheet& worksheet);
+Outcome<double> table_bulk_volume(BulkVolumeEntry entry, const Selections& selections,
+                                  const Tables& tables, Worksheet& worksheet);
 
 } // namespace boardmark::core

@@ -1,7 +1,6 @@
 #include "fine_aggregate.hpp"
 
 #include <boardmark/core/basis/tables.hpp>
-#include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/core/mix/fineness_modulus.hpp>
 
 #include "../basis/phrases.hpp"
@@ -11,17 +10,10 @@
 namespace boardmark::core {
 namespace {
 
-double room_m3(const std::vector<Ingredient>& others, const char* for_what) {
-    double taken_m3 = 0;
-    for (const Ingredient& ingredient : others) {
-        taken_m3 += *ingredient.volume_m3;
-    }
-    if (taken_m3 < 1) {
-        return 1 - taken_m3;
-    }
+Unresolved no_room(const std::vector<Ingredient>& others, double taken_m3, const char* for_what) {
     const Ingredient& largest = *std::ranges::max_element(
         others, {}, [](const Ingredient& ingredient) { return *ingredient.volume_m3; });
-    throw Unresolved{
+    return {
         {"the volumes leave no room for {what}: the others fill {sum} of the volume, the largest "
          "part is {name} with {part}",
          {word("what", for_what), quantity("sum", {100 * taken_m3, Measure::percent}),
@@ -34,15 +26,26 @@ double room_m3(const std::vector<Ingredient>& others, const char* for_what) {
           {}}}};
 }
 
+Outcome<double> room_m3(const std::vector<Ingredient>& others, const char* for_what) {
+    double taken_m3 = 0;
+    for (const Ingredient& ingredient : others) {
+        taken_m3 += *ingredient.volume_m3;
+    }
+    if (taken_m3 < 1) {
+        return 1 - taken_m3;
+    }
+    return no_room(others, taken_m3, for_what);
+}
+
 } // namespace
 
 std::optional<double> blend_fineness_modulus(const std::vector<Share>& fine, const Tables& tables,
                                              Worksheet& worksheet) {
     double modulus = 0;
-    Marks marks;
+    bool usual = false;
     bool from_sieves = false;
     for (const Share& share : fine) {
-        const AggregateFigures& figures = share.material.aggregate;
+        const AggregateFigures& figures = share.material->aggregate;
         std::optional<double> own = figures.fineness_modulus;
         if (!own) {
             own = fineness_modulus(figures.sieves, tables.method.fineness_sieves_mm);
@@ -50,54 +53,59 @@ std::optional<double> blend_fineness_modulus(const std::vector<Share>& fine, con
         }
         if (!own && figures.typical) {
             own = tables.practice.aggregate.fineness_modulus.value;
-            marks = {Mark::typical};
+            usual = true;
         }
         if (!own) {
             return std::nullopt;
         }
         modulus += share.percent / 100 * *own;
     }
-    worksheet.steps.push_back(
-        {.quantity = "fineness_modulus",
-         .value = modulus,
-         .measure = Measure::fineness_modulus,
-         .provenance = from_sieves || fine.size() > 1 ? Provenance::computed : Provenance::given,
-         .reason = {!marks.empty()    ? "usual figure; the sand states none"
-                    : fine.size() > 1 ? "of the blend, by mass"
-                    : from_sieves     ? "from the sieve analysis"
-                                      : "from the aggregate test report",
-                    {}},
-         .source = from_sieves ? tables.method.fineness_source : Source{},
-         .marks = std::move(marks)});
+    worksheet.record([&] {
+        return Step{.quantity = "fineness_modulus",
+                    .value = modulus,
+                    .measure = Measure::fineness_modulus,
+                    .provenance =
+                        from_sieves || fine.size() > 1 ? Provenance::computed : Provenance::given,
+                    .reason = {usual             ? "usual figure; the sand states none"
+                               : fine.size() > 1 ? "of the blend, by mass"
+                               : from_sieves     ? "from the sieve analysis"
+                                                 : "from the aggregate test report",
+                               {}},
+                    .source = from_sieves ? tables.method.fineness_source : Source{},
+                    .marks = usual ? Marks{Mark::typical} : Marks{}};
+    });
     return modulus;
 }
 
-double room_for_aggregate_m3(const std::vector<Ingredient>& others) {
+Outcome<double> room_for_aggregate_m3(const std::vector<Ingredient>& others) {
     return room_m3(others, "the aggregate");
 }
 
-double room_for_fine_aggregate_m3(const std::vector<Ingredient>& others) {
+Outcome<double> room_for_fine_aggregate_m3(const std::vector<Ingredient>& others) {
     return room_m3(others, "the fine aggregate");
 }
 
-void record_fine_volume(double volume_m3, Worksheet& worksheet) {
-    worksheet.steps.push_back(
-        {.quantity = "fine_aggregate_volume",
-         .value = volume_m3,
-         .measure = Measure::absolute_volume,
-         .provenance = Provenance::computed,
-         .reason = {"what is left of the volume: the fine aggregate fills it", {}},
-         .source = {"ACI 211.1-91 6.3.7.2, absolute volume", Confidence::read}});
+void record_fine_volume(double volume_m3, const MethodTables& method, Worksheet& worksheet) {
+    worksheet.record([&] {
+        return Step{.quantity = "fine_aggregate_volume",
+                    .value = volume_m3,
+                    .measure = Measure::absolute_volume,
+                    .provenance = Provenance::computed,
+                    .reason = {"what is left of the volume: the fine aggregate fills it", {}},
+                    .source = method.absolute_volume};
+    });
 }
 
 void record_fine_share(double percent, Worksheet& worksheet) {
-    worksheet.steps.push_back(
-        {.quantity = "fine_share",
-         .value = percent,
-         .measure = Measure::percent,
-         .provenance = Provenance::given,
-         .reason = {"given under 'selections', of the absolute volume of all aggregate", {}},
-         .marks = {Mark::given}});
+    worksheet.record([&] {
+        return Step{
+            .quantity = "fine_share",
+            .value = percent,
+            .measure = Measure::percent,
+            .provenance = Provenance::given,
+            .reason = {"given under 'selections', of the absolute volume of all aggregate", {}},
+            .marks = {Mark::given}};
+    });
 }
 
 } // namespace boardmark::core

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/basis/step.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
@@ -9,17 +10,18 @@
 
 namespace boardmark::core {
 
+struct MethodTables;
 struct Tables;
 
 /// Fineness modulus of a blend by mass, recorded. Nothing where a sand states none.
 std::optional<double> blend_fineness_modulus(const std::vector<Share>& fine, const Tables& tables,
                                              Worksheet& worksheet);
 
-/// Volume that is left of 1 m3. Throws Unresolved where nothing is.
-double room_for_aggregate_m3(const std::vector<Ingredient>& others);
-double room_for_fine_aggregate_m3(const std::vector<Ingredient>& others);
+/// Volume that is left of 1 m3. Unresolved where nothing is.
+Outcome<double> room_for_aggregate_m3(const std::vector<Ingredient>& others);
+Outcome<double> room_for_fine_aggregate_m3(const std::vector<Ingredient>& others);
 
-void record_fine_volume(double volume_m3, Worksheet& worksheet);
+void record_fine_volume(double volume_m3, const MethodTables& method, Worksheet& worksheet);
 void record_fine_share(double percent, Worksheet& worksheet);
 
 } // namespace boardmark::core

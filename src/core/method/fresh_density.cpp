@@ -9,6 +9,9 @@ namespace boardmark::core {
 
 void cross_check_by_mass(const Proportions& proportions, const Tables& tables,
                          Worksheet& worksheet) {
+    if (!worksheet.is_told) {
+        return; // nothing else reads it
+    }
     const Selection& selection = proportions.selection;
     const SizeRow& row = selection.air_entrained ? tables.method.fresh_density_air_entrained_kg_m3
                                                  : tables.method.fresh_density_plain_kg_m3;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/basis/step.hpp>
 #include <boardmark/core/mix/mix.hpp>
 
@@ -15,7 +16,7 @@ struct WaterEntry {
 };
 
 /// Water by the method's table, recorded with its reason.
-/// Throws Unresolved where the table does not reach the slump or the size.
-double table_water_kg_m3(WaterEntry entry, const Tables& tables, Worksheet& worksheet);
+/// Unresolved where the table does not reach the slump or the size.
+Outcome<double> table_water_kg_m3(WaterEntry entry, const Tables& tables, Worksheet& worksheet);
 
 } // namespace boardmark::core

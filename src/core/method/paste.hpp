@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/basis/step.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
@@ -31,7 +32,8 @@ struct Paste {
 };
 
 /// Selects w/cm, mixing water and cementitious material, each recorded with its reason.
-/// Throws Unresolved where a table or a curve that is needed does not reach.
-Paste select_paste(const Mix& mix, PasteDemand demand, const Tables& tables, Worksheet& worksheet);
+/// Unresolved where a table or a curve that is needed does not reach.
+Outcome<Paste> select_paste(const Mix& mix, PasteDemand demand, const Tables& tables,
+                            Worksheet& worksheet);
 
 } // namespace boardmark::core

@@ -1,5 +1,4 @@
 #include <boardmark/core/basis/tables.hpp>
-#include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/core/method/proportion.hpp>
 
 #include "../basis/phrases.hpp"
@@ -17,7 +16,6 @@
 #include "paste.hpp"
 
 #include <algorithm>
-#include <iterator>
 
 namespace boardmark::core {
 namespace {
@@ -26,174 +24,215 @@ std::vector<const Material*> materials_of(const Mix& mix) {
     std::vector<const Material*> materials;
     for (const auto* shares : {&mix.binder, &mix.coarse, &mix.fine}) {
         for (const Share& share : *shares) {
-            materials.push_back(&share.material);
+            materials.push_back(&*share.material);
         }
     }
     for (const Dosage& dosage : mix.admixtures) {
-        materials.push_back(&dosage.material);
+        materials.push_back(&*dosage.material);
     }
     return materials;
 }
 
-std::vector<Ingredient> binder_of(const Mix& mix, double binder_kg_m3, const Tables& tables) {
-    std::vector<Ingredient> binder;
+bool is_estimate(const Mix& mix) {
+    const auto is_typical = [](const Share& share) { return share.material->aggregate.typical; };
+    return std::ranges::any_of(mix.coarse, is_typical) || std::ranges::any_of(mix.fine, is_typical);
+}
+
+/// Binder, admixtures and air, behind the water, which is what the admixtures' liquid leaves of the
+/// mixing water.
+std::optional<Unresolved> add_all_but_aggregates(const Mix& mix, const Paste& paste,
+                                                 double air_percent, const Tables& tables,
+                                                 std::vector<Ingredient>& ingredients) {
+    ingredients.push_back(water_ingredient(0, tables));
     for (const Share& share : mix.binder) {
-        binder.push_back(
-            binder_ingredient(share.material, binder_kg_m3 * share.percent / 100, tables));
+        ingredients.push_back(
+            binder_ingredient(share.material, paste.binder_kg_m3 * share.percent / 100, tables));
     }
-    return binder;
-}
-
-std::vector<Ingredient> admixtures_of(const Mix& mix, double binder_kg_m3, const Tables& tables) {
-    std::vector<Ingredient> admixtures;
     for (const Dosage& dosage : mix.admixtures) {
-        Ingredient ingredient = admixture_ingredient(
-            dosage.material, dosed_kg_m3(dosage, binder_kg_m3, tables), tables);
-        ingredient.by_trial = !dosage.dose;
-        admixtures.push_back(std::move(ingredient));
+        ingredients.push_back(admixture_ingredient(
+            dosage.material, dosed_kg_m3(dosage, paste.binder_kg_m3, tables), tables));
+        ingredients.back().by_trial = !dosage.dose;
     }
-    return admixtures;
-}
+    ingredients.push_back(air_ingredient(air_percent));
 
-/// Water to batch besides the admixtures' liquid, which is part of the mixing water.
-double batched_water_kg_m3(double water_kg_m3, const std::vector<Ingredient>& admixtures) {
-    const double liquid_kg_m3 = sum_of_liquids_kg_m3(admixtures);
-    if (liquid_kg_m3 > water_kg_m3) {
-        throw Unresolved{{"the admixtures bring {liquid} of liquid, more than the mixing water of "
-                          "{water}",
-                          {quantity("liquid", {liquid_kg_m3, Measure::concentration}),
-                           quantity("water", {water_kg_m3, Measure::concentration})}},
-                         {{"lower the doses", {}},
-                          {"state the solids of the admixtures: without them the whole liquid "
-                           "counts as water",
-                           {}}}};
+    const double liquid_kg_m3 = sum_of_liquids_kg_m3(ingredients);
+    if (liquid_kg_m3 > paste.water_kg_m3) {
+        return Unresolved{{"the admixtures bring {liquid} of liquid, more than the mixing water of "
+                           "{water}",
+                           {quantity("liquid", {liquid_kg_m3, Measure::concentration}),
+                            quantity("water", {paste.water_kg_m3, Measure::concentration})}},
+                          {{"lower the doses", {}},
+                           {"state the solids of the admixtures: without them the whole liquid "
+                            "counts as water",
+                            {}}}};
     }
-    return water_kg_m3 - liquid_kg_m3;
-}
-
-void append(std::vector<Ingredient>& to, std::vector<Ingredient> from) {
-    std::ranges::move(from, std::back_inserter(to));
+    ingredients.front() = water_ingredient(paste.water_kg_m3 - liquid_kg_m3, tables);
+    return std::nullopt;
 }
 
 /// The bulk volume of coarse aggregate, given or by the table.
-double bulk_volume(const Mix& mix, const Selection& selection, const Tables& tables,
-                   Worksheet& worksheet) {
-    if (mix.selections.coarse_volume) {
-        worksheet.steps.push_back({.quantity = "coarse_volume",
-                                   .value = *mix.selections.coarse_volume,
-                                   .measure = Measure::bulk_volume,
-                                   .provenance = Provenance::given,
-                                   .reason = {"given under 'selections'", {}},
-                                   .marks = {Mark::given}});
-        return *mix.selections.coarse_volume;
+Outcome<double> bulk_volume(const Mix& mix, const Selection& selection, const Tables& tables,
+                            Worksheet& worksheet) {
+    if (!mix.selections.coarse_volume) {
+        return table_bulk_volume({selection.nominal_max_size_mm, *selection.fineness_modulus},
+                                 mix.selections, tables, worksheet);
     }
-    return table_bulk_volume({selection.nominal_max_size_mm, *selection.fineness_modulus},
-                             mix.selections, tables, worksheet);
+    worksheet.record([&] {
+        return Step{.quantity = "coarse_volume",
+                    .value = *mix.selections.coarse_volume,
+                    .measure = Measure::bulk_volume,
+                    .provenance = Provenance::given,
+                    .reason = {"given under 'selections'", {}},
+                    .marks = {Mark::given}};
+    });
+    return *mix.selections.coarse_volume;
 }
 
 /// Oven-dry coarse aggregate, given as an amount or by its bulk volume.
-double coarse_dry_kg_m3(const Mix& mix, const Tables& tables, Selection& selection,
-                        Worksheet& worksheet) {
+Outcome<double> coarse_dry_kg_m3(const Mix& mix, const Tables& tables, Selection& selection,
+                                 Worksheet& worksheet) {
     if (mix.selections.coarse_dry_kg_m3) {
         return *mix.selections.coarse_dry_kg_m3;
     }
-    selection.coarse_volume = bulk_volume(mix, selection, tables, worksheet);
+    const auto volume = bulk_volume(mix, selection, tables, worksheet);
+    if (!volume) {
+        return volume.why();
+    }
+    selection.coarse_volume = *volume;
     const double density_kg_m3 = *dry_rodded_density_kg_m3(mix, tables, worksheet);
-    const double dry_kg_m3 = *selection.coarse_volume * density_kg_m3;
-    worksheet.steps.push_back(
-        {.quantity = "coarse_aggregate_oven_dry",
-         .value = dry_kg_m3,
-         .measure = Measure::concentration,
-         .provenance = Provenance::computed,
-         .reason = {"bulk volume {volume} of the concrete's volume times {density}; saturated "
-                    "surface-dry it is heavier by the absorption",
-                    {quantity("volume", {*selection.coarse_volume, Measure::bulk_volume}),
-                     quantity("density", {density_kg_m3, Measure::bulk_density})}}});
+    const double dry_kg_m3 = *volume * density_kg_m3;
+    worksheet.record([&] {
+        return Step{
+            .quantity = "coarse_aggregate_oven_dry",
+            .value = dry_kg_m3,
+            .measure = Measure::concentration,
+            .provenance = Provenance::computed,
+            .reason = {"bulk volume {volume} of the concrete's volume times {density}; saturated "
+                       "surface-dry it is heavier by the absorption",
+                       {quantity("volume", {*volume, Measure::bulk_volume}),
+                        quantity("density", {density_kg_m3, Measure::bulk_density})}}};
+    });
     return dry_kg_m3;
 }
 
 /// Coarse and fine aggregate in what the paste and the air leave of 1 m3.
-std::vector<Ingredient> aggregates_of(const Mix& mix, const std::vector<Ingredient>& others,
-                                      const Tables& tables, Selection& selection,
-                                      Worksheet& worksheet) {
+std::optional<Unresolved> add_aggregates(const Mix& mix, const Tables& tables,
+                                         Proportions& proportions) {
+    std::vector<Ingredient>& ingredients = proportions.ingredients;
+    Worksheet& worksheet = proportions.worksheet;
     if (mix.selections.fine_share_percent) {
         const double share = *mix.selections.fine_share_percent / 100;
-        const double room_m3 = room_for_aggregate_m3(others);
+        const auto room_m3 = room_for_aggregate_m3(ingredients);
+        if (!room_m3) {
+            return room_m3.why();
+        }
         record_fine_share(*mix.selections.fine_share_percent, worksheet);
-        auto aggregates = blend_of_volume(mix.coarse, room_m3 * (1 - share), tables);
-        append(aggregates, blend_of_volume(mix.fine, room_m3 * share, tables));
-        return aggregates;
+        add_blend_of_volume(mix.coarse, *room_m3 * (1 - share), tables, ingredients);
+        add_blend_of_volume(mix.fine, *room_m3 * share, tables, ingredients);
+        return std::nullopt;
     }
-    const double dry_kg_m3 = coarse_dry_kg_m3(mix, tables, selection, worksheet);
-    auto aggregates = blend_of_dry_mass(mix.coarse, dry_kg_m3, tables);
-    std::vector<Ingredient> all_but_fine = others;
-    append(all_but_fine, aggregates);
-    const double room_m3 = room_for_fine_aggregate_m3(all_but_fine);
-    record_fine_volume(room_m3, worksheet);
-    append(aggregates, blend_of_volume(mix.fine, room_m3, tables));
-    return aggregates;
+    const auto dry_kg_m3 = coarse_dry_kg_m3(mix, tables, proportions.selection, worksheet);
+    if (!dry_kg_m3) {
+        return dry_kg_m3.why();
+    }
+    add_blend_of_dry_mass(mix.coarse, *dry_kg_m3, tables, ingredients);
+    const auto room_m3 = room_for_fine_aggregate_m3(ingredients);
+    if (!room_m3) {
+        return room_m3.why();
+    }
+    record_fine_volume(*room_m3, tables.method, worksheet);
+    add_blend_of_volume(mix.fine, *room_m3, tables, ingredients);
+    return std::nullopt;
 }
 
-} // namespace
+/// Admixtures and air stand last in a result: behind the aggregates, which they were added before.
+void put_aggregates_before_admixtures(std::vector<Ingredient>& ingredients) {
+    const auto is_last = [](const Ingredient& one) {
+        return one.role == Role::admixture || one.role == Role::air;
+    };
+    const auto is_aggregate = [](const Ingredient& one) {
+        return one.role == Role::coarse || one.role == Role::fine;
+    };
+    std::rotate(std::ranges::find_if(ingredients, is_last),
+                std::ranges::find_if(ingredients, is_aggregate), ingredients.end());
+}
 
-Proportions proportion(const Mix& mix, const Tables& tables) {
-    Proportions proportions;
+/// Every value of the mix, each with its reason where the worksheet is told.
+std::optional<Unresolved> solve(const Mix& mix, const Tables& tables, Proportions& proportions) {
     Worksheet& worksheet = proportions.worksheet;
     Selection& selection = proportions.selection;
-    const auto materials = materials_of(mix);
-
-    record_site(mix.requirements, tables, worksheet);
-    record_typical_figures(materials, tables, worksheet);
-    proportions.estimate = std::ranges::any_of(
-        materials, [](const Material* material) { return material->aggregate.typical; });
+    proportions.estimate = is_estimate(mix);
 
     const double average_mpa =
         required_average_strength(mix.requirements, tables.code.average_strength, worksheet);
     const double size_mm = largest_size_mm(mix.coarse);
-    const AirContent air = select_air(mix, size_mm, tables, worksheet);
-    const Paste paste = select_paste(mix, {average_mpa, size_mm, air.entrained}, tables, worksheet);
-
+    const auto air = select_air(mix, size_mm, tables, worksheet);
+    if (!air) {
+        return air.why();
+    }
+    const auto paste = select_paste(mix, {average_mpa, size_mm, air->entrained}, tables, worksheet);
+    if (!paste) {
+        return paste.why();
+    }
     selection = {.specified_strength_mpa = mix.requirements.strength_mpa,
                  .required_average_strength_mpa = average_mpa,
                  .slump_mm = mix.requirements.slump_mm,
                  .slump_before_reducer_mm = mix.requirements.slump_before_reducer_mm,
                  .nominal_max_size_mm = size_mm,
-                 .air_percent = air.in_batch_percent,
-                 .air_at_placing_percent = air.at_placing_percent,
-                 .w_cm = paste.w_cm(),
-                 .w_cm_by_strength = paste.w_cm_by_strength,
-                 .w_cm_by_exposure = paste.w_cm_by_exposure,
-                 .w_cm_governed_by = paste.governed_by,
-                 .table_water_kg_m3 = paste.table_water_kg_m3,
-                 .water_reduction_percent = paste.water_reduction_percent,
-                 .water_kg_m3 = paste.water_kg_m3,
-                 .binder_kg_m3 = paste.binder_kg_m3,
+                 .air_percent = air->in_batch_percent,
+                 .air_at_placing_percent = air->at_placing_percent,
+                 .w_cm = paste->w_cm(),
+                 .w_cm_by_strength = paste->w_cm_by_strength,
+                 .w_cm_by_exposure = paste->w_cm_by_exposure,
+                 .w_cm_governed_by = paste->governed_by,
+                 .table_water_kg_m3 = paste->table_water_kg_m3,
+                 .water_reduction_percent = paste->water_reduction_percent,
+                 .water_kg_m3 = paste->water_kg_m3,
+                 .binder_kg_m3 = paste->binder_kg_m3,
                  .coarse_volume = std::nullopt,
                  .fineness_modulus = blend_fineness_modulus(mix.fine, tables, worksheet),
-                 .air_entrained = air.entrained,
+                 .air_entrained = air->entrained,
                  .strength_by_trial = mix.selections.w_cm_by_exposure};
 
-    const auto admixtures = admixtures_of(mix, paste.binder_kg_m3, tables);
-    std::vector<Ingredient> others{
-        water_ingredient(batched_water_kg_m3(paste.water_kg_m3, admixtures), tables)};
-    append(others, binder_of(mix, paste.binder_kg_m3, tables));
-    std::vector<Ingredient> around = others;
-    append(around, admixtures);
-    around.push_back(air_ingredient(air.in_batch_percent));
-
-    proportions.ingredients = std::move(others);
-    append(proportions.ingredients, aggregates_of(mix, around, tables, selection, worksheet));
-    append(proportions.ingredients, admixtures);
-    proportions.ingredients.push_back(air_ingredient(air.in_batch_percent));
-    proportions.totals = total(proportions.ingredients);
-
+    std::vector<Ingredient>& ingredients = proportions.ingredients;
+    if (auto why =
+            add_all_but_aggregates(mix, *paste, air->in_batch_percent, tables, ingredients)) {
+        return why;
+    }
+    if (auto why = add_aggregates(mix, tables, proportions)) {
+        return why;
+    }
+    put_aggregates_before_admixtures(ingredients);
+    proportions.totals = total(ingredients);
+    proportions.method = tables.method.name;
+    proportions.procedure = tables.method.procedure;
     cross_check_by_mass(proportions, tables, worksheet);
-    record_temperature(mix.requirements, mix.batched_water, proportions, tables);
+    return record_temperature(mix.requirements, mix.batched_water, proportions, tables);
+}
+
+} // namespace
+
+std::optional<Unresolved> figures(const Mix& mix, const Tables& tables, Proportions& proportions) {
+    proportions.ingredients.clear();
+    proportions.temperature.reset();
+    proportions.submitted = false;
+    proportions.is_load = false;
+    proportions.worksheet = {.steps = {}, .cautions = {}, .is_told = false};
+    return solve(mix, tables, proportions);
+}
+
+Outcome<Proportions> proportion(const Mix& mix, const Tables& tables) {
+    Proportions proportions{};
+    record_site(mix.requirements, tables.code, proportions.worksheet);
+    record_typical_figures(materials_of(mix), tables, proportions.worksheet);
+    if (auto why = solve(mix, tables, proportions)) {
+        return std::move(*why);
+    }
     caution(mix.requirements, proportions, tables);
     return proportions;
 }
 
-Proportions proportions_of(const AnyMix& mix, const Tables& tables) {
+Outcome<Proportions> proportions_of(const AnyMix& mix, const Tables& tables) {
     if (const auto* submitted = std::get_if<SubmittedMix>(&mix)) {
         return accept(*submitted, tables);
     }

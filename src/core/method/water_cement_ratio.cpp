@@ -1,7 +1,6 @@
 #include "water_cement_ratio.hpp"
 
 #include <boardmark/core/basis/tables.hpp>
-#include <boardmark/core/basis/unresolved.hpp>
 
 #include "../basis/interpolation.hpp"
 #include "../basis/phrases.hpp"
@@ -11,7 +10,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <span>
 
 namespace boardmark::core {
 namespace {
@@ -46,13 +44,13 @@ std::vector<Phrase> ways_from_a_flat_line() {
     };
 }
 
-[[noreturn]] void curve_too_weak(const std::vector<CurvePoint>& curve, double average_mpa) {
-    throw Unresolved{{"the strength curve reaches {strongest} at w/cm {w_cm}; the required average "
-                      "strength is {average}",
-                      {quantity("strongest", {curve.front().strength_mpa, Measure::strength}),
-                       quantity("w_cm", {curve.front().w_cm, Measure::w_cm}),
-                       quantity("average", {average_mpa, Measure::strength})}},
-                     ways_to_a_ratio()};
+Unresolved curve_too_weak(const std::vector<CurvePoint>& curve, double average_mpa) {
+    return {{"the strength curve reaches {strongest} at w/cm {w_cm}; the required average "
+             "strength is {average}",
+             {quantity("strongest", {curve.front().strength_mpa, Measure::strength}),
+              quantity("w_cm", {curve.front().w_cm, Measure::w_cm}),
+              quantity("average", {average_mpa, Measure::strength})}},
+            ways_to_a_ratio()};
 }
 
 Step curve_step(double w_cm, Phrase reason, Marks marks) {
@@ -72,24 +70,29 @@ double between(const CurvePoint& stronger, const CurvePoint& weaker, double aver
     return stronger.w_cm + fraction * (weaker.w_cm - stronger.w_cm);
 }
 
-double by_curve(const std::vector<CurvePoint>& curve, double average_mpa, Worksheet& worksheet) {
-    const Argument average = quantity("average", {average_mpa, Measure::strength});
+Outcome<double> by_curve(const std::vector<CurvePoint>& curve, double average_mpa,
+                         Worksheet& worksheet) {
+    const auto average = [&] { return quantity("average", {average_mpa, Measure::strength}); };
     if (above(average_mpa, curve.front().strength_mpa)) {
-        curve_too_weak(curve, average_mpa);
+        return curve_too_weak(curve, average_mpa);
     }
     if (below(average_mpa, curve.back().strength_mpa)) {
-        worksheet.steps.push_back(curve_step(
-            curve.back().w_cm,
-            {"the curve's weakest trial, {weakest}, is stronger than the required {average}; its "
-             "ratio is used, not a higher one",
-             {quantity("weakest", {curve.back().strength_mpa, Measure::strength}), average}},
-            {Mark::continued}));
+        worksheet.record([&] {
+            return curve_step(
+                curve.back().w_cm,
+                {"the curve's weakest trial, {weakest}, is stronger than the required {average}; "
+                 "its "
+                 "ratio is used, not a higher one",
+                 {quantity("weakest", {curve.back().strength_mpa, Measure::strength}), average()}},
+                {Mark::continued});
+        });
         return curve.back().w_cm;
     }
     for (std::size_t i = 0; i < curve.size(); ++i) {
         if (same(curve[i].strength_mpa, average_mpa)) {
-            worksheet.steps.push_back(
-                curve_step(curve[i].w_cm, {"own trial at {average}", {average}}, {}));
+            worksheet.record([&] {
+                return curve_step(curve[i].w_cm, {"own trial at {average}", {average()}}, {});
+            });
             return curve[i].w_cm;
         }
     }
@@ -97,91 +100,126 @@ double by_curve(const std::vector<CurvePoint>& curve, double average_mpa, Worksh
         curve, [&](const CurvePoint& point) { return point.strength_mpa < average_mpa; });
     const CurvePoint& stronger = *(weaker - 1);
     const double w_cm = between(stronger, *weaker, average_mpa);
-    worksheet.steps.push_back(
-        curve_step(w_cm,
-                   {"own trials, for {average}: between {strong} at {low} and {weak} at {high}, "
-                    "log strength linear in w/cm",
-                    {average, quantity("strong", {stronger.strength_mpa, Measure::strength}),
-                     quantity("low", {stronger.w_cm, Measure::w_cm}),
-                     quantity("weak", {weaker->strength_mpa, Measure::strength}),
-                     quantity("high", {weaker->w_cm, Measure::w_cm})}},
-                   {Mark::interpolated}));
+    worksheet.record([&] {
+        return curve_step(
+            w_cm,
+            {"own trials, for {average}: between {strong} at {low} and {weak} at {high}, "
+             "log strength linear in w/cm",
+             {average(), quantity("strong", {stronger.strength_mpa, Measure::strength}),
+              quantity("low", {stronger.w_cm, Measure::w_cm}),
+              quantity("weak", {weaker->strength_mpa, Measure::strength}),
+              quantity("high", {weaker->w_cm, Measure::w_cm})}},
+            {Mark::interpolated});
+    });
     return w_cm;
 }
 
-double by_line(const OwnLine& own, double average_mpa, Worksheet& worksheet) {
+Outcome<double> by_line(const OwnLine& own, double average_mpa, Worksheet& worksheet) {
     auto found = ratio_by_own_line(own, average_mpa);
     if (auto* why_none = std::get_if<Phrase>(&found)) {
         const bool unread = use_of(own.line) == LineUse::none;
-        throw Unresolved{std::move(*why_none),
-                         unread ? ways_from_a_flat_line() : ways_to_a_ratio()};
+        return Unresolved{std::move(*why_none),
+                          unread ? ways_from_a_flat_line() : ways_to_a_ratio()};
     }
-    worksheet.steps.push_back(std::get<Step>(std::move(found)));
-    return *worksheet.steps.back().value;
+    const OwnRatio& ratio = std::get<OwnRatio>(found);
+    worksheet.record([&] { return own_line_step(ratio, own, average_mpa); });
+    return ratio.w_cm;
 }
 
 std::string_view column_name(bool air_entrained) {
     return air_entrained ? "air-entrained" : "non-air-entrained";
 }
 
-[[noreturn]] void table_too_weak(const std::vector<StrengthPoint>& points, StrengthDemand demand) {
-    throw Unresolved{
+Unresolved table_too_weak(const StrengthRow& last, StrengthDemand demand) {
+    return {
         {"the table of w/c by strength ({source}) reaches {strongest} for {column} concrete; the "
          "required average strength is {average}",
-         {word("source", points.back().source->citation),
-          quantity("strongest", {points.back().strength_mpa, Measure::strength}),
-          word("column", std::string{column_name(demand.air_entrained)}),
+         {word("source", last.source.citation),
+          quantity("strongest", {last.strength_mpa, Measure::strength}),
+          word("column", column_name(demand.air_entrained)),
           quantity("average", {demand.average_mpa, Measure::strength})}},
         ways_to_a_ratio()};
 }
 
-double by_table(StrengthDemand demand, double age_d, const Tables& tables, Worksheet& worksheet) {
-    const auto points = strength_column(tables.method.strength, demand.air_entrained);
-    std::vector<double> strengths_mpa;
-    std::vector<double> ratios;
-    for (const StrengthPoint& point : points) {
-        strengths_mpa.push_back(point.strength_mpa);
-        ratios.push_back(point.w_cm);
+const std::optional<double>& ratio_of(const StrengthRow& row, bool air_entrained) {
+    return air_entrained ? row.w_cm_air_entrained : row.w_cm_plain;
+}
+
+/// The rows of a column at or beside a strength, and how far it lies from the first to the second.
+struct StrengthPosition {
+    const StrengthRow* weaker;
+    const StrengthRow* stronger;
+    double fraction;
+    bool below_table; ///< weaker than its weakest row, which is used
+};
+
+/// Gaps of the column are left out.
+Outcome<StrengthPosition> locate_strength(StrengthDemand demand,
+                                          const std::vector<StrengthRow>& rows) {
+    const StrengthRow* weaker = nullptr;
+    for (const StrengthRow& row : rows) {
+        if (!ratio_of(row, demand.air_entrained)) {
+            continue;
+        }
+        if (same(row.strength_mpa, demand.average_mpa)) {
+            return StrengthPosition{&row, &row, 0, false};
+        }
+        if (row.strength_mpa > demand.average_mpa) {
+            if (!weaker) {
+                return StrengthPosition{&row, &row, 0, true};
+            }
+            const double span = row.strength_mpa - weaker->strength_mpa;
+            return StrengthPosition{weaker, &row,
+                                    (demand.average_mpa - weaker->strength_mpa) / span, false};
+        }
+        weaker = &row;
     }
-    const bool weaker = below(demand.average_mpa, strengths_mpa.front());
-    const auto position = weaker ? Position{0, 0, 0} : locate(strengths_mpa, demand.average_mpa);
+    return table_too_weak(*weaker, demand);
+}
+
+Outcome<double> by_table(StrengthDemand demand, double age_d, const Tables& tables,
+                         Worksheet& worksheet) {
+    const auto position = locate_strength(demand, tables.method.strength);
     if (!position) {
-        table_too_weak(points, demand);
+        return position.why();
     }
-    const StrengthPoint& upper = points[position->upper];
-    Marks marks;
-    if (position->between()) {
-        marks.push_back(Mark::interpolated);
-    }
-    if (weaker || upper.continues) {
-        marks.push_back(Mark::continued);
-    }
-    std::string text = "{column} concrete, average strength {average}";
-    if (weaker) {
-        text += "; below the table's lowest strength its lowest row is used";
-    }
-    if (age_d > strength_table_age_d) {
-        text += "; the 28-day table used for {age} is conservative";
-    }
-    const double w_cm = interpolate(ratios, *position);
-    worksheet.steps.push_back(
-        {.quantity = "w_cm_by_strength",
-         .value = w_cm,
-         .measure = Measure::w_cm,
-         .provenance = Provenance::table,
-         .reason = {std::move(text),
-                    {word("column", std::string{column_name(demand.air_entrained)}),
-                     quantity("average", {demand.average_mpa, Measure::strength}),
-                     quantity("age", {age_d, Measure::age})}},
-         .source = *upper.source,
-         .marks = with_confidence(std::move(marks), *upper.source)});
+    const double lower = *ratio_of(*position->weaker, demand.air_entrained);
+    const double upper = *ratio_of(*position->stronger, demand.air_entrained);
+    const double w_cm = lower + position->fraction * (upper - lower);
+    worksheet.record([&] {
+        const StrengthRow& row = *position->stronger;
+        Marks marks;
+        if (position->fraction != 0) {
+            marks.push_back(Mark::interpolated);
+        }
+        if (position->below_table || row.continues) {
+            marks.push_back(Mark::continued);
+        }
+        std::string text = "{column} concrete, average strength {average}";
+        if (position->below_table) {
+            text += "; below the table's lowest strength its lowest row is used";
+        }
+        if (age_d > strength_table_age_d) {
+            text += "; the 28-day table used for {age} is conservative";
+        }
+        return Step{.quantity = "w_cm_by_strength",
+                    .value = w_cm,
+                    .measure = Measure::w_cm,
+                    .provenance = Provenance::table,
+                    .reason = {std::move(text),
+                               {word("column", column_name(demand.air_entrained)),
+                                quantity("average", {demand.average_mpa, Measure::strength}),
+                                quantity("age", {age_d, Measure::age})}},
+                    .source = row.source,
+                    .marks = with_confidence(std::move(marks), row.source)};
+    });
     return w_cm;
 }
 
 } // namespace
 
-double w_cm_by_strength(const Requirements& requirements, StrengthDemand demand,
-                        const Tables& tables, Worksheet& worksheet) {
+Outcome<double> w_cm_by_strength(const Requirements& requirements, StrengthDemand demand,
+                                 const Tables& tables, Worksheet& worksheet) {
     if (requirements.strength_line) {
         return by_line(*requirements.strength_line, demand.average_mpa, worksheet);
     }
@@ -189,10 +227,10 @@ double w_cm_by_strength(const Requirements& requirements, StrengthDemand demand,
         return by_curve(requirements.strength_curve, demand.average_mpa, worksheet);
     }
     if (below(requirements.strength_age_d, strength_table_age_d)) {
-        throw Unresolved{{"the strength is specified at {age}; the method's table holds for 28 d "
-                          "and later",
-                          {quantity("age", {requirements.strength_age_d, Measure::age})}},
-                         {own_curve, first_trial}};
+        return Unresolved{{"the strength is specified at {age}; the method's table holds for 28 d "
+                           "and later",
+                           {quantity("age", {requirements.strength_age_d, Measure::age})}},
+                          {own_curve, first_trial}};
     }
     return by_table(demand, requirements.strength_age_d, tables, worksheet);
 }
@@ -212,33 +250,47 @@ std::optional<ExposureRatio> w_cm_by_exposure(const Requirements& requirements,
                                               bool has_pozzolan_or_slag, const Tables& tables) {
     std::optional<ExposureRatio> lowest;
     for (const std::string& name : requirements.exposure) {
-        const ExposureClass& exposure = tables.exposure_class(name);
-        const ClassLimits& limits =
-            applicable_limits(exposure, requirements.reinforced, has_pozzolan_or_slag);
-        if (!limits.max_w_cm) {
-            continue;
-        }
-        if (!lowest || *limits.max_w_cm < lowest->w_cm) {
-            lowest = ExposureRatio{*limits.max_w_cm, {}, limits.source};
-        }
-        if (*limits.max_w_cm == lowest->w_cm) {
-            lowest->classes.push_back(&exposure);
+        const ClassLimits& limits = applicable_limits(
+            tables.exposure_class(name), requirements.reinforced, has_pozzolan_or_slag);
+        if (limits.max_w_cm && (!lowest || *limits.max_w_cm < lowest->w_cm)) {
+            lowest = ExposureRatio{*limits.max_w_cm, &limits.source};
         }
     }
     return lowest;
 }
 
-bool has_pozzolan_or_slag(const std::vector<const Material*>& binder) {
+std::string classes_at(const ExposureRatio& lowest, const Requirements& requirements,
+                       bool has_pozzolan_or_slag, const Tables& tables) {
+    std::string names;
+    for (const std::string& name : requirements.exposure) {
+        const ClassLimits& limits = applicable_limits(
+            tables.exposure_class(name), requirements.reinforced, has_pozzolan_or_slag);
+        if (limits.max_w_cm == lowest.w_cm) {
+            names += (names.empty() ? "" : ", ") + name;
+        }
+    }
+    return names;
+}
+
+bool is_or_holds_pozzolan_or_slag(const Material& binder) {
     const auto is_one = [](Kind kind) {
         return kind == Kind::slag_cement || kind == Kind::fly_ash || kind == Kind::silica_fume ||
                kind == Kind::natural_pozzolan || kind == Kind::metakaolin;
     };
-    return std::ranges::any_of(binder, [&](const Material* material) {
-        return is_one(material->kind) ||
-               std::ranges::any_of(material->binder.contains, [&](const Constituent& part) {
-                   return is_one(part.kind) && part.percent > 0;
-               });
-    });
+    return is_one(binder.kind) ||
+           std::ranges::any_of(binder.binder.contains, [&](const Constituent& part) {
+               return is_one(part.kind) && part.percent > 0;
+           });
+}
+
+bool has_pozzolan_or_slag(const std::vector<const Material*>& binder) {
+    return std::ranges::any_of(
+        binder, [](const Material* material) { return is_or_holds_pozzolan_or_slag(*material); });
+}
+
+bool has_pozzolan_or_slag(const std::vector<Share>& binder) {
+    return std::ranges::any_of(
+        binder, [](const Share& share) { return is_or_holds_pozzolan_or_slag(*share.material); });
 }
 
 } // namespace boardmark::core

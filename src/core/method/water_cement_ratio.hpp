@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/basis/source.hpp>
 #include <boardmark/core/basis/step.hpp>
 #include <boardmark/core/code/code_tables.hpp>
@@ -7,6 +8,7 @@
 #include <boardmark/core/mix/proportions.hpp>
 
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace boardmark::core {
@@ -20,24 +22,29 @@ struct StrengthDemand {
 };
 
 /// The ratio at which an average strength is expected, recorded with its reason.
-/// Throws Unresolved where neither an own curve nor the tables reach the strength.
-double w_cm_by_strength(const Requirements& requirements, StrengthDemand demand,
-                        const Tables& tables, Worksheet& worksheet);
+/// Unresolved where neither an own curve nor the tables reach the strength.
+Outcome<double> w_cm_by_strength(const Requirements& requirements, StrengthDemand demand,
+                                 const Tables& tables, Worksheet& worksheet);
 
 /// The limits of a class that apply to this member and this binder.
 const ClassLimits& applicable_limits(const ExposureClass& exposure, bool reinforced,
                                      bool has_pozzolan_or_slag);
 
-/// The lowest ratio that the stated classes allow, and the classes that ask for it.
+/// The lowest ratio that the stated classes allow.
 struct ExposureRatio {
     double w_cm;
-    std::vector<const ExposureClass*> classes; ///< those that share the lowest limit
-    Source source;
+    const Source* source; ///< of the first class that asks for it
 };
 std::optional<ExposureRatio> w_cm_by_exposure(const Requirements& requirements,
                                               bool has_pozzolan_or_slag, const Tables& tables);
 
+/// The classes that share the lowest limit: "F3, C2".
+std::string classes_at(const ExposureRatio& lowest, const Requirements& requirements,
+                       bool has_pozzolan_or_slag, const Tables& tables);
+
 /// Whether a supplementary material is among the binder, alone or inside a blended cement.
+bool is_or_holds_pozzolan_or_slag(const Material& binder);
 bool has_pozzolan_or_slag(const std::vector<const Material*>& binder);
+bool has_pozzolan_or_slag(const std::vector<Share>& binder);
 
 } // namespace boardmark::core

@@ -8,36 +8,34 @@
 namespace boardmark::core {
 namespace {
 
-std::vector<Ingredient> shared_out(const std::vector<Share>& shares, double ssd_kg_m3,
-                                   const Tables& tables) {
-    std::vector<Ingredient> ingredients;
+void share_out(const std::vector<Share>& shares, double ssd_kg_m3, const Tables& tables,
+               std::vector<Ingredient>& ingredients) {
     for (const Share& share : shares) {
         ingredients.push_back(
             aggregate_ingredient(share.material, ssd_kg_m3 * share.percent / 100, tables));
     }
-    return ingredients;
 }
 
 } // namespace
 
-std::vector<Ingredient> blend_of_dry_mass(const std::vector<Share>& shares, double dry_kg_m3,
-                                          const Tables& tables) {
+void add_blend_of_dry_mass(const std::vector<Share>& shares, double dry_kg_m3, const Tables& tables,
+                           std::vector<Ingredient>& ingredients) {
     double dry_per_ssd = 0;
     for (const Share& share : shares) {
-        dry_per_ssd += share.percent / 100 / (1 + absorption(share.material, tables)->value / 100);
+        dry_per_ssd += share.percent / 100 / (1 + absorption(*share.material, tables)->value / 100);
     }
-    return shared_out(shares, dry_kg_m3 / dry_per_ssd, tables);
+    share_out(shares, dry_kg_m3 / dry_per_ssd, tables, ingredients);
 }
 
-std::vector<Ingredient> blend_of_volume(const std::vector<Share>& shares, double volume_m3,
-                                        const Tables& tables) {
+void add_blend_of_volume(const std::vector<Share>& shares, double volume_m3, const Tables& tables,
+                         std::vector<Ingredient>& ingredients) {
     double volume_per_kg_m3 = 0;
     for (const Share& share : shares) {
         volume_per_kg_m3 +=
             share.percent / 100 /
-            (relative_density(share.material, tables)->value * tables.water_density_kg_m3);
+            (relative_density(*share.material, tables)->value * tables.water_density_kg_m3);
     }
-    return shared_out(shares, volume_m3 / volume_per_kg_m3, tables);
+    share_out(shares, volume_m3 / volume_per_kg_m3, tables, ingredients);
 }
 
 } // namespace boardmark::core

@@ -9,12 +9,12 @@ namespace boardmark::core {
 
 struct Tables;
 
-/// The blend that has an oven-dry mass in all, shared out by SSD mass.
-std::vector<Ingredient> blend_of_dry_mass(const std::vector<Share>& shares, double dry_kg_m3,
-                                          const Tables& tables);
+/// Adds the blend that has an oven-dry mass in all, shared out by SSD mass.
+void add_blend_of_dry_mass(const std::vector<Share>& shares, double dry_kg_m3, const Tables& tables,
+                           std::vector<Ingredient>& ingredients);
 
-/// The blend that fills an absolute volume, shared out by SSD mass.
-std::vector<Ingredient> blend_of_volume(const std::vector<Share>& shares, double volume_m3,
-                                        const Tables& tables);
+/// Adds the blend that fills an absolute volume, shared out by SSD mass.
+void add_blend_of_volume(const std::vector<Share>& shares, double volume_m3, const Tables& tables,
+                         std::vector<Ingredient>& ingredients);
 
 } // namespace boardmark::core

@@ -67,7 +67,7 @@ std::optional<Cost> cost_of(const std::vector<const Ingredient*>& materials) {
             sum.per_m3 += cost_per_m3(*ingredient, *ingredient->material->price);
         }
         if (!is_priced(*ingredient)) {
-            sum.missing.push_back(ingredient->name);
+            sum.missing.emplace_back(ingredient->name);
         }
     }
     const auto currencies = currencies_of(materials);
@@ -81,7 +81,8 @@ std::optional<Cost> cost_of(const Proportions& proportions) {
 }
 
 std::optional<Cost> binder_cost(const Proportions& proportions) {
-    return cost_of(of_role(proportions, Role::binder));
+    const auto binders = of_role(proportions, Role::binder);
+    return cost_of({binders.begin(), binders.end()});
 }
 
 std::optional<Cost> reducer_cost(const Proportions& proportions) {
@@ -126,7 +127,7 @@ std::optional<PartialSum> carbon_of(const Proportions& proportions) {
         any = any || carbon;
         sum.per_m3 += carbon.value_or(0) * bought(*ingredient) * ingredient->kg_m3;
         if (!carbon || (ingredient->by_trial && !has_amount(*ingredient))) {
-            sum.missing.push_back(ingredient->name);
+            sum.missing.emplace_back(ingredient->name);
         }
     }
     return any ? std::optional{sum} : std::nullopt;

@@ -13,7 +13,8 @@ namespace {
 constexpr double whole_percent = 100;
 
 std::vector<const Ingredient*> aggregates_of(const Proportions& proportions) {
-    std::vector<const Ingredient*> aggregates = of_role(proportions, Role::coarse);
+    const auto coarse = of_role(proportions, Role::coarse);
+    std::vector<const Ingredient*> aggregates(coarse.begin(), coarse.end());
     const auto fine = of_role(proportions, Role::fine);
     aggregates.insert(aggregates.end(), fine.begin(), fine.end());
     return aggregates;
@@ -34,17 +35,17 @@ double passing_anywhere_percent(const Grading& grading, double opening_mm) {
     if (const auto between = passing_percent(grading, opening_mm)) {
         return *between;
     }
-    const SievePassing& coarsest = grading.front();
-    const SievePassing& finest = grading.back();
-    return opening_mm > coarsest.opening_mm ? whole_percent
-                                            : finest.percent * opening_mm / finest.opening_mm;
+    const auto [finest, coarsest] =
+        std::ranges::minmax_element(grading, {}, &SievePassing::opening_mm);
+    return opening_mm > coarsest->opening_mm ? whole_percent
+                                             : finest->percent * opening_mm / finest->opening_mm;
 }
 
 std::vector<FineGrading> fine_gradings(const Proportions& proportions) {
     std::vector<FineGrading> gradings;
     for (const Ingredient* sand : of_role(proportions, Role::fine)) {
         if (!sieves_of(*sand).empty()) {
-            gradings.push_back({sand->name, sorted(sieves_of(*sand))});
+            gradings.push_back({std::string{sand->name}, sorted(sieves_of(*sand))});
         }
     }
     return gradings;

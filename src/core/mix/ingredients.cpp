@@ -7,11 +7,18 @@
 namespace boardmark::core {
 namespace {
 
-/// Gives an ingredient its relative density and the volume that follows.
-Ingredient with_volume(Ingredient ingredient, const Tables& tables) {
-    if (const auto density = relative_density(*ingredient.material, tables)) {
+/// An ingredient of that material, with its relative density and the volume that follows.
+Ingredient of_material(const SharedMaterial& material, Role role, double kg_m3,
+                       const Tables& tables) {
+    Ingredient ingredient{.name = material->name,
+                          .role = role,
+                          .kg_m3 = kg_m3,
+                          .dry_kg_m3 = std::nullopt,
+                          .volume_m3 = std::nullopt,
+                          .material = material};
+    if (const auto density = relative_density(*material, tables)) {
         ingredient.relative_density = density->value;
-        ingredient.volume_m3 = ingredient.kg_m3 / (density->value * tables.water_density_kg_m3);
+        ingredient.volume_m3 = kg_m3 / (density->value * tables.water_density_kg_m3);
     }
     return ingredient;
 }
@@ -26,41 +33,31 @@ Ingredient water_ingredient(double batched_kg_m3, const Tables& tables) {
             .volume_m3 = batched_kg_m3 / tables.water_density_kg_m3};
 }
 
-Ingredient binder_ingredient(const Material& material, double kg_m3, const Tables& tables) {
-    return with_volume({.name = material.name,
-                        .role = Role::binder,
-                        .kg_m3 = kg_m3,
-                        .dry_kg_m3 = kg_m3,
-                        .volume_m3 = std::nullopt,
-                        .material = material},
-                       tables);
+Ingredient binder_ingredient(const SharedMaterial& material, double kg_m3, const Tables& tables) {
+    Ingredient binder = of_material(material, Role::binder, kg_m3, tables);
+    binder.dry_kg_m3 = kg_m3;
+    return binder;
 }
 
-Ingredient aggregate_ingredient(const Material& material, double ssd_kg_m3, const Tables& tables) {
-    Material complete = material;
-    std::optional<double> dry_kg_m3;
-    if (const auto taken_up = absorption(material, tables)) {
-        complete.aggregate.absorption_percent = taken_up->value;
-        dry_kg_m3 = ssd_kg_m3 / (1 + taken_up->value / 100);
+Ingredient aggregate_ingredient(const SharedMaterial& material, double ssd_kg_m3,
+                                const Tables& tables) {
+    const auto taken_up = absorption(*material, tables);
+    SharedMaterial complete = material;
+    if (taken_up && taken_up->is_typical()) {
+        complete.edit().aggregate.absorption_percent = taken_up->value;
     }
-    return with_volume({.name = material.name,
-                        .role = role_of(material.kind),
-                        .kg_m3 = ssd_kg_m3,
-                        .dry_kg_m3 = dry_kg_m3,
-                        .volume_m3 = std::nullopt,
-                        .material = complete},
-                       tables);
+    Ingredient aggregate = of_material(complete, role_of(material->kind), ssd_kg_m3, tables);
+    if (taken_up) {
+        aggregate.dry_kg_m3 = ssd_kg_m3 / (1 + taken_up->value / 100);
+    }
+    return aggregate;
 }
 
-Ingredient admixture_ingredient(const Material& material, double kg_m3, const Tables& tables) {
-    return with_volume({.name = material.name,
-                        .role = Role::admixture,
-                        .kg_m3 = kg_m3,
-                        .dry_kg_m3 = std::nullopt,
-                        .volume_m3 = std::nullopt,
-                        .liquid_kg_m3 = kg_m3 * liquid_fraction(material),
-                        .material = material},
-                       tables);
+Ingredient admixture_ingredient(const SharedMaterial& material, double kg_m3,
+                                const Tables& tables) {
+    Ingredient admixture = of_material(material, Role::admixture, kg_m3, tables);
+    admixture.liquid_kg_m3 = kg_m3 * liquid_fraction(*material);
+    return admixture;
 }
 
 Ingredient air_ingredient(double percent) {

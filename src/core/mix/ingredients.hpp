@@ -7,9 +7,10 @@ namespace boardmark::core {
 struct Tables;
 
 Ingredient water_ingredient(double batched_kg_m3, const Tables& tables);
-Ingredient binder_ingredient(const Material& material, double kg_m3, const Tables& tables);
-Ingredient aggregate_ingredient(const Material& material, double ssd_kg_m3, const Tables& tables);
-Ingredient admixture_ingredient(const Material& material, double kg_m3, const Tables& tables);
+Ingredient binder_ingredient(const SharedMaterial& material, double kg_m3, const Tables& tables);
+Ingredient aggregate_ingredient(const SharedMaterial& material, double ssd_kg_m3,
+                                const Tables& tables);
+Ingredient admixture_ingredient(const SharedMaterial& material, double kg_m3, const Tables& tables);
 Ingredient air_ingredient(double percent);
 
 /// Mass of a dose of an admixture.

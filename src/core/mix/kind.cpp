@@ -27,14 +27,28 @@ constexpr std::array kinds{
     KindName{Kind::pigment, "pigment", Role::admixture},
 };
 
+constexpr bool stand_in_order() {
+    for (std::size_t i = 0; i < kinds.size(); ++i) {
+        if (static_cast<std::size_t>(kinds[i].kind) != i) {
+            return false;
+        }
+    }
+    return true;
+}
+static_assert(stand_in_order(), "a kind is looked up by its place");
+
 const KindName& entry(Kind kind) {
-    return *std::ranges::find(kinds, kind, &KindName::kind);
+    return kinds[static_cast<std::size_t>(kind)];
 }
 
 } // namespace
 
 std::span<const KindName> all_kinds() {
     return kinds;
+}
+
+bool is_kind(Kind kind) {
+    return std::ranges::find(kinds, kind, &KindName::kind) != kinds.end();
 }
 
 std::string_view name_of(Kind kind) {

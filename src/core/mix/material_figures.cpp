@@ -15,17 +15,19 @@ Figure usual(const TypicalFigure& figure) {
     return {figure.value, &figure.source};
 }
 
-void record(const Material& material, std::string quantity_name, Measure measure,
+void record(const Material& material, const char* quantity_name, Measure measure,
             const Figure& figure, Worksheet& worksheet) {
-    worksheet.steps.push_back({.quantity = std::move(quantity_name),
-                               .value = figure.value,
-                               .measure = measure,
-                               .provenance = Provenance::table,
-                               .reason = {"usual figure for {kind}; {name} states none",
-                                          {word("kind", std::string{name_of(material.kind)}),
-                                           word("name", material.name)}},
-                               .source = *figure.typical_source,
-                               .marks = with_confidence({Mark::typical}, *figure.typical_source)});
+    worksheet.record([&] {
+        return Step{.quantity = quantity_name,
+                    .value = figure.value,
+                    .measure = measure,
+                    .provenance = Provenance::table,
+                    .reason = {"usual figure for {kind}; {name} states none",
+                               {word("kind", std::string{name_of(material.kind)}),
+                                word("name", material.name)}},
+                    .source = *figure.typical_source,
+                    .marks = with_confidence({Mark::typical}, *figure.typical_source)};
+    });
 }
 
 } // namespace
@@ -96,14 +98,15 @@ void record_typical_figures(const std::vector<const Material*>& materials, const
         }
         if (role_of(material->kind) == Role::admixture && material->kind != Kind::pigment &&
             !material->admixture.solids_percent) {
-            worksheet.steps.push_back(
-                {.quantity = "solids",
-                 .value = 0,
-                 .measure = Measure::percent,
-                 .provenance = Provenance::computed,
-                 .reason = {"{name} states none: its whole liquid counts as water",
-                            {word("name", material->name)}},
-                 .marks = {Mark::typical}});
+            worksheet.record([&] {
+                return Step{.quantity = "solids",
+                            .value = 0,
+                            .measure = Measure::percent,
+                            .provenance = Provenance::computed,
+                            .reason = {"{name} states none: its whole liquid counts as water",
+                                       {word("name", material->name)}},
+                            .marks = {Mark::typical}};
+            });
         }
     }
 }

@@ -2,6 +2,8 @@
 
 #include "ingredients.hpp"
 
+#include <algorithm>
+
 namespace boardmark::core {
 namespace {
 
@@ -23,14 +25,12 @@ std::optional<double> sum_of_volumes(const std::vector<Ingredient>& ingredients,
 
 } // namespace
 
-std::vector<const Ingredient*> of_role(const Proportions& proportions, Role role) {
-    std::vector<const Ingredient*> found;
-    for (const Ingredient& ingredient : proportions.ingredients) {
-        if (ingredient.role == role) {
-            found.push_back(&ingredient);
-        }
-    }
-    return found;
+IngredientsOfRole of_role(const Proportions& proportions, Role role) {
+    const auto is_other = [&](const Ingredient& ingredient) { return ingredient.role != role; };
+    const auto& all = proportions.ingredients;
+    const auto first = std::ranges::find(all, role, &Ingredient::role);
+    const auto last = std::find_if(first, all.end(), is_other);
+    return IngredientsOfRole{{first, last}};
 }
 
 Totals total(const std::vector<Ingredient>& ingredients) {

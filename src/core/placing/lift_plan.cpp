@@ -98,7 +98,7 @@ Check height_check(const std::vector<double>& heights_m, const PouredWall& wall,
     const bool high = above(highest_mm, most.value);
     const bool low = !high && below(lowest_mm, rules.least_mm.value);
     const double lift_mm = low ? lowest_mm : highest_mm;
-    return {.id = "lift.height",
+    return {.id = check_ids::lift_height,
             .verdict = high  ? Verdict::fails
                        : low ? Verdict::watch
                              : Verdict::holds,
@@ -120,7 +120,7 @@ Check time_check(std::optional<double> between_h, const PouredWall& wall, const 
     const double longest_h = longest_wait_h(wall, rules);
     const TypicalFigure& rule =
         wall.setting_h ? rules.part_of_setting_percent : rules.between_lifts_h;
-    Check check{.id = "lift.time",
+    Check check{.id = check_ids::lift_time,
                 .verdict = Verdict::not_checked,
                 .measure = Measure::duration,
                 .requirement = "lifts knit together",

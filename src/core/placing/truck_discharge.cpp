@@ -118,7 +118,7 @@ void judge(const Unloading& one, Check& check) {
 
 Check truck_discharge(const UnloadedPart& part, const TruckedPour& pour, const LiftRules& rules) {
     Check check{
-        .id = "truck.discharge",
+        .id = check_ids::truck_discharge,
         .verdict = Verdict::not_checked,
         .measure = Measure::duration,
         .requirement = "time from batching to the end of discharge",

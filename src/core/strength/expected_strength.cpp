@@ -1,61 +1,89 @@
 #include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/strength/expected_strength.hpp>
 
-#include "../basis/interpolation.hpp"
 #include "../basis/tolerance.hpp"
 #include "../checks/compare.hpp"
 #include "../method/strength_column.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <limits>
 
 namespace boardmark::core {
 namespace {
 
+/// Two points that have a ratio between them; one point twice where it is on it.
+template <class Point>
+struct Between {
+    const Point* lower;
+    const Point* upper;
+    double fraction;
+
+    bool is_between() const { return fraction != 0; }
+    double at(double low, double high) const { return low + fraction * (high - low); }
+};
+
+/// Where a ratio lies among points that come by increasing ratio; nothing outside them.
+///
+/// @param ratio_of the ratio of a point; nothing leaves it out
+template <class Iterator, class RatioOf>
+auto locate_ratio(Iterator first, Iterator last, double w_cm, RatioOf ratio_of) {
+    using Point = typename std::iterator_traits<Iterator>::value_type;
+    using Found = std::optional<Between<Point>>;
+    const Point* lower = nullptr;
+    for (; first != last; ++first) {
+        const std::optional<double> ratio = ratio_of(*first);
+        if (!ratio) {
+            continue;
+        }
+        if (same(*ratio, w_cm)) {
+            return Found{{&*first, &*first, 0}};
+        }
+        if (w_cm < *ratio) {
+            if (!lower) {
+                return Found{};
+            }
+            const double low = *ratio_of(*lower);
+            return Found{{lower, &*first, (w_cm - low) / (*ratio - low)}};
+        }
+        lower = &*first;
+    }
+    return Found{};
+}
+
 /// Between two own trials the logarithm of strength is linear in w/cm.
 std::optional<ExpectedStrength> by_curve(const std::vector<CurvePoint>& curve, double w_cm) {
-    std::vector<double> ratios;
-    std::vector<double> logarithms;
-    for (const CurvePoint& point : curve) {
-        ratios.push_back(point.w_cm);
-        logarithms.push_back(std::log(point.strength_mpa));
-    }
-    const auto position = locate(ratios, w_cm);
-    if (!position) {
+    static const Source source{"strength curve of the mix file", Confidence::read};
+    const auto found = locate_ratio(curve.begin(), curve.end(), w_cm, [](const CurvePoint& point) {
+        return std::optional{point.w_cm};
+    });
+    if (!found) {
         return std::nullopt;
     }
-    ExpectedStrength expected{std::exp(interpolate(logarithms, *position)),
-                              {"strength curve of the mix file", Confidence::read},
-                              {Mark::estimate}};
-    if (position->between()) {
-        expected.marks.push_back(Mark::interpolated);
-    }
-    return expected;
+    const double logarithm =
+        found->at(std::log(found->lower->strength_mpa), std::log(found->upper->strength_mpa));
+    return ExpectedStrength{
+        .mpa = std::exp(logarithm), .source = &source, .interpolated = found->is_between()};
+}
+
+const std::optional<double>& ratio_of(const StrengthRow& row, bool air_entrained) {
+    return air_entrained ? row.w_cm_air_entrained : row.w_cm_plain;
 }
 
 std::optional<ExpectedStrength> by_table(double w_cm, bool air_entrained, const Tables& tables) {
-    auto points = strength_column(tables.method.strength, air_entrained);
-    std::ranges::reverse(points); // ratios increase as strengths fall
-    std::vector<double> ratios;
-    std::vector<double> strengths_mpa;
-    for (const StrengthPoint& point : points) {
-        ratios.push_back(point.w_cm);
-        strengths_mpa.push_back(point.strength_mpa);
-    }
-    const auto position = locate(ratios, w_cm);
-    if (!position) {
+    const auto& rows = tables.method.strength; // ratios increase as strengths fall
+    const auto found = locate_ratio(rows.rbegin(), rows.rend(), w_cm, [&](const StrengthRow& row) {
+        return ratio_of(row, air_entrained);
+    });
+    if (!found) {
         return std::nullopt;
     }
-    const StrengthPoint& stronger = points[position->lower];
-    ExpectedStrength expected{
-        interpolate(strengths_mpa, *position), *stronger.source, {Mark::estimate}};
-    if (position->between()) {
-        expected.marks.push_back(Mark::interpolated);
-    }
-    if (stronger.continues) {
-        expected.marks.push_back(Mark::continued);
-    }
-    return expected;
+    return ExpectedStrength{.mpa =
+                                found->at(found->lower->strength_mpa, found->upper->strength_mpa),
+                            .source = &found->lower->source,
+                            .interpolated = found->is_between(),
+                            .continued = found->lower->continues};
 }
 
 /// Inside the range of the own results, from the side that the mix file reads them.
@@ -64,9 +92,8 @@ std::optional<ExpectedStrength> by_line(const OwnLine& own, double w_cm) {
         above(w_cm, own.line.highest_w_cm)) {
         return std::nullopt;
     }
-    return ExpectedStrength{strength_at(own.line, w_cm, own.side),
-                            {"strength results of the mix file", Confidence::read},
-                            {Mark::estimate}};
+    static const Source source{"strength results of the mix file", Confidence::read};
+    return ExpectedStrength{.mpa = strength_at(own.line, w_cm, own.side), .source = &source};
 }
 
 bool has_own(const Requirements& requirements) {
@@ -94,6 +121,23 @@ bool reads_entrained(const Selection& selection) {
     return selection.air_entrained || !selection.entrainment_known;
 }
 
+/// The ratios that the table's column reaches.
+struct TableEnds {
+    double lowest_w_cm = std::numeric_limits<double>::infinity();
+    double highest_w_cm = -std::numeric_limits<double>::infinity();
+};
+
+TableEnds table_ends(bool air_entrained, const Tables& tables) {
+    TableEnds ends;
+    for (const StrengthRow& row : tables.method.strength) {
+        if (const auto& ratio = ratio_of(row, air_entrained)) {
+            ends.lowest_w_cm = std::min(ends.lowest_w_cm, *ratio);
+            ends.highest_w_cm = std::max(ends.highest_w_cm, *ratio);
+        }
+    }
+    return ends;
+}
+
 /// The lowest ratio from which strength falls in curve, line or table.
 double first_ratio(const Requirements& requirements, bool air_entrained, const Tables& tables) {
     if (const auto& own = requirements.strength_line) {
@@ -102,8 +146,7 @@ double first_ratio(const Requirements& requirements, bool air_entrained, const T
     if (!requirements.strength_curve.empty()) {
         return requirements.strength_curve.front().w_cm;
     }
-    const auto points = strength_column(tables.method.strength, air_entrained);
-    return std::ranges::min_element(points, {}, &StrengthPoint::w_cm)->w_cm;
+    return table_ends(air_entrained, tables).lowest_w_cm;
 }
 
 /// The highest ratio that curve, line or table reach.
@@ -114,11 +157,21 @@ double last_ratio(const Requirements& requirements, bool air_entrained, const Ta
     if (!requirements.strength_curve.empty()) {
         return requirements.strength_curve.back().w_cm;
     }
-    const auto points = strength_column(tables.method.strength, air_entrained);
-    return std::ranges::max_element(points, {}, &StrengthPoint::w_cm)->w_cm;
+    return table_ends(air_entrained, tables).highest_w_cm;
 }
 
 } // namespace
+
+Marks ExpectedStrength::marks() const {
+    Marks marks{Mark::estimate};
+    if (interpolated) {
+        marks.push_back(Mark::interpolated);
+    }
+    if (continued) {
+        marks.push_back(Mark::continued);
+    }
+    return marks;
+}
 
 std::optional<ExpectedStrength> expected_strength(const Requirements& requirements,
                                                   const Proportions& proportions,
@@ -184,7 +237,7 @@ StrengthOverRatio strength_over_ratio(const Requirements& requirements,
         const double ratio = percent / 100.0;
         if (const auto expected = at_ratio(requirements, ratio, entrained, tables)) {
             found.points.push_back({ratio, expected->mpa});
-            found.source = expected->source;
+            found.source = *expected->source;
         }
     }
     if (const auto chosen = expected_strength(requirements, proportions, tables);

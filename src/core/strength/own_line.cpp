@@ -54,7 +54,7 @@ Phrase fall_of(const StrengthLine& line) {
              quantity("tests", {double(line.points.size()), Measure::count})}};
 }
 
-std::variant<Step, Phrase> ratio_by_own_line(const OwnLine& own, double average_mpa) {
+std::variant<OwnRatio, Phrase> ratio_by_own_line(const OwnLine& own, double average_mpa) {
     const StrengthLine& line = own.line;
     if (use_of(line) == LineUse::none) {
         Phrase why = fall_of(line);
@@ -65,30 +65,32 @@ std::variant<Step, Phrase> ratio_by_own_line(const OwnLine& own, double average_
         return why;
     }
     const double strongest_at = strongest_w_cm(line, own.side);
-    const auto arguments = arguments_of(own, average_mpa);
-    const std::string read = side_text(own.side) + basis;
     if (above(average_mpa, strength_at(line, strongest_at, own.side))) {
         return Phrase{"the line of own results reaches {strongest} at w/cm {strongest_at}, "
                       "the required average strength is {average}; read from the " +
-                          read,
-                      arguments};
+                          side_text(own.side) + basis,
+                      arguments_of(own, average_mpa)};
     }
     const bool weaker = below(average_mpa, strength_at(line, line.highest_w_cm, own.side));
-    const double w_cm = weaker ? line.highest_w_cm
-                               : std::clamp(ratio_for(line, average_mpa, own.side),
-                                            line.lowest_w_cm, line.highest_w_cm);
-    return Step{
-        .quantity = "w_cm_by_strength",
-        .value = w_cm,
-        .measure = Measure::w_cm,
-        .provenance = Provenance::computed,
-        .reason = {(weaker ? "the line's weakest, {weakest}, is stronger than the required "
-                             "{average}; its ratio is used, not a higher one; read from the "
-                           : "own results, for {average}: read from the ") +
-                       read,
-                   arguments},
-        .source = {"strength results of the mix file", Confidence::read},
-        .marks = weaker ? Marks{Mark::continued} : Marks{}};
+    return OwnRatio{weaker ? line.highest_w_cm
+                           : std::clamp(ratio_for(line, average_mpa, own.side), line.lowest_w_cm,
+                                        line.highest_w_cm),
+                    weaker};
+}
+
+Step own_line_step(const OwnRatio& ratio, const OwnLine& own, double average_mpa) {
+    return {.quantity = "w_cm_by_strength",
+            .value = ratio.w_cm,
+            .measure = Measure::w_cm,
+            .provenance = Provenance::computed,
+            .reason = {(ratio.is_weakest
+                            ? "the line's weakest, {weakest}, is stronger than the required "
+                              "{average}; its ratio is used, not a higher one; read from the "
+                            : "own results, for {average}: read from the ") +
+                           side_text(own.side) + basis,
+                       arguments_of(own, average_mpa)},
+            .source = {"strength results of the mix file", Confidence::read},
+            .marks = ratio.is_weakest ? Marks{Mark::continued} : Marks{}};
 }
 
 } // namespace boardmark::core

@@ -73,7 +73,7 @@ void ask_average(const StrengthRecord& record, const std::vector<StrengthTest>& 
                                .value = average.strength_mpa,
                                .measure = Measure::strength,
                                .provenance = Provenance::code,
-                               .reason = average.reason,
+                               .reason = average.reason(),
                                .source = average.source,
                                .marks = with_confidence({}, average.source)});
 }

@@ -33,12 +33,8 @@ bool gives_slump(const ComparedSlump& slump, const Requirements& asked, const Ta
     return !above(std::abs(*slump.mm - asked.slump_mm), within_mm);
 }
 
-std::string asked_text(const Requirements& requirements) {
-    std::string text = std::to_string(std::lround(requirements.strength_mpa * 10));
-    for (const std::string& exposure : requirements.exposure) {
-        text += " " + exposure;
-    }
-    return text;
+ComparedDemand demand_of(const Requirements& requirements) {
+    return {std::lround(requirements.strength_mpa * 10), requirements.exposure};
 }
 
 /// Fills a column from its proportions.
@@ -54,7 +50,7 @@ void evaluate(ComparedMix& column, const Requirements& requirements, const Requi
     column.carbon = carbon_of(proportions);
     column.proves_strength = proves_strength(column);
     column.gives_slump = gives_slump(column.slump, asked, tables);
-    column.asked = asked_text(asked);
+    column.asked = demand_of(asked);
     column.remarks = remarks_on(column, asked, tables);
     column.reasons = reasons_of(column, tables);
 }
@@ -70,12 +66,12 @@ ComparedMix compared(std::string label, const AnyMix& mix, const ComparedSlump& 
     if (requirements.slump_mm > tables.practice.slump_measures_to_mm.value) {
         column.slump.mm = std::nullopt;
     }
-    try {
-        column.proportions = proportions_of(mix, tables);
-    } catch (const Unresolved& unresolved) {
-        column.unresolved = unresolved;
+    auto proportions = proportions_of(mix, tables);
+    if (!proportions) {
+        column.unresolved = std::move(proportions).why();
         return column;
     }
+    column.proportions = *std::move(proportions);
     evaluate(column, requirements, asked, tables);
     return column;
 }

@@ -36,8 +36,8 @@ Step strength_step(const ComparedMix& column) {
                            ? "read at w/cm {w_cm}, for which the own results give none"
                            : "read at w/cm {w_cm}",
                        {w_cm}},
-            .source = column.strength->source,
-            .marks = column.strength->marks};
+            .source = *column.strength->source,
+            .marks = column.strength->marks()};
 }
 
 Step slump_step(const ComparedSlump& slump) {

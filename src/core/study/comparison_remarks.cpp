@@ -103,8 +103,9 @@ void remark_binder(const ComparedMix& column, std::vector<Phrase>& remarks) {
 /// The face needs fines and paste; what its checks only watch is still to be known when choosing.
 void remark_finish(const ComparedMix& column, std::vector<Phrase>& remarks) {
     for (const Check& check : column.checks) {
-        const bool of_the_face =
-            check.id.starts_with("finish.fines") || check.id.starts_with("finish.paste");
+        const bool of_the_face = check.is(check_ids::finish_fines_low) ||
+                                 check.is(check_ids::finish_fines_high) ||
+                                 check.is(check_ids::finish_paste);
         if (of_the_face && check.verdict == Verdict::watch) {
             remarks.push_back({check.id + ": " + check.message.text, check.message.arguments});
         }

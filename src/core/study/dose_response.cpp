@@ -15,17 +15,17 @@ namespace {
 
 Dosage& reducer_of(Mix& mix) {
     return *std::ranges::find_if(mix.admixtures, [](const Dosage& dosage) {
-        return dosage.material.kind == Kind::high_range_water_reducer;
+        return dosage.material->kind == Kind::high_range_water_reducer;
     });
 }
 
 /// Doses in percent: equal steps from none to the last of the curve, and the curve's own points.
-std::vector<double> doses_of(const Material& reducer, const Tables& tables) {
+Outcome<std::vector<double>> doses_of(const Material& reducer, const Tables& tables) {
     const auto& curve = reducer.admixture.water_reduction;
     if (curve.empty()) {
-        throw Unresolved{{"{name} has no 'water_reduction' by dose: there is no response to show",
-                          {word("name", reducer.name)}},
-                         {{"add the supplier's water reduction at two or more doses", {}}}};
+        return Unresolved{{"{name} has no 'water_reduction' by dose: there is no response to show",
+                           {word("name", reducer.name)}},
+                          {{"add the supplier's water reduction at two or more doses", {}}}};
     }
     const double density_kg_m3 = product_density(reducer, tables).value;
     std::vector<double> doses;
@@ -43,21 +43,28 @@ std::vector<double> doses_of(const Material& reducer, const Tables& tables) {
 }
 
 /// The mix at the ratio as written, so that only the dose changes from point to point.
-Mix at_fixed_ratio(const Mix& mix, const Tables& tables) {
+Outcome<Mix> at_fixed_ratio(const Mix& mix, const Tables& tables) {
+    const auto written = proportion(mix, tables);
+    if (!written) {
+        return written.why();
+    }
     Mix fixed = mix;
-    fixed.selections.w_cm = proportion(mix, tables).selection.w_cm;
+    fixed.selections.w_cm = written->selection.w_cm;
     fixed.selections.w_cm_by_exposure = false;
     fixed.selections.binder_kg_m3 = std::nullopt;
     return fixed;
 }
 
 /// A given water is that of the dose as written: without reducer it is more.
-std::optional<double> water_without_reducer(Mix mix, const Tables& tables) {
+Outcome<std::optional<double>> water_without_reducer(Mix mix, const Tables& tables) {
     if (!mix.selections.water_kg_m3) {
-        return std::nullopt;
+        return std::optional<double>{};
     }
-    const double percent = reduction_percent(reducer_of(mix), tables);
-    return *mix.selections.water_kg_m3 / (1 - percent / 100);
+    const auto percent = reduction_percent(reducer_of(mix), tables);
+    if (!percent) {
+        return percent.why();
+    }
+    return std::optional{*mix.selections.water_kg_m3 / (1 - *percent / 100)};
 }
 
 bool is_out(const ComparedMix& column) {
@@ -116,31 +123,48 @@ std::size_t DoseResponse::failing_less_binder() const {
         points, [](const DosePoint& point) { return is_out(point.less_binder); }));
 }
 
-DoseResponse dose_response(const Mix& mix, const Tables& tables) {
+Outcome<DoseResponse> dose_response(const Mix& mix, const Tables& tables) {
     assert(holds_high_range_reducer(mix));
-    Mix dosed = at_fixed_ratio(mix, tables);
+    auto fixed = at_fixed_ratio(mix, tables);
+    if (!fixed) {
+        return std::move(fixed).why();
+    }
     const auto base_water_kg_m3 = water_without_reducer(mix, tables);
+    if (!base_water_kg_m3) {
+        return base_water_kg_m3.why();
+    }
+    Mix& dosed = *fixed;
     Dosage& dosage = reducer_of(dosed);
+    const auto doses = doses_of(dosage.material, tables);
+    if (!doses) {
+        return doses.why();
+    }
     const double density_kg_m3 = product_density(dosage.material, tables).value;
-    DoseResponse response{.reducer = dosage.material.name,
+    DoseResponse response{.reducer = dosage.material->name,
                           .points = {},
                           .limits_hold_from = std::nullopt,
                           .cheapest = std::nullopt};
-    for (const double percent : doses_of(dosage.material, tables)) {
+    for (const double percent : *doses) {
         const double ml = ml_100kg(percent, density_kg_m3);
         dosage.dose =
-            dosage.material.admixture.water_reduction.front().dose.basis == DoseBasis::percent
+            dosage.material->admixture.water_reduction.front().dose.basis == DoseBasis::percent
                 ? Dose{percent, DoseBasis::percent}
                 : Dose{ml * 1e-8, DoseBasis::volume}; // mL/100 kg to m3/kg
-        if (base_water_kg_m3) {
-            dosed.selections.water_kg_m3 =
-                *base_water_kg_m3 * (1 - reduction_percent(dosage, tables) / 100);
+        if (*base_water_kg_m3) {
+            const auto saved = reduction_percent(dosage, tables);
+            if (!saved) {
+                return saved.why();
+            }
+            dosed.selections.water_kg_m3 = **base_water_kg_m3 * (1 - *saved / 100);
         }
         auto columns = reducer_study(dosed, tables);
-        if (columns.front().unresolved) {
-            throw *columns.front().unresolved;
+        if (!columns) {
+            return std::move(columns).why();
         }
-        response.points.push_back({ml, std::move(columns[1]), std::move(columns[2])});
+        if (columns->front().unresolved) {
+            return *columns->front().unresolved;
+        }
+        response.points.push_back({ml, std::move((*columns)[1]), std::move((*columns)[2])});
     }
     response.limits_hold_from = first_that_holds(response.points);
     response.limits_hold_at_last = keeps_limits(response.points.back().less_water);

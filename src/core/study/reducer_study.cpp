@@ -17,7 +17,7 @@ namespace boardmark::core {
 namespace {
 
 bool is_high_range(const Dosage& dosage) {
-    return dosage.material.kind == Kind::high_range_water_reducer;
+    return dosage.material->kind == Kind::high_range_water_reducer;
 }
 
 /// What the reducers of a mix do together at their doses.
@@ -26,24 +26,19 @@ struct Effect {
     double percent() const { return 100 * (1 - remaining_water); }
 };
 
-/// Throws Unresolved where a dose or its effect is not known.
-Effect effect_of(const Mix& mix, const Tables& tables) {
+/// Unresolved where a dose or its effect is not known.
+Outcome<Effect> effect_of(const Mix& mix, const Tables& tables) {
     Effect effect{1};
     for (const Dosage& dosage : mix.admixtures) {
         if (is_high_range(dosage)) {
-            effect.remaining_water *= 1 - reduction_percent(dosage, tables) / 100;
+            const auto percent = reduction_percent(dosage, tables);
+            if (!percent) {
+                return percent.why();
+            }
+            effect.remaining_water *= 1 - *percent / 100;
         }
     }
     return effect;
-}
-
-/// The effect, or why it is not known.
-std::variant<Effect, Unresolved> known_effect(const Mix& mix, const Tables& tables) {
-    try {
-        return effect_of(mix, tables);
-    } catch (const Unresolved& unresolved) {
-        return unresolved;
-    }
 }
 
 /// Slump of the water alone, the starting point of all columns.
@@ -105,8 +100,9 @@ double saved_water_slump_mm(double water_kg_m3, const Effect& effect, const Tabl
     return saved_kg_m3 / tables.trial.adjustments.water_kg_m3_per_mm;
 }
 
-/// By the data of the only reducer that has some. Throws Unresolved beyond their last point.
-std::optional<Gain> stated_gain(const Mix& mix, const Tables& tables) {
+/// By the data of the only reducer that has some; nothing where none has. Unresolved beyond their
+/// last point.
+Outcome<std::optional<Gain>> stated_gain(const Mix& mix, const Tables& tables) {
     double mm = 0;
     for (const Dosage& dosage : mix.admixtures) {
         if (!is_high_range(dosage)) {
@@ -114,19 +110,19 @@ std::optional<Gain> stated_gain(const Mix& mix, const Tables& tables) {
         }
         const SlumpGain gain{dosage.material, tables};
         if (!gain.is_known() || !dosage.dose) {
-            return std::nullopt;
+            return std::optional<Gain>{};
         }
         const double density_kg_m3 = product_density(dosage.material, tables).value;
         const auto added_mm = gain.gain_mm(dose_percent(*dosage.dose, density_kg_m3));
         if (!added_mm) {
-            throw Unresolved{
+            return Unresolved{
                 {"the dose of {name} lies above the last point of its 'slump_gain'",
-                 {word("name", dosage.material.name)}},
+                 {word("name", dosage.material->name)}},
                 {{"lower the dose, or add the supplier's slump gain at this dose", {}}}};
         }
         mm += *added_mm;
     }
-    return Gain{mm, false};
+    return std::optional{Gain{mm, false}};
 }
 
 ComparedMix not_made(std::string label, Unresolved why) {
@@ -155,7 +151,7 @@ struct Study {
     const Tables& tables;
     const Proportions& base;
     const Proportions& written;
-    std::variant<Effect, Unresolved> effect;
+    Outcome<Effect> effect;
 
     double base_slump_mm() const { return slump_of_water_mm(mix.requirements); }
 
@@ -173,19 +169,16 @@ struct Study {
 
     ComparedMix more_flow() const {
         const std::string label = "more flow";
-        std::optional<Gain> gain;
-        try {
-            gain = stated_gain(mix, tables);
-        } catch (const Unresolved& unresolved) {
-            return not_made(label, unresolved);
+        const auto stated = stated_gain(mix, tables);
+        if (!stated) {
+            return not_made(label, stated.why());
         }
+        std::optional<Gain> gain = *stated;
         if (!gain) {
-            if (const auto* unknown = std::get_if<Unresolved>(&effect)) {
-                return not_made(label, *unknown);
+            if (!effect) {
+                return not_made(label, effect.why());
             }
-            gain = Gain{
-                saved_water_slump_mm(base.totals.water_kg_m3, std::get<Effect>(effect), tables),
-                true};
+            gain = Gain{saved_water_slump_mm(base.totals.water_kg_m3, *effect, tables), true};
         }
         Mix flowing =
             with_reducer(mix, {base.totals.water_kg_m3, base.totals.binder_kg_m3, std::nullopt});
@@ -222,18 +215,17 @@ private:
 
     template <class PasteOf>
     ComparedMix reduced(std::string label, PasteOf paste_of) const {
-        if (const auto* unknown = std::get_if<Unresolved>(&effect)) {
-            return not_made(std::move(label), *unknown);
+        if (!effect) {
+            return not_made(std::move(label), effect.why());
         }
-        const double water_kg_m3 =
-            base.totals.water_kg_m3 * std::get<Effect>(effect).remaining_water;
+        const double water_kg_m3 = base.totals.water_kg_m3 * effect->remaining_water;
         ComparedMix column = compared(std::move(label), with_reducer(mix, paste_of(water_kg_m3)),
                                       slump_of_water(mix.requirements), mix.requirements, tables);
         explain(column, "water",
                 {"{base} of the column without reducer less the {saved} that the reducer saves at "
                  "its dose",
                  {quantity("base", {base.totals.water_kg_m3, Measure::concentration}),
-                  quantity("saved", {std::get<Effect>(effect).percent(), Measure::percent})}});
+                  quantity("saved", {effect->percent(), Measure::percent})}});
         explain(column, "binder", as_without);
         explain(column, "w_cm", as_written);
         add_reduction(column);
@@ -250,13 +242,12 @@ bool holds_high_range_reducer(const Mix& mix) {
 ComparedMix without_high_range_reducer(const Mix& mix, const Proportions& written,
                                        const Tables& tables) {
     const std::string label = "without reducer";
-    const auto effect = known_effect(mix, tables);
-    const auto* known = std::get_if<Effect>(&effect);
-    if (mix.selections.water_kg_m3 && !known) {
+    const auto effect = effect_of(mix, tables);
+    if (mix.selections.water_kg_m3 && !effect) {
         // The water without the reducer follows from the one with it only by the reduction.
-        return not_made(label, std::get<Unresolved>(effect));
+        return not_made(label, effect.why());
     }
-    const double remaining = known ? known->remaining_water : 1;
+    const double remaining = effect ? effect->remaining_water : 1;
     ComparedMix column = compared(
         label, without_reducer(mix, ratio_before_minimum(mix, written.selection), remaining),
         slump_of_water(mix.requirements), mix.requirements, tables);
@@ -265,10 +256,13 @@ ComparedMix without_high_range_reducer(const Mix& mix, const Proportions& writte
     return column;
 }
 
-std::vector<ComparedMix> reducer_study(const Mix& mix, const Tables& tables) {
+Outcome<std::vector<ComparedMix>> reducer_study(const Mix& mix, const Tables& tables) {
     assert(holds_high_range_reducer(mix));
-    const Proportions written = proportion(mix, tables);
-    std::vector<ComparedMix> columns{without_high_range_reducer(mix, written, tables)};
+    const auto written = proportion(mix, tables);
+    if (!written) {
+        return written.why();
+    }
+    std::vector<ComparedMix> columns{without_high_range_reducer(mix, *written, tables)};
     if (columns.front().unresolved) {
         for (const char* label : {"less water", "less binder", "more flow"}) {
             columns.push_back(not_made(label, *columns.front().unresolved));
@@ -276,7 +270,7 @@ std::vector<ComparedMix> reducer_study(const Mix& mix, const Tables& tables) {
         return columns;
     }
     const Proportions base = *columns.front().proportions;
-    const Study study{mix, tables, base, written, known_effect(mix, tables)};
+    const Study study{mix, tables, base, *written, effect_of(mix, tables)};
     columns.push_back(study.less_water());
     columns.push_back(study.less_binder());
     if (columns.back().proportions) {

@@ -44,7 +44,7 @@ Mix proportionable(const SubmittedMix& submitted, const Proportions& designed) {
     for (const Ingredient* admixture : of_role(designed, Role::admixture)) {
         mix.admixtures.push_back({*admixture->material, std::nullopt});
         if (!admixture->by_trial) {
-            set_dose(mix, admixture->name, found_percent(*admixture, designed));
+            set_dose(mix, std::string{admixture->name}, found_percent(*admixture, designed));
         }
     }
     mix.selections.coarse_dry_kg_m3 = dry_kg_m3(designed, Role::coarse);
@@ -60,8 +60,8 @@ Mix mix_to_adjust(const AnyMix& mix, const Proportions& designed) {
 /// The aggregates with the moisture that they had in the trial.
 void take_moistures(std::vector<Share>& shares, const Trial& trial) {
     for (Share& share : shares) {
-        share.material.aggregate.moisture_percent =
-            find_batched(trial, share.material.name)->material.aggregate.moisture_percent;
+        share.material.edit().aggregate.moisture_percent =
+            find_batched(trial, share.material->name)->material.aggregate.moisture_percent;
     }
 }
 
@@ -85,7 +85,7 @@ double ratio_before_minimum(const AnyMix& mix, const Selection& selection) {
 void set_dose(Mix& mix, const std::string& admixture, double percent) {
     const auto dosage =
         std::ranges::find(mix.admixtures, admixture, [](const Dosage& one) -> const std::string& {
-            return one.material.name;
+            return one.material->name;
         });
     dosage->dose = Dose{percent, DoseBasis::percent};
 }
@@ -108,7 +108,7 @@ Mix mix_of(const Trial& trial, const Yield& yield, const Proportions& designed) 
     take_moistures(mix.fine, trial);
     for (const Ingredient* admixture : of_role(yield.found, Role::admixture)) {
         if (admixture->kg_m3 > 0) { // what was left out keeps the dose of the mix file
-            set_dose(mix, admixture->name, found_percent(*admixture, yield.found));
+            set_dose(mix, std::string{admixture->name}, found_percent(*admixture, yield.found));
         }
     }
     return mix;

@@ -63,9 +63,9 @@ void adjust_dose(const Ingredient& reducer, const Yield& yield, const Tables& ta
                           .by_water_mm =
                               more_water_kg_m3 / tables.trial.adjustments.water_kg_m3_per_mm};
     const NextDose dose = next_dose(found, yield, tables);
-    set_dose(mix, reducer.name, dose.percent);
+    set_dose(mix, std::string{reducer.name}, dose.percent);
     const double density_kg_m3 = product_density(*reducer.material, tables).value;
-    next.dose = {reducer.name, ml_100kg(found.percent, density_kg_m3),
+    next.dose = {std::string{reducer.name}, ml_100kg(found.percent, density_kg_m3),
                  ml_100kg(dose.percent, density_kg_m3)};
     next.adjustments.push_back(
         adjusted("dose", {next.dose->next_ml_100kg, Measure::dose}, dose.reason));
@@ -74,8 +74,8 @@ void adjust_dose(const Ingredient& reducer, const Yield& yield, const Tables& ta
 
 } // namespace
 
-NextTrial next_trial(const Trial& trial, const Yield& yield, const Proportions& designed,
-                     const Tables& tables) {
+Outcome<NextTrial> next_trial(const Trial& trial, const Yield& yield, const Proportions& designed,
+                              const Tables& tables) {
     NextTrial next{};
     Mix mix = mix_of(trial, yield, designed);
     next.advice = advice_on_tests(trial, yield, designed, tables);
@@ -91,10 +91,18 @@ NextTrial next_trial(const Trial& trial, const Yield& yield, const Proportions& 
         next.adjustments.push_back(water_by_slump_and_air(yield, tables));
     }
     mix.selections.water_kg_m3 = *next.adjustments.front().value;
-    next.proportions = proportion(mix, tables);
+    auto proportions = proportion(mix, tables);
+    if (!proportions) {
+        return std::move(proportions).why();
+    }
+    next.proportions = *std::move(proportions);
     record_what_follows(trial, mix, next);
-    next.batch =
+    auto weighed =
         batch(next.proportions, {yield.intended_volume_m3, {}}, tables.water_density_kg_m3);
+    if (!weighed) {
+        return std::move(weighed).why();
+    }
+    next.batch = *std::move(weighed);
     next.checks = assess(mix.requirements, next.proportions, tables);
     return next;
 }

@@ -76,7 +76,7 @@ void advise_on_further_reducers(const Yield& yield, Advice& advice) {
     std::vector<std::string> reducers;
     for (const Ingredient* reducer : high_range_reducers(yield.found)) {
         if (reducer->kg_m3 > 0) {
-            reducers.push_back(reducer->name);
+            reducers.emplace_back(reducer->name);
         }
     }
     if (reducers.size() > 1) {

@@ -11,28 +11,27 @@
 namespace boardmark::core {
 namespace {
 
-SolvedTrial solve(const Mix& asked, double w_cm, const std::optional<BatchOrder>& order,
-                  const Tables& tables) {
+std::variant<SolvedTrial, Unresolved>
+solve(const Mix& asked, double w_cm, const std::optional<BatchOrder>& order, const Tables& tables) {
     Mix mix = asked;
     mix.selections.w_cm = w_cm;
     mix.requirements.minimum_binder_kg_m3.reset(); // it would move the ratio; its check stays
-    SolvedTrial solved{.proportions = proportion(mix, tables), .batch = std::nullopt, .checks = {}};
+    auto proportions = proportion(mix, tables);
+    if (!proportions) {
+        return std::move(proportions).why();
+    }
+    SolvedTrial solved{.proportions = *std::move(proportions), .batch = std::nullopt, .checks = {}};
     if (order) {
-        solved.batch = batch(solved.proportions, *order, tables.water_density_kg_m3);
+        auto weighed = batch(solved.proportions, *order, tables.water_density_kg_m3);
+        if (!weighed) {
+            return std::move(weighed).why();
+        }
+        solved.batch = *std::move(weighed);
         solved.checks = assess(asked.requirements, solved.proportions, *solved.batch, tables);
     } else {
         solved.checks = assess(asked.requirements, solved.proportions, tables);
     }
     return solved;
-}
-
-TrialMix trial(const Mix& mix, double w_cm, const std::optional<BatchOrder>& order,
-               const Tables& tables) {
-    try {
-        return {w_cm, solve(mix, w_cm, order, tables)};
-    } catch (const Unresolved& unresolved) {
-        return {w_cm, unresolved};
-    }
 }
 
 /// Whether the limits of the code leave one of the ratios on either side of what may be selected.
@@ -101,9 +100,13 @@ std::optional<Phrase> fixed_for_a_set(const Selections& selections) {
 
 TrialSet trial_set(const Mix& mix, const std::vector<double>& ratios,
                    const std::optional<BatchOrder>& order, const Tables& tables) {
-    TrialSet set;
-    std::ranges::transform(ratios, std::back_inserter(set.mixes),
-                           [&](double w_cm) { return trial(mix, w_cm, order, tables); });
+    TrialSet set{.method = tables.method.name,
+                 .procedure = tables.method.procedure,
+                 .mixes = {},
+                 .advice = {}};
+    std::ranges::transform(ratios, std::back_inserter(set.mixes), [&](double w_cm) {
+        return TrialMix{w_cm, solve(mix, w_cm, order, tables)};
+    });
     set.advice = advice_of(set, ratios, order.has_value());
     return set;
 }

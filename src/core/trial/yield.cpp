@@ -78,28 +78,33 @@ SubmittedMix as_found(const Trial& trial, double volume_m3, double air_percent,
 }
 
 /// Volume of everything but the air in 1 m3, where every relative density is known.
-std::optional<double> air_free_volume_m3(const Trial& trial, double volume_m3,
-                                         const Tables& tables) {
-    return accept(as_found(trial, volume_m3, 0, tables), tables).totals.volume_m3;
+Outcome<std::optional<double>> air_free_volume_m3(const Trial& trial, double volume_m3,
+                                                  const Tables& tables) {
+    const auto found = accept(as_found(trial, volume_m3, 0, tables), tables);
+    if (!found) {
+        return found.why();
+    }
+    return found->totals.volume_m3;
 }
 
 /// Aggregates may take up more water than the batch brings: then nothing of it is concrete.
-void demand_water(const Trial& trial, const Tables& tables) {
+std::optional<Unresolved> demand_water(const Trial& trial, const Tables& tables) {
     double water_kg = charged_water_kg(trial.water, tables);
     for (const BatchedMaterial& batched : trial.batched) {
         water_kg += saturated(batched, tables).free_water_kg;
     }
     if (water_kg <= 0) {
-        throw Unresolved{{"no water is left to mix with: the aggregates take up all that was "
-                          "weighed",
-                          {}},
-                         {{"check the moistures and the absorptions", {}},
-                          {"enter all water that went into the mixer", {}}}};
+        return Unresolved{{"no water is left to mix with: the aggregates take up all that was "
+                           "weighed",
+                           {}},
+                          {{"check the moistures and the absorptions", {}},
+                           {"enter all water that went into the mixer", {}}}};
     }
+    return std::nullopt;
 }
 
 /// The air that counts. Gravimetric air stands in for a meter only where it can be air at all.
-double known_air_percent(const Yield& yield) {
+Outcome<double> known_air_percent(const Yield& yield) {
     if (yield.measured_air_percent) {
         return *yield.measured_air_percent;
     }
@@ -109,7 +114,7 @@ double known_air_percent(const Yield& yield) {
     if (gravimetric && *gravimetric >= reading_error && *gravimetric <= most_percent) {
         return std::max(*gravimetric, 0.0);
     }
-    throw Unresolved{
+    return Unresolved{
         {gravimetric ? "air was not measured, and by the density it would be {gravimetric}: a "
                        "weight, a moisture, a relative density or the density test is wrong"
                      : "air was not measured, and it does not follow from the density: an "
@@ -120,15 +125,16 @@ double known_air_percent(const Yield& yield) {
 }
 
 /// A ratio that no concrete has comes from a wrong weight.
-void demand_possible_ratio(double w_cm) {
+std::optional<Unresolved> demand_possible_ratio(double w_cm) {
     constexpr double least = 0.1;
     constexpr double most = 3;
     if (w_cm < least || w_cm > most) {
-        throw Unresolved{{"w/cm would be {w_cm}, which no concrete has",
-                          {quantity("w_cm", {w_cm, Measure::w_cm})}},
-                         {{"check the weights of water and cementitious material", {}},
-                          {"check the moistures: the free water counts", {}}}};
+        return Unresolved{{"w/cm would be {w_cm}, which no concrete has",
+                           {quantity("w_cm", {w_cm, Measure::w_cm})}},
+                          {{"check the weights of water and cementitious material", {}},
+                           {"check the moistures: the free water counts", {}}}};
     }
+    return std::nullopt;
 }
 
 void record_air(const Yield& yield, Worksheet& worksheet) {
@@ -188,8 +194,10 @@ void record_paste(const Yield& yield, Worksheet& worksheet) {
 
 } // namespace
 
-Yield yield_of(const Trial& trial, const Proportions& designed, const Tables& tables) {
-    demand_water(trial, tables);
+Outcome<Yield> yield_of(const Trial& trial, const Proportions& designed, const Tables& tables) {
+    if (auto why = demand_water(trial, tables)) {
+        return std::move(*why);
+    }
     Yield yield{};
     Worksheet& worksheet = yield.worksheet;
     yield.weighed_kg = weighed_kg(trial, tables);
@@ -217,21 +225,35 @@ Yield yield_of(const Trial& trial, const Proportions& designed, const Tables& ta
                  density_test));
     yield.volume_uncertainty_m3 = volume_uncertainty_m3(trial, yield);
 
-    if (const auto air_free_m3 = air_free_volume_m3(trial, yield.volume_m3, tables)) {
-        yield.air_free_density_kg_m3 = yield.density_kg_m3 / *air_free_m3;
-        yield.gravimetric_air_percent = 100 * (1 - *air_free_m3);
+    const auto air_free_m3 = air_free_volume_m3(trial, yield.volume_m3, tables);
+    if (!air_free_m3) {
+        return air_free_m3.why();
+    }
+    if (*air_free_m3) {
+        yield.air_free_density_kg_m3 = yield.density_kg_m3 / **air_free_m3;
+        yield.gravimetric_air_percent = 100 * (1 - **air_free_m3);
     }
     yield.measured_air_percent = trial.tests.air_percent;
-    yield.air_percent = known_air_percent(yield);
+    const auto air = known_air_percent(yield);
+    if (!air) {
+        return air.why();
+    }
+    yield.air_percent = *air;
     record_air(yield, worksheet);
 
     yield.slump = trial.tests.at_placing();
     yield.target = {.slump_mm = trial.target_slump_mm.value_or(designed.selection.slump_mm),
                     .air_percent =
                         trial.target_air_percent.value_or(designed.selection.air_percent)};
-    yield.found = accept(as_found(trial, yield.volume_m3, yield.air_percent, tables), tables);
+    auto found = accept(as_found(trial, yield.volume_m3, yield.air_percent, tables), tables);
+    if (!found) {
+        return std::move(found).why();
+    }
+    yield.found = *std::move(found);
     yield.found.is_load = true;
-    demand_possible_ratio(yield.found.totals.w_cm);
+    if (auto why = demand_possible_ratio(yield.found.totals.w_cm)) {
+        return std::move(*why);
+    }
     record_paste(yield, worksheet);
     return yield;
 }

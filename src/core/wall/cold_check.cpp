@@ -155,7 +155,7 @@ Check open_weather(const YoungConcrete& young, Check check) {
 void add_cold_check(const Wall& wall, const YoungConcrete& young, const AfterPlacing& after,
                     const Tables& tables, std::vector<Check>& checks) {
     const double cold_c = tables.weather.cold_air_c.value;
-    Check check{.id = "cold.protection",
+    Check check{.id = check_ids::cold_protection,
                 .verdict = Verdict::holds,
                 .limit = Limit{.low = cold_c, .high = std::nullopt},
                 .measure = Measure::temperature,

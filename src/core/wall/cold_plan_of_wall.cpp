@@ -67,9 +67,12 @@ const TypicalFigure& frost_strength(const Requirements& asked, const CuringRules
                                         : rules.strength_before_freezing_mpa;
 }
 
-/// Whether the only class of freezing for which it never matters is stated.
-bool never_freezes(const Requirements& asked) {
-    return std::ranges::count(asked.exposure, "F0") > 0;
+/// Whether a class is stated for which freezing never matters.
+bool never_freezes(const Requirements& asked, const CodeTables& code) {
+    return std::ranges::any_of(asked.exposure, [&](const std::string& name) {
+        const ExposureClass* stated = code.find_class(name);
+        return stated && stated->never_freezes;
+    });
 }
 
 } // namespace
@@ -82,7 +85,7 @@ std::optional<ColdPlan> cold_plan_of(const Wall& wall, const YoungConcrete& youn
     const auto thicknesses = thicknesses_mm(wall);
     constexpr double long_enough_h = 365 * hours_in_a_day;
     ColdPour pour{.coldest_c = young.coldest_air_c,
-                  .exposed = !never_freezes(asked),
+                  .exposed = !never_freezes(asked, tables.code),
                   .loaded = is_loaded(wall, after),
                   .accelerated = is_accelerated(young, proportions),
                   .thinnest_mm = std::ranges::min(thicknesses),

@@ -65,7 +65,7 @@ Check evaporation_check(const Wall& wall, const Evaporation& found, const Propor
     const TypicalFigure& limit = evaporation_precaution(silica_fume, tables.weather);
     const bool protect = found.high_kg_m2_h >= limit.value;
     Check check{
-        .id = "placing.evaporation",
+        .id = check_ids::placing_evaporation,
         .verdict = protect ? Verdict::watch : Verdict::holds,
         .value = found.kg_m2_h,
         .limit = Limit{.low = std::nullopt, .high = limit.value},

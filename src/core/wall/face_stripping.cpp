@@ -117,7 +117,7 @@ void judge_by_rules(const StrippedFace& face, Check& check) {
 
 Check face_check(const Wall& wall, const YoungConcrete& young, const AfterPlacing& after,
                  const CuringRules& rules) {
-    Check check{.id = "stripping.age",
+    Check check{.id = check_ids::stripping_age,
                 .verdict = Verdict::not_checked,
                 .measure = Measure::duration,
                 .requirement = "stripping",

@@ -42,7 +42,7 @@ std::optional<Check> check_flow_class(const Wall& wall, const FormCase& pour,
         return std::nullopt;
     }
     const int governs = governing_flow_class(*stated, *pour.highest_slump_mm, classes);
-    Check check{.id = "placing.flow_class",
+    Check check{.id = check_ids::placing_flow_class,
                 .verdict = Verdict::watch,
                 .measure = Measure::slump,
                 .requirement = "one consistency",

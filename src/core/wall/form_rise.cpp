@@ -10,7 +10,7 @@ namespace boardmark::core {
 namespace {
 
 Check missing_rise(const char* what) {
-    return {.id = "placing.rise",
+    return {.id = check_ids::placing_rise,
             .verdict = Verdict::not_checked,
             .measure = Measure::rate_of_rise,
             .requirement = "rate of rise",

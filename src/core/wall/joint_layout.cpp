@@ -140,7 +140,7 @@ void add_without(const JointLayout& layout, const ContractionJointRules& rules, 
 Check spacing_check(const JointedWall& wall, const JointLayout& layout, const HeldPanel& hardest,
                     const ContractionJointRules& rules) {
     const bool wide = above(hardest.width_m, hardest.by_rule.m);
-    Check check{.id = "joints.spacing",
+    Check check{.id = check_ids::joints_spacing,
                 .verdict = wide ? Verdict::watch : Verdict::holds,
                 .value = hardest.width_m,
                 .limit = Limit{.low = std::nullopt, .high = hardest.by_rule.m},
@@ -175,7 +175,7 @@ Check spacing_check(const JointedWall& wall, const JointLayout& layout, const He
 
 Check groove_check(double groove, double least_mm, const ContractionJointRules& rules) {
     const bool shallow = below(groove, least_mm);
-    return {.id = "joints.groove",
+    return {.id = check_ids::joints_groove,
             .verdict = shallow ? Verdict::fails : Verdict::holds,
             .value = groove,
             .limit = Limit{.low = least_mm, .high = std::nullopt},

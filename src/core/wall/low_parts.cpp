@@ -32,7 +32,7 @@ Check lift_of_low_part(const CastPart& part, const LiftRules& rules) {
     const TypicalFigure& most = rules.most_mm;
     const double height_mm = 1000 * part.height_m;
     const bool one = !above(height_mm, most.value);
-    return {.id = "lift.height",
+    return {.id = check_ids::lift_height,
             .verdict = one ? Verdict::holds : Verdict::watch,
             .value = height_mm,
             .limit = Limit{.low = std::nullopt, .high = most.value},
@@ -66,7 +66,7 @@ Phrase head_told(const FormPressure& pressure) {
 
 Check pressure_on_low_part(const CastPart& part, const Wall& wall, const FormPressure& pressure) {
     const auto& rating_kpa = wall.placing.form_pressure_kpa;
-    Check check{.id = "forms.pressure",
+    Check check{.id = check_ids::forms_pressure,
                 .verdict = Verdict::not_checked,
                 .measure = Measure::pressure,
                 .requirement = "design pressure",

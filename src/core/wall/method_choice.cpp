@@ -59,7 +59,8 @@ std::optional<Check> other_method_check(const Check& check, const FormDemand& de
         return std::nullopt; // the highest governs
     }
     Check other = check;
-    other.id += ".other_method";
+    other.id = check.is(check_ids::forms_tie) ? check_ids::forms_tie_other_method
+                                              : check_ids::forms_pressure_other_method;
     other.verdict = Verdict::watch;
     other.value.reset();
     other.message = {"", {}};
@@ -96,7 +97,7 @@ std::optional<Check> missing_method_check(const FormCase& pour, const MethodChoi
         return std::nullopt;
     }
     return Check{
-        .id = "forms.pressure.other_method",
+        .id = check_ids::forms_pressure_other_method,
         .verdict = Verdict::not_checked,
         .measure = Measure::pressure,
         .requirement = "design pressure",

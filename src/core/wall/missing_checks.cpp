@@ -11,7 +11,7 @@ namespace {
 
 /// What a kind of part needs a verdict on, and what is missing where it has none.
 struct NeededCheck {
-    const char* id;
+    CheckId id;
     Measure measure;
     bool of_bars;
     const char* missing_of_wall; ///< runs and planters
@@ -19,44 +19,45 @@ struct NeededCheck {
 };
 
 constexpr std::array needed_checks{
-    NeededCheck{"cover.least", Measure::length, true,
+    NeededCheck{check_ids::cover_least, Measure::length, true,
                 "'reinforcement.cover' is not stated; the drawings have it",
                 "its cover is not stated; the drawings have it"},
-    NeededCheck{"steel.vertical", Measure::steel_area, true,
+    NeededCheck{check_ids::steel_vertical, Measure::steel_area, true,
                 "'reinforcement.vertical' is not stated; the drawings have it", ""},
-    NeededCheck{"steel.horizontal", Measure::steel_area, true,
+    NeededCheck{check_ids::steel_horizontal, Measure::steel_area, true,
                 "'reinforcement.horizontal' is not stated; the drawings have it",
                 "its bars are not held against any rule here; the engineer's drawings have them"},
-    NeededCheck{"steel.spacing", Measure::length, true,
+    NeededCheck{check_ids::steel_spacing, Measure::length, true,
                 "'reinforcement' is not stated; the drawings have it", ""},
-    NeededCheck{"steel.layers", Measure::count, true,
+    NeededCheck{check_ids::steel_layers, Measure::count, true,
                 "'reinforcement' is not stated; the drawings have it", ""},
-    NeededCheck{"vibrator.fits", Measure::length, true,
+    NeededCheck{check_ids::vibrator_fits, Measure::length, true,
                 "'reinforcement' is not stated; the drawings have it", ""},
-    NeededCheck{"joints.spacing", Measure::line_length, false, "its joints are not planned here",
+    NeededCheck{check_ids::joints_spacing, Measure::line_length, false,
+                "its joints are not planned here",
                 "its joints are not planned here; the drawings have them"},
-    NeededCheck{"lift.height", Measure::length, false, "its lifts are not planned here",
+    NeededCheck{check_ids::lift_height, Measure::length, false, "its lifts are not planned here",
                 "its lifts are not planned here"},
-    NeededCheck{"forms.pressure", Measure::pressure, false,
+    NeededCheck{check_ids::forms_pressure, Measure::pressure, false,
                 "'placing.form_pressure' is not stated; the form's designer has it",
                 "'placing.form_pressure' is not stated; the form's designer has it"},
-    NeededCheck{"forms.tie", Measure::force, false,
+    NeededCheck{check_ids::forms_tie, Measure::force, false,
                 "'ties' is not stated: what holds the sides of the form is not known",
                 "what holds the sides of its form, stakes and braces or ties, is not looked at; a "
                 "qualified person designs it"},
-    NeededCheck{"stripping.age", Measure::duration, false, "'placing.strip_after' is not stated",
-                "'placing.strip_after' is not stated"},
+    NeededCheck{check_ids::stripping_age, Measure::duration, false,
+                "'placing.strip_after' is not stated", "'placing.strip_after' is not stated"},
 };
 
-bool has_check(const std::vector<Check>& checks, const char* id, const std::string& part) {
+bool has_check(const std::vector<Check>& checks, CheckId id, const std::string& part) {
     return std::ranges::any_of(
-        checks, [&](const Check& check) { return check.id == id && check.part == part; });
+        checks, [&](const Check& check) { return check.is(id) && check.part == part; });
 }
 
 } // namespace
 
 Check missing_evaporation() {
-    return {.id = "placing.evaporation",
+    return {.id = check_ids::placing_evaporation,
             .verdict = Verdict::not_checked,
             .measure = Measure::evaporation,
             .requirement = "every part that is cast",
@@ -73,7 +74,7 @@ Check missing_trucks(const Wall& wall) {
                            ? "how fast footings and benches take a load is not planned here; agree "
                              "the time of discharge with the supplier"
                            : "'truck' and 'output' or 'rise' are not stated under 'placing'";
-    return {.id = "truck.discharge",
+    return {.id = check_ids::truck_discharge,
             .verdict = Verdict::not_checked,
             .measure = Measure::duration,
             .requirement = "every part that is cast",

@@ -13,7 +13,7 @@ namespace {
 /// The passage of a part that asks for the smaller stone.
 Passage narrowest_passage(const CastPart& part, const SizeRules& rules) {
     const double forms_mm = std::max(0.0, part.between_forms_mm - part.relief_mm);
-    Passage forms{.id = "size.form",
+    Passage forms{.id = check_ids::size_form,
                   .what = "narrowest dimension between the forms",
                   .key = "thickness",
                   .dimension_mm = forms_mm,
@@ -35,14 +35,16 @@ Passage narrowest_passage(const CastPart& part, const SizeRules& rules) {
 void check_stone_in_parts(const std::vector<CastPart>& parts, double size_mm, const Tables& tables,
                           std::vector<Check>& checks) {
     for (const CastPart& part : parts) {
-        Check check = check_passage(narrowest_passage(part, tables.code.size), size_mm);
+        Findings findings{checks};
+        check_passage(narrowest_passage(part, tables.code.size), size_mm, findings);
+        Check& check = checks.back();
         for (const std::string& key : part.assumed) {
             const std::string name = "key_" + std::to_string(check.message.arguments.size());
             check.message.text += "; '{" + name + "}' is not stated and may make it narrower";
             check.message.arguments.push_back(word(name, key));
             check.verdict = check.verdict == Verdict::holds ? Verdict::watch : check.verdict;
         }
-        checks.push_back(of_wall(part.name, std::move(check)));
+        check = of_wall(part.name, std::move(check));
     }
 }
 

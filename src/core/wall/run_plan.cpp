@@ -62,7 +62,9 @@ void check_bars(const Wall& wall, const WallRun& run, const Tables& tables, RunP
         tables.joints.steel);
     Check cover = check_part_cover(bars, FaceExposure::weather, wall, tables);
     hold_layers_behind_niches(run, bars, cover,
-                              *std::ranges::find(steel, "steel.layers", &Check::id));
+                              *std::ranges::find_if(steel, [](const Check& check) {
+                                  return check.is(check_ids::steel_layers);
+                              }));
     append(run.name, steel, checks);
     hold_cover_behind_niches(run, bars, Verdict::fails, cover);
     checks.push_back(of_wall(run.name, std::move(cover)));

@@ -42,7 +42,7 @@ void add_cover(const Wall& wall, const CastPart& part, const SaltExposure& salt,
 
 std::vector<Check> salt_checks(const Wall& wall, const Tables& tables) {
     const Requirements& asked = requirements_of(wall.mix);
-    const SaltExposure salt = salt_exposure(asked);
+    const SaltExposure salt = salt_exposure(asked, tables.code);
     std::vector<Check> checks;
     if (asked.reinforced) {
         for (const CastPart& part : cast_parts(wall)) {

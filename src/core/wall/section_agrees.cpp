@@ -55,7 +55,7 @@ Check check_section_of_mix(const Wall& wall, const std::vector<CastPart>& parts)
         sides.push_back({"clear_cover", "cover of the bars", asked.section.clear_cover_mm,
                          clear_cover_mm(wall), "reinforcement.cover"});
     }
-    Check check{.id = "section.agrees",
+    Check check{.id = check_ids::section_agrees,
                 .verdict = Verdict::not_checked,
                 .measure = Measure::length,
                 .requirement = "the mix is for these walls",

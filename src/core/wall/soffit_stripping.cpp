@@ -108,7 +108,7 @@ void hold_against_strength(const StruckSoffit& struck, Owed& owed) {
 
 Check soffit_check(const Wall& wall, const YoungConcrete& young, const SoffitAge& age,
                    const CuringRules& rules) {
-    Check check{.id = "stripping.soffit",
+    Check check{.id = check_ids::stripping_soffit,
                 .verdict = Verdict::not_checked,
                 .measure = Measure::duration,
                 .requirement = "stripping",
@@ -144,7 +144,7 @@ Check soffit_check(const Wall& wall, const YoungConcrete& young, const SoffitAge
 }
 
 Check open_support() {
-    return {.id = "stripping.soffit",
+    return {.id = check_ids::stripping_soffit,
             .verdict = Verdict::not_checked,
             .measure = Measure::duration,
             .requirement = "stripping",

@@ -77,7 +77,7 @@ Check check_placing_temperature(const ConcreteTemperatures& temperatures, double
                                 const WeatherTables& weather) {
     const TypicalFigure& least = weather.section(thickness_mm).least_placed_c;
     const TypicalFigure& hottest = weather.hottest_c;
-    Check check{.id = "placing.temperature",
+    Check check{.id = check_ids::placing_temperature,
                 .verdict = Verdict::not_checked,
                 .measure = Measure::temperature,
                 .requirement = "weather",
@@ -122,7 +122,7 @@ void watch_setting(const Wall& wall, const ConcreteTemperatures& temperatures,
         return;
     }
     for (Check& check : checks) {
-        if (check.id == "lift.time" && check.verdict == Verdict::holds) {
+        if (check.is(check_ids::lift_time) && check.verdict == Verdict::holds) {
             check.verdict = Verdict::watch;
             add_to(check.message,
                    "; the mix file's concrete has {warmer}: 'setting' must hold for that",

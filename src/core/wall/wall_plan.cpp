@@ -70,8 +70,12 @@ std::optional<double> hardest_tie_kn(const FormForces& forces) {
     return hardest;
 }
 
-WallPlan plan_wall(const Wall& wall, const Tables& tables) {
-    WallPlan plan{.proportions = proportions_of(wall.mix, tables),
+Outcome<WallPlan> plan_wall(const Wall& wall, const Tables& tables) {
+    auto proportions = proportions_of(wall.mix, tables);
+    if (!proportions) {
+        return std::move(proportions).why();
+    }
+    WallPlan plan{.proportions = *std::move(proportions),
                   .mix_checks = {},
                   .quantities = wall_quantities(wall, tables.practice),
                   .coursing = coursing(wall, tables.practice),

@@ -22,7 +22,7 @@ struct Sum {
 
 void list_missing(const Ingredient& ingredient, std::vector<std::string>& missing) {
     const Material& material = *ingredient.material;
-    const std::string path = "materials." + ingredient.name + ".";
+    const std::string path = "materials." + std::string{ingredient.name} + ".";
     if (!material.temperature_c) {
         missing.push_back(path + "temperature");
     }

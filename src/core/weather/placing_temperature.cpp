@@ -1,7 +1,6 @@
 #include "placing_temperature.hpp"
 
 #include <boardmark/core/basis/tables.hpp>
-#include <boardmark/core/basis/unresolved.hpp>
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
@@ -24,17 +23,19 @@ bool speaks_of_temperature(const Requirements& requirements, const BatchedWater&
 }
 
 /// The ice must fit into the water to batch, which wet aggregates make less.
-void demand_water_for_ice(const BatchedWater& water, const MixtureTemperature& temperature,
-                          const Proportions& proportions) {
+std::optional<Unresolved> demand_water_for_ice(const BatchedWater& water,
+                                               const MixtureTemperature& temperature,
+                                               const Proportions& proportions) {
     const double room_kg_m3 = temperature.heat ? temperature.heat->water_kg
-                                               : of_role(proportions, Role::water).at(0)->kg_m3;
+                                               : of_role(proportions, Role::water).front()->kg_m3;
     if (water.ice_kg_m3 > 0 && above(water.ice_kg_m3, room_kg_m3)) {
-        throw Unresolved{{"{ice} of ice replaces more water than there is to batch, {water}",
-                          {quantity("ice", {water.ice_kg_m3, Measure::concentration}),
-                           quantity("water", {room_kg_m3, Measure::concentration})}},
-                         {{"use less ice and cool the aggregates", {}},
-                          {"let wet aggregates drain: then more of the water is batched", {}}}};
+        return Unresolved{{"{ice} of ice replaces more water than there is to batch, {water}",
+                           {quantity("ice", {water.ice_kg_m3, Measure::concentration}),
+                            quantity("water", {room_kg_m3, Measure::concentration})}},
+                          {{"use less ice and cool the aggregates", {}},
+                           {"let wet aggregates drain: then more of the water is batched", {}}}};
     }
+    return std::nullopt;
 }
 
 Step mixture_step(const MixtureHeat& heat, double mixed_c, const WeatherTables& weather) {
@@ -81,12 +82,14 @@ void caution_hot_water(const BatchedWater& water, const WeatherTables& weather,
                        Worksheet& worksheet) {
     const TypicalFigure& hottest = weather.hottest_water_c;
     if (water.temperature_c && above(*water.temperature_c, hottest.value)) {
-        worksheet.cautions.push_back(
-            {"Water at {water}, above {hottest}, can make the cement set at once: mix it with the "
-             "aggregates first ({source}).",
-             {quantity("water", {*water.temperature_c, Measure::temperature}),
-              quantity("hottest", {hottest.value, Measure::temperature}),
-              word("source", hottest.source.citation)}});
+        worksheet.caution([&] {
+            return Phrase{"Water at {water}, above {hottest}, can make the cement set at once: mix "
+                          "it with the "
+                          "aggregates first ({source}).",
+                          {quantity("water", {*water.temperature_c, Measure::temperature}),
+                           quantity("hottest", {hottest.value, Measure::temperature}),
+                           word("source", hottest.source.citation)}};
+        });
     }
 }
 
@@ -116,35 +119,44 @@ const TypicalFigure& least_mixed(const Requirements& requirements, const Weather
                                                 : section.least_mixed_hard_c;
 }
 
-void record_temperature(const Requirements& requirements, const BatchedWater& water,
-                        Proportions& proportions, const Tables& tables) {
+std::optional<Unresolved> record_temperature(const Requirements& requirements,
+                                             const BatchedWater& water, Proportions& proportions,
+                                             const Tables& tables) {
     if (!speaks_of_temperature(requirements, water, proportions)) {
-        return;
+        return std::nullopt;
     }
     const WeatherTables& weather = tables.weather;
     MixtureTemperature temperature = heat_of(proportions, water);
-    demand_water_for_ice(water, temperature, proportions);
+    if (auto why = demand_water_for_ice(water, temperature, proportions)) {
+        return why;
+    }
     if (temperature.heat) {
         const double mixed_c = mixture_temperature_c(*temperature.heat, weather);
         temperature.mixed_c = mixed_c;
-        auto& steps = proportions.worksheet.steps;
-        steps.push_back(mixture_step(*temperature.heat, mixed_c, weather));
+        Worksheet& worksheet = proportions.worksheet;
+        worksheet.record([&] { return mixture_step(*temperature.heat, mixed_c, weather); });
         temperature.placed_c = after_haul_c(mixed_c, requirements.placing, weather);
         if (temperature.placed_c) {
-            steps.push_back(
-                haul_step(mixed_c, *temperature.placed_c, requirements.placing, weather));
+            worksheet.record([&] {
+                return haul_step(mixed_c, *temperature.placed_c, requirements.placing, weather);
+            });
         }
-        advise_temperature(requirements, temperature, tables, proportions.worksheet);
+        if (worksheet.is_told) {
+            advise_temperature(requirements, temperature, tables, worksheet);
+        }
     }
     caution_hot_water(water, weather, proportions.worksheet);
     temperature.ice_kg_m3 = water.ice_kg_m3;
     if (water.ice_kg_m3 > 0) {
-        proportions.worksheet.cautions.push_back(
-            {"Of the water, {ice} is weighed as ice: take as much off the water at the mixer, and "
-             "mix until it has melted.",
-             {quantity("ice", {water.ice_kg_m3, Measure::concentration})}});
+        proportions.worksheet.caution([&] {
+            return Phrase{"Of the water, {ice} is weighed as ice: take as much off the water at "
+                          "the mixer, and "
+                          "mix until it has melted.",
+                          {quantity("ice", {water.ice_kg_m3, Measure::concentration})}};
+        });
     }
     proportions.temperature = std::move(temperature);
+    return std::nullopt;
 }
 
 } // namespace boardmark::core

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/basis/typical_figure.hpp>
+#include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/mix/requirements.hpp>
 #include <boardmark/core/weather/weather_tables.hpp>
@@ -28,8 +29,9 @@ const ColdSection& cold_section(const Requirements& requirements, const WeatherT
 /// within the limits: steps `mixture_temperature`, `placing_temperature`,
 /// `advised_water_temperature`, `advised_ice`.
 ///
-/// @throws Unresolved where more ice is asked for than there is water to batch
-void record_temperature(const Requirements& requirements, const BatchedWater& water,
-                        Proportions& proportions, const Tables& tables);
+/// Unresolved where more ice is asked for than there is water to batch
+std::optional<Unresolved> record_temperature(const Requirements& requirements,
+                                             const BatchedWater& water, Proportions& proportions,
+                                             const Tables& tables);
 
 } // namespace boardmark::core

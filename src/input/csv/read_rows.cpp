@@ -85,7 +85,7 @@ private:
         } else if (column.unit) {
             written.scalar += " " + std::string{column.unit->spelling};
         }
-        const auto parsed = read_value(written, value_in(column), name, "", reading_.diagnostics);
+        const auto parsed = read_value(written, value_in(column), {name}, "", reading_.diagnostics);
         if (!parsed) {
             return;
         }

@@ -16,20 +16,6 @@ namespace {
 constexpr std::size_t longest_name = 80;
 constexpr std::size_t most_pairs = 100;
 
-std::string_view last_name(std::string_view path) {
-    return path.substr(path.rfind('.') + 1);
-}
-
-std::string below(const std::string& pattern, std::string_view key) {
-    return pattern.empty() ? std::string{key} : pattern + "." + std::string{key};
-}
-
-Path child(const Path& path, const std::string& key) {
-    Path longer = path;
-    longer.push_back(key);
-    return longer;
-}
-
 bool is_digit(char character) {
     return character >= '0' && character <= '9';
 }
@@ -85,10 +71,11 @@ bool refuse_long_name(const Entry& entry, Diagnostics& diagnostics) {
     return true;
 }
 
-void read_list(Reading& reading, const std::string& path, Diagnostics& diagnostics) {
+void read_list(Reading& reading, const Path& path, Diagnostics& diagnostics) {
     if (reading.node->kind != Node::Kind::list) {
         refuse(*reading.node,
-               fmt::format("{}: expected a list, found {}", path, describe(reading.node->kind)),
+               fmt::format("{}: expected a list, found {}", dotted(path),
+                           describe(reading.node->kind)),
                fmt::format("write for example '{}'", reading.field->example), diagnostics);
         reading.sound = false;
         return;
@@ -146,7 +133,7 @@ Node part_of(const Node& node, std::size_t from, std::size_t length) {
 
 /// A table of one point: `16 % at 8 fl oz/cwt`, or `16 %` alone, which has no place on the left.
 /// The parts live as long as the reading.
-bool read_point_instead(Reading& reading, const std::string& path, Diagnostics& diagnostics) {
+bool read_point_instead(Reading& reading, const Path& path, Diagnostics& diagnostics) {
     if (reading.field->shape != Shape::table_or_point || reading.node->kind != Node::Kind::scalar) {
         return false;
     }
@@ -174,13 +161,13 @@ bool read_point_instead(Reading& reading, const std::string& path, Diagnostics& 
     return true;
 }
 
-void read_table(Reading& reading, const std::string& path, Diagnostics& diagnostics) {
+void read_table(Reading& reading, const Path& path, Diagnostics& diagnostics) {
     if (read_word_instead(reading) || read_point_instead(reading, path, diagnostics)) {
         return;
     }
     if (reading.node->kind != Node::Kind::mapping || reading.node->entries.empty()) {
         refuse(*reading.node,
-               fmt::format("{}: expected pairs of values, found {}", path,
+               fmt::format("{}: expected pairs of values, found {}", dotted(path),
                            reading.node->kind == Node::Kind::mapping
                                ? "none"
                                : describe(reading.node->kind)),
@@ -190,15 +177,15 @@ void read_table(Reading& reading, const std::string& path, Diagnostics& diagnost
     }
     if (reading.node->entries.size() > most_pairs) {
         refuse(*reading.key,
-               fmt::format("{} has {} pairs; at most {} are read", path,
+               fmt::format("{} has {} pairs; at most {} are read", dotted(path),
                            reading.node->entries.size(), most_pairs),
                "keep those that matter", diagnostics);
         reading.sound = false;
         return;
     }
     for (const Entry& entry : reading.node->entries) {
-        const std::string pair_path = path + "." + entry.key.scalar;
-        if (refuse_duplicate(*reading.node, entry, {pair_path}, diagnostics)) {
+        const Path pair_path = path.below(entry.key.scalar);
+        if (refuse_duplicate(*reading.node, entry, pair_path, diagnostics)) {
             reading.sound = false;
             continue;
         }
@@ -206,7 +193,7 @@ void read_table(Reading& reading, const std::string& path, Diagnostics& diagnost
             const Form form = reading.field->key.form;
             const bool keys_are_names = form == Form::text || form == Form::kind;
             if (!refuse_torn_value(entry, keys_are_names, diagnostics)) {
-                refuse(entry.key, fmt::format("{} has no value", pair_path),
+                refuse(entry.key, fmt::format("{} has no value", dotted(pair_path)),
                        fmt::format("write for example '{}'", reading.field->example), diagnostics);
             }
             reading.sound = false;
@@ -227,29 +214,37 @@ void read_table(Reading& reading, const std::string& path, Diagnostics& diagnost
 
 } // namespace
 
-std::string dotted(const Path& path) {
-    return fmt::format("{}", fmt::join(path, "."));
-}
-
 Document::Document(const Node& root, std::span<const Field> fields, Diagnostics& diagnostics)
     : fields_(fields) {
-    read_section(root, {}, "", diagnostics);
+    read_section(root, {}, top_, diagnostics);
 }
 
-const Field* Document::field_of(const std::string& pattern, const std::string& key) const {
-    const auto named = [&](const std::string& path) -> const Field* {
-        const auto found = std::ranges::find(fields_, path, &Field::path);
-        return found == fields_.end() ? nullptr : &*found;
-    };
+/// The key straight below a section, or at the top. Those of a section stand behind it in the
+/// table, so the search begins there.
+const Field* Document::field_below(const Field* section, std::string_view key) const {
+    const std::size_t first = section ? static_cast<std::size_t>(section - fields_.data()) + 1 : 0;
+    const std::string_view above = section ? section->path : std::string_view{};
+    for (std::size_t i = 0; i < fields_.size(); ++i) {
+        const Field& field = fields_[(first + i) % fields_.size()];
+        if (field.path.ends_with(key) && last_part(field.path) == key &&
+            parent_of(field.path) == above) {
+            return &field;
+        }
+    }
+    return nullptr;
+}
+
+const Field* Document::field_of(const Field* section, std::string_view key) const {
     // A key of the format has no point in it; a name of the user's may have one.
-    const bool may_be_a_key = key.find('.') == std::string::npos;
-    const Field* field = may_be_a_key ? named(below(pattern, key)) : nullptr;
-    return field ? field : named(below(pattern, "*"));
+    const bool may_be_a_key = key.find('.') == std::string_view::npos;
+    const Field* field = may_be_a_key ? field_below(section, key) : nullptr;
+    return field ? field : field_below(section, "*");
 }
 
-void Document::refuse_unknown(const Entry& entry, const Path& path, const std::string& pattern,
+void Document::refuse_unknown(const Entry& entry, const Path& path, const Field* section,
                               Diagnostics& diagnostics) {
     const Node& key = entry.key;
+    const std::string_view above = section ? section->path : std::string_view{};
     constexpr bool keys_are_names = true;
     if (refuse_torn_value(entry, keys_are_names, diagnostics)) {
         return;
@@ -257,9 +252,9 @@ void Document::refuse_unknown(const Entry& entry, const Path& path, const std::s
     std::vector<std::string_view> siblings;
     std::string elsewhere;
     for (const Field& field : fields_) {
-        if (parent_of(field.path) == pattern) {
-            siblings.push_back(last_name(field.path));
-        } else if (last_name(field.path) == key.scalar && elsewhere.empty()) {
+        if (parent_of(field.path) == above) {
+            siblings.push_back(last_part(field.path));
+        } else if (last_part(field.path) == key.scalar && elsewhere.empty()) {
             elsewhere = parent_of(field.path);
         }
     }
@@ -270,7 +265,7 @@ void Document::refuse_unknown(const Entry& entry, const Path& path, const std::s
         advice = fmt::format("did you mean '{}'?", *near);
         Path meant = path;
         meant.back() = *near;
-        mark_told(std::move(meant));
+        mark_told(meant);
     } else if (!elsewhere.empty()) {
         advice = fmt::format("it belongs under '{}'", elsewhere);
     } else if (siblings.size() <= most_listed) {
@@ -282,16 +277,16 @@ void Document::refuse_unknown(const Entry& entry, const Path& path, const std::s
            diagnostics);
 }
 
-void Document::read_entry(const Entry& entry, const Path& path, const Field& field,
+void Document::read_entry(const Entry& entry, const Path& path, Reading& reading,
                           Diagnostics& diagnostics) {
-    Reading reading{&field, &entry.key, &entry.value, true, std::nullopt, {}, {}, {}};
+    const Field& field = *reading.field;
     if (entry.value.kind == Node::Kind::empty) {
         refuse(entry.key, fmt::format("{} has no value", dotted(path)),
                fmt::format("write for example '{}'", field.example), diagnostics);
         reading.sound = false;
     } else if (field.shape == Shape::section) {
         if (entry.value.kind == Node::Kind::mapping) {
-            read_section(entry.value, path, std::string{field.path}, diagnostics);
+            read_section(entry.value, path, reading, diagnostics);
         } else {
             refuse(entry.value,
                    fmt::format("{}: expected keys and values, found {}", dotted(path),
@@ -300,41 +295,63 @@ void Document::read_entry(const Entry& entry, const Path& path, const Field& fie
             reading.sound = false;
         }
     } else if (field.shape == Shape::list) {
-        read_list(reading, dotted(path), diagnostics);
+        read_list(reading, path, diagnostics);
     } else if (!is_one_value(reading)) {
-        read_table(reading, dotted(path), diagnostics);
+        read_table(reading, path, diagnostics);
     } else {
         const std::string_view example = field.example.substr(field.example.find(": ") + 2);
-        const Value value =
-            field.shape == Shape::value_or_table ? field.whole.value_or(field.value) : field.value;
-        reading.value = read_value(entry.value, value, dotted(path), example, diagnostics);
+        const Value& value =
+            field.shape == Shape::value_or_table && field.whole ? *field.whole : field.value;
+        reading.value = read_value(entry.value, value, path, example, diagnostics);
         reading.sound = reading.value.has_value();
     }
-    readings_.insert_or_assign(path, std::move(reading));
 }
 
-void Document::read_section(const Node& node, const Path& path, const std::string& pattern,
+void Document::read_section(const Node& node, const Path& path, Reading& section,
                             Diagnostics& diagnostics) {
+    section.below.reserve(node.entries.size());
     for (const Entry& entry : node.entries) {
-        const Path entry_path = child(path, entry.key.scalar);
+        const Path entry_path = path.below(entry.key.scalar);
         if (refuse_duplicate(node, entry, entry_path, diagnostics) ||
             refuse_long_name(entry, diagnostics)) {
             mark_told(entry_path);
             continue;
         }
-        const Field* field = field_of(pattern, entry.key.scalar);
+        const Field* field = field_of(section.field, entry.key.scalar);
         if (!field) {
-            refuse_unknown(entry, entry_path, pattern, diagnostics);
+            refuse_unknown(entry, entry_path, section.field, diagnostics);
             continue;
         }
-        order_[path].push_back(entry.key.scalar);
-        read_entry(entry, entry_path, *field, diagnostics);
+        Reading& reading = section.below.emplace_back();
+        reading.field = field;
+        reading.key = &entry.key;
+        reading.node = &entry.value;
+        read_entry(entry, entry_path, reading, diagnostics);
     }
 }
 
+void Document::mark_told(const Path& path) {
+    told_.emplace_back(path.begin(), path.end());
+}
+
+bool Document::is_told(const Path& path) const {
+    return std::ranges::any_of(told_, [&](const std::vector<std::string>& told) {
+        return std::equal(told.begin(), told.end(), path.begin(), path.end());
+    });
+}
+
 const Reading* Document::find(const Path& path) const {
-    const auto found = readings_.find(path);
-    return found == readings_.end() ? nullptr : &found->second;
+    const Reading* reading = &top_;
+    for (const std::string_view name : path) {
+        const auto found = std::ranges::find_if(reading->below, [&](const Reading& candidate) {
+            return candidate.key->scalar == name;
+        });
+        if (found == reading->below.end()) {
+            return nullptr;
+        }
+        reading = &*found;
+    }
+    return path.empty() ? nullptr : reading;
 }
 
 const Parsed* Document::value(const Path& path) const {
@@ -357,9 +374,17 @@ bool Document::flag(const Path& path, bool otherwise) const {
     return parsed ? parsed->flag : otherwise;
 }
 
-std::vector<std::string> Document::names(const Path& path) const {
-    const auto found = order_.find(path);
-    return found == order_.end() ? std::vector<std::string>{} : found->second;
+std::span<const Reading> Document::below(const Path& path) const {
+    const Reading* section = path.empty() ? &top_ : find(path);
+    return section ? std::span{section->below} : std::span<const Reading>{};
+}
+
+std::vector<std::string_view> Document::names(const Path& path) const {
+    std::vector<std::string_view> names;
+    for (const Reading& reading : below(path)) {
+        names.push_back(reading.key->scalar);
+    }
+    return names;
 }
 
 } // namespace boardmark::input

@@ -1,6 +1,7 @@
 #include "gate.hpp"
 
 #include "encoding.hpp"
+#include "plain_tree.hpp"
 #include "tree_builder.hpp"
 
 #include <yaml-cpp/exceptions.h>
@@ -117,7 +118,12 @@ Refused translated(const SourceText& source, const YAML::ParserException& fault,
     return {{spot}, "this is not YAML: " + std::string{complaint}};
 }
 
-Node parsed(const SourceText& source) {
+Node parsed(const SourceText& source, bool by_library) {
+    if (!by_library) {
+        if (auto plain = plain_tree(source)) {
+            return std::move(*plain);
+        }
+    }
     std::istringstream stream{source.text()};
     TreeBuilder builder{source};
     try {
@@ -133,16 +139,14 @@ Node parsed(const SourceText& source) {
     }
 }
 
-} // namespace
-
-std::optional<Node> pass_gate(const SourceText& source, Diagnostics& diagnostics) {
+std::optional<Node> passed(const SourceText& source, bool by_library, Diagnostics& diagnostics) {
     try {
         if (source.text().size() > largest_file) {
             throw Refused{{}, "the file is larger than 1 MiB; a mix file has a few kilobytes"};
         }
         demand_text(source);
         refuse_tabs(source);
-        return parsed(source);
+        return parsed(source, by_library);
     } catch (const Refused& refused) {
         Diagnostic diagnostic = source.diagnostic(refused.where, refused.message, refused.advice);
         const bool whole_file = source.text().size() > largest_file || source.line_count() == 0;
@@ -153,6 +157,16 @@ std::optional<Node> pass_gate(const SourceText& source, Diagnostics& diagnostics
         diagnostics.push_back(std::move(diagnostic));
         return std::nullopt;
     }
+}
+
+} // namespace
+
+std::optional<Node> pass_gate(const SourceText& source, Diagnostics& diagnostics) {
+    return passed(source, false, diagnostics);
+}
+
+std::optional<Node> pass_gate_by_library(const SourceText& source, Diagnostics& diagnostics) {
+    return passed(source, true, diagnostics);
 }
 
 } // namespace boardmark::input

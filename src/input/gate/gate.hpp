@@ -18,4 +18,8 @@ constexpr std::size_t largest_file = 1024 * 1024;
 /// The first fault of this kind is reported alone: behind it nothing can be trusted.
 std::optional<Node> pass_gate(const SourceText& source, Diagnostics& diagnostics);
 
+/// The same by the YAML library alone, also where the text is plain enough for the short way: both
+/// must agree.
+std::optional<Node> pass_gate_by_library(const SourceText& source, Diagnostics& diagnostics);
+
 } // namespace boardmark::input

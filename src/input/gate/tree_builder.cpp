@@ -187,6 +187,10 @@ void TreeBuilder::open(Node opened, YAML::EmitterStyle::value style) {
                       "the file is nested too deeply (more than " +
                           std::to_string(deepest_nesting) + " levels)"};
     }
+    constexpr std::size_t usual_keys = 8; // of a section or a material
+    if (opened.kind == Node::Kind::mapping) {
+        opened.entries.reserve(usual_keys);
+    }
     open_.push_back(std::move(opened));
     flow_.push_back(style == YAML::EmitterStyle::Flow);
     keys_.emplace_back();

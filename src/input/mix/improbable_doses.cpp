@@ -45,7 +45,7 @@ bool is_told(const Parsed& written) {
 
 } // namespace
 
-void ask_back_dose(const FileContext& context, const Parsed& written, const std::string& place,
+void ask_back_dose(const FileContext& context, const Parsed& written, const Path& place,
                    const core::Material& admixture, double dose_m3_kg) {
     const Range usual = usual_dose(admixture.kind);
     constexpr double rounding = 1e-9;
@@ -59,7 +59,7 @@ void ask_back_dose(const FileContext& context, const Parsed& written, const std:
         *written.node,
         fmt::format("{}: {} is a dose of {} fl oz/cwt ({} mL/100 kg), which is unusual for {}, "
                     "hardly ever {} {} fl oz/cwt ({} mL/100 kg)",
-                    place, written.text, dose_in("fl oz/cwt", dose_m3_kg),
+                    dotted(place), written.text, dose_in("fl oz/cwt", dose_m3_kg),
                     dose_in("mL/100 kg", dose_m3_kg), core::name_of(admixture.kind),
                     low ? "below" : "above", dose_in("fl oz/cwt", bound),
                     dose_in("mL/100 kg", bound)),

@@ -14,7 +14,7 @@ namespace boardmark::input {
 /// @param written the figure, at whose place it is told
 /// @param place the key that it stands under
 /// @param dose_m3_kg product by mass of cementitious material
-void ask_back_dose(const FileContext& context, const Parsed& written, const std::string& place,
+void ask_back_dose(const FileContext& context, const Parsed& written, const Path& place,
                    const core::Material& admixture, double dose_m3_kg);
 
 /// A dose as volume of product, m3 by kg of cementitious material; without a relative density that

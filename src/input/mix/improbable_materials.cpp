@@ -53,7 +53,7 @@ public:
     }
 
 private:
-    Path path(const std::string& key) const { return {"materials", material_.name, key}; }
+    Path path(std::string_view key) const { return {"materials", material_.name, key}; }
 
     void judge_density() const {
         const Parsed* written = context_.document.value(path("relative_density"));
@@ -81,17 +81,19 @@ private:
                 ? *material_.relative_density
                 : *material_.relative_density / (1 + figures.absorption_percent.value_or(0) / 100);
         const double voids_percent = 100 * (1 - written->number / (dry * water_kg_m3));
-        const std::string voids =
-            voids_percent < 0 ? "no" : fmt::format("{:.0f} % of", voids_percent);
-        const std::string told = fmt::format(
-            "{}: {} leaves {} voids between stones of relative density {:.2f}",
-            dotted(path("dry_rodded_density")), written->text, voids, *material_.relative_density);
+        const auto told = [&] {
+            const std::string voids =
+                voids_percent < 0 ? "no" : fmt::format("{:.0f} % of", voids_percent);
+            return fmt::format("{}: {} leaves {} voids between stones of relative density {:.2f}",
+                               dotted(path("dry_rodded_density")), written->text, voids,
+                               *material_.relative_density);
+        };
         if (outside(voids_percent, possible_voids)) {
-            context_.refuse(*written->node, told + ", which no rodded stone does",
+            context_.refuse(*written->node, told() + ", which no rodded stone does",
                             "give the dry-rodded density of the aggregate test report, about 100 "
                             "lb/ft3 or 1600 kg/m3; 30 to 50 % of voids are usual");
         } else if (outside(voids_percent, usual_voids)) {
-            context_.ask_back(*written->node, told + "; 30 to 50 % are usual",
+            context_.ask_back(*written->node, told() + "; 30 to 50 % are usual",
                               "look at both densities once more; they are used as written");
         }
     }
@@ -117,9 +119,12 @@ private:
     void judge_doses() const {
         for (const char* key : {"water_reduction", "slump_gain"}) {
             const Reading* curve = context_.document.find(path(key));
-            for (const Pair& pair : curve ? curve->pairs : std::vector<Pair>{}) {
+            if (!curve) {
+                continue;
+            }
+            for (const Pair& pair : curve->pairs) {
                 if (pair.key.node && !pair.key.is_word) {
-                    ask_back_dose(context_, pair.key, dotted(path(key)), material_,
+                    ask_back_dose(context_, pair.key, path(key), material_,
                                   dose_m3_kg(material_, dose_of(pair.key)));
                 }
             }

@@ -17,8 +17,7 @@ struct HeldMaterial {
     const MixContext& context;
     const Material& material;
 
-    void refuse(const std::string& key, const std::string& message,
-                const std::string& advice) const {
+    void refuse(std::string_view key, const std::string& message, const std::string& advice) const {
         const Path path{"materials", material.name, key};
         context.refuse(*context.document.find(path)->node, dotted(path) + ": " + message, advice);
     }

@@ -28,26 +28,23 @@ std::string belongs_to(Roles roles) {
 /// One material that is being read.
 struct MaterialReader {
     const MixContext& context;
-    const std::string& name;
+    std::string_view name;
     Material material;
 
-    Path path(const std::string& key) const { return {"materials", name, key}; }
-    const Reading* reading(const std::string& key) const {
-        return context.document.find(path(key));
-    }
-    std::optional<double> number(const std::string& key) const {
+    Path path(std::string_view key) const { return {"materials", name, key}; }
+    const Reading* reading(std::string_view key) const { return context.document.find(path(key)); }
+    std::optional<double> number(std::string_view key) const {
         return context.document.number(path(key));
     }
-    std::string place(const std::string& key) const { return dotted(path(key)); }
+    std::string place(std::string_view key) const { return dotted(path(key)); }
 
     void refuse_keys_of_other_kinds() const {
-        for (const std::string& key : context.document.names({"materials", name})) {
-            const Reading& found = *reading(key);
+        for (const Reading& found : context.document.below({"materials", name})) {
             if (!(found.field->roles & role_bit(role_of(material.kind)))) {
                 context.refuse(*found.key,
-                               place(key) + ": this key belongs to " +
-                                   belongs_to(found.field->roles) + "; " + name + " is " +
-                                   std::string{core::name_of(material.kind)},
+                               place(found.key->scalar) + ": this key belongs to " +
+                                   belongs_to(found.field->roles) + "; " + std::string{name} +
+                                   " is " + std::string{core::name_of(material.kind)},
                                "delete it, or correct 'kind'");
             }
         }
@@ -55,8 +52,9 @@ struct MaterialReader {
             const bool misplaced = reading(key) && !core::reduces_water(material.kind);
             if (misplaced && role_of(material.kind) == Role::admixture) {
                 context.refuse(*reading(key)->key,
-                               place(key) + ": this key belongs to water reducers; " + name +
-                                   " is " + std::string{core::name_of(material.kind)},
+                               place(key) + ": this key belongs to water reducers; " +
+                                   std::string{name} + " is " +
+                                   std::string{core::name_of(material.kind)},
                                "delete it, or correct 'kind'");
             }
         }
@@ -113,7 +111,7 @@ struct MaterialReader {
 
     void read_moisture() {
         auto& figures = material.aggregate;
-        const auto stated = context.options.moisture_percent.find(name);
+        const auto stated = context.options.moisture_percent.find(std::string{name});
         const auto moisture = stated == context.options.moisture_percent.end()
                                   ? number("moisture")
                                   : std::optional{stated->second};
@@ -225,18 +223,18 @@ struct MaterialReader {
 
     /// Doses of one basis that increase, and an effect that never falls.
     void demand_rising(const Reading& curve, const std::string& falling) const {
-        const std::string where = place(std::string{curve.key->scalar});
+        const auto where = [&] { return place(curve.key->scalar); };
         for (std::size_t i = 1; i < curve.pairs.size(); ++i) {
             const Pair& before = curve.pairs[i - 1];
             const Pair& pair = curve.pairs[i];
             if (before.key.dimension != pair.key.dimension) {
-                context.refuse(*pair.key.node, where + ": the doses are in two kinds of unit",
+                context.refuse(*pair.key.node, where() + ": the doses are in two kinds of unit",
                                "write all by volume or all in percent of the binder");
             } else if (before.key.number >= pair.key.number) {
-                context.refuse(*pair.key.node, where + ": the doses do not increase",
+                context.refuse(*pair.key.node, where() + ": the doses do not increase",
                                "write them from the lowest to the highest");
             } else if (before.value.number > pair.value.number) {
-                context.refuse(*pair.value.node, where + ": " + falling,
+                context.refuse(*pair.value.node, where() + ": " + falling,
                                "check the product data sheet");
             }
         }
@@ -256,7 +254,7 @@ struct MaterialReader {
     }
 };
 
-std::optional<Material> read_material(const MixContext& context, const std::string& name) {
+std::optional<Material> read_material(const MixContext& context, std::string_view name) {
     const Path path{"materials", name};
     if (!context.holds_keys(path)) {
         return std::nullopt;
@@ -269,7 +267,7 @@ std::optional<Material> read_material(const MixContext& context, const std::stri
     if (!kind) {
         return std::nullopt;
     }
-    MaterialReader reader{context, name, Material{.name = name, .kind = kind->kind}};
+    MaterialReader reader{context, name, Material{.name = std::string{name}, .kind = kind->kind}};
     reader.material.standard = context.document.text(reader.path("standard")).value_or("");
     reader.material.relative_density = reader.number("relative_density");
     reader.material.chloride_percent = reader.number("chloride");
@@ -299,10 +297,12 @@ std::optional<Material> read_material(const MixContext& context, const std::stri
 
 Materials read_materials(const MixContext& context) {
     Materials materials;
-    for (const std::string& name : context.document.names({"materials"})) {
+    for (const Reading& reading : context.document.below({"materials"})) {
+        const std::string& name = reading.key->scalar;
         if (std::ranges::count(reserved_names(), std::string_view{name}) > 0) {
-            context.refuse(*context.document.find({"materials", name})->key,
-                           "'" + name + "' is a word of 'proportions' and cannot name a material",
+            context.refuse(*reading.key,
+                           "'" + std::string{name} +
+                               "' is a word of 'proportions' and cannot name a material",
                            "give the material another name");
             continue;
         }

@@ -1,5 +1,6 @@
 #include "improbable_doses.hpp"
 #include "mix_context.hpp"
+#include "told_faults.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -17,7 +18,7 @@ void refuse_role(const MixContext& context, const Parsed& name, const core::Mate
 }
 
 std::vector<core::Share> read_shares(const MixContext& context, const Materials& materials,
-                                     const std::string& key, Role role) {
+                                     std::string_view key, Role role) {
     const Path path{"mixture", key};
     const Reading* reading = context.document.find(path);
     if (!reading) {
@@ -70,25 +71,6 @@ void refuse_dose_above_maximum(const MixContext& context, const Pair& pair) {
     }
 }
 
-/// Whether the mix takes its water from the table, so that a reducer's reduction is needed.
-bool enters_water_table(const core::Selections& selections) {
-    return !selections.water_kg_m3 && !(selections.w_cm && selections.binder_kg_m3);
-}
-
-void demand_reduction(const MixContext& context, const Pair& pair, const core::Material& material,
-                      const core::Mix& mix) {
-    const bool works_for_flow = material.kind == core::Kind::high_range_water_reducer &&
-                                context.has({"requirements", "slump_before_reducer"});
-    if (!core::reduces_water(material.kind) || pair.value.is_word || works_for_flow ||
-        !enters_water_table(mix.selections) ||
-        context.has({"materials", material.name, "water_reduction"})) {
-        return;
-    }
-    context.missing({"materials", material.name}, "water_reduction",
-                    "the product data sheet or the supplier has it",
-                    "add it by dose, or 'water_reduction: standard minimum'");
-}
-
 /// A reduction that stands without its dose is taken at the dose of the mix.
 core::Material with_assumed_reduction(const MixContext& context, core::Material material,
                                       const Pair& dosage) {
@@ -100,8 +82,7 @@ core::Material with_assumed_reduction(const MixContext& context, core::Material 
     return material;
 }
 
-std::vector<core::Dosage> read_admixtures(const MixContext& context, const Materials& materials,
-                                          const core::Mix& mix) {
+std::vector<core::Dosage> read_admixtures(const MixContext& context, const Materials& materials) {
     std::vector<core::Dosage> admixtures;
     const Reading* reading = context.document.find({"mixture", "admixtures"});
     if (!reading) {
@@ -117,9 +98,8 @@ std::vector<core::Dosage> read_admixtures(const MixContext& context, const Mater
             continue;
         }
         refuse_dose_above_maximum(context, pair);
-        demand_reduction(context, pair, *material, mix);
         if (!pair.value.is_word) {
-            ask_back_dose(context, pair.value, "mixture.admixtures." + pair.key.text, *material,
+            ask_back_dose(context, pair.value, {"mixture", "admixtures", pair.key.text}, *material,
                           dose_m3_kg(*material, dose_of(pair.value)));
         }
         admixtures.push_back(
@@ -132,7 +112,7 @@ std::vector<core::Dosage> read_admixtures(const MixContext& context, const Mater
 void demand_reducer_for_flow(const MixContext& context, const core::Mix& mix) {
     const Reading* before = context.document.find({"requirements", "slump_before_reducer"});
     const bool found = std::ranges::any_of(mix.admixtures, [](const core::Dosage& dosage) {
-        return dosage.material.kind == core::Kind::high_range_water_reducer;
+        return dosage.material->kind == core::Kind::high_range_water_reducer;
     });
     const Reading* admixtures = context.document.find({"mixture", "admixtures"});
     if (before && !found && (!admixtures || admixtures->sound)) {
@@ -141,30 +121,6 @@ void demand_reducer_for_flow(const MixContext& context, const core::Mix& mix) {
                        "reducer",
                        "add one under 'mixture.admixtures', or delete this key");
     }
-}
-
-void demand_coarse(const MixContext& context, const core::Material& stone, const core::Mix& mix) {
-    context.demand({"materials", stone.name, "nominal_max_size"},
-                   "the water table is entered with it");
-    if (!mix.selections.fine_share_percent && !mix.blend_dry_rodded_density_kg_m3 &&
-        !stone.aggregate.typical) {
-        context.demand({"materials", stone.name, "dry_rodded_density"},
-                       "the aggregate test report has it");
-    }
-    demand_aggregate_figures(context, stone);
-}
-
-void demand_fine(const MixContext& context, const core::Material& sand, const core::Mix& mix) {
-    const Path path{"materials", sand.name};
-    const bool needs_modulus = !mix.selections.coarse_volume && !mix.selections.fine_share_percent;
-    if (needs_modulus && !sand.aggregate.typical &&
-        !context.has({"materials", sand.name, "fineness_modulus"}) &&
-        !context.has({"materials", sand.name, "sieves"})) {
-        context.missing(
-            path, "fineness_modulus", "the sieve analysis of the sand has it",
-            "add for example 'fineness_modulus: 2.8', or 'sieves' with percent passing");
-    }
-    demand_aggregate_figures(context, sand);
 }
 
 } // namespace
@@ -178,16 +134,11 @@ void read_mixture(const MixContext& context, const Materials& materials, core::M
     mix.fine = read_shares(context, materials, "fine", Role::fine);
     mix.blend_dry_rodded_density_kg_m3 =
         context.document.number({"mixture", "coarse_dry_rodded_density"});
-    mix.admixtures = read_admixtures(context, materials, mix);
+    mix.admixtures = read_admixtures(context, materials);
     mix.batched_water = {context.document.number({"mixture", "water_temperature"}),
                          context.document.number({"mixture", "ice"}).value_or(0)};
     demand_reducer_for_flow(context, mix);
-    for (const core::Share& share : mix.coarse) {
-        demand_coarse(context, share.material, mix);
-    }
-    for (const core::Share& share : mix.fine) {
-        demand_fine(context, share.material, mix);
-    }
+    tell_missing_figures(context, mix);
     if (is_batched(context.options.purpose)) {
         for (const auto* shares : {&mix.coarse, &mix.fine}) {
             for (const core::Share& share : *shares) {

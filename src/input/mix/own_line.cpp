@@ -10,10 +10,10 @@ namespace boardmark::input {
 namespace {
 
 constexpr std::string_view from_file = "from ";
-constexpr std::string_view curve = "strength_curve";
+constexpr std::string_view curve_key = "strength_curve";
 
 bool is_from_file(const Entry& entry) {
-    return entry.key.scalar == curve && entry.value.kind == Node::Kind::scalar &&
+    return entry.key.scalar == curve_key && entry.value.kind == Node::Kind::scalar &&
            entry.value.scalar.starts_with(from_file);
 }
 
@@ -62,7 +62,7 @@ std::optional<Node> take_results(Node& root) {
     for (Entry& section : root.entries) {
         auto& entries = section.value.entries;
         const auto found = std::ranges::find_if(entries, is_from_file);
-        const auto has_key = [](const Entry& entry) { return entry.key.scalar == curve; };
+        const auto has_key = [](const Entry& entry) { return entry.key.scalar == curve_key; };
         if (section.key.scalar == "requirements" && found != entries.end() &&
             std::ranges::count_if(entries, has_key) == 1) {
             Node asked = std::move(found->value);

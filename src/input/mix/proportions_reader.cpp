@@ -17,17 +17,18 @@ namespace {
 using core::Role;
 using units::Dimension;
 
-Path key(const std::string& name) {
+Path key(std::string_view name) {
     return {"proportions", name};
 }
 
 /// Names that are no material's but nearly a word of `proportions`; the words that they were meant
 /// to be.
-std::set<std::string> refuse_misspelt_words(const MixContext& context, const Materials& materials) {
-    std::set<std::string> meant;
-    for (const std::string& name : context.document.names({"proportions"})) {
-        if (materials.contains(name) || context.has({"materials", name}) ||
-            std::ranges::count(reserved_names(), std::string_view{name}) > 0) {
+std::set<std::string, std::less<>> refuse_misspelt_words(const MixContext& context,
+                                                         const Materials& materials) {
+    std::set<std::string, std::less<>> meant;
+    for (const std::string_view name : context.document.names({"proportions"})) {
+        if (materials.contains(std::string{name}) || context.has({"materials", name}) ||
+            std::ranges::count(reserved_names(), name) > 0) {
             continue;
         }
         std::vector<std::string_view> known(reserved_names().begin(), reserved_names().end());
@@ -37,10 +38,11 @@ std::set<std::string> refuse_misspelt_words(const MixContext& context, const Mat
         const auto near = text::closest(name, known);
         if (near && std::ranges::count(reserved_names(), *near) > 0) {
             context.refuse(*context.document.find(key(name))->key,
-                           "'" + name + "' is neither a word of 'proportions' nor a material",
+                           "'" + std::string{name} +
+                               "' is neither a word of 'proportions' nor a material",
                            "did you mean '" + std::string{*near} + "'?");
             meant.insert(std::string{*near});
-            meant.insert(name);
+            meant.emplace(name);
         }
     }
     return meant;
@@ -48,8 +50,8 @@ std::set<std::string> refuse_misspelt_words(const MixContext& context, const Mat
 
 /// One amount, per m3 of concrete.
 std::optional<core::SubmittedAmount> read_amount(const MixContext& context,
-                                                 const Materials& materials,
-                                                 const std::string& name, double volume_m3) {
+                                                 const Materials& materials, std::string_view name,
+                                                 double volume_m3) {
     const Reading& reading = *context.document.find(key(name));
     Parsed as_name;
     as_name.node = reading.key;
@@ -84,7 +86,7 @@ void refuse_doses_above_maximum(const MixContext& context, const core::Submitted
                                 double binder_kg_m3) {
     for (const core::SubmittedAmount& amount : mix.amounts) {
         const Parsed* maximum =
-            context.document.value({"materials", amount.material.name, "maximum_dose"});
+            context.document.value({"materials", amount.material->name, "maximum_dose"});
         if (!maximum || binder_kg_m3 <= 0) {
             continue;
         }
@@ -92,9 +94,9 @@ void refuse_doses_above_maximum(const MixContext& context, const core::Submitted
         const double most_per_m3 = maximum->number * binder_kg_m3 / (by_volume ? 1 : 100);
         const auto& submitted = by_volume ? amount.m3_m3 : amount.kg_m3;
         if (submitted && *submitted > most_per_m3 * (1 + 1e-9)) {
-            const Parsed& written = *context.document.value(key(amount.material.name));
+            const Parsed& written = *context.document.value(key(amount.material->name));
             context.refuse(*written.node,
-                           dotted(key(amount.material.name)) +
+                           dotted(key(amount.material->name)) +
                                ": the amount is above 'maximum_dose', " + maximum->text,
                            "ask the supplier; the data sheet permits less");
         }
@@ -106,7 +108,7 @@ void demand_aggregates(const MixContext& context, const core::SubmittedMix& mix)
     for (const Role role : {Role::coarse, Role::fine}) {
         const bool listed =
             std::ranges::any_of(mix.amounts, [&](const core::SubmittedAmount& amount) {
-                return role_of(amount.material.kind) == role;
+                return role_of(amount.material->kind) == role;
             });
         if (!listed) {
             context.missing({"proportions"},
@@ -121,8 +123,8 @@ double read_largest_size(const MixContext& context, const Materials& materials,
                          const core::SubmittedMix& mix) {
     std::vector<const core::Material*> stones;
     for (const core::SubmittedAmount& amount : mix.amounts) {
-        if (role_of(amount.material.kind) == Role::coarse) {
-            stones.push_back(&amount.material);
+        if (role_of(amount.material->kind) == Role::coarse) {
+            stones.push_back(&*amount.material);
         }
     }
     if (stones.empty()) {
@@ -154,7 +156,7 @@ void ask_back_submitted(const MixContext& context, const core::SubmittedMix& mix
     double sum_kg_m3 = mix.water_kg_m3.value_or(0) + 1000 * mix.water_m3_m3.value_or(0);
     bool coarse = false;
     bool fine = false;
-    for (const std::string& name : context.document.names({"proportions"})) {
+    for (const std::string_view name : context.document.names({"proportions"})) {
         const Parsed* amount = context.document.value(key(name));
         const bool mass = amount && !amount->is_word && amount->dimension == Dimension::mass;
         if ((mass && name != "ice") || (amount && !amount->is_word && name == "water")) {
@@ -164,8 +166,8 @@ void ask_back_submitted(const MixContext& context, const core::SubmittedMix& mix
     system.tell();
     for (const core::SubmittedAmount& amount : mix.amounts) {
         sum_kg_m3 += amount.kg_m3.value_or(0);
-        coarse = coarse || role_of(amount.material.kind) == Role::coarse;
-        fine = fine || role_of(amount.material.kind) == Role::fine;
+        coarse = coarse || role_of(amount.material->kind) == Role::coarse;
+        fine = fine || role_of(amount.material->kind) == Role::fine;
     }
     const auto ask = [&](const char* what, double kg_m3, Range usual) {
         if (kg_m3 < usual.low || kg_m3 > usual.high) {
@@ -184,7 +186,7 @@ void ask_back_submitted(const MixContext& context, const core::SubmittedMix& mix
             const core::Dose percent{100 * amount.kg_m3.value_or(0) / binder_kg_m3,
                                      core::DoseBasis::percent};
             const Path place = key(material.name);
-            ask_back_dose(context, *context.document.value(place), dotted(place), material,
+            ask_back_dose(context, *context.document.value(place), place, material,
                           amount.m3_m3 ? *amount.m3_m3 / binder_kg_m3
                                        : dose_m3_kg(material, percent));
         }
@@ -203,7 +205,7 @@ void read_proportions(const MixContext& context, const Materials& materials,
         return;
     }
     const auto misspelt = refuse_misspelt_words(context, materials);
-    const auto demand = [&](const std::string& name, const std::string& why) {
+    const auto demand = [&](std::string_view name, const std::string& why) {
         if (!misspelt.contains(name)) {
             context.demand(key(name), why);
         }
@@ -227,13 +229,12 @@ void read_proportions(const MixContext& context, const Materials& materials,
     }
     double binder_kg_m3 = 0;
     bool sound = true;
-    for (const std::string& name : context.document.names({"proportions"})) {
-        if (std::ranges::count(reserved_names(), std::string_view{name}) > 0 ||
-            misspelt.contains(name)) {
+    for (const std::string_view name : context.document.names({"proportions"})) {
+        if (std::ranges::count(reserved_names(), name) > 0 || misspelt.contains(name)) {
             continue;
         }
         if (auto amount = read_amount(context, materials, name, volume_m3)) {
-            if (role_of(amount->material.kind) == Role::binder) {
+            if (role_of(amount->material->kind) == Role::binder) {
                 binder_kg_m3 += *amount->kg_m3;
             }
             mix.amounts.push_back(std::move(*amount));
@@ -263,7 +264,7 @@ void read_proportions(const MixContext& context, const Materials& materials,
     if (is_batched(context.options.purpose)) {
         demand_aggregates(context, mix);
         for (const core::SubmittedAmount& amount : mix.amounts) {
-            const Role role = role_of(amount.material.kind);
+            const Role role = role_of(amount.material->kind);
             if (role == Role::coarse || role == Role::fine) {
                 demand_aggregate_figures(context, amount.material);
                 demand_batch_figures(context, amount.material);

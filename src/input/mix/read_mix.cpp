@@ -6,6 +6,7 @@
 #include "../reading/refuse.hpp"
 #include "mix_context.hpp"
 #include "own_line.hpp"
+#include "told_faults.hpp"
 
 #include <algorithm>
 
@@ -212,6 +213,7 @@ MixReading read_mix(std::string text, std::string file, const ReadOptions& optio
     if (mix) {
         std::visit([&](auto& either) { either.requirements.strength_line = std::move(own_line); },
                    *mix);
+        tell_remaining_faults(context, *mix);
     }
 
     files.sort(diagnostics);

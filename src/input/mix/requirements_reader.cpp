@@ -8,7 +8,7 @@
 namespace boardmark::input {
 namespace {
 
-Path requirement(const std::string& name) {
+Path requirement(std::string_view name) {
     return {"requirements", name};
 }
 
@@ -25,7 +25,8 @@ void explain_strength_class(const MixContext& context) {
     for (Diagnostic& diagnostic : context.diagnostics) {
         if (diagnostic.message.starts_with("requirements.strength:")) {
             diagnostic.message = "requirements.strength: '" + strength->node->scalar +
-                                 "' is a strength class; ACI 318-19 has none";
+                                 "' is a strength class; " + context.options.vocabulary.code.name +
+                                 " has none";
             diagnostic.advice = "write the cylinder strength, for example '35 MPa'";
         }
     }
@@ -53,10 +54,10 @@ void read_code(const MixContext& context, core::Requirements& requirements) {
 
 /// The class that a word names in small letters. Other codes have other classes: no nearer guess.
 std::optional<std::string> written_otherwise(const std::string& word,
-                                             const std::vector<std::string>& classes) {
-    for (const std::string& name : classes) {
-        if (text::equal_but_for_case(name, word)) {
-            return name;
+                                             const core::CodeTables& code) {
+    for (const core::ExposureClass& known : code.classes) {
+        if (text::equal_but_for_case(known.name, word)) {
+            return known.name;
         }
     }
     return std::nullopt;
@@ -67,19 +68,20 @@ void read_exposure(const MixContext& context, core::Requirements& requirements) 
     if (!exposure) {
         return;
     }
-    const auto& classes = context.options.vocabulary.exposure_classes;
-    std::map<char, std::string> stated;
+    const core::CodeTables& code = context.options.vocabulary.code;
+    std::map<std::size_t, std::string> stated; // by category
     for (const Parsed& item : exposure->items) {
-        if (std::ranges::count(classes, item.text) == 0) {
-            const auto near = written_otherwise(item.text, classes);
+        const core::ExposureClass* known = code.find_class(item.text);
+        if (!known) {
+            const auto near = written_otherwise(item.text, code);
             context.refuse(*item.node,
                            "requirements.exposure: '" + item.text +
-                               "' is not an exposure class of ACI 318-19",
+                               "' is not an exposure class of " + code.name,
                            near ? "did you mean '" + *near + "'?"
                                 : "'boardmark help exposure' explains each class");
             continue;
         }
-        const auto [earlier, added] = stated.emplace(item.text.front(), item.text);
+        const auto [earlier, added] = stated.emplace(known->category, item.text);
         if (!added && earlier->second == item.text) {
             context.refuse(*item.node,
                            "requirements.exposure: " + item.text + " stands here a second time",
@@ -102,11 +104,7 @@ void read_records(const MixContext& context, core::Requirements& requirements) {
         return;
     }
     const Path path = requirement("strength_records");
-    const auto inside = [&](const std::string& name) {
-        Path longer = path;
-        longer.push_back(name);
-        return longer;
-    };
+    const auto inside = [&](std::string_view name) { return path.below(name); };
     for (const char* name : {"tests", "standard_deviation"}) {
         context.demand(inside(name), "");
     }
@@ -216,7 +214,7 @@ void read_air(const MixContext& context, core::Requirements& requirements) {
 }
 
 core::PlacingConditions read_placing(const MixContext& context) {
-    const auto stated = [&](const std::string& name) {
+    const auto stated = [&](std::string_view name) {
         return context.document.number({"requirements", "placing", name});
     };
     core::PlacingConditions placing{.air_c = stated("air_temperature"),
@@ -246,13 +244,13 @@ core::Requirements read_requirements(const MixContext& context) {
     read_code(context, requirements);
     read_exposure(context, requirements);
     requirements.site = read_site(context);
-    core::add_site_classes(requirements, context.options.vocabulary.site);
+    core::add_site_classes(requirements, context.options.vocabulary.code);
     read_records(context, requirements);
     read_curve(context, requirements);
     read_average(context, requirements);
     read_slump(context, requirements);
     read_air(context, requirements);
-    const auto dimension = [&](const std::string& name) {
+    const auto dimension = [&](std::string_view name) {
         return context.document.number({"requirements", "section", name});
     };
     requirements.section = {dimension("thickness"), dimension("clear_bar_spacing"),

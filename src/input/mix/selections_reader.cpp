@@ -16,7 +16,7 @@ void refuse_pair(const MixContext& context, const std::string& first, const std:
 } // namespace
 
 core::Selections read_selections(const MixContext& context) {
-    const auto number = [&](const std::string& name) {
+    const auto number = [&](std::string_view name) {
         return context.document.number({"selections", name});
     };
     const Parsed* w_cm = context.document.value({"selections", "w_cm"});

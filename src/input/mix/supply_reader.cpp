@@ -3,7 +3,7 @@
 namespace boardmark::input {
 namespace {
 
-Path supply_key(const std::string& name) {
+Path supply_key(std::string_view name) {
     return {"supply", name};
 }
 

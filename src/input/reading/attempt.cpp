@@ -43,7 +43,7 @@ std::nullopt_t Attempt::refuse(std::string what, std::string advice, std::size_t
     Underline where = node.underline();
     where.caret = caret + (node.quoted ? 1 : 0);
     diagnostics.push_back(node.source->diagnostic(
-        where, path + ": " + std::move(what),
+        where, dotted(path) + ": " + std::move(what),
         advice.empty() && !example.empty() ? fmt::format("write for example '{}'", example)
                                            : std::move(advice)));
     return std::nullopt;

@@ -5,6 +5,7 @@
 
 #include "../fields/fields.hpp"
 #include "../gate/node.hpp"
+#include "../gate/path.hpp"
 #include "../values/value_reader.hpp"
 
 #include <optional>
@@ -16,7 +17,7 @@ namespace boardmark::input {
 struct Attempt {
     const Node& node;
     const Value& value;
-    const std::string& path;
+    const Path& path;
     std::string_view example;
     Diagnostics& diagnostics;
 

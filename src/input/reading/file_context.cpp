@@ -32,7 +32,7 @@ void FileContext::ask_back(const Node& node, std::string message, std::string ad
     diagnostics.back().severity = Severity::warning;
 }
 
-void FileContext::missing(const Path& parent, const std::string& key, const std::string& why,
+void FileContext::missing(const Path& parent, std::string_view key, const std::string& why,
                           const std::string& advice) const {
     const Reading* reading = document.find(parent);
     const bool parent_is_told =
@@ -40,8 +40,8 @@ void FileContext::missing(const Path& parent, const std::string& key, const std:
     if (parent_is_told) {
         return; // the parent's own fault says enough
     }
-    const std::string what = (parent.empty() ? "the file" : dotted(parent)) + " has no '" + key +
-                             "'" + (why.empty() ? "" : "; " + why);
+    const std::string what = (parent.empty() ? "the file" : dotted(parent)) + " has no '" +
+                             std::string{key} + "'" + (why.empty() ? "" : "; " + why);
     if (reading) {
         refuse(*reading->key, what, advice);
     } else {
@@ -53,7 +53,7 @@ void FileContext::missing(const Path& parent, const std::string& key, const std:
 
 void FileContext::demand(const Path& path, const std::string& why) const {
     if (!has(path)) {
-        missing({path.begin(), path.end() - 1}, path.back(), why, add_example(path));
+        missing(path.parent(), path.back(), why, add_example(path));
     }
 }
 

@@ -29,7 +29,7 @@ struct FileContext {
     void ask_back(const Node& node, std::string message, std::string advice) const;
 
     /// A key that is not there, told at its parent's key.
-    void missing(const Path& parent, const std::string& key, const std::string& why,
+    void missing(const Path& parent, std::string_view key, const std::string& why,
                  const std::string& advice) const;
 
     /// Tells that a key is missing unless the file has it or its fault has been told; the advice is

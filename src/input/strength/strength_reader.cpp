@@ -73,6 +73,7 @@ public:
             .code = context_.document.text({"code"}) == "EN 206" ? core::AcceptanceCode::en_206
                                                                  : core::AcceptanceCode::aci_318,
             .specified_mpa = 0,
+            .code_name = context_.document.text({"code"}).value_or(""),
             .strength_age_d = context_.document.number({"strength_age"}).value_or(28),
             .specimen = specimen.value_or(core::SpecimenSize{}),
             .batches = {},
@@ -85,6 +86,13 @@ public:
     }
 
 private:
+    std::string code_name() const { return context_.document.text({"code"}).value_or(""); }
+
+    /// The code judges by the strength that a designer specifies, not by a class of strength.
+    bool judges_by_specified_strength() const {
+        return !code_name().empty() && code_name() != "EN 206";
+    }
+
     std::optional<core::SpecimenSize> read_specimen() const {
         const Parsed* written = context_.document.value({"specimen"});
         if (!written) {
@@ -97,11 +105,11 @@ private:
                             "write for example 'cylinder 4 in x 8 in' or 'cube 150 mm'");
             return std::nullopt;
         }
-        if (size->shape == core::SpecimenShape::cube &&
-            context_.document.text({"code"}) == "ACI 318-19") {
+        if (size->shape == core::SpecimenShape::cube && judges_by_specified_strength()) {
             context_.refuse(*written->node,
-                            "specimen: ACI 318-19 judges cylinders; cubes show more strength and "
-                            "are not converted here",
+                            "specimen: " + code_name() +
+                                " judges cylinders; cubes show more strength and are not "
+                                "converted here",
                             "enter cylinders, or judge by 'code: EN 206' and a class");
         }
         return size;
@@ -112,9 +120,10 @@ private:
         if (!assessment) {
             return;
         }
-        if (context_.document.text({"code"}) == "ACI 318-19") {
+        if (judges_by_specified_strength()) {
             context_.refuse(*context_.document.find({"assessment"})->key,
-                            "'assessment' belongs to EN 206; ACI 318-19 has one kind of acceptance",
+                            "'assessment' belongs to EN 206; " + code_name() +
+                                " has one kind of acceptance",
                             "delete it");
         }
         if (assessment->text == "identity") {
@@ -136,8 +145,8 @@ private:
         if (!quantity || quantity->unit->dimension != units::Dimension::stress ||
             quantity->inside() < lowest_mpa || quantity->inside() > highest_mpa) {
             context_.refuse(*strength->node,
-                            "strength: '" + strength->text +
-                                "' is not a specified strength of ACI 318-19",
+                            "strength: '" + strength->text + "' is not a specified strength of " +
+                                code_name(),
                             "write for example 'strength: 5000 psi'");
             return;
         }
@@ -178,7 +187,7 @@ private:
     }
 
     void read_batches(core::StrengthRecord& record) {
-        for (const std::string& name : context_.document.names({"batches"})) {
+        for (const std::string_view name : context_.document.names({"batches"})) {
             const Path path{"batches", name};
             if (!context_.holds_keys(path)) {
                 continue;
@@ -187,7 +196,7 @@ private:
                 return context_.document.number({"batches", name, key});
             };
             core::CastBatch batch{
-                .name = name, .w_cm = number("w_cm"), .air_percent = number("air")};
+                .name = std::string{name}, .w_cm = number("w_cm"), .air_percent = number("air")};
             if (context_.document.text({"batches", name, "purpose"}) == "trial") {
                 batch.purpose = core::BatchPurpose::trial;
             } else {
@@ -196,9 +205,9 @@ private:
             }
             if (const auto cast = number("cast")) {
                 batch.cast = static_cast<int>(*cast);
-                refuse_future({"batches", name, "cast"}, *cast, name + " is cast");
+                refuse_future({"batches", name, "cast"}, *cast, std::string{name} + " is cast");
             }
-            places_[name] = record.batches.size();
+            places_[std::string{name}] = record.batches.size();
             record.batches.push_back(std::move(batch));
         }
     }
@@ -215,7 +224,7 @@ private:
     }
 
     void read_specimens(core::StrengthRecord& record) {
-        for (const std::string& name : context_.document.names({"specimens"})) {
+        for (const std::string_view name : context_.document.names({"specimens"})) {
             if (!context_.holds_keys({"specimens", name})) {
                 continue;
             }
@@ -231,9 +240,9 @@ private:
             }
             if (const auto cast = record.batches[*place].cast) {
                 refuse_future({"specimens", name, "age"}, *cast + *age_d,
-                              name + " would be crushed");
+                              std::string{name} + " would be crushed");
             }
-            record.specimens.push_back({name, *place, *age_d, *mpa});
+            record.specimens.push_back({std::string{name}, *place, *age_d, *mpa});
         }
     }
 

@@ -16,7 +16,7 @@ using units::Dimension;
 
 constexpr const char* water_name = "water";
 
-Path batched(const std::string& name) {
+Path batched(std::string_view name) {
     return {"trial", "batched", name};
 }
 
@@ -68,7 +68,7 @@ std::set<std::string> BatchedReader::refuse_strangers() const {
         known.push_back(material.name);
     }
     std::set<std::string> meant;
-    for (const std::string& name : context_.document.names({"trial", "batched"})) {
+    for (const std::string_view name : context_.document.names({"trial", "batched"})) {
         if (std::ranges::count(known, std::string_view{name}) > 0) {
             continue;
         }
@@ -77,7 +77,8 @@ std::set<std::string> BatchedReader::refuse_strangers() const {
             meant.insert(std::string{*near});
         }
         context_.refuse(*context_.document.find(batched(name))->key,
-                        "trial.batched: '" + name + "' is no material of the mix in " + mix_file_,
+                        "trial.batched: '" + std::string{name} + "' is no material of the mix in " +
+                            mix_file_,
                         near ? "did you mean '" + std::string{*near} + "'?"
                              : "the names are those of the mix file, and 'water'");
     }
@@ -123,9 +124,9 @@ void BatchedReader::demand_moisture(const core::Material& aggregate) const {
     }
 }
 
-void BatchedReader::demand_amount(const std::string& name, const std::string& why,
+void BatchedReader::demand_amount(std::string_view name, const std::string& why,
                                   const std::string& advice) const {
-    if (!context_.has(batched(name)) && !meant_.contains(name)) {
+    if (!context_.has(batched(name)) && !meant_.contains(std::string{name})) {
         context_.missing({"trial", "batched"}, name, why, advice);
     }
 }
@@ -155,7 +156,7 @@ BatchedReader::read_material(const core::Material& material) const {
 
 void BatchedReader::demand_one_system() const {
     OneSystem system{context_, "trial.batched"};
-    for (const std::string& name : context_.document.names({"trial", "batched"})) {
+    for (const std::string_view name : context_.document.names({"trial", "batched"})) {
         const Parsed* amount = context_.document.value(batched(name));
         if (amount && amount->dimension == Dimension::mass) {
             system.hold(*amount);

@@ -20,7 +20,7 @@ public:
 
 private:
     std::optional<core::BatchedMaterial> read_material(const core::Material& material) const;
-    void demand_amount(const std::string& name, const std::string& why,
+    void demand_amount(std::string_view name, const std::string& why,
                        const std::string& advice) const;
     std::set<std::string> refuse_strangers() const;
     bool refuse_strange_moistures() const;

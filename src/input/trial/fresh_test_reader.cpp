@@ -14,11 +14,11 @@ namespace {
 
 constexpr double minutes_in_a_day = 1440;
 
-Path trial(const std::string& key) {
+Path trial(std::string_view key) {
     return {"trial", key};
 }
 
-Path measure(const std::string& key) {
+Path measure(std::string_view key) {
     return {"trial", "measure", key};
 }
 

@@ -2,8 +2,8 @@
 #include <boardmark/text/closest.hpp>
 #include <boardmark/units/date.hpp>
 
-#include "../gate/files.hpp"
-#include "../reading/file_context.hpp"
+#include "../mix/named_mix.hpp"
+#include "../reading/read_record.hpp"
 #include "batched_reader.hpp"
 #include "fresh_test_reader.hpp"
 
@@ -21,30 +21,6 @@ std::map<std::string, double> read_moistures(const FileContext& context) {
         }
     }
     return moistures;
-}
-
-/// The mix that was batched. Nothing where it cannot be read; then its faults are told.
-std::optional<core::AnyMix> read_batched_mix(const FileContext& context, const std::string& name,
-                                             Files& files, const TrialOptions& options) {
-    const Node& asked = *context.document.value({"mix"})->node;
-    const SourceText* source = fetch(asked, "mix", name, options.load, files, context.diagnostics);
-    if (!source) {
-        return std::nullopt;
-    }
-    if (const auto kind = other_kind(*source, FileKind::mix)) {
-        context.refuse(asked, "mix: '" + name + "' is " + *kind,
-                       "name the mix file that was batched");
-        return std::nullopt;
-    }
-    auto reading = read_mix(source->text(), source->file(),
-                            {.purpose = Purpose::trial,
-                             .vocabulary = options.vocabulary,
-                             .load = loader_of(options.load, name),
-                             .moisture_percent = read_moistures(context)});
-    for (Diagnostic& diagnostic : reading.diagnostics) {
-        context.diagnostics.push_back(std::move(diagnostic));
-    }
-    return std::move(reading.mix);
 }
 
 /// The day of the trial. A trial was: nothing of it lies after today.
@@ -82,19 +58,24 @@ std::optional<TrialRecord> build(const FileContext& context, Files& files,
                                  const TrialOptions& options) {
     context.demand({"mix"}, "a trial is of a mix");
     context.demand({"trial"}, "");
-    const auto mix_file = context.document.text({"mix"});
-    auto mix = mix_file ? read_batched_mix(context, *mix_file, files, options) : std::nullopt;
+    auto mix = read_named_mix(context, files,
+                              {.purpose = Purpose::trial,
+                               .vocabulary = options.vocabulary,
+                               .load = options.load,
+                               .moisture_percent = read_moistures(context)},
+                              "name the mix file that was batched");
     const FreshTestReader tests{context};
     core::FreshTests fresh = tests.read();
     if (!mix) {
         return std::nullopt;
     }
+    const std::string mix_file = context.document.text({"mix"}).value_or("");
     TrialRecord record{
         .trial = {.mix = std::move(*mix), .water = {}, .batched = {}, .tests = fresh},
-        .mix_file = *mix_file,
+        .mix_file = mix_file,
         .name = context.document.text({"trial", "name"}).value_or("")};
     record.date = read_day(context, options);
-    const BatchedReader batched{context, record.trial.mix, *mix_file};
+    const BatchedReader batched{context, record.trial.mix, mix_file};
     batched.read(record.trial);
     read_target(context, record.trial);
     return record;
@@ -103,21 +84,9 @@ std::optional<TrialRecord> build(const FileContext& context, Files& files,
 } // namespace
 
 TrialReading read_trial(std::string text, std::string file, const TrialOptions& options) {
-    TrialReading reading;
-    Diagnostics& diagnostics = reading.diagnostics;
-    Files files;
-    const SourceText& source = files.add(std::move(file), std::move(text));
-    const auto root = read_tree(source, diagnostics);
-    if (!root || refuse_other_kind(*root, FileKind::trial, diagnostics)) {
-        return reading;
-    }
-    const Document document{*root, trial_fields(), diagnostics};
-    auto record = build({*root, document, trial_fields(), diagnostics}, files, options);
-    files.sort(diagnostics);
-    if (!has_errors(diagnostics)) {
-        reading.record = std::move(record);
-    }
-    return reading;
+    return read_record<TrialReading>(
+        std::move(text), std::move(file), {FileKind::trial, trial_fields()},
+        [&](const FileContext& context, Files& files) { return build(context, files, options); });
 }
 
 } // namespace boardmark::input

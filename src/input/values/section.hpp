@@ -8,7 +8,7 @@
 
 namespace boardmark::input {
 
-/// The keys below one place of a file.
+/// The keys below one place of a file. As a path it refers to names that the caller keeps.
 class Section {
 public:
     Section(const FileContext& context, Path path)
@@ -16,34 +16,34 @@ public:
         , path_(std::move(path)) {}
 
     const FileContext& context() const { return context_; }
-    Path path(const std::string& key) const;
-    Section below(const std::string& key) const { return {context_, path(key)}; }
+    Path path(std::string_view key) const { return path_.below(key); }
+    Section below(std::string_view key) const { return {context_, path(key)}; }
 
     /// Whether the file has keys here.
     bool stands() const { return context_.holds_keys(path_); }
-    std::vector<std::string> names() const { return context_.document.names(path_); }
+    std::vector<std::string_view> names() const { return context_.document.names(path_); }
 
     /// Whether the file has a key, or a fault about it has been told.
-    bool has(const std::string& key) const { return context_.has(path(key)); }
-    const Reading* find(const std::string& key) const { return context_.document.find(path(key)); }
-    const Parsed* value(const std::string& key) const { return context_.document.value(path(key)); }
-    std::optional<double> number(const std::string& key) const;
-    std::optional<std::string> text(const std::string& key) const;
-    bool flag(const std::string& key) const;
+    bool has(std::string_view key) const { return context_.has(path(key)); }
+    const Reading* find(std::string_view key) const { return context_.document.find(path(key)); }
+    const Parsed* value(std::string_view key) const { return context_.document.value(path(key)); }
+    std::optional<double> number(std::string_view key) const;
+    std::optional<std::string> text(std::string_view key) const;
+    bool flag(std::string_view key) const;
 
     /// A length in metres where the key has one.
-    std::optional<double> metres(const std::string& key) const;
+    std::optional<double> metres(std::string_view key) const;
 
     /// A time in hours where the key has one.
-    std::optional<double> hours(const std::string& key) const;
+    std::optional<double> hours(std::string_view key) const;
 
-    int count(const std::string& key, int otherwise) const;
+    int count(std::string_view key, int otherwise) const;
 
     /// Tells each key that is missing.
     void demand(std::initializer_list<const char*> keys) const;
 
     /// A fault of a key's value; the message begins with the key's place.
-    void refuse(const std::string& key, const std::string& message, std::string advice) const;
+    void refuse(std::string_view key, const std::string& message, std::string advice) const;
 
 private:
     const FileContext& context_;

@@ -141,7 +141,7 @@ std::string describe(const Value& value) {
     return describe_dimensions(value);
 }
 
-std::optional<Parsed> read_value(const Node& node, const Value& value, const std::string& path,
+std::optional<Parsed> read_value(const Node& node, const Value& value, const Path& path,
                                  std::string_view example, Diagnostics& diagnostics) {
     const Attempt attempt{node, value, path, example, diagnostics};
     if (node.kind != Node::Kind::scalar) {

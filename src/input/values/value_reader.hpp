@@ -6,6 +6,7 @@
 
 #include "../fields/fields.hpp"
 #include "../gate/node.hpp"
+#include "../gate/path.hpp"
 
 #include <optional>
 #include <string>
@@ -28,8 +29,8 @@ struct Parsed {
 };
 
 /// Reads one scalar by its description. Nothing where it is wrong; then a diagnostic tells why.
-/// `path` is the key in the words of the message, `example` a line to show as advice.
-std::optional<Parsed> read_value(const Node& node, const Value& value, const std::string& path,
+/// `path` is the key, for the message, `example` a line to show as advice.
+std::optional<Parsed> read_value(const Node& node, const Value& value, const Path& path,
                                  std::string_view example, Diagnostics& diagnostics);
 
 /// What a value must be, in the words of a message.

@@ -27,7 +27,7 @@ public:
         , run_(run) {}
 
     std::vector<core::Opening> read() {
-        for (const std::string& name : openings_.names()) {
+        for (const std::string_view name : openings_.names()) {
             const Section section = openings_.below(name);
             if (section.stands()) {
                 found_.push_back(read_one(section, name));
@@ -38,9 +38,9 @@ public:
     }
 
 private:
-    core::Opening read_one(const Section& section, const std::string& name) const {
+    core::Opening read_one(const Section& section, std::string_view name) const {
         section.demand({"width", "height"});
-        core::Opening opening{.name = name,
+        core::Opening opening{.name = std::string{name},
                               .width_mm = section.number("width").value_or(0),
                               .height_mm = section.number("height").value_or(0),
                               .depth_mm = section.number("depth"),

@@ -91,7 +91,7 @@ std::optional<core::WallPrices> read_prices(const FileContext& context) {
     const Section section{context, {"prices"}};
     core::WallPrices prices;
     const Parsed* first = nullptr;
-    for (const std::string& name : section.names()) {
+    for (const std::string_view name : section.names()) {
         const Parsed* price = section.value(name);
         if (!price) {
             continue;
@@ -102,11 +102,11 @@ std::optional<core::WallPrices> read_prices(const FileContext& context) {
                 name, " is in " + price->currency + ", a price before it in " + first->currency,
                 "write all prices in one currency: rates change, and none is kept here");
         }
-        prices.item[name] = {.low = price->number,
-                             .likely = price->likely.value_or((price->number + price->high) / 2),
-                             .high = price->high,
-                             .likely_stated =
-                                 price->likely.has_value() || price->number == price->high};
+        prices.item[std::string{name}] = {
+            .low = price->number,
+            .likely = price->likely.value_or((price->number + price->high) / 2),
+            .high = price->high,
+            .likely_stated = price->likely.has_value() || price->number == price->high};
     }
     if (!first) {
         return std::nullopt;

@@ -5,9 +5,9 @@
 namespace boardmark::input {
 namespace {
 
-core::Planter read_planter(const Section& section, const std::string& name) {
+core::Planter read_planter(const Section& section, std::string_view name) {
     section.demand({"length", "width", "height", "thickness"});
-    core::Planter planter{.name = name,
+    core::Planter planter{.name = std::string{name},
                           .length_m = section.metres("length").value_or(0),
                           .width_m = section.metres("width").value_or(0),
                           .height_m = section.metres("height").value_or(0),
@@ -31,13 +31,13 @@ core::Planter read_planter(const Section& section, const std::string& name) {
     return planter;
 }
 
-core::BenchTop read_bench(const Section& section, const std::string& name) {
+core::BenchTop read_bench(const Section& section, std::string_view name) {
     section.demand({"length", "depth", "thickness"});
     const auto depth_mm = section.number("depth");
     constexpr double kpa_in_mpa = 1000;
     const auto live_load_mpa = section.number("live_load");
     const core::BenchTop bench{
-        .name = name,
+        .name = std::string{name},
         .length_m = section.metres("length").value_or(0),
         .depth_mm = depth_mm.value_or(0),
         .thickness_mm = section.number("thickness").value_or(0),
@@ -60,7 +60,7 @@ core::BenchTop read_bench(const Section& section, const std::string& name) {
 /// Checks and stations are told by the names of parts, so no two may share one.
 void refuse_name_of_another(const FileContext& context, const Path& path) {
     for (const char* kind : {"walls", "planters", "benches"}) {
-        if (kind == path.front()) {
+        if (kind == path[0]) {
             return;
         }
         const Path other{kind, path.back()};
@@ -77,24 +77,25 @@ void refuse_name_of_another(const FileContext& context, const Path& path) {
 
 void read_parts(const FileContext& context, core::Wall& wall) {
     const Section planters{context, {"planters"}};
-    for (const std::string& name : planters.names()) {
+    for (const std::string_view name : planters.names()) {
         if (planters.below(name).stands()) {
             refuse_name_of_another(context, {"planters", name});
             wall.planters.push_back(read_planter(planters.below(name), name));
         }
     }
     const Section benches{context, {"benches"}};
-    for (const std::string& name : benches.names()) {
+    for (const std::string_view name : benches.names()) {
         if (benches.below(name).stands()) {
             refuse_name_of_another(context, {"benches", name});
             wall.benches.push_back(read_bench(benches.below(name), name));
         }
     }
     const Section embedments{context, {"embedments"}};
-    for (const std::string& name : embedments.names()) {
+    for (const std::string_view name : embedments.names()) {
         if (embedments.below(name).stands()) {
             embedments.below(name).demand({"count"});
-            wall.embedments.push_back({name, embedments.below(name).count("count", 0)});
+            wall.embedments.push_back(
+                {std::string{name}, embedments.below(name).count("count", 0)});
         }
     }
 }

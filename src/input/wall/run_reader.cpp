@@ -132,10 +132,10 @@ std::vector<core::WallRun> read_runs(const FileContext& context) {
         context.refuse(*context.document.find({"walls"})->key, "walls: no wall is described",
                        context.add_example({"walls", "*"}));
     }
-    for (const std::string& name : walls.names()) {
+    for (const std::string_view name : walls.names()) {
         const Section section = walls.below(name);
         if (section.stands()) {
-            RunReader reader{section, core::WallRun{.name = name,
+            RunReader reader{section, core::WallRun{.name = std::string{name},
                                                     .length_m = 0,
                                                     .heights = {},
                                                     .thickness_mm = 0,

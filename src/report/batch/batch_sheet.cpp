@@ -6,11 +6,11 @@ namespace boardmark::report {
 namespace {
 
 const core::Ingredient& ingredient_named(const core::Proportions& proportions,
-                                         const std::string& name) {
+                                         std::string_view name) {
     return *std::ranges::find(proportions.ingredients, name, &core::Ingredient::name);
 }
 
-double per_m3(const core::Proportions& proportions, const std::string& name, core::Role role) {
+double per_m3(const core::Proportions& proportions, std::string_view name, core::Role role) {
     return role == core::Role::water ? proportions.totals.water_kg_m3
                                      : ingredient_named(proportions, name).kg_m3;
 }
@@ -24,9 +24,9 @@ std::optional<double> volume_m3(const core::Ingredient& liquid, double kg) {
 }
 
 SheetRow row_of(const YieldResult& result, const core::Ingredient& found) {
-    SheetRow row{.name = found.name,
+    SheetRow row{.name = std::string{found.name},
                  .role = found.role,
-                 .weighed_kg = result.yield.weighed_kg.at(found.name),
+                 .weighed_kg = result.yield.weighed_kg.at(std::string{found.name}),
                  .next_kg = std::nullopt,
                  .weighed_m3 = std::nullopt,
                  .next_m3 = std::nullopt,

@@ -66,7 +66,7 @@ Flow volumes_figure(const core::Proportions& proportions, core::UnitSystem syste
             continue;
         }
         odd = !odd;
-        cascade.add(column_name(ingredient.name), *ingredient.volume_m3,
+        cascade.add(column_name(std::string{ingredient.name}), *ingredient.volume_m3,
                     shown({*ingredient.volume_m3, core::Measure::absolute_volume}, system), odd);
     }
     return Block{figure};

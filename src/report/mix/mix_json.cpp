@@ -6,7 +6,7 @@ namespace boardmark::report {
 std::string json(const MixResult& result) {
     const core::Proportions& proportions = result.proportions;
     Json object = json_heading(result.command, result.title, core::verdicts_of(result.checks));
-    object["method"] = proportions.submitted ? Json(nullptr) : Json("ACI 211.1-91");
+    object["method"] = proportions.method.empty() ? Json(nullptr) : Json(proportions.method);
     object["selection"] = json_of(proportions.selection);
     object["selection"]["mixture_temperature_c"] =
         number_or_null(proportions.temperature ? proportions.temperature->mixed_c : std::nullopt);

@@ -33,11 +33,11 @@ Flow heading(const MixResult& result, const TextStyle& style) {
         flow += "\n";
     }
     flow += paragraph(text::printable(result.title), {});
-    flow +=
-        paragraph(result.proportions.submitted
-                      ? "Submitted amounts for " + unit + limits
-                      : "Proportions for " + unit + " by ACI 211.1-91, absolute volume" + limits,
-                  {});
+    flow += paragraph(result.proportions.submitted
+                          ? "Submitted amounts for " + unit + limits
+                          : "Proportions for " + unit + " by " + result.proportions.method + ", " +
+                                result.proportions.procedure + limits,
+                      {});
     return flow + "\n" + verdict_line(result.checks, style.system);
 }
 
@@ -197,8 +197,8 @@ Flow text_of_ingredients(const core::Proportions& proportions, UnitSystem system
         const int decimals = ingredient.role == core::Role::admixture ? 1 : 0;
         const std::string density =
             ingredient.relative_density ? fixed(*ingredient.relative_density, 2) : "";
-        grid.add({column_name(ingredient.name), kind, mass(ingredient.kg_m3, decimals), density,
-                  volume(ingredient.volume_m3), site_measure(ingredient, system)});
+        grid.add({column_name(std::string{ingredient.name}), kind, mass(ingredient.kg_m3, decimals),
+                  density, volume(ingredient.volume_m3), site_measure(ingredient, system)});
     }
     if (proportions.totals.fresh_density_kg_m3) {
         grid.add({"total", "", mass(*proportions.totals.fresh_density_kg_m3, 0), "",

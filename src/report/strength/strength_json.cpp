@@ -126,10 +126,9 @@ Json list_of(const std::vector<Value>& values) {
 std::string json(const StrengthResult& result) {
     const core::StrengthRecord& record = result.record;
     const core::StrengthFindings& findings = result.findings;
-    const bool aci = record.code == core::AcceptanceCode::aci_318;
     Json object = json_heading("strength", record.title, core::verdicts_of(findings.checks));
     object["today"] = units::written_date(result.today);
-    object["code"] = aci ? "ACI 318-19" : "EN 206";
+    object["code"] = record.code_name;
     object["strength_class"] =
         record.strength_class.empty() ? Json(nullptr) : Json(record.strength_class);
     object["specified_strength_mpa"] = record.specified_mpa;

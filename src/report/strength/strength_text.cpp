@@ -42,10 +42,10 @@ Flow heading(const StrengthResult& result, const TextStyle& style) {
     if (!aci) {
         asked = record.strength_class + ", " + asked + " by these specimens,";
     }
-    std::string line = fmt::format("Strength results, {}; specified {} at {} ({})",
-                                   specimen_text(record.specimen, style.system), asked,
-                                   shown({record.strength_age_d, Measure::age}, style.system),
-                                   aci ? "ACI 318-19" : "EN 206");
+    std::string line =
+        fmt::format("Strength results, {}; specified {} at {} ({})",
+                    specimen_text(record.specimen, style.system), asked,
+                    shown({record.strength_age_d, Measure::age}, style.system), record.code_name);
     return paragraph(text::printable(record.title), {}) + paragraph(line, {}) + "\n" +
            verdict_line(result.findings.checks, style.system, "NOT ACCEPTED");
 }

@@ -16,7 +16,7 @@ namespace {
 using core::UnitSystem;
 
 /// The item to weigh of an ingredient, or nullptr.
-const core::BatchItem* item_of(const core::SolvedTrial& mix, const std::string& name) {
+const core::BatchItem* item_of(const core::SolvedTrial& mix, std::string_view name) {
     if (!mix.batch) {
         return nullptr;
     }
@@ -36,7 +36,8 @@ std::string rows_of(const core::SolvedTrial& mix, const std::string& label, Unit
         const core::BatchItem* item = item_of(mix, ingredient.name);
         const auto litres = item ? item->litres : std::nullopt;
         rows += csv_row(
-            {label, csv_cell(ingredient.name), std::string{core::name_of(ingredient.role)},
+            {label, csv_cell(std::string{ingredient.name}),
+             std::string{core::name_of(ingredient.role)},
              csv_cell_in(ingredient.kg_m3, concentration),
              csv_cell_in(ingredient.dry_kg_m3, concentration),
              csv_cell(std::optional{100 * *ingredient.volume_m3}),

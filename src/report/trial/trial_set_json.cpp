@@ -51,7 +51,7 @@ Json checks_of(const core::TrialSet& set) {
 
 std::string json(const TrialSetResult& result) {
     Json object = json_heading("proportion", result.title, verdicts_of(result.set));
-    object["method"] = "ACI 211.1-91";
+    object["method"] = result.set.method;
     object["mixes"] = Json::array();
     for (const core::TrialMix& mix : result.set.mixes) {
         object["mixes"].push_back(json_of_mix(mix));

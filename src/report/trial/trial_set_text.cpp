@@ -54,9 +54,9 @@ Flow heading(const TrialSetResult& result, UnitSystem system) {
     const std::string& code = result.requirements.code;
     const std::string limits = code.empty() ? "" : ", limits of " + code;
     return paragraph(text::printable(result.title), {}) +
-           paragraph(fmt::format("Trial set of {} ratios at one slump and air, by ACI 211.1-91, "
-                                 "absolute volume{}",
-                                 result.set.mixes.size(), limits),
+           paragraph(fmt::format("Trial set of {} ratios at one slump and air, by {}, {}{}",
+                                 result.set.mixes.size(), result.set.method, result.set.procedure,
+                                 limits),
                      {}) +
            "\n" + verdict_line(verdicts_of(result.set), system, "FOR TRIALS ONLY") +
            text_of_failing(result.set);
@@ -100,7 +100,7 @@ void add_proportions(const core::TrialSet& set, const SolvedTrial& first, UnitSy
     table.add_heading(std::string{"in 1 "} + (system == UnitSystem::us ? "yd3" : "m3") +
                       ", aggregates saturated surface-dry");
     for (std::size_t i = 0; i < first.proportions.ingredients.size(); ++i) {
-        table.add(column_name(first.proportions.ingredients[i].name),
+        table.add(column_name(std::string{first.proportions.ingredients[i].name}),
                   cells(set, [&](const SolvedTrial& mix) {
                       return amount_text(mix.proportions.ingredients[i], system);
                   }));

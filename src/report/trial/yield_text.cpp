@@ -72,7 +72,9 @@ std::string slump_found(const core::Trial& trial, const core::Yield& yield, Unit
 /// What the relative yield says, as far as one density test can tell.
 std::string relative_yield_text(const YieldResult& result) {
     const double relative = result.yield.relative_yield;
-    const auto check = std::ranges::find(result.checks, "yield.relative", &core::Check::id);
+    const auto check = std::ranges::find_if(result.checks, [](const core::Check& one) {
+        return one.is(core::check_ids::yield_relative);
+    });
     const std::string text = fixed(relative, 3);
     constexpr double half = 0.5;
     if (relative < half || relative > 1 / half) {

@@ -21,10 +21,10 @@ std::string csv(const MixResult& result, UnitSystem system) {
     for (const core::Ingredient& ingredient : result.proportions.ingredients) {
         const auto percent =
             ingredient.volume_m3 ? std::optional{100 * *ingredient.volume_m3} : std::nullopt;
-        text +=
-            csv_row({csv_cell(ingredient.name), std::string{core::name_of(ingredient.role)},
-                     csv_cell_in(ingredient.kg_m3, mass), csv_cell_in(ingredient.dry_kg_m3, mass),
-                     csv_cell(percent), ingredient.by_trial ? "yes" : "no", told});
+        text += csv_row(
+            {csv_cell(std::string{ingredient.name}), std::string{core::name_of(ingredient.role)},
+             csv_cell_in(ingredient.kg_m3, mass), csv_cell_in(ingredient.dry_kg_m3, mass),
+             csv_cell(percent), ingredient.by_trial ? "yes" : "no", told});
     }
     return text;
 }

@@ -9,10 +9,20 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <array>
+
 namespace boardmark::report {
 namespace {
 
 using core::Measure;
+
+bool is_of_forms(const core::Check& check) {
+    using namespace core::check_ids;
+    return std::ranges::any_of(
+        std::array{forms_pressure, forms_pressure_other_method, forms_tie, forms_tie_other_method},
+        [&](core::CheckId id) { return check.is(id); });
+}
 
 /// What a check says, of which rule, from where, and whether nobody read the figure again.
 std::string note_of(const core::Check& check, core::UnitSystem system) {
@@ -22,9 +32,7 @@ std::string note_of(const core::Check& check, core::UnitSystem system) {
         note += ", " + name_of(mark);
     }
     note += "]";
-    return check.id.starts_with("forms.") && !presses_on_forms(check.measure)
-               ? with_form_caution(note)
-               : note;
+    return is_of_forms(check) && !presses_on_forms(check.measure) ? with_form_caution(note) : note;
 }
 
 } // namespace

@@ -80,7 +80,9 @@ Flow verdict_line(const core::VerdictSummary& summary, core::UnitSystem system,
 }
 
 Flow strength_line(const std::vector<core::Check>& checks, core::UnitSystem system) {
-    const auto average = std::ranges::find(checks, "strength.average", &core::Check::id);
+    const auto average = std::ranges::find_if(checks, [](const core::Check& check) {
+        return check.is(core::check_ids::strength_average);
+    });
     return average == checks.end()
                ? Flow{}
                : paragraph("Strength: " + words(average->message, system) + ".", {});

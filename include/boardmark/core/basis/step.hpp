@@ -6,6 +6,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace boardmark::core {
@@ -37,9 +38,29 @@ struct Step {
 };
 
 /// The steps of one calculation, in the order they were taken, and what must be said beside them.
+///
+/// Figures come first: a step is a function that tells what was computed, called only where
+/// somebody reads it. It may look at figures and branches, never compute one.
 struct Worksheet {
     std::vector<Step> steps;
     std::vector<Phrase> cautions;
+    bool is_told = true; ///< false where figures alone are wanted: nothing is written then
+
+    /// @param telling  gives the Step
+    template <class Telling>
+    void record(Telling&& telling) {
+        if (is_told) {
+            steps.push_back(std::forward<Telling>(telling)());
+        }
+    }
+
+    /// @param telling  gives the Phrase
+    template <class Telling>
+    void caution(Telling&& telling) {
+        if (is_told) {
+            cautions.push_back(std::forward<Telling>(telling)());
+        }
+    }
 };
 
 /// Adds the mark that a source's confidence asks for.

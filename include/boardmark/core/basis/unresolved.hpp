@@ -6,7 +6,7 @@
 
 namespace boardmark::core {
 
-/// Thrown where well-formed inputs lead to no mix: what is missing and what would settle it.
+/// Well-formed inputs that lead to no result: what is missing and what would settle it.
 struct Unresolved {
     Phrase what;
     std::vector<Phrase> ways_out; ///< in the order to try them; never empty

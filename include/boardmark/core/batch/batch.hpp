@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
 #include <optional>
@@ -58,7 +59,8 @@ struct Batch {
 
 /// Batch weights for a volume. Every aggregate must state moisture and absorption.
 ///
-/// @throws Unresolved where the aggregates carry more water than the mix has room for.
-Batch batch(const Proportions& proportions, const BatchOrder& order, double water_density_kg_m3);
+/// Unresolved where the aggregates carry more water than the mix has room for.
+Outcome<Batch> batch(const Proportions& proportions, const BatchOrder& order,
+                     double water_density_kg_m3);
 
 } // namespace boardmark::core

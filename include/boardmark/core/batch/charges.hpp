@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/batch/batch.hpp>
 
 #include <optional>
@@ -25,15 +26,15 @@ struct Charging {
 
 /// The fewest equal charges that fit.
 ///
-/// @throws Unresolved where there would be more than a thousand.
-Charging charges_of(double volume_m3, const std::optional<VesselSize>& size);
+/// Unresolved where there would be more than a thousand.
+Outcome<Charging> charges_of(double volume_m3, const std::optional<VesselSize>& size);
 
 /// The same with a whole number of sacks in each charge: the volume grows to the next whole sack,
 /// so that the proportions stay what they are.
 ///
-/// @throws Unresolved where not even one sack's concrete fits the vessel.
-Charging charges_of_whole_sacks(double volume_m3, const std::optional<VesselSize>& size,
-                                const Proportions& proportions, const Sack& sack);
+/// Unresolved where not even one sack's concrete fits the vessel.
+Outcome<Charging> charges_of_whole_sacks(double volume_m3, const std::optional<VesselSize>& size,
+                                         const Proportions& proportions, const Sack& sack);
 
 /// All charges together: a number of like batches.
 Batch sum_of(const Batch& each, int count);

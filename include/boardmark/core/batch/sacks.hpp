@@ -22,7 +22,8 @@ std::vector<Sack> main_first(std::vector<Sack> sacks, const Proportions& proport
 /// Rounds the sacks of an order and leaves the rest as it is.
 ///
 /// @param order one charge; its sacks are not empty, the main one first
-/// @throws Unresolved as batch() does
-SackStudy study_sacks(const Proportions& proportions, BatchOrder order, double water_density_kg_m3);
+/// Unresolved as batch() is.
+Outcome<SackStudy> study_sacks(const Proportions& proportions, BatchOrder order,
+                               double water_density_kg_m3);
 
 } // namespace boardmark::core

@@ -49,8 +49,8 @@ struct SiteWater {
 /// of w/cm or the least cementitious material breaks; with a high-range reducer never more than was
 /// held back.
 ///
-/// @throws Unresolved where all of the water or more is held back.
-SiteWater site_water(const Proportions& proportions, const Batch& batch, const HoldBack& asked,
-                     const Tables& tables);
+/// Unresolved where all of the water or more is held back.
+Outcome<SiteWater> site_water(const Proportions& proportions, const Batch& batch,
+                              const HoldBack& asked, const Tables& tables);
 
 } // namespace boardmark::core

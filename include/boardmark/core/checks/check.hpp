@@ -17,7 +17,7 @@ struct Tables;
 
 /// One requirement held against the mix.
 struct Check {
-    std::string id; ///< "w_cm.exposure"
+    std::string id; ///< the name of a CheckId, of a batched material behind it: "batching.sand"
     Verdict verdict;
     std::optional<double> value = {};
     std::optional<Limit> limit = {};
@@ -26,6 +26,8 @@ struct Check {
     Source source = {};
     Phrase message = {};
     std::string part = {}; ///< of the walls, by its name in the file; empty: the mix or all of it
+
+    bool is(CheckId wanted) const { return id == wanted.name(); }
 };
 
 /// Holds proportions against every requirement that applies to them.
@@ -33,6 +35,13 @@ struct Check {
 /// The order is fixed: limits of the code first, then geometry, then what only advises.
 std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,
                           const Tables& tables);
+
+/// The same verdicts and figures in the same order, without a word: what a search over many mixes
+/// asks. No allocation once the buffer has room.
+///
+/// @param verdicts a buffer that is cleared and filled, to be used again
+void judge(const Requirements& requirements, const Proportions& proportions, const Tables& tables,
+           std::vector<Finding>& verdicts);
 
 struct Batch;
 

@@ -1,9 +1,9 @@
 #pragma once
 
 #include <boardmark/core/basis/quantity.hpp>
+#include <boardmark/core/checks/check_id.hpp>
 
 #include <optional>
-#include <string_view>
 
 namespace boardmark::core {
 
@@ -22,7 +22,7 @@ struct Limit {
 
 /// What one check found: figures alone, nothing that a person reads. Costs no allocation.
 struct Finding {
-    std::string_view id; ///< "w_cm.exposure", of static storage
+    CheckId id;
     Verdict verdict;
     std::optional<double> value = {};
     std::optional<Limit> limit = {};

@@ -4,9 +4,10 @@
 #include <boardmark/core/basis/source.hpp>
 #include <boardmark/core/code/site.hpp>
 
-#include <map>
+#include <cstddef>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace boardmark::core {
@@ -19,50 +20,76 @@ struct ClassLimits {
     Source source;
 };
 
+/// A kind of attack, of which concrete has one class.
+struct ExposureCategory {
+    std::string name;    ///< "F"
+    std::string subject; ///< "freezing and thawing"
+    std::string step;    ///< name of the step by which a site gives its class
+};
+
+/// What a class says of chlorides from outside.
+enum class Salt {
+    unsaid,
+    none,    ///< none come
+    deicers, ///< deicing salt comes
+    any,     ///< some come: of deicing salt, sea water or its spray
+};
+
+/// Supplementary cementitious materials that a code caps.
+enum class Addition {
+    fly_ash, ///< with natural pozzolans
+    slag_cement,
+    silica_fume,
+    total,
+    ash_and_fume,
+};
+
+/// The most of an addition, percent of all cementitious material by mass.
+struct Cap {
+    Addition addition;
+    double percent;
+    Source source;
+};
+
+/// A class that another one asks beside it, in reinforced concrete.
+struct ClassBeside {
+    std::string name;
+    std::string reason; ///< what the asking class means, after its name
+};
+
 /// One exposure class of a code.
 struct ExposureClass {
-    std::string name;    ///< "F2"
-    std::string meaning; ///< in one plain line
+    std::string name;     ///< "F2"
+    std::size_t category; ///< its place in CodeTables::categories
+    std::string meaning;  ///< in one plain line
     ClassLimits limits;
     std::optional<ClassLimits> plain_limits;      ///< where plain concrete has others
     std::optional<ClassLimits> pozzolanic_limits; ///< where a pozzolan or slag opens another option
     std::optional<double> chloride_percent; ///< water-soluble, by mass of cementitious material
     bool bars_calcium_chloride = false;
-    bool asks_reactivity_evidence = false;    ///< that the aggregate does not swell with alkali
-    std::vector<std::string> sulfate_cements; ///< designations that the class accepts
-    std::string other_editions;               ///< what another edition says; may be empty
-
-    char category() const { return name.front(); }
+    std::optional<Source> reactivity_evidence; ///< asked: that the aggregate does not swell
+    std::vector<std::string> sulfate_cements;  ///< designations that the class accepts
+    std::optional<SizeRow> air_percent;        ///< total air by nominal maximum size
+    std::vector<Cap> caps = {};
+    std::optional<ClassBeside> beside = {};
+    Salt salt = Salt::unsaid;
+    bool never_freezes = false;
+    std::string other_editions = {}; ///< what another edition says; may be empty
 };
 
-/// Air that the code demands by class and size.
+/// How the air that classes demand is held.
 struct AirRules {
-    std::map<std::string, SizeRow> by_class; ///< percent
     double tolerance_percent;
+    Source tolerance_source;  ///< of a load as it is tested
     double reduction_percent; ///< permitted for stronger concrete
     double reduction_above_strength_mpa;
     double reduction_above_strength_twin_mpa; ///< as the other system prints it
     std::string reduction_in_other_editions;
 };
 
-/// Caps on supplementary materials under deicers, percent of all cementitious material by mass.
-struct Cap {
-    double percent;
-    Source source;
-};
-
-struct SupplementaryCaps {
-    std::string class_name; ///< the class they apply to
-    Cap fly_ash;            ///< with natural pozzolans
-    Cap slag_cement;
-    Cap silica_fume;
-    Cap total;
-    Cap ash_and_fume;
-};
-
 /// Cement for sulfate and sea water where the designation alone does not decide.
 struct SeawaterCement {
-    std::string class_name;
+    std::string class_name; ///< of sea water
     double max_c3a_percent;
     double max_w_cm;
     Source source;
@@ -106,14 +133,17 @@ struct SizeRules {
 
 /// Exposure classes and other requirements of one code in one system of units.
 struct CodeTables {
-    std::string name; ///< "ACI 318-19"
-    std::vector<ExposureClass> classes;
+    std::string name;                         ///< with its edition: "ACI 318-19"
+    std::vector<ExposureCategory> categories; ///< in the order of the code
+    std::vector<ExposureClass> classes;       ///< of one category from mildest to most severe
     SiteRules site;
     AirRules air;
-    SupplementaryCaps supplementary;
-    SeawaterCement seawater;
+    std::optional<SeawaterCement> seawater;
     AverageStrengthRules average_strength;
     SizeRules size;
+
+    /// The class of that name, or nullptr.
+    const ExposureClass* find_class(std::string_view name) const;
 };
 
 } // namespace boardmark::core

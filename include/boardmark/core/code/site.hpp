@@ -3,6 +3,7 @@
 #include <boardmark/core/basis/phrase.hpp>
 #include <boardmark/core/basis/source.hpp>
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <vector>
@@ -28,30 +29,61 @@ struct SulfateBand {
     bool holds_at_bound; ///< whether the class holds at the figure itself, or only above it
 };
 
+/// What a rule of a site may ask about.
+enum class SiteFact { freezing, wet_when_freezing, deicer, sea, soil_sulfate, reinforced };
+constexpr std::size_t site_facts = 6;
+
+/// What a fact may be; a rule holds for any of several, so each is a bit of its own.
+enum class FactValue : unsigned {
+    open = 1, ///< not stated
+    no = 2,
+    yes = 4,
+    spray = 8,
+    tidal = 16,
+    harmless = 32, ///< sulfate of the mildest band
+    more = 64,     ///< sulfate of any other band
+};
+
+/// A fact and the values for which a rule holds, FactValue by FactValue.
+struct SiteCondition {
+    SiteFact fact;
+    unsigned values;
+};
+
+/// One row of the table that leads from a site to the class of a category.
+struct SiteRule {
+    std::vector<SiteCondition> conditions; ///< that must all hold
+    std::string class_name;                ///< empty where the row gives none
+    bool by_soil = false;                  ///< the class of the soil's sulfate instead
+    std::string reason;     ///< may speak of {sulfate}; empty where a fact is missing
+    std::string missing;    ///< keys of the site that would decide; empty where none is missing
+    std::string open_point; ///< what may still ask more, after the class; empty where nothing
+};
+
 /// What a code says of sites.
 struct SiteRules {
-    std::vector<SulfateBand> soil_sulfate; ///< increasing
-    Source source;                         ///< of the table of classes
+    std::vector<SulfateBand> soil_sulfate;          ///< increasing
+    std::vector<std::vector<SiteRule>> of_category; ///< the first that holds gives the class
+    Source source;                                  ///< of the table of classes
 };
 
 /// The exposure class of one category that follows from a site.
 struct SiteClass {
-    char category;    ///< 'F', 'S', 'W' or 'C'
-    std::string name; ///< "F2"; empty where none follows
-    Phrase reason;    ///< why this class, or why none
+    std::size_t category; ///< its place among the code's categories
+    std::string name;     ///< "F2"; empty where none follows
+    Phrase reason;        ///< why this class, or why none
     Source source;
 };
 
-/// One entry for each category, in the order F, S, W, C. Where the table's wording leaves a choice
+/// One entry for each category, in the order of the code. Where the table's wording leaves a choice
 /// the safer class is taken and the reason says so.
-///
-/// Source: ACI 318-19 Table 19.3.1.1.
 std::vector<SiteClass> site_classes(const Site& site, bool reinforced, const SiteRules& rules);
 
+struct CodeTables;
 struct Requirements;
 
 /// Adds the classes of the site to `exposure`, in each category where none is stated, and to
 /// `exposure_by_site`. Does nothing where no site is stated.
-void add_site_classes(Requirements& requirements, const SiteRules& rules);
+void add_site_classes(Requirements& requirements, const CodeTables& code);
 
 } // namespace boardmark::core

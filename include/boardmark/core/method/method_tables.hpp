@@ -43,6 +43,9 @@ struct SlumpRecommendation {
 
 /// Tables of the proportioning method in one system of units.
 struct MethodTables {
+    std::string name;                           ///< with its edition: "ACI 211.1-91"
+    std::string procedure;                      ///< "absolute volume"
+    Source absolute_volume;                     ///< what is left of the volume is fine aggregate
     std::vector<SlumpBand> water_plain;         ///< increasing bands
     std::vector<SlumpBand> water_air_entrained; ///< increasing bands
     SizeRow entrapped_air_percent;

@@ -15,6 +15,8 @@ using Grading = std::vector<SievePassing>;
 
 /// What passes any opening: everything above the coarsest stated sieve; linear in the logarithm of
 /// the opening between sieves; from the finest one down in proportion to the opening.
+///
+/// @param grading in any order, not empty
 double passing_anywhere_percent(const Grading& grading, double opening_mm);
 
 /// A fine aggregate whose sieves are stated.

@@ -39,6 +39,9 @@ struct KindName {
 /// Every kind with its name and role.
 std::span<const KindName> all_kinds();
 
+/// Whether a value is one of the kinds: a number that was cast to one may be none.
+bool is_kind(Kind kind);
+
 std::string_view name_of(Kind kind);
 std::string_view name_of(Role role);
 Role role_of(Kind kind);

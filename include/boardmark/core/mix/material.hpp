@@ -100,16 +100,4 @@ struct Material {
     AdmixtureFigures admixture = {};
 };
 
-/// A material and its share of the binder, the coarse or the fine aggregate.
-struct Share {
-    Material material;
-    double percent; ///< by mass (aggregates: SSD); the shares of one blend add up to 100
-};
-
-/// An admixture and its dose; no dose means "as needed", found by trial.
-struct Dosage {
-    Material material;
-    std::optional<Dose> dose;
-};
-
 } // namespace boardmark::core

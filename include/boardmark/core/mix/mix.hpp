@@ -1,8 +1,8 @@
 #pragma once
 
 #include <boardmark/core/basis/unit_system.hpp>
-#include <boardmark/core/mix/material.hpp>
 #include <boardmark/core/mix/requirements.hpp>
+#include <boardmark/core/mix/shared_material.hpp>
 
 #include <optional>
 #include <string>
@@ -41,7 +41,7 @@ struct Mix {
 
 /// An amount of one material in a submitted mix, per m3 of concrete.
 struct SubmittedAmount {
-    Material material;
+    SharedMaterial material;
     std::optional<double> kg_m3 = {}; ///< aggregates SSD
     std::optional<double> m3_m3 = {}; ///< volume of product instead, where it was submitted so
     bool by_trial = false;            ///< "as needed": counts as nothing

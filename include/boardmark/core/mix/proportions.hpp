@@ -1,12 +1,13 @@
 #pragma once
 
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/mix/material.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/weather/mixture_temperature.hpp>
 
+#include <cstddef>
 #include <optional>
-#include <string>
+#include <span>
+#include <string_view>
 #include <vector>
 
 namespace boardmark::core {
@@ -41,7 +42,7 @@ struct Selection {
 
 /// One row of the result: an ingredient in 1 m3 of concrete.
 struct Ingredient {
-    std::string name;
+    std::string_view name; ///< the material's, which the ingredient holds; "water", "air"
     Role role;
     double kg_m3;                                ///< aggregates SSD; admixtures the whole product
     std::optional<double> dry_kg_m3;             ///< oven-dry; absent for liquids and air
@@ -49,7 +50,14 @@ struct Ingredient {
     std::optional<double> relative_density = {}; ///< aggregates SSD
     double liquid_kg_m3 = 0;                     ///< of an admixture: its part of the mixing water
     bool by_trial = false;                       ///< dosed as needed; counts as nothing here
-    std::optional<Material> material = {};       ///< absent for water and air
+    SharedMaterial material = {};                ///< absent for water and air
+
+    /// Its material to be changed for this ingredient alone; the name goes with it.
+    Material& edit_material() {
+        Material& changed = material.edit();
+        name = changed.name;
+        return changed;
+    }
 };
 
 /// Sums over the ingredients.
@@ -73,10 +81,47 @@ struct Proportions {
     Totals totals;
     Worksheet worksheet;
     std::optional<MixtureTemperature> temperature = {}; ///< where the file speaks of it
+    std::string method = {};    ///< by which they were found: "ACI 211.1-91"; empty if submitted
+    std::string procedure = {}; ///< of that method, "absolute volume"
 };
 
-/// The ingredients of one role.
-std::vector<const Ingredient*> of_role(const Proportions& proportions, Role role);
+/// The ingredients of one role, which stand side by side, as pointers to them.
+class IngredientsOfRole {
+public:
+    class Iterator {
+    public:
+        using value_type = const Ingredient*;
+        using difference_type = std::ptrdiff_t;
+
+        Iterator() = default;
+        explicit Iterator(const Ingredient* at)
+            : at_{at} {}
+        const Ingredient* operator*() const { return at_; }
+        Iterator& operator++() {
+            ++at_;
+            return *this;
+        }
+        Iterator operator++(int) { return Iterator{at_++}; }
+        bool operator==(const Iterator&) const = default;
+
+    private:
+        const Ingredient* at_ = nullptr;
+    };
+
+    explicit IngredientsOfRole(std::span<const Ingredient> ingredients)
+        : ingredients_{ingredients} {}
+
+    Iterator begin() const { return Iterator{ingredients_.data()}; }
+    Iterator end() const { return Iterator{ingredients_.data() + ingredients_.size()}; }
+    bool empty() const { return ingredients_.empty(); }
+    std::size_t size() const { return ingredients_.size(); }
+    const Ingredient* front() const { return &ingredients_.front(); }
+
+private:
+    std::span<const Ingredient> ingredients_;
+};
+
+IngredientsOfRole of_role(const Proportions& proportions, Role role);
 
 /// Sums the ingredients.
 Totals total(const std::vector<Ingredient>& ingredients);

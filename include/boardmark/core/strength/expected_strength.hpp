@@ -16,9 +16,12 @@ struct Tables;
 /// The average strength that a ratio is expected to reach, an estimate until it is tested.
 struct ExpectedStrength {
     double mpa;
-    Source source;
-    Marks marks;
+    const Source* source; ///< of the tables, or of static storage where it is by own results
+    bool interpolated = false;
+    bool continued = false;       ///< by a row of another work that carries on
     bool in_place_of_own = false; ///< by the table, as the own curve or line gives no strength here
+
+    Marks marks() const;
 };
 
 /// At the ratio of a mix: by the own curve or line where there is one, else by the table of the

@@ -53,6 +53,7 @@ struct StrengthRecord {
     AcceptanceCode code;
     Assessment assessment = Assessment::conformity;
     double specified_mpa;            ///< by the kind of specimen that the record holds
+    std::string code_name = {};      ///< as the file states it, "EN 206"
     std::string strength_class = {}; ///< "C30/37"; empty under ACI
     double strength_age_d = 28;
     SpecimenSize specimen;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/mix/footprint.hpp>
@@ -21,6 +22,14 @@ struct ComparedSlump {
     Source source = {};
 };
 
+/// What is asked of a mix as far as cost and carbon decide only between mixes of one such demand.
+struct ComparedDemand {
+    long strength_tenths_mpa = 0; ///< to a tenth of a MPa
+    std::vector<std::string> exposure = {};
+
+    bool operator==(const ComparedDemand&) const = default;
+};
+
 /// One column of a comparison: a mix with what it is worth, or why there is none.
 struct ComparedMix {
     std::string label;
@@ -39,7 +48,7 @@ struct ComparedMix {
     std::optional<Supply> supply = {};
     bool gives_slump = true;     ///< whether its slump is the one asked
     bool proves_strength = true; ///< whether the strength expected is known to reach the average
-    std::string asked = {};      ///< strength and exposure classes, to tell unlike requirements
+    ComparedDemand asked = {};   ///< to tell unlike requirements
 
     /// Whether it may be chosen as far as the checks could tell.
     bool may_be_chosen() const {
@@ -64,8 +73,8 @@ ComparedMix without_high_range_reducer(const Mix& mix, const Proportions& writte
 /// What the high-range reducer of a mix buys: `without reducer`, `less water`, `less binder`, `more
 /// flow`. A column that cannot be made says why. Asserts that the mix holds such a reducer.
 ///
-/// @throws Unresolved where the mix as written has no proportions
-std::vector<ComparedMix> reducer_study(const Mix& mix, const Tables& tables);
+/// Unresolved where the mix as written has no proportions
+Outcome<std::vector<ComparedMix>> reducer_study(const Mix& mix, const Tables& tables);
 
 /// What decides between the columns, in words: limits first, then cost and carbon.
 std::vector<Phrase> summary_of(const std::vector<ComparedMix>& columns);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/study/comparison.hpp>
 
@@ -37,7 +38,7 @@ struct DoseResponse {
 /// Goes over the water reduction of the mix's high-range reducer in steps. Asserts that the mix
 /// holds one.
 ///
-/// @throws Unresolved where the reducer has no curve, or the mix without it cannot be made
-DoseResponse dose_response(const Mix& mix, const Tables& tables);
+/// Unresolved where the reducer has no curve, or the mix without it cannot be made
+Outcome<DoseResponse> dose_response(const Mix& mix, const Tables& tables);
 
 } // namespace boardmark::core

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/batch/batch.hpp>
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/trial/yield.hpp>
@@ -35,9 +36,9 @@ struct NextTrial {
 /// material at the w/cm of the mix, coarse aggregate as the trial asks, sand in what is left at the
 /// target air. Where the trial held a high-range reducer its dose is corrected and the water stays.
 ///
-/// @throws Unresolved where no mix follows: the volumes do not close, or the aggregates carry more
-///         water than there is room for
-NextTrial next_trial(const Trial& trial, const Yield& yield, const Proportions& designed,
-                     const Tables& tables);
+/// Unresolved where no mix follows: the volumes do not close, or the aggregates carry more
+/// water than there is room for
+Outcome<NextTrial> next_trial(const Trial& trial, const Yield& yield, const Proportions& designed,
+                              const Tables& tables);
 
 } // namespace boardmark::core

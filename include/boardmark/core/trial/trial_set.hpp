@@ -32,6 +32,8 @@ struct TrialMix {
 /// Mixes that differ in w/cm alone, at one slump and one air: their strengths draw the line from
 /// which a ratio is selected.
 struct TrialSet {
+    std::string method;          ///< by which they are found: "ACI 211.1-91"
+    std::string procedure;       ///< of that method, "absolute volume"
     std::vector<TrialMix> mixes; ///< as the ratios come
     std::vector<Phrase> advice;  ///< what to do with them
 };

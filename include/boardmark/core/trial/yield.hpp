@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/trial/trial.hpp>
@@ -35,13 +36,11 @@ struct Yield {
 /// Finds density, yield and the amounts per volume of a trial batch (ASTM C138).
 ///
 /// @param designed the mix of the trial as its file has it
-/// @throws Unresolved where air was neither measured nor follows from the relative densities
-Yield yield_of(const Trial& trial, const Proportions& designed, const Tables& tables);
+/// Unresolved where air was neither measured nor follows from the relative densities
+Outcome<Yield> yield_of(const Trial& trial, const Proportions& designed, const Tables& tables);
 
 /// Holds the concrete as it was found against the requirements, and the trial against its targets
 /// and the tolerances of batching and delivery.
-///
-/// @throws Unresolved where the aggregates carry more water than the mix as designed has room for
 std::vector<Check> assess(const Trial& trial, const Yield& yield, const Proportions& designed,
                           const Tables& tables);
 

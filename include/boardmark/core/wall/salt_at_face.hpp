@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/code/code_tables.hpp>
 #include <boardmark/core/wall/joint_tables.hpp>
 #include <boardmark/core/wall/wall.hpp>
 
@@ -14,13 +15,13 @@ enum class SaltAtFace { none, reaches, not_stated };
 
 struct SaltExposure {
     SaltAtFace at_face;
-    std::string by = {}; ///< what says so: "C2", "F3", "S1 by the sea"; empty where not stated
+    std::string by = {}; ///< what says so: a class, "S1 by the sea"; empty where not stated
+    std::string open_classes = {}; ///< classes that would say it, "C0, C1 or C2"; if not stated
 };
 
-/// C2, F3, sea water, its spray and deicing salt bring chlorides; C0 and C1 say that none come.
-///
-/// Source: ACI 318-19 Table 19.3.1.1.
-SaltExposure salt_exposure(const Requirements& requirements);
+/// Classes of the code that say so, sea water, its spray and deicing salt bring chlorides; other
+/// classes say that none come.
+SaltExposure salt_exposure(const Requirements& requirements, const CodeTables& code);
 
 /// `ties.salt`: mild steel whose ends stay nearer to the bottom of the deepest relief than the
 /// cover or the rule asks, or at the end of an open hole, is a `watch`; stainless steel and glass

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/forms/form_pressure.hpp>
 #include <boardmark/core/forms/form_ties.hpp>
@@ -113,7 +114,7 @@ AfterPlacing after_placing(const Wall& wall, const Proportions& proportions, con
 
 /// Works a wall file through: quantities, boards, forces on the forms, joints, steel, placing.
 ///
-/// @throws Unresolved where the mix has no proportions
-WallPlan plan_wall(const Wall& wall, const Tables& tables);
+/// Unresolved where the mix has no proportions
+Outcome<WallPlan> plan_wall(const Wall& wall, const Tables& tables);
 
 } // namespace boardmark::core

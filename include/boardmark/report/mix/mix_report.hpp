@@ -38,6 +38,10 @@ std::string html(const MixResult& result, const TextStyle& style);
 /// The object of the contract: SI, unrounded, keys in fixed order. The same for both systems.
 std::string json(const MixResult& result);
 
+/// Whether every figure that a report may show is finite; `json` throws and names the place where
+/// one is not. A figure that is not finite is a fault of the program.
+bool all_finite(const MixResult& result);
+
 /// The ingredients as rows for a spreadsheet (RFC 4180), units in the header.
 std::string csv(const MixResult& result, core::UnitSystem system);
 

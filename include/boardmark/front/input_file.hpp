@@ -1,10 +1,13 @@
 #pragma once
 
+#include <boardmark/input/reading/loader.hpp>
+
 #include <cstddef>
+#include <functional>
 #include <string>
 #include <variant>
 
-namespace boardmark::commands {
+namespace boardmark::front {
 
 /// The most bytes that a mix or trial file may have.
 constexpr std::size_t largest_yaml_file = 1024 * 1024;
@@ -22,15 +25,11 @@ std::variant<std::string, ReadFailure> read_bytes(const std::string& path,
 /// The name of an input in messages.
 std::string shown_name(const std::string& path);
 
-/// The path of a file that another file names.
-std::string beside(const std::string& path, const std::string& name);
+/// Gets the files that a file names from beside it: plain files of the same folder, nothing else.
+///
+/// @param path of the file that names them
+/// @param on_read told the path of each before it is read; may be empty
+input::Loader loader_beside(const std::string& path,
+                            std::function<void(const std::string&)> on_read = {});
 
-/// Whether a file that another file names is, once links are followed, outside that file's folder.
-/// A file that is not there is not outside: reading it tells what is wrong.
-bool links_out_of_folder(const std::string& path, const std::string& name);
-
-/// Whether a file that another file names is a pipe or a device, which may never end or never
-/// begin.
-bool is_pipe_or_device(const std::string& path, const std::string& name);
-
-} // namespace boardmark::commands
+} // namespace boardmark::front

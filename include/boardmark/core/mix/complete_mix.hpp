@@ -1,0 +1,56 @@
+#pragma once
+
+#include <boardmark/core/mix/fault.hpp>
+#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/mix/vocabulary.hpp>
+
+#include <utility>
+#include <variant>
+
+namespace boardmark::core {
+
+/// A mix that holds every figure its calculation needs, each finite and in its range. Only
+/// `complete` makes one; it never changes, and copying it copies the mix.
+template <class Unchecked>
+class Complete {
+public:
+    const Unchecked& operator*() const { return mix_; }
+    const Unchecked* operator->() const { return &mix_; }
+    operator const Unchecked&() const { return mix_; }
+
+private:
+    explicit Complete(Unchecked mix)
+        : mix_{std::move(mix)} {}
+
+    friend std::variant<Complete<Mix>, Faults> complete(Mix mix, const Vocabulary& words);
+    friend std::variant<Complete<SubmittedMix>, Faults> complete(SubmittedMix mix,
+                                                                 const Vocabulary& words);
+
+    Unchecked mix_;
+};
+
+using CompleteMix = Complete<Mix>;
+using CompleteSubmittedMix = Complete<SubmittedMix>;
+
+/// The way into the computation: the mix as a complete one, or every fault of it, field by field.
+///
+/// What is demanded: numbers finite and in the range that their member states; a strength and a
+/// slump; binder, coarse and fine aggregate, whose shares add up to 100 each; of aggregates
+/// relative density and absorption, of stone the nominal maximum size, and dry-rodded density and
+/// the fineness modulus or sieves of the sand where the bulk volume is selected by them — unless
+/// they are `typical`; the water reduction of a reducer whose water comes from the table; at most
+/// two of w/cm, water and binder; words that the tables know. What the tables do not reach is no
+/// fault: the method tells it with the ways out.
+///
+/// @param words of the tables that the mix will be worked with: reference::vocabulary()
+std::variant<CompleteMix, Faults> complete(Mix mix, const Vocabulary& words);
+
+/// The same for submitted amounts: some water, some cementitious material, and no amount that is
+/// stated twice or not at all. Relative densities of aggregates may be missing, as `accept` says.
+std::variant<CompleteSubmittedMix, Faults> complete(SubmittedMix mix, const Vocabulary& words);
+
+/// All faults of a mix; none of a complete one.
+Faults faults_of(const Mix& mix, const Vocabulary& words);
+Faults faults_of(const SubmittedMix& mix, const Vocabulary& words);
+
+} // namespace boardmark::core

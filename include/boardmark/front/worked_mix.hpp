@@ -1,0 +1,48 @@
+#pragma once
+
+#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/batch/batch.hpp>
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/mix/proportions.hpp>
+#include <boardmark/front/opened.hpp>
+#include <boardmark/report/mix/mix_report.hpp>
+
+#include <string>
+#include <vector>
+
+namespace boardmark {
+
+/// A mix and what follows from it.
+class WorkedMix {
+public:
+    WorkedMix(core::AnyMix mix, core::Tables tables, core::Proportions proportions);
+
+    const std::string& title() const;
+    const core::Requirements& requirements() const;
+    const core::Proportions& proportions() const { return proportions_; }
+    const std::vector<core::Check>& checks() const { return checks_; }
+    const core::Tables& tables() const { return tables_; }
+    core::UnitSystem system() const { return tables_.system; }
+
+    /// Weights of a batch at the moistures of the aggregates.
+    ///
+    /// @param volume_m3 > 0, allowance included
+    Opened<core::Batch> batch(double volume_m3) const;
+
+    /// The reports that the program writes, in the units of the mix.
+    std::string text(bool explain = false) const;
+    std::string json() const; ///< SI, unrounded
+    std::string csv() const;
+    std::string html() const; ///< one page that needs no network
+
+private:
+    report::MixResult result() const;
+
+    core::AnyMix mix_;
+    core::Tables tables_;
+    core::Proportions proportions_;
+    std::vector<core::Check> checks_;
+};
+
+} // namespace boardmark

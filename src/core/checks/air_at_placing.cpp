@@ -1,0 +1,41 @@
+#include "air_at_placing.hpp"
+
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
+#include "compare.hpp"
+
+#include <string_view>
+
+namespace boardmark::core {
+
+Verdict within(double percent, Limit limit) {
+    return worse(at_least({percent, *limit.low, percent_precision}),
+                 at_most({percent, *limit.high, percent_precision}));
+}
+
+bool designed_below(double target_percent, Verdict verdict, const Proportions& proportions) {
+    return !proportions.is_load && verdict == Verdict::holds &&
+           below(proportions.selection.air_at_placing_percent, target_percent);
+}
+
+Argument percent_of(std::string name, double percent) {
+    return quantity(std::move(name), {percent, Measure::percent});
+}
+
+void append_loss(const Selection& selection, Phrase& message) {
+    if (same(selection.air_percent, selection.air_at_placing_percent)) {
+        return;
+    }
+    constexpr std::string_view value = "{value}";
+    message.text.insert(message.text.find(value) + value.size(),
+                        " at placing ({batch} in the batch)");
+    message.arguments.push_back(percent_of("batch", selection.air_percent));
+}
+
+void append_design_below(bool below_target, Phrase& message) {
+    if (below_target) {
+        message.text += "; the mix is designed below {target}: the tolerance belongs to the load";
+    }
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,23 @@
+#pragma once
+
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/mix/proportions.hpp>
+
+namespace boardmark::core {
+
+/// Air within limits of both sides.
+Verdict within(double percent, Limit limit);
+
+/// Whether a mix that holds is designed below its target. The tolerance of delivery belongs to the
+/// load: a mix is designed for the air itself.
+bool designed_below(double target_percent, Verdict verdict, const Proportions& proportions);
+
+Argument percent_of(std::string name, double percent);
+
+/// Says where the air at placing is not the air of the batch.
+void append_loss(const Selection& selection, Phrase& message);
+
+/// Says that the mix is designed below its {target}.
+void append_design_below(bool below_target, Phrase& message);
+
+} // namespace boardmark::core

@@ -1,0 +1,72 @@
+#include "cement_words.hpp"
+
+#include <algorithm>
+#include <cctype>
+#include <span>
+
+namespace boardmark::core {
+namespace {
+
+bool in_word(char character) {
+    return std::isalnum(static_cast<unsigned char>(character)) != 0;
+}
+
+/// Takes the next word off a designation; empty at its end.
+std::string_view next_word(std::string_view& rest) {
+    const auto start = std::ranges::find_if(rest, in_word);
+    const auto end = std::find_if_not(start, rest.end(), in_word);
+    const std::string_view word{rest.substr(static_cast<std::size_t>(start - rest.begin()),
+                                            static_cast<std::size_t>(end - start))};
+    rest.remove_prefix(static_cast<std::size_t>(end - rest.begin()));
+    return word;
+}
+
+bool equal_words(std::string_view left, std::string_view right) {
+    const auto capital = [](char character) {
+        return std::toupper(static_cast<unsigned char>(character));
+    };
+    return std::ranges::equal(left, right, {}, capital, capital);
+}
+
+bool holds_word(std::string_view designation, std::string_view sought) {
+    for (std::string_view word = next_word(designation); !word.empty();
+         word = next_word(designation)) {
+        if (equal_words(word, sought)) {
+            return true;
+        }
+    }
+    return false;
+}
+
+constexpr std::string_view c150_types[] = {"I", "IA", "II", "IIA", "III", "IIIA", "IV", "V"};
+constexpr std::string_view c595_types[] = {"IS", "IP", "IL", "IT", "MS", "HS"};
+constexpr std::string_view c1157_types[] = {"GU", "HE", "MS", "HS", "MH", "LH"};
+
+struct CementStandard {
+    std::string_view number;
+    std::span<const std::string_view> types;
+};
+constexpr CementStandard cement_standards[] = {
+    {"C150", c150_types}, {"C595", c595_types}, {"C1157", c1157_types}};
+
+} // namespace
+
+bool holds_words(std::string_view designation, std::string_view accepted) {
+    for (std::string_view word = next_word(accepted); !word.empty(); word = next_word(accepted)) {
+        if (!holds_word(designation, word)) {
+            return false;
+        }
+    }
+    return true;
+}
+
+bool states_cement_type(std::string_view designation) {
+    return std::ranges::any_of(cement_standards, [&](const CementStandard& standard) {
+        return holds_word(designation, standard.number) &&
+               std::ranges::any_of(standard.types, [&](std::string_view type) {
+                   return holds_word(designation, type);
+               });
+    });
+}
+
+} // namespace boardmark::core

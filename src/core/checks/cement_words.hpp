@@ -1,0 +1,15 @@
+#pragma once
+
+#include <string_view>
+
+namespace boardmark::core {
+
+/// Whether a cement's designation holds every word of one that a code accepts, in capitals or not:
+/// "ASTM C150 V" holds "C150 V". As words_of() parts them, without an allocation.
+bool holds_words(std::string_view designation, std::string_view accepted);
+
+/// Whether a designation names a type of a cement standard that is known here, so that it can be
+/// judged.
+bool states_cement_type(std::string_view designation);
+
+} // namespace boardmark::core

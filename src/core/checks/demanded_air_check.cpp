@@ -1,0 +1,97 @@
+#include <boardmark/core/basis/tables.hpp>
+
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
+#include "air_at_placing.hpp"
+#include "checks.hpp"
+
+namespace boardmark::core {
+namespace {
+
+/// Air against a class: the verdict and what led to it.
+struct DemandedAir {
+    const Demand& demand;
+    double percent;
+    Verdict verdict;
+    bool may_reduce = false; ///< the code permits less for this strength
+    bool holds_by_reduction = false;
+    bool on_the_step = false; ///< the strength at which editions part
+    bool below_target = false;
+};
+
+DemandedAir judge_air(const Demand& demand, const CheckContext& context) {
+    const AirRules& rules = context.tables.code.air;
+    const double strength_mpa = context.requirements.strength_mpa;
+    DemandedAir found{.demand = demand,
+                      .percent = context.proportions.selection.air_at_placing_percent,
+                      .verdict = Verdict::not_checked};
+    if (!demand.has_figure()) {
+        return found;
+    }
+    found.on_the_step = same(strength_mpa, rules.reduction_above_strength_mpa) ||
+                        same(strength_mpa, rules.reduction_above_strength_twin_mpa);
+    found.may_reduce =
+        above(strength_mpa, rules.reduction_above_strength_mpa) && !found.on_the_step;
+    found.verdict = held(demand, found.percent);
+    if (found.may_reduce && found.verdict == Verdict::fails) {
+        const Limit reduced{.low = demand.low - rules.reduction_percent, .high = demand.high};
+        found.holds_by_reduction = within(found.percent, reduced) != Verdict::fails;
+        found.verdict = found.holds_by_reduction ? Verdict::watch : found.verdict;
+    }
+    found.below_target = designed_below(demand.target, found.verdict, context.proportions);
+    found.verdict = found.below_target ? Verdict::watch : found.verdict;
+    return found;
+}
+
+void tell_air(const DemandedAir& found, const CheckContext& context, Check& told) {
+    const AirRules& rules = context.tables.code.air;
+    const Demand& demand = found.demand;
+    const double size_mm = context.proportions.selection.nominal_max_size_mm;
+    told.requirement = demand.by->name;
+    told.source = *demand.source;
+    if (!demand.has_figure()) {
+        told.message = {"the code's air table has no {size} stone",
+                        {quantity("size", {size_mm, Measure::aggregate_size})}};
+        return;
+    }
+    std::string text = "air {value}, {low} to {high}: {class} asks {target} at {size} stone, "
+                       "delivered within {tolerance} points";
+    if (found.may_reduce) {
+        text += "; above {strength} the code permits {reduction} point less";
+    } else if (found.on_the_step) {
+        text += ". {editions}";
+    }
+    if (found.holds_by_reduction) {
+        text += ", and only with that does it hold";
+    }
+    told.message = {std::move(text),
+                    {percent_of("value", found.percent), percent_of("low", demand.low),
+                     percent_of("high", demand.high), word("class", demand.by->name),
+                     word("editions", rules.reduction_in_other_editions),
+                     percent_of("target", demand.target),
+                     quantity("size", {size_mm, Measure::aggregate_size}),
+                     quantity("tolerance", {rules.tolerance_percent, Measure::ratio}),
+                     quantity("strength", {rules.reduction_above_strength_mpa, Measure::strength}),
+                     quantity("reduction", {rules.reduction_percent, Measure::ratio})}};
+    append_loss(context.proportions.selection, told.message);
+    append_design_below(found.below_target, told.message);
+}
+
+} // namespace
+
+void check_demanded_air(const CheckContext& context, Findings& findings) {
+    const Demand* demand = context.demands.first(Demanded::air);
+    if (!demand) {
+        return;
+    }
+    const DemandedAir found = judge_air(*demand, context);
+    const bool known = demand->has_figure();
+    findings.add({.id = check_ids::air_exposure,
+                  .verdict = found.verdict,
+                  .value = known ? std::optional{found.percent} : std::nullopt,
+                  .limit = known ? std::optional{demand->limit()} : std::nullopt,
+                  .measure = Measure::percent},
+                 [&](Check& told) { tell_air(found, context, told); });
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,110 @@
+// A code's table from sites to exposure classes, row by row. The classes are the table's.
+
+#include "site_reading.hpp"
+
+#include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
+
+#include <algorithm>
+#include <cassert>
+
+namespace boardmark::core {
+namespace {
+
+FactValue value_of(std::optional<bool> answer) {
+    return !answer ? FactValue::open : *answer ? FactValue::yes : FactValue::no;
+}
+
+FactValue value_of(std::optional<Sea> sea) {
+    if (!sea) {
+        return FactValue::open;
+    }
+    switch (*sea) {
+    case Sea::none:
+        return FactValue::no;
+    case Sea::spray:
+        return FactValue::spray;
+    case Sea::tidal:
+        return FactValue::tidal;
+    }
+    return FactValue::open;
+}
+
+const SulfateBand* band_of(std::optional<double> percent, const std::vector<SulfateBand>& bands) {
+    if (!percent || bands.empty()) {
+        return nullptr;
+    }
+    const SulfateBand* found = &bands.front();
+    for (const SulfateBand& band : bands) {
+        const bool reached = band.holds_at_bound ? !below(*percent, band.from_percent)
+                                                 : above(*percent, band.from_percent);
+        found = reached ? &band : found;
+    }
+    return found;
+}
+
+FactValue value_of(const SulfateBand* band, const std::vector<SulfateBand>& bands) {
+    return !band ? FactValue::open : band == &bands.front() ? FactValue::harmless : FactValue::more;
+}
+
+} // namespace
+
+SiteReading::SiteReading(const Site& site, bool reinforced, const SiteRules& rules)
+    : site_{site}
+    , rules_{rules}
+    , band_{band_of(site.soil_sulfate_percent, rules.soil_sulfate)}
+    , facts_{value_of(site.freezing),
+             value_of(site.wet_when_freezing),
+             value_of(site.deicer),
+             value_of(site.sea),
+             value_of(band_, rules.soil_sulfate),
+             reinforced ? FactValue::yes : FactValue::no} {}
+
+const SiteRule* SiteReading::row_of(std::size_t category) const {
+    const auto& rows = rules_.of_category[category];
+    const auto found = std::ranges::find_if(rows, [&](const SiteRule& rule) {
+        return std::ranges::all_of(rule.conditions, [&](const SiteCondition& condition) {
+            const auto fact = static_cast<std::size_t>(condition.fact);
+            return (condition.values & static_cast<unsigned>(facts_[fact])) != 0;
+        });
+    });
+    return found == rows.end() ? nullptr : &*found;
+}
+
+const std::string& SiteReading::class_of(std::size_t category) const {
+    static const std::string none;
+    const SiteRule* row = row_of(category);
+    if (!row) {
+        return none;
+    }
+    assert(!row->by_soil || band_); // such a row asks that the sulfate is stated
+    return row->by_soil ? band_->class_name : row->class_name;
+}
+
+Phrase SiteReading::reason_of(std::size_t category) const {
+    const SiteRule* row = row_of(category);
+    if (!row) {
+        return {"the code says nothing of such a site", {}};
+    }
+    if (!row->missing.empty()) {
+        return {"{missing} of the site is not stated", {word("missing", row->missing)}};
+    }
+    Phrase reason{row->reason, {}};
+    if (row->by_soil) {
+        reason.arguments.push_back(
+            quantity("sulfate", {*site_.soil_sulfate_percent, Measure::sulfate}));
+    }
+    return reason;
+}
+
+std::vector<SiteClass> site_classes(const Site& site, bool reinforced, const SiteRules& rules) {
+    const SiteReading reading{site, reinforced, rules};
+    std::vector<SiteClass> classes;
+    for (std::size_t category = 0; category < rules.of_category.size(); ++category) {
+        classes.push_back(
+            {category, reading.class_of(category), reading.reason_of(category), rules.source});
+    }
+    return classes;
+}
+
+} // namespace boardmark::core

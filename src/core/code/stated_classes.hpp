@@ -1,0 +1,54 @@
+#pragma once
+
+#include <boardmark/core/code/code_tables.hpp>
+#include <boardmark/core/mix/proportions.hpp>
+#include <boardmark/core/mix/requirements.hpp>
+
+#include <array>
+#include <cstddef>
+
+namespace boardmark::core {
+
+/// A stated class with the limits that apply to this member and this binder.
+struct StatedClass {
+    const ExposureClass* exposure;
+    const ClassLimits* limits;
+};
+
+/// More categories no code here has.
+constexpr std::size_t most_categories = 8;
+
+/// The classes asked of a mix in the order in which they stand, looked up by name once.
+class StatedClasses {
+public:
+    /// Names that the code does not have are passed over: the reader refuses them.
+    StatedClasses(const Requirements& requirements, const Proportions& proportions,
+                  const CodeTables& code);
+
+    const StatedClass* begin() const { return classes_.data(); }
+    const StatedClass* end() const { return classes_.data() + count_; }
+    bool empty() const { return count_ == 0; }
+
+    /// The class of a category, or nullptr.
+    const ExposureClass* of_category(std::size_t category) const;
+
+    /// The first class of which something holds, or nullptr.
+    template <class Predicate>
+    const ExposureClass* first(Predicate&& holds) const {
+        for (const StatedClass& stated : *this) {
+            if (holds(*stated.exposure)) {
+                return stated.exposure;
+            }
+        }
+        return nullptr;
+    }
+
+private:
+    std::array<StatedClass, most_categories> classes_;
+    std::size_t count_ = 0;
+};
+
+/// Whether a supplementary material is in the binder, alone or inside a blended cement.
+bool binder_holds_pozzolan_or_slag(const Proportions& proportions);
+
+} // namespace boardmark::core

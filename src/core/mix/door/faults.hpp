@@ -1,0 +1,24 @@
+#pragma once
+
+#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/mix/vocabulary.hpp>
+
+#include "fault_list.hpp"
+
+namespace boardmark::core {
+
+/// Figures that a material states, each by itself and a table of its own by its order. False where
+/// the kind is none, so that nothing more can be asked of it.
+bool find_material_faults(const Material& material, const FaultList& list);
+
+/// A dose of either basis.
+void find_dose_faults(Field field, const Dose& dose, const FaultList& list);
+
+void find_requirement_faults(const Requirements& requirements, const Vocabulary& words,
+                             const FaultList& list);
+
+void find_selection_faults(const Selections& selections, const FaultList& list);
+
+void find_supply_faults(const std::optional<Supply>& supply, const FaultList& list);
+
+} // namespace boardmark::core

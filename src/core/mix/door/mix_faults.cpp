@@ -1,0 +1,183 @@
+#include <boardmark/core/mix/complete_mix.hpp>
+#include <boardmark/core/mix/fineness_modulus.hpp>
+
+#include "faults.hpp"
+
+#include <cmath>
+#include <set>
+
+namespace boardmark::core {
+namespace {
+
+/// A mix whose faults are being found.
+class MixFaults {
+public:
+    MixFaults(const Mix& mix, const Vocabulary& words, Faults& faults)
+        : mix_{mix}
+        , words_{words}
+        , faults_{faults}
+        , list_{faults} {}
+
+    void find() {
+        if (mix_.system != UnitSystem::us && mix_.system != UnitSystem::si) {
+            list_.unknown(Field::system, std::to_string(static_cast<int>(mix_.system)));
+        }
+        find_requirement_faults(mix_.requirements, words_, list_);
+        find_selection_faults(mix_.selections, list_);
+        find_supply_faults(mix_.supply, list_);
+        list_.hold(Field::blend_dry_rodded_density, mix_.blend_dry_rodded_density_kg_m3,
+                   {.low = 300, .high = 3500});
+        list_.hold(Field::batched_water_temperature, mix_.batched_water.temperature_c,
+                   {.low = 0, .high = 100});
+        list_.hold(Field::ice, mix_.batched_water.ice_kg_m3, {.low = 0, .high = 300});
+        find_share_faults(Field::binder, mix_.binder, Role::binder);
+        find_share_faults(Field::coarse, mix_.coarse, Role::coarse);
+        find_share_faults(Field::fine, mix_.fine, Role::fine);
+        find_admixture_faults();
+    }
+
+private:
+    FaultList list_of(Field blend, std::size_t index, const Material& material) const {
+        return {faults_,
+                std::string{name_of(blend)} + "[" + std::to_string(index) + "] " + material.name,
+                material.name};
+    }
+
+    /// Whether the figures of a material can be asked for: its kind belongs here.
+    bool find_faults_of(const Material& material, Role role, const FaultList& list) {
+        if (!find_material_faults(material, list)) {
+            return false;
+        }
+        if (!names_.insert(material.name).second) {
+            list.impossible(Field::name, "names two materials: results could not tell them apart");
+        }
+        if (role_of(material.kind) != role) {
+            list.impossible(Field::kind, "is " + std::string{name_of(material.kind)} +
+                                             ", which does not belong here");
+            return false;
+        }
+        return true;
+    }
+
+    void find_share_faults(Field blend, const std::vector<Share>& shares, Role role) {
+        if (shares.empty()) {
+            list_.missing(blend, "concrete holds some");
+            return;
+        }
+        double sum_percent = 0;
+        for (std::size_t i = 0; i < shares.size(); ++i) {
+            const Material& material = shares[i].material;
+            const FaultList list = list_of(blend, i, material);
+            list.hold(Field::share, shares[i].percent, whole_share);
+            sum_percent += shares[i].percent;
+            if (find_faults_of(material, role, list)) {
+                demand_figures(material, list);
+            }
+        }
+        if (std::isfinite(sum_percent) && std::abs(sum_percent - 100) > 100 * 1e-6) {
+            list_.impossible(blend,
+                             "has shares that add up to " + std::to_string(sum_percent) + " %");
+        }
+    }
+
+    bool selects_bulk_volume() const {
+        return !mix_.selections.fine_share_percent && !mix_.selections.coarse_dry_kg_m3;
+    }
+
+    void demand_figures(const Material& material, const FaultList& list) const {
+        const AggregateFigures& figures = material.aggregate;
+        const Role role = role_of(material.kind);
+        if (role == Role::binder) {
+            return; // the tables have a usual figure for what a binder needs
+        }
+        if (role == Role::coarse && !figures.nominal_max_size_mm) {
+            list.missing(Field::nominal_max_size, "water and air are found by it");
+        }
+        if (figures.typical) {
+            return;
+        }
+        if (role == Role::coarse && selects_bulk_volume() && !figures.dry_rodded_density_kg_m3 &&
+            !mix_.blend_dry_rodded_density_kg_m3) {
+            list.missing(Field::dry_rodded_density, "the bulk volume is weighed by it");
+        }
+        if (role == Role::fine && selects_bulk_volume() && !mix_.selections.coarse_volume &&
+            !figures.fineness_modulus &&
+            !fineness_modulus(figures.sieves, words_.fineness_sieves_mm)) {
+            list.missing(Field::fineness_modulus, "the bulk volume of the stone is found by it");
+        }
+        if (!material.relative_density) {
+            list.missing(Field::relative_density, "the volumes need it");
+        }
+        if (!figures.absorption_percent) {
+            list.missing(Field::absorption, "the oven-dry amounts need it");
+        }
+    }
+
+    void find_admixture_faults() {
+        bool reducer_for_flow = false;
+        for (std::size_t i = 0; i < mix_.admixtures.size(); ++i) {
+            const Dosage& dosage = mix_.admixtures[i];
+            const Material& material = dosage.material;
+            const FaultList list = list_of(Field::admixtures, i, material);
+            if (!find_faults_of(material, Role::admixture, list)) {
+                continue;
+            }
+            reducer_for_flow = reducer_for_flow || material.kind == Kind::high_range_water_reducer;
+            if (dosage.dose) {
+                find_dose_faults(Field::dose, *dosage.dose, list);
+                find_maximum_faults(material.admixture.maximum_dose, *dosage.dose, list);
+                demand_reduction(material, list);
+            }
+        }
+        if (mix_.requirements.slump_before_reducer_mm && !reducer_for_flow) {
+            list_.impossible(Field::slump_before_reducer,
+                             "is stated, and the mix holds no high-range water reducer");
+        }
+    }
+
+    static void find_maximum_faults(const std::optional<Dose>& maximum, const Dose& dose,
+                                    const FaultList& list) {
+        if (maximum && maximum->basis != dose.basis) {
+            list.impossible(Field::dose, "is of another basis than maximum_dose");
+        } else if (maximum && dose.amount > maximum->amount * (1 + 1e-9)) {
+            list.impossible(Field::dose, "is above maximum_dose");
+        }
+    }
+
+    /// The reduction of a reducer that saves water which the table asks for.
+    void demand_reduction(const Material& reducer, const FaultList& list) const {
+        const Selections& given = mix_.selections;
+        const bool enters_table = !given.water_kg_m3 && !(given.w_cm && given.binder_kg_m3);
+        const bool works_for_flow = reducer.kind == Kind::high_range_water_reducer &&
+                                    mix_.requirements.slump_before_reducer_mm;
+        if (reduces_water(reducer.kind) && enters_table && !works_for_flow &&
+            !reducer.admixture.standard_minimum_reduction &&
+            reducer.admixture.water_reduction.empty()) {
+            list.missing(Field::water_reduction, "the water of the table is lowered by it");
+        }
+    }
+
+    const Mix& mix_;
+    const Vocabulary& words_;
+    Faults& faults_;
+    FaultList list_;
+    std::set<std::string> names_;
+};
+
+} // namespace
+
+Faults faults_of(const Mix& mix, const Vocabulary& words) {
+    Faults faults;
+    MixFaults{mix, words, faults}.find();
+    return faults;
+}
+
+std::variant<CompleteMix, Faults> complete(Mix mix, const Vocabulary& words) {
+    Faults faults = faults_of(mix, words);
+    if (!faults.empty()) {
+        return faults;
+    }
+    return CompleteMix{std::move(mix)};
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,127 @@
+#include "faults.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace boardmark::core {
+namespace {
+
+constexpr Bounds possible_strength_mpa{.low = 2, .high = 200};
+constexpr Bounds possible_slump_mm{.low = 0, .high = 305}; // the cone is 305 mm high
+
+void find_word_faults(const Requirements& asked, const Vocabulary& words, const FaultList& list) {
+    if (!asked.code.empty() && std::ranges::count(words.codes, asked.code) == 0) {
+        list.unknown(Field::code, asked.code);
+    }
+    for (auto stated = asked.exposure.begin(); stated != asked.exposure.end(); ++stated) {
+        if (std::ranges::count(words.exposure_classes, *stated) == 0) {
+            list.unknown(Field::exposure, *stated);
+        } else if (std::count(asked.exposure.begin(), stated, *stated) > 0) {
+            list.impossible(Field::exposure, "has " + *stated + " twice");
+        }
+    }
+    if (!asked.alkali_level.empty() &&
+        std::ranges::count(words.alkali_levels, asked.alkali_level) == 0) {
+        list.unknown(Field::alkali_level, asked.alkali_level);
+    }
+}
+
+void find_record_faults(const StrengthRecords& records, const FaultList& list) {
+    list.hold(Field::records_tests, records.tests, {.low = 1, .high = 100000});
+    list.hold(Field::records_deviation, records.standard_deviation_mpa, {.low = 0, .high = 30});
+    list.hold(Field::records_strength, records.strength_mpa, possible_strength_mpa);
+    list.hold(Field::records_age, records.age_d, {.low = 0, .high = 36525});
+}
+
+void find_trial_curve_faults(const std::vector<CurvePoint>& curve, const FaultList& list) {
+    if (curve.size() == 1) {
+        list.impossible(Field::strength_curve, "has a single point");
+    }
+    for (std::size_t i = 0; i < curve.size(); ++i) {
+        list.hold(Field::strength_curve, curve[i].w_cm, {.low = 0.1, .high = 2});
+        list.hold(Field::strength_curve, curve[i].strength_mpa, {.low = 0.5, .high = 300});
+        if (i > 0 && !(curve[i].w_cm > curve[i - 1].w_cm)) {
+            list.impossible(Field::strength_curve, "has ratios that do not increase");
+        } else if (i > 0 && !(curve[i].strength_mpa < curve[i - 1].strength_mpa)) {
+            list.impossible(Field::strength_curve, "has a strength that does not fall");
+        }
+    }
+}
+
+/// A line that `fit_line` made has all of this.
+void find_line_faults(const StrengthLine& line, const FaultList& list) {
+    const bool finite = std::isfinite(line.intercept) && std::isfinite(line.slope) &&
+                        std::isfinite(line.mean_w_cm) && std::isfinite(line.deviation) &&
+                        std::isfinite(line.spread) && line.spread > 0 && line.deviation >= 0;
+    if (!finite || line.points.size() < least_ratios ||
+        line.residuals.size() != line.points.size() || !(line.lowest_w_cm < line.highest_w_cm)) {
+        list.impossible(Field::strength_line, "is no line through three ratios: see fit_line");
+    }
+}
+
+void find_slump_faults(const Requirements& asked, const FaultList& list) {
+    list.hold(Field::slump, asked.slump_mm, possible_slump_mm);
+    list.hold(Field::slump_before_reducer, asked.slump_before_reducer_mm, possible_slump_mm);
+    if (asked.slump_before_reducer_mm && *asked.slump_before_reducer_mm > asked.slump_mm) {
+        list.impossible(Field::slump_before_reducer, "is above slump_mm: a reducer adds slump");
+    }
+    if (const auto& window = asked.slump_window) {
+        list.hold(Field::slump_window, window->low_mm, possible_slump_mm);
+        list.hold(Field::slump_window, window->high_mm, possible_slump_mm);
+        if (asked.slump_mm < window->low_mm || asked.slump_mm > window->high_mm) {
+            list.impossible(Field::slump_window, "does not hold slump_mm");
+        }
+    }
+    list.hold(Field::time_to_place, asked.time_to_place_min, {.low = 0, .high = 180});
+}
+
+void find_air_faults(const Requirements& asked, const FaultList& list) {
+    if (asked.air.basis == AirBasis::stated) {
+        list.hold(Field::air, asked.air.percent, {.low = 0, .high = 20});
+    }
+    if (list.hold(Field::air_loss, asked.air_loss_percent, {.low = 0, .high = 5}) &&
+        asked.air.basis == AirBasis::none && asked.air_loss_percent > 0) {
+        list.impossible(Field::air_loss, "stands where no air is entrained: there is none to lose");
+    }
+}
+
+void find_placing_faults(const Requirements& asked, const FaultList& list) {
+    list.hold(Field::thickness, asked.section.thickness_mm, {.low = 20, .high = 20000});
+    list.hold(Field::clear_bar_spacing, asked.section.clear_bar_spacing_mm,
+              {.low = 5, .high = 2000});
+    list.hold(Field::clear_cover, asked.section.clear_cover_mm, {.low = 5, .high = 500});
+    list.hold(Field::air_temperature, asked.placing.air_c, {.low = -40, .high = 60});
+    list.hold(Field::wind, asked.placing.wind_km_h, {.low = 0, .high = 150});
+    list.hold(Field::humidity, asked.placing.humidity_percent, whole_share);
+    list.hold(Field::haul, asked.placing.haul_h, {.low = 0, .high = 3});
+    if (asked.site) {
+        list.hold(Field::soil_sulfate, asked.site->soil_sulfate_percent, whole_share);
+    }
+}
+
+} // namespace
+
+void find_requirement_faults(const Requirements& asked, const Vocabulary& words,
+                             const FaultList& list) {
+    find_word_faults(asked, words, list);
+    const bool strong = list.hold(Field::strength, asked.strength_mpa, possible_strength_mpa);
+    list.hold(Field::strength_age, asked.strength_age_d, {.low = 1, .high = 365});
+    if (asked.records) {
+        find_record_faults(*asked.records, list);
+    }
+    find_trial_curve_faults(asked.strength_curve, list);
+    if (asked.strength_line) {
+        find_line_faults(asked.strength_line->line, list);
+    }
+    if (asked.average &&
+        list.hold(Field::average, asked.average->strength_mpa, {.low = 2, .high = 300}) && strong &&
+        asked.average->strength_mpa < asked.strength_mpa * (1 - 1e-9)) {
+        list.impossible(Field::average, "is below strength_mpa: half of all tests would fail");
+    }
+    find_slump_faults(asked, list);
+    find_air_faults(asked, list);
+    list.hold(Field::minimum_binder, asked.minimum_binder_kg_m3, {.low = 0, .high = 1200});
+    find_placing_faults(asked, list);
+}
+
+} // namespace boardmark::core

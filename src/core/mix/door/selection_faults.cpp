@@ -1,0 +1,52 @@
+#include "faults.hpp"
+
+namespace boardmark::core {
+namespace {
+
+void exclude(bool together, Field field, const std::string& other, const FaultList& list) {
+    if (together) {
+        list.impossible(field, "stands beside " + other + ", and they exclude each other");
+    }
+}
+
+} // namespace
+
+void find_selection_faults(const Selections& given, const FaultList& list) {
+    list.hold(Field::selected_w_cm, given.w_cm, {.low = 0.15, .high = 1.5});
+    list.hold(Field::selected_water, given.water_kg_m3, {.low = 60, .high = 400});
+    list.hold(Field::selected_binder, given.binder_kg_m3, {.low = 50, .high = 1200});
+    list.hold(Field::selected_air, given.air_percent, {.low = 0, .high = 20});
+    list.hold(Field::coarse_volume, given.coarse_volume, {.low = 0.1, .high = 1});
+    list.hold(Field::coarse_adjustment, given.coarse_adjustment_percent, {.low = -10, .high = 10});
+    list.hold(Field::fine_share, given.fine_share_percent, some_share);
+    list.hold(Field::coarse_dry, given.coarse_dry_kg_m3,
+              {.low = 0, .high = 3500, .low_itself = false});
+    if (given.w_cm && given.water_kg_m3 && given.binder_kg_m3) {
+        list.impossible(Field::selected_binder,
+                        "stands beside w_cm and water_kg_m3: the third follows from two");
+    }
+    exclude(given.w_cm_by_exposure && given.w_cm, Field::selected_w_cm, "w_cm_by_exposure", list);
+    exclude(given.w_cm_by_exposure && given.binder_kg_m3, Field::selected_binder,
+            "w_cm_by_exposure", list);
+    exclude(given.coarse_volume && given.fine_share_percent, Field::fine_share, "coarse_volume",
+            list);
+    exclude(given.coarse_volume && given.coarse_adjustment_percent, Field::coarse_adjustment,
+            "coarse_volume", list);
+    exclude(given.fine_share_percent && given.coarse_adjustment_percent, Field::coarse_adjustment,
+            "fine_share_percent", list);
+}
+
+void find_supply_faults(const std::optional<Supply>& supply, const FaultList& list) {
+    if (!supply) {
+        return;
+    }
+    list.hold(Field::minimum_load, supply->minimum_load_m3,
+              {.low = 0, .high = 20, .low_itself = false});
+    if (supply->short_load_charge) {
+        constexpr double dearest = 1e15;
+        list.hold(Field::short_load_charge, supply->short_load_charge->per_m3,
+                  {.low = 0, .high = dearest});
+    }
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,84 @@
+#include <boardmark/core/mix/complete_mix.hpp>
+
+#include "faults.hpp"
+
+#include <set>
+
+namespace boardmark::core {
+namespace {
+
+constexpr Bounds any_amount{.low = 0, .high = out_of_all_reach};
+
+void find_amount_faults(const SubmittedAmount& amount, const FaultList& list) {
+    const Material& material = amount.material;
+    list.hold(Field::amount, amount.kg_m3, any_amount);
+    list.hold(Field::amount, amount.m3_m3, any_amount);
+    if (amount.kg_m3.has_value() == amount.m3_m3.has_value()) {
+        list.impossible(Field::amount, amount.kg_m3 ? "is stated by mass and by volume"
+                                                    : "is stated neither by mass nor by volume");
+    }
+    if (amount.m3_m3 && role_of(material.kind) != Role::admixture) {
+        list.impossible(Field::amount, "is a volume, which only admixtures are submitted by");
+    }
+}
+
+void find_water_faults(const SubmittedMix& mix, const FaultList& list) {
+    constexpr Bounds some{.low = 0, .high = out_of_all_reach, .low_itself = false};
+    list.hold(Field::submitted_water, mix.water_kg_m3, some);
+    list.hold(Field::submitted_water, mix.water_m3_m3, some);
+    if (!mix.water_kg_m3 && !mix.water_m3_m3) {
+        list.missing(Field::submitted_water, "concrete needs water");
+    } else if (mix.water_kg_m3 && mix.water_m3_m3) {
+        list.impossible(Field::submitted_water, "is stated by mass and by volume");
+    }
+}
+
+} // namespace
+
+Faults faults_of(const SubmittedMix& mix, const Vocabulary& words) {
+    Faults faults;
+    const FaultList list{faults};
+    if (mix.system != UnitSystem::us && mix.system != UnitSystem::si) {
+        list.unknown(Field::system, std::to_string(static_cast<int>(mix.system)));
+    }
+    find_requirement_faults(mix.requirements, words, list);
+    find_supply_faults(mix.supply, list);
+    find_water_faults(mix, list);
+    list.hold(Field::submitted_air, mix.air_percent, {.low = 0, .high = 20});
+    list.hold(Field::submitted_size, mix.nominal_max_size_mm, {.low = 4, .high = 160});
+    list.hold(Field::batched_water_temperature, mix.batched_water.temperature_c,
+              {.low = 0, .high = 100});
+    list.hold(Field::ice, mix.batched_water.ice_kg_m3, any_amount);
+    std::set<std::string> names;
+    double binder_kg_m3 = 0;
+    for (std::size_t i = 0; i < mix.amounts.size(); ++i) {
+        const SubmittedAmount& amount = mix.amounts[i];
+        const Material& material = amount.material;
+        const FaultList of_amount{faults, "amounts[" + std::to_string(i) + "] " + material.name,
+                                  material.name};
+        if (!find_material_faults(material, of_amount)) {
+            continue;
+        }
+        if (!names.insert(material.name).second) {
+            of_amount.impossible(Field::name, "names two materials");
+        }
+        find_amount_faults(amount, of_amount);
+        if (role_of(material.kind) == Role::binder) {
+            binder_kg_m3 += amount.kg_m3.value_or(0);
+        }
+    }
+    if (!(binder_kg_m3 > 0)) {
+        list.missing(Field::amounts, "none of them is cementitious material");
+    }
+    return faults;
+}
+
+std::variant<CompleteSubmittedMix, Faults> complete(SubmittedMix mix, const Vocabulary& words) {
+    Faults faults = faults_of(mix, words);
+    if (!faults.empty()) {
+        return faults;
+    }
+    return CompleteSubmittedMix{std::move(mix)};
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,18 @@
+#include "faults.hpp"
+
+namespace boardmark::front {
+
+std::vector<Fault> faults_of(const input::Diagnostics& diagnostics) {
+    std::vector<Fault> faults;
+    for (const input::Diagnostic& found : diagnostics) {
+        faults.push_back({.file = found.file,
+                          .line = found.line,
+                          .column = found.column,
+                          .message = found.message,
+                          .advice = found.advice,
+                          .is_warning = found.severity == input::Severity::warning});
+    }
+    return faults;
+}
+
+} // namespace boardmark::front

@@ -1,0 +1,70 @@
+#include <boardmark/boardmark.hpp>
+#include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/mix/complete_mix.hpp>
+#include <boardmark/front/input_file.hpp>
+#include <boardmark/reference/tables.hpp>
+#include <boardmark/report/writing/words.hpp>
+
+#include "faults.hpp"
+
+namespace boardmark {
+namespace {
+
+Opened<WorkedMix> worked(core::AnyMix mix, const std::string& name, std::vector<Fault> warnings) {
+    const auto system = std::visit([](const auto& either) { return either.system; }, mix);
+    core::Tables tables = reference::tables(system);
+    try {
+        core::Proportions proportions = core::proportions_of(mix, tables);
+        return {WorkedMix{std::move(mix), std::move(tables), std::move(proportions)},
+                std::move(warnings)};
+    } catch (const core::Unresolved& why) {
+        return {why, report::text(why, name, system), std::move(warnings)};
+    }
+}
+
+input::LoadFailure loads_nothing() {
+    return {"the text stands alone: no loader was given for it"};
+}
+
+} // namespace
+
+Opened<WorkedMix> read(std::string text, std::string name, Purpose purpose, input::Loader load) {
+    if (!load) {
+        load = [](const std::string&) { return loads_nothing(); };
+    }
+    auto reading = input::read_mix(
+        std::move(text), name,
+        {.purpose = purpose, .vocabulary = reference::vocabulary(), .load = std::move(load)});
+    auto faults = front::faults_of(reading.diagnostics);
+    if (!reading.mix) {
+        return {std::move(faults), input::render(reading.diagnostics)};
+    }
+    return worked(std::move(*reading.mix), name, std::move(faults));
+}
+
+Opened<WorkedMix> open(const std::string& path, Purpose purpose) {
+    const std::string name = front::shown_name(path);
+    auto bytes = front::read_bytes(path);
+    if (const auto* failure = std::get_if<front::ReadFailure>(&bytes)) {
+        return front::unreadable<WorkedMix>(name, failure->reason);
+    }
+    return read(std::get<std::string>(std::move(bytes)), name, purpose, front::loader_beside(path));
+}
+
+Opened<WorkedMix> work(core::AnyMix mix) {
+    const std::string title = std::visit([](const auto& either) { return either.title; }, mix);
+    const core::Faults faults = std::visit(
+        [](const auto& either) { return core::faults_of(either, reference::vocabulary()); }, mix);
+    if (faults.empty()) {
+        return worked(std::move(mix), title, {});
+    }
+    std::vector<Fault> placed;
+    std::string told;
+    for (const core::Fault& fault : faults) {
+        placed.push_back({.file = title, .message = fault.message});
+        told += title + ": " + fault.message + "\n";
+    }
+    return {std::move(placed), std::move(told)};
+}
+
+} // namespace boardmark

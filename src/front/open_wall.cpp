@@ -1,0 +1,36 @@
+#include <boardmark/boardmark.hpp>
+#include <boardmark/front/input_file.hpp>
+#include <boardmark/reference/tables.hpp>
+#include <boardmark/report/writing/words.hpp>
+
+#include "faults.hpp"
+
+namespace boardmark {
+
+Opened<WorkedWall> read_wall(std::string text, std::string name, input::Loader load) {
+    auto reading = input::read_wall(
+        std::move(text), name, {.vocabulary = reference::vocabulary(), .load = std::move(load)});
+    auto faults = front::faults_of(reading.diagnostics);
+    if (!reading.record) {
+        return {std::move(faults), input::render(reading.diagnostics)};
+    }
+    const core::Wall& wall = reading.record->wall;
+    const auto system = std::visit([](const auto& mix) { return mix.system; }, wall.mix);
+    try {
+        core::WallPlan plan = core::plan_wall(wall, reference::tables(system));
+        return {WorkedWall{std::move(*reading.record), std::move(plan)}, std::move(faults)};
+    } catch (const core::Unresolved& why) {
+        return {why, report::text(why, name, wall.system), std::move(faults)};
+    }
+}
+
+Opened<WorkedWall> open_wall(const std::string& path) {
+    const std::string name = front::shown_name(path);
+    auto bytes = front::read_bytes(path);
+    if (const auto* failure = std::get_if<front::ReadFailure>(&bytes)) {
+        return front::unreadable<WorkedWall>(name, failure->reason);
+    }
+    return read_wall(std::get<std::string>(std::move(bytes)), name, front::loader_beside(path));
+}
+
+} // namespace boardmark

@@ -1,0 +1,16 @@
+#pragma once
+
+#include <boardmark/core/mix/complete_mix.hpp>
+
+#include "mix_context.hpp"
+
+namespace boardmark::input {
+
+/// Tells the figures that the calculation misses, each at the material that lacks its key.
+void tell_missing_figures(const MixContext& context, const core::Mix& mix);
+
+/// Tells what the door of `core` refuses and nothing here has told: of a file without errors
+/// nothing gets past both.
+void tell_remaining_faults(const MixContext& context, const core::AnyMix& mix);
+
+} // namespace boardmark::input

@@ -1,0 +1,24 @@
+#pragma once
+
+#include "embedded_table.hpp"
+
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace boardmark::reference {
+
+/// The tables of one code among others: those whose names begin with its prefix.
+struct CodeData {
+    std::span<const EmbeddedTable> tables;
+    std::string prefix; ///< "aci318-19"
+
+    /// The table PREFIX-SUBJECT, or nullptr.
+    const EmbeddedTable* find(std::string_view subject) const;
+};
+
+/// Every code of some tables: one for each table PREFIX-exposure.
+std::vector<CodeData> codes_of(std::span<const EmbeddedTable> tables);
+
+} // namespace boardmark::reference

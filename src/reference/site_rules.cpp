@@ -1,0 +1,85 @@
+#include "site_rules.hpp"
+
+#include "lookup.hpp"
+
+#include <algorithm>
+#include <cassert>
+#include <iterator>
+#include <utility>
+
+namespace boardmark::reference {
+namespace {
+
+using core::FactValue;
+using core::SiteFact;
+
+constexpr std::pair<std::string_view, SiteFact> fact_names[] = {
+    {"freezing", SiteFact::freezing},
+    {"wet_when_freezing", SiteFact::wet_when_freezing},
+    {"deicer", SiteFact::deicer},
+    {"sea", SiteFact::sea},
+    {"soil_sulfate", SiteFact::soil_sulfate},
+    {"reinforced", SiteFact::reinforced}};
+
+FactValue value_named(std::string_view word) {
+    static constexpr std::pair<std::string_view, FactValue> values[] = {
+        {"open", FactValue::open},   {"no", FactValue::no},       {"yes", FactValue::yes},
+        {"spray", FactValue::spray}, {"tidal", FactValue::tidal}, {"harmless", FactValue::harmless},
+        {"more", FactValue::more}};
+    const auto found =
+        std::ranges::find(values, word, &std::pair<std::string_view, FactValue>::first);
+    assert(found != std::end(values));
+    return found->second;
+}
+
+std::vector<core::SiteCondition> conditions_of(const EmbeddedRow& line) {
+    std::vector<core::SiteCondition> conditions;
+    for (const auto& [name, fact] : fact_names) {
+        core::SiteCondition condition{fact, 0};
+        for (const std::string& word : split(note(line, name), " or ")) {
+            condition.values |= static_cast<unsigned>(value_named(word));
+        }
+        if (condition.values != 0) {
+            conditions.push_back(condition);
+        }
+    }
+    return conditions;
+}
+
+core::SiteRule rule_of(const EmbeddedRow& line) {
+    const bool by_soil = line.name == "soil";
+    return {.conditions = conditions_of(line),
+            .class_name = by_soil ? "" : std::string{line.name},
+            .by_soil = by_soil,
+            .reason = note(line, "reason"),
+            .missing = note(line, "missing"),
+            .open_point = note(line, "open_point")};
+}
+
+} // namespace
+
+core::SiteRules site_rules(const CodeData& data,
+                           const std::vector<core::ExposureCategory>& categories) {
+    core::SiteRules rules;
+    if (const EmbeddedTable* sulfate = data.find("soil-sulfate")) {
+        for (const EmbeddedRow& line : sulfate->rows) {
+            rules.soil_sulfate.push_back({.class_name = std::string{line.name},
+                                          .from_percent = cell(*sulfate, line, "from"),
+                                          .holds_at_bound = note(line, "bound") == "itself"});
+        }
+    }
+    if (const EmbeddedTable* printed = data.find("site")) {
+        rules.source = source_of(printed->source);
+        for (const core::ExposureCategory& category : categories) {
+            auto& rows = rules.of_category.emplace_back();
+            for (const EmbeddedRow& line : printed->rows) {
+                if (line.group == category.name) {
+                    rows.push_back(rule_of(line));
+                }
+            }
+        }
+    }
+    return rules;
+}
+
+} // namespace boardmark::reference

@@ -1,0 +1,128 @@
+#include "mutators.hpp"
+
+namespace boardmark::test {
+
+using core::Field;
+using core::Kind;
+using core::Mix;
+using core::SubmittedMix;
+
+std::vector<Contradiction> contradictions() {
+    return {
+        {"no binder", Field::binder, [](Mix& mix) { mix.binder.clear(); }},
+        {"no stone", Field::coarse, [](Mix& mix) { mix.coarse.clear(); }},
+        {"no sand", Field::fine, [](Mix& mix) { mix.fine.clear(); }},
+        {"shares of 90 %", Field::binder, [](Mix& mix) { mix.binder[0].percent = 60; }},
+        {"an unknown code", Field::code, [](Mix& mix) { mix.requirements.code = "Z 1"; }},
+        {"an unknown class", Field::exposure, [](Mix& mix) { mix.requirements.exposure = {"F9"}; }},
+        {"an empty class", Field::exposure, [](Mix& mix) { mix.requirements.exposure = {""}; }},
+        {"a class twice", Field::exposure,
+         [](Mix& mix) {
+             mix.requirements.exposure = {"F2", "F2"};
+         }},
+        {"an unknown level", Field::alkali_level,
+         [](Mix& mix) { mix.requirements.alkali_level = "Q"; }},
+        {"a system that is none", Field::system,
+         [](Mix& mix) { mix.system = static_cast<core::UnitSystem>(7); }},
+        {"a kind that is none", Field::kind,
+         [](Mix& mix) {
+             mix.binder[0].material = core::Material{.name = "dust", .kind = static_cast<Kind>(99)};
+         }},
+        {"sand for binder", Field::kind,
+         [](Mix& mix) { mix.binder[0].material = mix.fine[0].material; }},
+        {"a material without a name", Field::name,
+         [](Mix& mix) {
+             mix.binder[0].material = core::Material{.name = "", .kind = Kind::fly_ash};
+         }},
+        {"two materials of one name", Field::name,
+         [](Mix& mix) {
+             mix.binder[0].material = core::Material{.name = "sand", .kind = Kind::fly_ash};
+         }},
+        {"w/cm, water and binder", Field::selected_binder,
+         [](Mix& mix) {
+             mix.selections.w_cm = 0.45;
+             mix.selections.water_kg_m3 = 160;
+             mix.selections.binder_kg_m3 = 350;
+         }},
+        {"binder and w/cm by exposure", Field::selected_binder,
+         [](Mix& mix) {
+             mix.selections.w_cm_by_exposure = true;
+             mix.selections.binder_kg_m3 = 350;
+         }},
+        {"coarse volume and fine share", Field::fine_share,
+         [](Mix& mix) {
+             mix.selections.coarse_volume = 0.6;
+             mix.selections.fine_share_percent = 40;
+         }},
+        {"a reducer without its reduction", Field::water_reduction,
+         [](Mix& mix) {
+             mix.admixtures = {{core::Material{.name = "plain", .kind = Kind::water_reducer},
+                                core::Dose{1, core::DoseBasis::percent}}};
+         }},
+        {"a slump before no reducer", Field::slump_before_reducer,
+         [](Mix& mix) {
+             mix.admixtures.clear();
+             mix.requirements.slump_before_reducer_mm = 75;
+         }},
+        {"a slump before that is higher", Field::slump_before_reducer,
+         [](Mix& mix) { mix.requirements.slump_before_reducer_mm = 150; }},
+        {"a dose above its maximum", Field::dose,
+         [](Mix& mix) { mix.admixtures[0].dose->amount = 9.5e-6; }},
+        {"a dose of another basis than its maximum", Field::dose,
+         [](Mix& mix) {
+             mix.admixtures[0].dose = core::Dose{0.5, core::DoseBasis::percent};
+         }},
+        {"a curve of one point", Field::strength_curve,
+         [](Mix& mix) {
+             mix.requirements.strength_curve = {{0.5, 30}};
+         }},
+        {"a curve that rises", Field::strength_curve,
+         [](Mix& mix) {
+             mix.requirements.strength_curve = {{0.4, 30}, {0.5, 40}};
+         }},
+        {"an empty line", Field::strength_line,
+         [](Mix& mix) {
+             mix.requirements.strength_line = core::OwnLine{{}, core::LineSide::lower, "own"};
+         }},
+        {"no tests", Field::records_tests, [](Mix& mix) { mix.requirements.records->tests = 0; }},
+        {"air lost where none is", Field::air_loss,
+         [](Mix& mix) { mix.requirements.air.basis = core::AirBasis::none; }},
+        {"an average below the strength", Field::average,
+         [](Mix& mix) {
+             mix.requirements.average = core::StatedAverage{20, ""};
+         }},
+    };
+}
+
+std::vector<SubmittedFault> submitted_faults() {
+    return {
+        {"no water", Field::submitted_water, [](SubmittedMix& mix) { mix.water_kg_m3.reset(); }},
+        {"water of zero", Field::submitted_water, [](SubmittedMix& mix) { mix.water_kg_m3 = 0; }},
+        {"water twice", Field::submitted_water, [](SubmittedMix& mix) { mix.water_m3_m3 = 0.15; }},
+        {"no cement", Field::amounts,
+         [](SubmittedMix& mix) { mix.amounts.erase(mix.amounts.begin()); }},
+        {"no amounts", Field::amounts, [](SubmittedMix& mix) { mix.amounts.clear(); }},
+        {"an amount that is none", Field::amount,
+         [](SubmittedMix& mix) { mix.amounts[0].kg_m3.reset(); }},
+        {"an amount twice", Field::amount, [](SubmittedMix& mix) { mix.amounts[3].kg_m3 = 2; }},
+        {"cement by volume", Field::amount,
+         [](SubmittedMix& mix) {
+             mix.amounts[0].kg_m3.reset();
+             mix.amounts[0].m3_m3 = 0.1;
+         }},
+        {"a negative amount", Field::amount, [](SubmittedMix& mix) { mix.amounts[1].kg_m3 = -1; }},
+        {"air of 200 %", Field::submitted_air, [](SubmittedMix& mix) { mix.air_percent = 200; }},
+        {"no size", Field::submitted_size, [](SubmittedMix& mix) { mix.nominal_max_size_mm = 0; }},
+        {"an unknown class", Field::exposure,
+         [](SubmittedMix& mix) { mix.requirements.exposure = {"F9"}; }},
+        {"no strength", Field::strength,
+         [](SubmittedMix& mix) { mix.requirements.strength_mpa = 0; }},
+        {"a kind that is none", Field::kind,
+         [](SubmittedMix& mix) {
+             mix.amounts[0].material =
+                 core::Material{.name = "dust", .kind = static_cast<Kind>(99)};
+         }},
+    };
+}
+
+} // namespace boardmark::test

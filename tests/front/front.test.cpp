@@ -1,0 +1,126 @@
+// The library's front: files in; results, faults with their places, reports out.
+
+#include <boardmark/boardmark.hpp>
+
+#include <catch2/catch.hpp>
+
+#include <filesystem>
+#include <fstream>
+
+using namespace boardmark;
+using Catch::Matchers::Contains;
+using Catch::Matchers::Equals;
+using Catch::Matchers::WithinAbs;
+
+namespace {
+
+std::string example(const std::string& name) {
+    return std::string{BOARDMARK_SOURCE} + "/examples/" + name;
+}
+
+std::string text_of(const std::string& path) {
+    std::ifstream file{path, std::ios::binary};
+    return {std::istreambuf_iterator<char>{file}, {}};
+}
+
+std::string changed(std::string text, const std::string& from, const std::string& to) {
+    const std::size_t at = text.find(from);
+    REQUIRE(at != std::string::npos);
+    return text.replace(at, from.size(), to);
+}
+
+} // namespace
+
+TEST_CASE("a mix file is opened, worked through and reported") {
+    const auto mix = open(example("quay-wall.yaml"));
+    REQUIRE(mix);
+    CHECK_THAT(mix.told(), Equals(""));
+    const WorkedMix& worked = mix.value();
+    CHECK_THAT(worked.title(), Contains("Quay terrace"));
+    CHECK_FALSE(worked.checks().empty());
+    CHECK_THAT(worked.text(), Contains(worked.title()));
+    CHECK(worked.text(true).size() > worked.text().size());
+    CHECK_THAT(worked.json(), Contains("\"command\": \"proportion\""));
+    CHECK_THAT(worked.csv(), Contains("cement"));
+    CHECK_THAT(worked.html(), Contains("</html>"));
+}
+
+TEST_CASE("submitted amounts are checked by the same door") {
+    const auto mix = open(example("submitted-mix.yaml"));
+    REQUIRE(mix);
+    CHECK(mix.value().proportions().submitted);
+    CHECK_THAT(mix.value().json(), Contains("\"command\": \"check\""));
+}
+
+TEST_CASE("a batch weighs what the proportions hold") {
+    const auto mix = open(example("quay-wall.yaml"), Purpose::batch);
+    const auto batch = mix.value().batch(0.5);
+    REQUIRE(batch);
+    CHECK_THAT(batch.value().mass_kg,
+               WithinAbs(0.5 * *mix.value().proportions().totals.fresh_density_kg_m3, 1e-6));
+    CHECK_FALSE(mix.value().batch(0));
+    CHECK_THROWS_AS(mix.value().batch(-1).value(), Faulty);
+}
+
+TEST_CASE("a wrong file gives its faults with their places, and throws only where asked") {
+    const std::string text =
+        changed(text_of(example("submitted-mix.yaml")), "strength: ", "strenth: ");
+    const auto mix = read(text, "mix.yaml");
+    REQUIRE_FALSE(mix);
+    REQUIRE_FALSE(mix.faults().empty());
+    CHECK(mix.faults().front().file == "mix.yaml");
+    CHECK(mix.faults().front().line > 0);
+    CHECK_THAT(mix.told(), Contains("strenth"));
+    CHECK_FALSE(mix.unresolved());
+    CHECK_THROWS_AS(mix.value(), Faulty);
+    CHECK_THROWS_WITH(mix.value(), Contains("strenth"));
+}
+
+TEST_CASE("a file that is not there is a fault") {
+    const auto mix = open(example("no-such-file.yaml"));
+    REQUIRE(mix.faults().size() == 1);
+    CHECK_THAT(mix.faults().front().message, Contains("No such file"));
+}
+
+TEST_CASE("a well-formed file from which nothing follows says what would settle it") {
+    std::string text = text_of(example("first-trial.yaml"));
+    const auto sound = read(text, "mix.yaml");
+    REQUIRE(sound);
+    const std::size_t at = text.find("  slump:");
+    REQUIRE(at != std::string::npos);
+    text.replace(at, text.find('\n', at) - at, "  slump: 11 in");
+    const auto mix = read(text, "mix.yaml");
+    INFO(mix.told());
+    REQUIRE_FALSE(mix);
+    REQUIRE(mix.unresolved());
+    CHECK_FALSE(mix.unresolved()->ways_out.empty());
+    CHECK_THROWS_AS(mix.value(), NothingFollows);
+    CHECK_THROWS_AS(mix.value(), std::exception);
+}
+
+TEST_CASE("a text without a loader names no other file") {
+    const auto mix = read(text_of(example("quay-wall-by-results.yaml")), "mix.yaml");
+    REQUIRE_FALSE(mix);
+    CHECK_THAT(mix.told(), Contains("no loader"));
+}
+
+TEST_CASE("a mix that was built in memory is told its faults by member") {
+    core::Mix mix{.title = "Quay terrace",
+                  .system = core::UnitSystem::si,
+                  .requirements = {.strength_mpa = 25, .slump_mm = 75}};
+    const auto worked = work(mix);
+    REQUIRE(worked.faults().size() == 3);
+    CHECK_THAT(worked.told(), Equals("Quay terrace: binder is missing; concrete holds some\n"
+                                     "Quay terrace: coarse is missing; concrete holds some\n"
+                                     "Quay terrace: fine is missing; concrete holds some\n"));
+}
+
+TEST_CASE("a wall file is planned with its mix") {
+    const auto wall = open_wall(example("terrace-walls.yaml"));
+    REQUIRE(wall);
+    CHECK_FALSE(wall.value().plan().checks.empty());
+    CHECK_THAT(wall.value().text(), Contains(wall.value().wall().title));
+    CHECK_THAT(wall.value().json(), Contains("\"command\""));
+    CHECK_FALSE(wall.value().csv().empty());
+    CHECK_THAT(wall.value().html(), Contains("</html>"));
+}
