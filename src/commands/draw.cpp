@@ -113,7 +113,11 @@ void write_sheets(const std::vector<std::string>& sheets, const Arguments& argum
 }
 
 ExitCode run(const Arguments& arguments) {
-    const PlannedWall planned = planned_wall(arguments);
+    const auto opened = planned_wall(arguments);
+    if (const auto* failure = std::get_if<Failure>(&opened)) {
+        return end_with(*failure);
+    }
+    const PlannedWall& planned = std::get<PlannedWall>(opened);
     const core::UnitSystem system = arguments.reporting().value_or(planned.origin.system);
     const report::DrawingResult result{planned.record.wall, planned.plan,
                                        shown_name(arguments.file()), planned.sha256};

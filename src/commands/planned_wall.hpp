@@ -7,9 +7,8 @@
 #include "delivery.hpp"
 #include "failure.hpp"
 
-#include <variant>
-
 #include <string>
+#include <variant>
 
 namespace boardmark::commands {
 

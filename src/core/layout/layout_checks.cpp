@@ -1,5 +1,6 @@
 #include "layout_checks.hpp"
 
+#include <boardmark/core/checks/check_id.hpp>
 #include <boardmark/core/wall/course.hpp>
 #include <boardmark/core/wall/coursing.hpp>
 
@@ -33,8 +34,7 @@ struct CheckedPart {
     std::vector<const Elevation*> faces;
 };
 
-Check least(const char* id, std::optional<double> metres, const TypicalFigure& rule,
-            double least_mm) {
+Check least(CheckId id, std::optional<double> metres, const TypicalFigure& rule, double least_mm) {
     return {.id = id,
             .verdict = Verdict::holds,
             .value = metres ? std::optional{mm_in_metre * *metres} : std::nullopt,
@@ -85,7 +85,8 @@ Check sliver_check(const CheckedPart& part) {
             }
         }
     }
-    Check check = least("layout.sliver", narrowest_m, part.practice.cut_course_percent, least_mm);
+    Check check =
+        least(check_ids::layout_sliver, narrowest_m, part.practice.cut_course_percent, least_mm);
     check.message = {"the narrowest course or board shows {narrowest}, at least {least}",
                      {on_face("narrowest", narrowest_m.value_or(0)),
                       quantity("least", {least_mm, Measure::length})}};
@@ -98,7 +99,7 @@ Check sliver_check(const CheckedPart& part) {
     return check;
 }
 
-Check stagger_check(const CheckedPart& part) {
+std::optional<Check> stagger_check(const CheckedPart& part) {
     const TypicalFigure& rule = part.practice.board_end_stagger_mm;
     std::optional<double> least_m;
     for (const Elevation* face : part.faces) {
@@ -106,13 +107,10 @@ Check stagger_check(const CheckedPart& part) {
             least_m = std::min(least_m.value_or(*apart_m), *apart_m);
         }
     }
-    Check check = least("layout.stagger", least_m, rule, rule.value);
     if (!least_m) {
-        check.message = {"no board ends are near each other: each course between joints is one "
-                         "board",
-                         {}};
-        return check;
+        return std::nullopt; // each course between joints is one board
     }
+    Check check = least(check_ids::layout_stagger, least_m, rule, rule.value);
     const bool near = below(mm_in_metre * *least_m, rule.value);
     check.verdict = near ? Verdict::watch : Verdict::holds;
     check.message = {
@@ -153,7 +151,7 @@ std::optional<Check> lift_check(const CheckedPart& part) {
             at_m = lift_m;
         }
     }
-    Check check{.id = "layout.lift_off_board_joint",
+    Check check{.id = check_ids::layout_lift_off_board_joint,
                 .verdict = Verdict::holds,
                 .value = mm_in_metre * furthest_m,
                 .limit = Limit{.low = std::nullopt, .high = rule.value},
@@ -221,7 +219,7 @@ std::optional<Check> joint_check(const CheckedPart& part) {
     if (joints_m.empty() || face.openings.empty()) {
         return std::nullopt;
     }
-    Check check{.id = "layout.joint_in_opening",
+    Check check{.id = check_ids::layout_joint_in_opening,
                 .verdict = Verdict::holds,
                 .measure = Measure::count,
                 .requirement = "look of the face",
@@ -258,7 +256,7 @@ std::optional<Check> without_ties(const CheckedPart& part) {
         return std::nullopt;
     }
     return Check{
-        .id = "layout.tie_in_joint",
+        .id = check_ids::layout_tie_in_joint,
         .verdict = Verdict::not_checked,
         .measure = Measure::length,
         .requirement = "look of the face",
@@ -290,7 +288,7 @@ std::optional<Check> tie_check_of(const CheckedPart& part) {
     if (!nearest_m) {
         return without_ties(part);
     }
-    Check check = least("layout.tie_in_joint", nearest_m, rule, rule.value);
+    Check check = least(check_ids::layout_tie_in_joint, nearest_m, rule, rule.value);
     check.message = {
         "the nearest tie stands {apart} from a contraction joint, at least {least}",
         {on_face("apart", *nearest_m), quantity("least", {rule.value, Measure::length})}};
@@ -321,16 +319,23 @@ std::vector<Check> layout_checks(const Wall& wall, const WallPlan& plan,
         }
         const auto add = [&](std::optional<Check> check) {
             if (check) {
-                checks.push_back(of_wall(section.part, on_known_places(part, std::move(*check))));
+                checks.push_back(of_wall(section.part, std::move(*check)));
+            }
+        };
+        const auto add_on_places = [&](std::optional<Check> check) {
+            if (check) {
+                add(on_known_places(part, std::move(*check)));
             }
         };
         if (wall.boards) {
-            add(sliver_check(part));
-            add(stagger_check(part));
+            // Boards that stand are cut at joints, courses at the top.
+            const bool stand = wall.boards->direction == BoardDirection::vertical;
+            stand ? add_on_places(sliver_check(part)) : add(sliver_check(part));
+            add_on_places(stagger_check(part));
             add(lift_check(part));
         }
-        add(joint_check(part));
-        add(tie_check_of(part));
+        add_on_places(joint_check(part));
+        add_on_places(tie_check_of(part));
     }
     return checks;
 }

@@ -206,7 +206,11 @@ std::vector<Sheet> sheets_of_part(const DrawingResult& result, const SheetWishes
     const double key_mm = draw_key(views_of(layout, part, whole, wishes.scale, system),
                                    {inner_margin_mm + 0.5, 0}, whole.width_mm - 1, key);
     const double most_notes_mm = (1 - least_room_for_views) * whole.height_mm - key_mm;
-    lines.resize(std::min(lines.size(), static_cast<std::size_t>(most_notes_mm / note_row_mm)));
+    const auto most_lines = static_cast<std::size_t>(most_notes_mm / note_row_mm);
+    if (lines.size() > most_lines) {
+        lines.resize(most_lines);
+        lines.back() = "The rest is told by 'boardmark wall'.";
+    }
     const double notes_mm = key_mm + note_row_mm * static_cast<double>(lines.size()) + 2;
     const SheetSize room = room_beside(notes_mm, size);
     std::vector<Sheet> sheets;

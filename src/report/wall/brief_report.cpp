@@ -2,6 +2,7 @@
 #include <boardmark/report/writing/words.hpp>
 #include <boardmark/text/utf8.hpp>
 
+#include "../drawing/drawing_flow.hpp"
 #include "../writing/csv_cells.hpp"
 #include "../writing/flow.hpp"
 #include "../writing/html.hpp"
@@ -44,6 +45,8 @@ Flow flow_of(const BriefResult& result, const TextStyle& style) {
             page += report::section(section.name) + items_of(section.items, style.system);
         }
     }
+    page += drawn_elevations(result.plan.layout, style.system) +
+            drawn_sections(result.plan.layout, style.system);
     page += section("QUESTIONS for the meeting before the pour") +
             items_of(result.brief.questions, style.system);
     page += section("CAUTIONS") + items_of(result.brief.cautions, style.system);

@@ -3,6 +3,7 @@
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/unit.hpp>
 
+#include "../drawing/drawing_flow.hpp"
 #include "../study/added_cost_report.hpp"
 #include "../writing/flow.hpp"
 #include "../writing/grid.hpp"
@@ -227,10 +228,12 @@ Flow flow_of(const WallResult& result, const TextStyle& style) {
     if (wall.boards) {
         page += section("BOARDS") + text_of_boards(result, style.system);
     }
+    page += drawn_elevations(plan.layout, style.system);
     if (!plan.forces.empty()) {
         page += section("FORCES ON THE FORMS, for planning") + text_of_forces(plan.forces, style) +
                 text_of_rise(plan.forces, style.system);
     }
+    page += drawn_sections(plan.layout, style.system);
     page += section("PLACING") + text_of_placing(result, style.system);
     if (!plan.runs.empty()) {
         page += section("JOINTS AND STEEL") + text_of_structure(result, style.system);

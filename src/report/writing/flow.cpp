@@ -27,6 +27,7 @@ public:
     std::string operator()(const Grid& grid) const { return grid.text(style_.colour); }
     std::string operator()(const SideBySide& table) const { return table.text(); }
     std::string operator()(const Figure&) const { return ""; }
+    std::string operator()(const Drawings&) const { return ""; }
 
 private:
     const TextStyle& style_;

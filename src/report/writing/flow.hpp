@@ -8,6 +8,7 @@
 #include "side_by_side.hpp"
 #include "wrap.hpp"
 
+#include <functional>
 #include <string>
 #include <utility>
 #include <variant>
@@ -32,10 +33,22 @@ struct Verbatim {
     std::string text;
 };
 
-using Block = std::variant<Heading, Paragraph, Verbatim, Grid, SideBySide, Figure>;
+/// A part drawn to scale: an SVG that holds no braces, and what it shows in words.
+struct Drawing {
+    std::string svg;
+    std::string caption;
+};
+
+/// Drawings that are made only where they are shown; what they are made from must live until then.
+struct Drawings {
+    std::function<std::vector<Drawing>()> drawn;
+};
+
+using Block = std::variant<Heading, Paragraph, Verbatim, Grid, SideBySide, Figure, Drawings>;
 
 /// A result as what stands one below the other. Text and HTML are two ways to write it down, so
-/// that nothing can stand in one and not in the other but for figures, which text leaves out.
+/// that nothing can stand in one and not in the other but for figures and drawings, which text
+/// leaves out.
 class Flow {
 public:
     Flow() = default;

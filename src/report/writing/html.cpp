@@ -112,6 +112,11 @@ object figure_of(const Figure& figure) {
             {"labels", labels}};
 }
 
+/// A part of the page that is put in as it stands.
+data part(std::string text) {
+    return partial{[text = std::move(text)] { return text; }};
+}
+
 /// The blocks of one section, paragraphs that are items of a list gathered into lists.
 class Blocks {
 public:
@@ -146,6 +151,11 @@ public:
     void operator()(const Grid& grid) { push("table", table_of(grid, region_name())); }
     void operator()(const SideBySide& table) { (*this)(table.grid()); }
     void operator()(const Figure& figure) { push("figure", figure_of(figure)); }
+    void operator()(const Drawings& drawings) {
+        for (const Drawing& drawing : drawings.drawn()) {
+            push("drawing", object{{"svg", part(drawing.svg)}, {"caption", drawing.caption}});
+        }
+    }
 
     list all() {
         end_list();
@@ -207,11 +217,6 @@ std::vector<std::pair<std::string, list>> sections_of(const Flow& flow, const st
     }
     sections.emplace_back(name, blocks.all());
     return sections;
-}
-
-/// A part of the page that is put in as it stands.
-data part(const char* text) {
-    return partial{[text] { return std::string{text}; }};
 }
 
 } // namespace

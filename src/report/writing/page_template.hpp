@@ -6,7 +6,7 @@ namespace boardmark::report {
 
 // The policy names the hash of the style, so that no other style can be smuggled in; a test
 // computes it again.
-constexpr const char* style_hash = "sha256-hrLJ7IPgSvcAHz2XkXuC4GEwRiBO6wEvJG7oGKnXjP8=";
+constexpr const char* style_hash = "sha256-JEqmU57WhMen5Q8NqxsU+D++2upYMZw7zo56016z504=";
 
 constexpr const char* page_style = R"(
 :root{--paper:#fcfbf8;--ink:#1c1f22;--soft:#565c62;--line:#cfcbc2;--accent:#28495c;
@@ -38,9 +38,10 @@ tbody .n{color:var(--soft)}
 .verdict{font-weight:600;border-left:.3rem solid;padding-left:.8rem;margin:1rem 0}
 pre{overflow-x:auto;font:0.85rem/1.35 ui-monospace,"DejaVu Sans Mono",monospace}
 figure{margin:1rem 0}
+.drawing svg{display:block;max-width:100%;height:auto;background:#fff}
 figcaption{color:var(--soft);font-size:.95rem}
-svg{display:block;width:100%;height:auto;min-width:30rem;max-width:46rem}
-svg text{font:13px Charter,Georgia,serif;fill:var(--ink)}
+.table svg{display:block;width:100%;height:auto;min-width:30rem;max-width:46rem}
+.table svg text{font:13px Charter,Georgia,serif;fill:var(--ink)}
 svg .axis{stroke:var(--soft);fill:none;stroke-width:1}
 svg .grid{stroke:var(--line);fill:none;stroke-width:1}
 svg .value{stroke:var(--accent);fill:none;stroke-width:2.5}
@@ -112,6 +113,9 @@ constexpr const char* block_template = R"({{#paragraph}}<p>{{text}}</p>
 {{/labels}}</svg></div>
 <figcaption>{{caption}}</figcaption>
 </figure>
-{{/figure}})";
+{{/figure}}{{#drawing}}<figure class="drawing">
+{{>svg}}<figcaption>{{caption}}</figcaption>
+</figure>
+{{/drawing}})";
 
 } // namespace boardmark::report

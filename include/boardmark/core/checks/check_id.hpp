@@ -120,6 +120,12 @@ inline constexpr CheckId placing_temperature{"placing.temperature"};
 inline constexpr CheckId placing_rise{"placing.rise"};
 inline constexpr CheckId placing_evaporation{"placing.evaporation"};
 inline constexpr CheckId placing_flow_class{"placing.flow_class"};
+inline constexpr CheckId layout_sliver{"layout.sliver"};
+inline constexpr CheckId layout_stagger{"layout.stagger"};
+inline constexpr CheckId layout_lift_off_board_joint{"layout.lift_off_board_joint"};
+inline constexpr CheckId layout_joint_in_opening{"layout.joint_in_opening"};
+inline constexpr CheckId layout_tie_in_joint{"layout.tie_in_joint"};
+
 inline constexpr CheckId lift_height{"lift.height"};
 inline constexpr CheckId lift_time{"lift.time"};
 inline constexpr CheckId truck_discharge{"truck.discharge"};
