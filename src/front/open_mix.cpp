@@ -1,5 +1,6 @@
 #include <boardmark/boardmark.hpp>
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/core/mix/complete_mix.hpp>
 #include <boardmark/front/input_file.hpp>
 #include <boardmark/reference/tables.hpp>
@@ -11,15 +12,15 @@ namespace boardmark {
 namespace {
 
 Opened<WorkedMix> worked(core::AnyMix mix, const std::string& name, std::vector<Fault> warnings) {
-    const auto system = std::visit([](const auto& either) { return either.system; }, mix);
+    const core::UnitSystem system = core::system_of(mix);
     core::Tables tables = reference::tables(system);
-    try {
-        core::Proportions proportions = core::proportions_of(mix, tables);
-        return {WorkedMix{std::move(mix), std::move(tables), std::move(proportions)},
+    auto proportions = core::proportions_of(mix, tables);
+    if (!proportions) {
+        return {proportions.why(), report::text(proportions.why(), name, system),
                 std::move(warnings)};
-    } catch (const core::Unresolved& why) {
-        return {why, report::text(why, name, system), std::move(warnings)};
     }
+    return {WorkedMix{std::move(mix), std::move(tables), *std::move(proportions)},
+            std::move(warnings)};
 }
 
 input::LoadFailure loads_nothing() {
@@ -52,7 +53,7 @@ Opened<WorkedMix> open(const std::string& path, Purpose purpose) {
 }
 
 Opened<WorkedMix> work(core::AnyMix mix) {
-    const std::string title = std::visit([](const auto& either) { return either.title; }, mix);
+    const std::string title = core::title_of(mix);
     const core::Faults faults = std::visit(
         [](const auto& either) { return core::faults_of(either, reference::vocabulary()); }, mix);
     if (faults.empty()) {

@@ -1,4 +1,5 @@
 #include <boardmark/boardmark.hpp>
+#include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/front/input_file.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/report/writing/words.hpp>
@@ -15,13 +16,12 @@ Opened<WorkedWall> read_wall(std::string text, std::string name, input::Loader l
         return {std::move(faults), input::render(reading.diagnostics)};
     }
     const core::Wall& wall = reading.record->wall;
-    const auto system = std::visit([](const auto& mix) { return mix.system; }, wall.mix);
-    try {
-        core::WallPlan plan = core::plan_wall(wall, reference::tables(system));
-        return {WorkedWall{std::move(*reading.record), std::move(plan)}, std::move(faults)};
-    } catch (const core::Unresolved& why) {
-        return {why, report::text(why, name, wall.system), std::move(faults)};
+    const core::UnitSystem system = core::system_of(wall.mix);
+    auto plan = core::plan_wall(wall, reference::tables(system));
+    if (!plan) {
+        return {plan.why(), report::text(plan.why(), name, wall.system), std::move(faults)};
     }
+    return {WorkedWall{std::move(*reading.record), *std::move(plan)}, std::move(faults)};
 }
 
 Opened<WorkedWall> open_wall(const std::string& path) {

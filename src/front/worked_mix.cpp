@@ -1,4 +1,5 @@
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/front/worked_mix.hpp>
 #include <boardmark/report/writing/words.hpp>
 
@@ -48,7 +49,7 @@ WorkedMix::WorkedMix(core::AnyMix mix, core::Tables tables, core::Proportions pr
     , checks_{core::assess(core::requirements_of(mix_), proportions_, tables_)} {}
 
 const std::string& WorkedMix::title() const {
-    return std::visit([](const auto& either) -> const std::string& { return either.title; }, mix_);
+    return core::title_of(mix_);
 }
 
 const core::Requirements& WorkedMix::requirements() const {
@@ -61,12 +62,11 @@ Opened<core::Batch> WorkedMix::batch(double volume_m3) const {
         std::string told = lines_of(faults);
         return {std::move(faults), std::move(told)};
     }
-    try {
-        return {core::batch(proportions_, {.volume_m3 = volume_m3}, tables_.water_density_kg_m3),
-                {}};
-    } catch (const core::Unresolved& why) {
-        return {why, report::text(why, title(), system())};
+    auto batch = core::batch(proportions_, {.volume_m3 = volume_m3}, tables_.water_density_kg_m3);
+    if (!batch) {
+        return {batch.why(), report::text(batch.why(), title(), system())};
     }
+    return {*std::move(batch), std::vector<Fault>{}};
 }
 
 report::MixResult WorkedMix::result() const {

@@ -20,6 +20,10 @@ std::vector<Contradiction> contradictions() {
          [](Mix& mix) {
              mix.requirements.exposure = {"F2", "F2"};
          }},
+        {"two classes of one category", Field::exposure,
+         [](Mix& mix) {
+             mix.requirements.exposure = {"F1", "F2"};
+         }},
         {"an unknown level", Field::alkali_level,
          [](Mix& mix) { mix.requirements.alkali_level = "Q"; }},
         {"a system that is none", Field::system,

@@ -11,19 +11,19 @@ using core::Mix;
 using Place = std::function<Material&(Mix&)>;
 
 Material& cement_of(Mix& mix) {
-    return mix.binder[0].material;
+    return mix.binder[0].material.edit();
 }
 Material& blend_of(Mix& mix) {
-    return mix.binder[1].material;
+    return mix.binder[1].material.edit();
 }
 Material& stone_of(Mix& mix) {
-    return mix.coarse[0].material;
+    return mix.coarse[0].material.edit();
 }
 Material& sand_of(Mix& mix) {
-    return mix.fine[0].material;
+    return mix.fine[0].material.edit();
 }
 Material& reducer_of(Mix& mix) {
-    return mix.admixtures[0].material;
+    return mix.admixtures[0].material.edit();
 }
 
 /// Where a number stands: a plain one, or one that may be left out.

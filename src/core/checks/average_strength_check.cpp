@@ -251,7 +251,7 @@ void check_average_strength(const CheckContext& context, Findings& findings) {
         average ? hold_stated(*average, by_code.strength_mpa, context.tables.system)
                 : StatedFinding{Verdict::holds, false};
     const bool doubtful_record =
-        !average && outlook.verdict == Verdict::holds && !by_code.record_lacks.empty();
+        !average && outlook.verdict == Verdict::holds && by_code.record_is_silent();
     Finding found{.id = check_ids::strength_average,
                   .verdict =
                       doubtful_record ? Verdict::watch : worse(stated.verdict, outlook.verdict),
@@ -270,7 +270,7 @@ void check_average_strength(const CheckContext& context, Findings& findings) {
         } else if (doubtful_record) {
             told.message.text +=
                 "; that average counts on a strength record of which {lacks} is not stated";
-            told.message.arguments.push_back(word("lacks", joined(by_code.record_lacks)));
+            told.message.arguments.push_back(word("lacks", joined(by_code.record_lacks())));
         }
     });
 }

@@ -5,8 +5,6 @@
 #include "../code/demand.hpp"
 #include "findings.hpp"
 
-#include <vector>
-
 namespace boardmark::core {
 
 /// What every check may look at.
@@ -17,8 +15,6 @@ struct CheckContext {
     const StatedClasses& stated;
     const Demands& demands;
 };
-
-using Checks = std::vector<Check>;
 
 // One function for each subject; a check that does not apply is left out.
 

@@ -37,7 +37,7 @@ Phrase silent_message(const CheckContext& context, const CodeAverage& by_code) {
             "the average is {without}, with it {with}",
             {quantity("distance", {rules.record_strength_distance_mpa, Measure::strength}),
              quantity("oldest", {rules.oldest_record_d, Measure::age}),
-             word("keys", joined(by_code.record_lacks)),
+             word("keys", joined(by_code.record_lacks())),
              quantity("without", {code_average(without, rules).strength_mpa, Measure::strength}),
              quantity("with", {by_code.strength_mpa, Measure::strength})}};
 }
@@ -60,7 +60,7 @@ void check_strength_records(const CheckContext& context, Findings& findings) {
     const bool judged = own && own->judged;
     const CodeAverage by_code =
         code_average(context.requirements, context.tables.code.average_strength);
-    const bool silent = !by_code.record_lacks.empty();
+    const bool silent = by_code.record_is_silent();
     if (!judged && !silent) {
         return;
     }

@@ -50,44 +50,56 @@ CodeAverage from_record(double specified_mpa, const StrengthRecords& records,
                             .tests = records.tests}};
 }
 
-std::optional<Phrase> why_set_aside(double specified_mpa, const StrengthRecords& records,
-                                    const AverageStrengthRules& rules) {
+std::optional<SetAside> set_aside(double specified_mpa, const StrengthRecords& records,
+                                  const AverageStrengthRules& rules) {
     if (records.tests < rules.factors.front().tests) {
-        return Phrase{"The strength record has {tests} tests; fewer than {least} count as no "
-                      "record.",
-                      {quantity("tests", {double(records.tests), Measure::count}),
-                       quantity("least", {rules.factors.front().tests, Measure::count})}};
+        return SetAside::too_few_tests;
     }
     if (records.age_d && above(*records.age_d, rules.oldest_record_d)) {
-        return Phrase{"The strength record is {age} old; one older than {oldest} does not count.",
-                      {quantity("age", {*records.age_d, Measure::age}),
-                       quantity("oldest", {rules.oldest_record_d, Measure::age})}};
+        return SetAside::too_old;
     }
     if (records.strength_mpa && above(std::abs(*records.strength_mpa - specified_mpa),
                                       rules.record_strength_distance_mpa)) {
-        return Phrase{
-            "The strength record is of {recorded} concrete; one that differs from the "
-            "specified {strength} by more than {distance} does not count.",
-            {quantity("recorded", {*records.strength_mpa, Measure::strength}),
-             quantity("strength", {specified_mpa, Measure::strength}),
-             quantity("distance", {rules.record_strength_distance_mpa, Measure::strength})}};
+        return SetAside::of_other_strength;
     }
     return std::nullopt;
 }
 
-/// The keys that tell whether a record counts and are not stated.
-std::vector<std::string> unstated(const StrengthRecords& records) {
+} // namespace
+
+Phrase why_set_aside(SetAside reason, const Requirements& requirements,
+                     const AverageStrengthRules& rules) {
+    const StrengthRecords& records = *requirements.records;
+    switch (reason) {
+    case SetAside::too_few_tests:
+        return {"The strength record has {tests} tests; fewer than {least} count as no "
+                "record.",
+                {quantity("tests", {double(records.tests), Measure::count}),
+                 quantity("least", {rules.factors.front().tests, Measure::count})}};
+    case SetAside::too_old:
+        return {"The strength record is {age} old; one older than {oldest} does not count.",
+                {quantity("age", {*records.age_d, Measure::age}),
+                 quantity("oldest", {rules.oldest_record_d, Measure::age})}};
+    case SetAside::of_other_strength:
+        break;
+    }
+    return {"The strength record is of {recorded} concrete; one that differs from the "
+            "specified {strength} by more than {distance} does not count.",
+            {quantity("recorded", {*records.strength_mpa, Measure::strength}),
+             quantity("strength", {requirements.strength_mpa, Measure::strength}),
+             quantity("distance", {rules.record_strength_distance_mpa, Measure::strength})}};
+}
+
+std::vector<std::string> CodeAverage::record_lacks() const {
     std::vector<std::string> keys;
-    if (!records.strength_mpa) {
+    if (lacks_strength) {
         keys.emplace_back("strength");
     }
-    if (!records.age_d) {
+    if (lacks_age) {
         keys.emplace_back("age");
     }
     return keys;
 }
-
-} // namespace
 
 Phrase CodeAverage::reason() const {
     const Argument specified = quantity("strength", {specified_mpa, Measure::strength});
@@ -129,13 +141,15 @@ CodeAverage code_average(const Requirements& requirements, const AverageStrength
     if (!requirements.records) {
         return without_record(specified_mpa, rules);
     }
-    if (const auto why = why_set_aside(specified_mpa, *requirements.records, rules)) {
+    const StrengthRecords& records = *requirements.records;
+    if (const auto why = set_aside(specified_mpa, records, rules)) {
         CodeAverage average = without_record(specified_mpa, rules);
         average.record_set_aside = why;
         return average;
     }
-    CodeAverage average = from_record(specified_mpa, *requirements.records, rules);
-    average.record_lacks = unstated(*requirements.records);
+    CodeAverage average = from_record(specified_mpa, records, rules);
+    average.lacks_strength = !records.strength_mpa;
+    average.lacks_age = !records.age_d;
     return average;
 }
 
@@ -158,7 +172,8 @@ double required_average_strength(const Requirements& requirements,
         return requirements.average->strength_mpa;
     }
     if (by_code.record_set_aside) {
-        worksheet.caution([&] { return *by_code.record_set_aside; });
+        worksheet.caution(
+            [&] { return why_set_aside(*by_code.record_set_aside, requirements, rules); });
     }
     worksheet.record([&] {
         return Step{.quantity = "required_average_strength",

@@ -28,15 +28,23 @@ struct OfRecord {
     int tests;
 };
 
+/// Why a record does not count.
+enum class SetAside { too_few_tests, too_old, of_other_strength };
+
 /// The average strength that the code asks for, so that few tests fall below the specified one.
 struct CodeAverage {
     double strength_mpa;
     const Source& source; ///< in the tables
     double specified_mpa;
     std::variant<NoRecord, OfRecord> way;
-    std::optional<Phrase> record_set_aside = {}; ///< why a stated record does not count
-    std::vector<std::string> record_lacks = {};  ///< keys without which nobody can tell whether the
-                                                 ///< record counts that the average goes by
+    std::optional<SetAside> record_set_aside = {}; ///< why a stated record does not count
+    bool lacks_strength = false; ///< of the record that the average goes by: nobody can tell
+    bool lacks_age = false;      ///< whether it counts
+
+    bool record_is_silent() const { return lacks_strength || lacks_age; }
+
+    /// The keys that a silent record lacks.
+    std::vector<std::string> record_lacks() const;
 
     /// How the strength follows.
     Phrase reason() const;
@@ -45,7 +53,12 @@ struct CodeAverage {
 /// The factor on the standard deviation of so many tests, 1 from 30 on. At least 15.
 double deviation_factor(int tests, const AverageStrengthRules& rules);
 
+/// Costs no allocation.
 CodeAverage code_average(const Requirements& requirements, const AverageStrengthRules& rules);
+
+/// The sentence for a record that was set aside; the requirements hold one.
+Phrase why_set_aside(SetAside reason, const Requirements& requirements,
+                     const AverageStrengthRules& rules);
 
 /// The average strength to proportion for, recorded with its reason.
 double required_average_strength(const Requirements& requirements,

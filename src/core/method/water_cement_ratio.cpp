@@ -6,7 +6,7 @@
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../strength/own_line.hpp"
-#include "strength_column.hpp"
+#include "strength_table_age.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -3,7 +3,7 @@
 
 #include "../basis/tolerance.hpp"
 #include "../checks/compare.hpp"
-#include "../method/strength_column.hpp"
+#include "../method/strength_table_age.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -65,7 +65,7 @@ void ask_average(const StrengthRecord& record, const std::vector<StrengthTest>& 
     const CodeAverage average = code_average(requirements, rules);
     statistics.required_average_mpa = average.strength_mpa;
     if (average.record_set_aside) {
-        worksheet.cautions.push_back(*average.record_set_aside);
+        worksheet.cautions.push_back(why_set_aside(*average.record_set_aside, requirements, rules));
     } else if (requirements.records) {
         statistics.deviation_factor = deviation_factor(requirements.records->tests, rules);
     }

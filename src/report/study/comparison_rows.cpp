@@ -2,10 +2,13 @@
 
 #include <boardmark/units/unit.hpp>
 
+#include "../writing/measured.hpp"
 #include "../writing/quantity_format.hpp"
 
 #include <algorithm>
+#include <cassert>
 #include <cmath>
+#include <utility>
 
 namespace boardmark::report {
 namespace {
@@ -16,26 +19,22 @@ using core::UnitSystem;
 
 constexpr const char* nothing = "-";
 
-/// Amount and unit of a quantity as the trade writes it.
+/// A quantity as a table writes it whose head has the unit.
 struct Written {
+    double value; ///< in that unit, not rounded
     std::string amount;
     std::string unit;
 };
 
-/// A value in the unit that was written beside it.
-double in_written_unit(double value, Measure measure, const std::string& unit) {
-    if (measure == Measure::temperature_difference) {
-        return unit == "degF" ? 1.8 * value : value;
-    }
-    const units::Unit* known = unit == "%" || unit.empty() ? nullptr : units::find_unit(unit);
-    return known ? known->from_inside(value) : value;
-}
-
 Written written_apart(core::Quantity quantity, UnitSystem system) {
-    const std::string text = shown(quantity, system);
-    const std::size_t space = text.rfind(' ');
-    return space == std::string::npos ? Written{text, ""}
-                                      : Written{text.substr(0, space), text.substr(space + 1)};
+    const Measured in_unit = measured(quantity, system);
+    const std::string unit = in_unit.unit == "1" ? "" : in_unit.unit;
+    std::string amount = shown(quantity, system);
+    if (!unit.empty()) {
+        assert(amount.ends_with(" " + unit));
+        amount.resize(amount.size() - unit.size() - 1);
+    }
+    return {in_unit.amount, std::move(amount), unit};
 }
 
 /// Adds a row of one measure.
@@ -61,7 +60,7 @@ public:
             }
             const Written written = written_apart({*value, measure}, system_);
             row.unit = written.unit;
-            row.cells.push_back({in_written_unit(*value, measure, row.unit), written.amount});
+            row.cells.push_back({written.value, written.amount});
         }
         rows.push_back(std::move(row));
     }
@@ -165,14 +164,15 @@ ComparisonRow slump_row(const std::vector<ComparedMix>& columns, UnitSystem syst
         } else if (!column.slump.mm) {
             row.cells.push_back({std::nullopt, "flows"});
         } else {
-            core::Quantity slump{*column.slump.mm, Measure::slump};
+            const core::Quantity exact{*column.slump.mm, Measure::slump};
+            core::Quantity slump = exact;
             if (column.slump.estimate) { // to the quarter inch or 5 mm, as slump is read
                 const double step = system == UnitSystem::us ? 6.35 : 5;
                 slump.value = std::round(slump.value / step) * step;
             }
             const Written written = written_apart(slump, system);
             row.unit = written.unit;
-            row.cells.push_back({in_written_unit(*column.slump.mm, Measure::slump, row.unit),
+            row.cells.push_back({measured(exact, system).amount,
                                  (column.slump.estimate ? "about " : "") + written.amount});
         }
     }

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <string>
 
 namespace boardmark::core {
 namespace {
@@ -13,11 +15,14 @@ void find_word_faults(const Requirements& asked, const Vocabulary& words, const 
     if (!asked.code.empty() && std::ranges::count(words.codes, asked.code) == 0) {
         list.unknown(Field::code, asked.code);
     }
-    for (auto stated = asked.exposure.begin(); stated != asked.exposure.end(); ++stated) {
-        if (std::ranges::count(words.exposure_classes, *stated) == 0) {
-            list.unknown(Field::exposure, *stated);
-        } else if (std::count(asked.exposure.begin(), stated, *stated) > 0) {
-            list.impossible(Field::exposure, "has " + *stated + " twice");
+    std::map<std::size_t, std::string> stated; // by category
+    for (const std::string& name : asked.exposure) {
+        const ExposureClass* known = words.code.find_class(name);
+        if (!known) {
+            list.unknown(Field::exposure, name);
+        } else if (const auto [other, added] = stated.emplace(known->category, name); !added) {
+            list.impossible(Field::exposure,
+                            "has " + other->second + " and " + name + " of one category");
         }
     }
     if (!asked.alkali_level.empty() &&

@@ -1,0 +1,74 @@
+// Verdicts of many mixes: none of them costs an allocation.
+
+#include "base_mix.hpp"
+#include "support.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <cstddef>
+#include <cstdlib>
+#include <new>
+
+namespace {
+
+std::size_t allocations = 0;
+
+} // namespace
+
+void* operator new(std::size_t bytes) {
+    ++allocations;
+    if (void* memory = std::malloc(bytes == 0 ? 1 : bytes)) {
+        return memory;
+    }
+    throw std::bad_alloc{};
+}
+
+void operator delete(void* memory) noexcept {
+    std::free(memory);
+}
+
+void operator delete(void* memory, std::size_t) noexcept {
+    std::free(memory);
+}
+
+namespace {
+
+using namespace boardmark;
+
+/// A mix that almost every check looks at.
+const test::BaseMix busy{
+    .requirements = "  exposure: [F2, S1, W1, C2]\n"
+                    "  slump_window: 3 in to 5 in\n"
+                    "  time_to_place: 60 min\n"
+                    "  section: {thickness: 10 in, clear_bar_spacing: 5 in, clear_cover: 2 in}\n"
+                    "  minimum_binder: 500 lb/yd3\n"
+                    "  strength_curve: {0.36: 6900 psi, 0.40: 6200 psi, 0.45: 5400 psi}\n"
+                    "  finish: board-marked\n",
+    .reducer = "water_reduction: {4 fl oz/cwt: 8 %, 8 fl oz/cwt: 16 %}, maximum_dose: 12 fl "
+               "oz/cwt, retains: {30 min: 90 %, 60 min: 75 %}",
+    .binder = "{cement: 75 %, slag: 25 %}"};
+
+} // namespace
+
+TEST_CASE("the verdicts of a mix cost no allocation once the buffer has room") {
+    test::BaseMix mix = busy;
+    mix.requirements += GENERATE(
+        as<std::string>{},
+        "  strength_records: {tests: 18, standard_deviation: 480 psi, strength: 5000 psi, age: 9 "
+        "months}\n",
+        "  strength_records: {tests: 18, standard_deviation: 480 psi}\n",
+        "  strength_records: {tests: 3, standard_deviation: 480 psi}\n");
+    INFO(mix.requirements);
+    const test::Solved solved = test::solve(test::text(mix));
+    const core::Requirements& requirements = core::requirements_of(solved.mix);
+    std::vector<core::Finding> verdicts;
+    core::judge(requirements, solved.proportions, solved.tables, verdicts);
+    const std::size_t found = verdicts.size();
+    const std::size_t before = allocations;
+    core::judge(requirements, solved.proportions, solved.tables, verdicts);
+    const std::size_t after = allocations;
+    CHECK(after - before == 0);
+    CHECK(verdicts.size() == found);
+    CHECK(found > 25); // of about thirty, so that there is something not to allocate for
+    CHECK(before > 0); // counted at all
+}
