@@ -40,8 +40,9 @@ void tell_ratio(const CheckContext& context, double w_cm, double lowest, Check& 
         }
         const std::string& name = demand.by->name;
         const bool broken = held(demand, w_cm) == Verdict::fails;
-        message.text += "; " + name + (broken ? " breaks {limit_" : " allows {limit_") + name + "}";
-        message.arguments.push_back(quantity("limit_" + name, {demand.high, Measure::w_cm}));
+        const std::string limit = argument_name("limit", name);
+        message.text += "; " + name + (broken ? " breaks {" : " allows {") + limit + "}";
+        message.arguments.push_back(quantity(limit, {demand.high, Measure::w_cm}));
     }
     told.source = *governing.last->source;
     told.requirement = joined(governing.classes);

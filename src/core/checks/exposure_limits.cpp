@@ -6,8 +6,9 @@ namespace boardmark::core {
 
 void append_other_editions(const ExposureClass& exposure, Phrase& message) {
     if (!exposure.other_editions.empty()) {
-        message.text += ". {editions_" + exposure.name + "}";
-        message.arguments.push_back(word("editions_" + exposure.name, exposure.other_editions));
+        const std::string editions = argument_name("editions", exposure.name);
+        message.text += ". {" + editions + "}";
+        message.arguments.push_back(word(editions, exposure.other_editions));
     }
 }
 

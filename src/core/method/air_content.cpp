@@ -119,7 +119,11 @@ Outcome<bool> known_entrained(AirAtSize air, const Tables& tables) {
 const ExposureClass* freezing_class(const Requirements& requirements, const Tables& tables) {
     for (const std::string& name : requirements.exposure) {
         const ExposureClass& stated = tables.exposure_class(name);
-        if (stated.air_percent) {
+        const bool is_of_freezing =
+            std::ranges::any_of(tables.code.classes, [&](const ExposureClass& other) {
+                return other.category == stated.category && other.air_percent;
+            });
+        if (is_of_freezing) {
             return &stated;
         }
     }

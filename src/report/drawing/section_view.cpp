@@ -16,7 +16,6 @@ using core::UnitSystem;
 using core::WallSection;
 
 constexpr double heights_column_mm = 7;  // left: the height's dimension
-constexpr double lift_words_mm = 29;     // left: the lifts
 constexpr double rod_mm = 2.5;           // what a tie stands out
 constexpr double gap_mm = 9;             // from the section to the pressure
 constexpr double pressure_width_mm = 38; // the highest pressure or rating
@@ -38,7 +37,7 @@ public:
             most_x_m = std::max(most_x_m, point.x_m);
             lowest_m = std::min(lowest_m, point.z_m);
         }
-        const double lifts_mm = m_section.lifts_m.empty() ? rod_mm : lift_words_mm;
+        const double lifts_mm = m_section.lifts_m.empty() ? rod_mm : lift_words_mm();
         const double overhang_mm = -on_paper(least_x_m);
         const double words_mm = std::max(lifts_mm, overhang_mm);
         m_left_mm = heights_column_mm + words_mm;
@@ -88,6 +87,21 @@ private:
         }
     }
 
+    std::string lift_words(int number, double lift_m) const {
+        return fmt::format("lift {}: {}", number, dimension(lift_m, m_system));
+    }
+
+    /// Room left of the section for the longest of the lifts' words.
+    double lift_words_mm() const {
+        double widest_mm = 0;
+        int number = 1;
+        for (const double lift_m : m_section.lifts_m) {
+            widest_mm =
+                std::max(widest_mm, width_of_words_mm(lift_words(number++, lift_m), letter_mm));
+        }
+        return widest_mm + rod_mm + 1;
+    }
+
     void draw_lifts() {
         double free_below_mm = m_bottom_mm;
         int number = 1;
@@ -96,8 +110,7 @@ private:
             const double y_mm = y_of(lift_m) + letter_mm / 3;
             if (y_mm < free_below_mm) {
                 m_view.words(Ink::lettering, {m_left_mm - rod_mm - 1, y_mm},
-                             fmt::format("lift {}: {}", number, dimension(lift_m, m_system)),
-                             Anchor::end);
+                             lift_words(number, lift_m), Anchor::end);
                 free_below_mm = y_mm - letter_mm - 0.6;
             }
             ++number;
