@@ -38,10 +38,12 @@ void tell_ratio(const CheckContext& context, double w_cm, double lowest, Check& 
             governing.add(demand);
             continue;
         }
-        const std::string& name = demand.by->name;
         const bool broken = held(demand, w_cm) == Verdict::fails;
-        message.text += "; " + name + (broken ? " breaks {limit_" : " allows {limit_") + name + "}";
-        message.arguments.push_back(quantity("limit_" + name, {demand.high, Measure::w_cm}));
+        const std::string name = numbered("class", message);
+        message.arguments.push_back(word(name, demand.by->name));
+        const std::string limit = numbered("limit", message);
+        message.arguments.push_back(quantity(limit, {demand.high, Measure::w_cm}));
+        message.text += "; {" + name + (broken ? "} breaks {" : "} allows {") + limit + "}";
     }
     told.source = *governing.last->source;
     told.requirement = joined(governing.classes);
