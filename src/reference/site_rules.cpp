@@ -47,9 +47,10 @@ std::vector<core::SiteCondition> conditions_of(const EmbeddedRow& line) {
 }
 
 core::SiteRule rule_of(const EmbeddedRow& line) {
-    const bool by_soil = line.name == "soil";
+    const std::string class_name = note(line, "class");
+    const bool by_soil = class_name == "soil";
     return {.conditions = conditions_of(line),
-            .class_name = by_soil ? "" : std::string{line.name},
+            .class_name = by_soil ? "" : class_name,
             .by_soil = by_soil,
             .reason = note(line, "reason"),
             .missing = note(line, "missing"),

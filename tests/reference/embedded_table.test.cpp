@@ -119,9 +119,8 @@ TEST_CASE("every table is a full rectangle and no row is empty") {
         for (const EmbeddedRow& row : table.rows) {
             INFO("row '" << row.name << "' " << row.group << " " << row.from_us);
             CHECK(row.cells.size() == table.columns.size());
-            // A row without a figure says so itself: its class asks nothing, or it names a
-            // category.
-            CHECK((note(row, "asks") == "nothing" || row.group == "category" ||
+            // A row without a figure says so itself: its class asks nothing.
+            CHECK((note(row, "asks") == "nothing" ||
                    std::ranges::any_of(row.cells, [](double cell) { return !std::isnan(cell); })));
             CHECK(std::ranges::none_of(row.cells, [](double cell) { return std::isinf(cell); }));
         }
@@ -195,29 +194,11 @@ TEST_CASE("a range of a row does not end before it begins and overlaps no other 
     }
 }
 
-/// Rows that are tried in their order until one holds.
-bool is_list_of_rules(const EmbeddedTable& table) {
-    return table.columns.size() == 1 && table.columns.front().name == "order";
-}
-
-TEST_CASE("rules that are tried in order stand in that order") {
-    for (const EmbeddedTable& table : embedded_tables()) {
-        for (std::size_t i = 1; is_list_of_rules(table) && i < table.rows.size(); ++i) {
-            INFO(table.name << " row " << i);
-            const bool same_group = table.rows[i].group == table.rows[i - 1].group;
-            CHECK((!same_group || table.rows[i].cells[0] > table.rows[i - 1].cells[0]));
-        }
-    }
-}
-
 TEST_CASE("a row is named or stands at a value and no two are alike") {
     for (const EmbeddedTable& table : embedded_tables()) {
         std::set<std::pair<std::string, std::string>> names;
         for (const EmbeddedRow& row : table.rows) {
             INFO(table.name << " row '" << row.name << "' " << row.group << " " << row.from_us);
-            if (is_list_of_rules(table)) { // several rules lead to a class, some to none
-                continue;
-            }
             CHECK(row.name.empty() != std::isnan(row.from_us));
             if (!row.name.empty()) {
                 CHECK(names.emplace(row.name, row.group).second);

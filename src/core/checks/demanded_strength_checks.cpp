@@ -38,11 +38,12 @@ void tell_ratio(const CheckContext& context, double w_cm, double lowest, Check& 
             governing.add(demand);
             continue;
         }
-        const std::string& name = demand.by->name;
         const bool broken = held(demand, w_cm) == Verdict::fails;
-        const std::string limit = argument_name("limit", name);
-        message.text += "; " + name + (broken ? " breaks {" : " allows {") + limit + "}";
+        const std::string name = numbered("class", message);
+        message.arguments.push_back(word(name, demand.by->name));
+        const std::string limit = numbered("limit", message);
         message.arguments.push_back(quantity(limit, {demand.high, Measure::w_cm}));
+        message.text += "; {" + name + (broken ? "} breaks {" : "} allows {") + limit + "}";
     }
     told.source = *governing.last->source;
     told.requirement = joined(governing.classes);

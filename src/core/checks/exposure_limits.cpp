@@ -6,10 +6,14 @@ namespace boardmark::core {
 
 void append_other_editions(const ExposureClass& exposure, Phrase& message) {
     if (!exposure.other_editions.empty()) {
-        const std::string editions = argument_name("editions", exposure.name);
-        message.text += ". {" + editions + "}";
-        message.arguments.push_back(word(editions, exposure.other_editions));
+        const std::string name = numbered("editions", message);
+        message.text += ". {" + name + "}";
+        message.arguments.push_back(word(name, exposure.other_editions));
     }
+}
+
+std::string numbered(const std::string& name, const Phrase& message) {
+    return name + "_" + std::to_string(message.arguments.size());
 }
 
 std::string joined(const std::vector<std::string>& words) {

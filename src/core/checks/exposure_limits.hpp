@@ -11,6 +11,10 @@ namespace boardmark::core {
 /// Adds to a message what other editions of the code say of a class.
 void append_other_editions(const ExposureClass& exposure, Phrase& message);
 
+/// The name for one more argument of its kind. A class may have any name, an argument only letters,
+/// digits and underscores.
+std::string numbered(const std::string& name, const Phrase& message);
+
 /// "F2, C2"
 std::string joined(const std::vector<std::string>& words);
 
