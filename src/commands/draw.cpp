@@ -1,9 +1,9 @@
+#include <boardmark/front/input_file.hpp>
 #include <boardmark/report/drawing/drawing_report.hpp>
 #include <boardmark/text/closest.hpp>
 #include <boardmark/units/date.hpp>
 
 #include "command.hpp"
-#include "input_file.hpp"
 #include "option_values.hpp"
 #include "output_file.hpp"
 #include "planned_wall.hpp"
@@ -120,7 +120,7 @@ ExitCode run(const Arguments& arguments) {
     const PlannedWall& planned = std::get<PlannedWall>(opened);
     const core::UnitSystem system = arguments.reporting().value_or(planned.origin.system);
     const report::DrawingResult result{planned.record.wall, planned.plan,
-                                       shown_name(arguments.file()), planned.sha256};
+                                       front::shown_name(arguments.file()), planned.sha256};
     const report::SheetWishes wishes{.paper = paper_of(arguments, system),
                                      .scale = scale_of(arguments),
                                      .part = part_of(arguments, planned.plan.layout),
