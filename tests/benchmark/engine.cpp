@@ -67,7 +67,7 @@ void checks_with_messages(benchmark::State& state) {
 BENCHMARK(checks_with_messages)->Unit(benchmark::kMicrosecond);
 
 void verdicts_of_a_mix(benchmark::State& state) {
-    const core::Proportions proportions = core::proportion(example(), tables());
+    const core::Proportions proportions = *core::proportion(example(), tables());
     std::vector<core::Finding> verdicts;
     for ([[maybe_unused]] auto _ : state) {
         core::judge(example().requirements, proportions, tables(), verdicts);

@@ -1,5 +1,7 @@
 // When a check applies and what it says; the limits themselves are held in tests/published.
 
+#include <boardmark/report/writing/words.hpp>
+
 #include "base_mix.hpp"
 #include "core/checks/compare.hpp"
 #include "support.hpp"
@@ -149,7 +151,8 @@ TEST_CASE("the message of a broken ratio names every class it breaks") {
                                       .selections = "{w_cm: 0.47}"}));
     const core::Check& check = *solved.check("w_cm.exposure");
     CHECK(check.requirement == "C2");
-    CHECK_THAT(check.message.text, Contains("F2 breaks") && Contains("S1 allows"));
+    CHECK_THAT(report::words(check.message, core::UnitSystem::us),
+               Contains("F2 breaks") && Contains("S1 allows"));
     CHECK(check.source.citation == "ACI 318-19 Table 19.3.2.1");
 }
 
