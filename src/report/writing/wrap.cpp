@@ -28,11 +28,13 @@ std::string fill(const std::string& text, std::size_t width) {
 } // namespace
 
 std::size_t shown_width(const std::string& text) {
-    return text::display_width(without_colours(text));
+    const bool is_coloured = text.find('\x1b') != std::string::npos;
+    return text::display_width(is_coloured ? without_colours(text) : text);
 }
 
 std::vector<std::string> lines_of(std::string_view text, std::size_t width) {
     std::vector<std::string> lines{""};
+    std::size_t taken = 0; // columns of the last line
     std::size_t at = 0;
     while (at < text.size()) {
         const std::size_t end = std::min(text.find(' ', at), text.size());
@@ -41,17 +43,25 @@ std::vector<std::string> lines_of(std::string_view text, std::size_t width) {
         if (word.empty()) {
             continue;
         }
-        const std::size_t taken = text::display_width(lines.back());
-        if (taken > 0 && taken + 1 + text::display_width(word) > width) {
+        std::size_t wide = text::display_width(word);
+        if (taken > 0 && taken + 1 + wide > width) {
             lines.emplace_back();
+            taken = 0;
         }
-        while (text::display_width(word) > width) { // a word wider than the page is broken
+        while (wide > width) { // a word wider than the page is broken
             const std::string part = text::beginning(word, width);
             word.erase(0, part.size());
             lines.back() = part;
             lines.emplace_back();
+            taken = 0;
+            wide = text::display_width(word);
         }
-        lines.back() += (lines.back().empty() ? "" : " ") + word;
+        if (!lines.back().empty()) {
+            lines.back() += ' ';
+            ++taken;
+        }
+        lines.back() += word;
+        taken += wide;
     }
     return lines;
 }
