@@ -72,3 +72,23 @@ TEST_CASE("the verdicts of a mix cost no allocation once the buffer has room") {
     CHECK(found > 25); // of about thirty, so that there is something not to allocate for
     CHECK(before > 0); // counted at all
 }
+
+TEST_CASE("the figures of a mix cost no allocation once the buffer has room and are its own") {
+    const test::Solved solved = test::solve(test::text(busy));
+    const core::Mix& mix = std::get<core::Mix>(solved.mix);
+    core::Proportions figures{};
+    REQUIRE_FALSE(core::figures(mix, solved.tables, figures));
+    const std::size_t before = allocations;
+    const bool unresolved = core::figures(mix, solved.tables, figures).has_value();
+    const std::size_t after = allocations;
+    CHECK(after - before == 0);
+    CHECK_FALSE(unresolved);
+    CHECK(figures.worksheet.steps.empty());
+    CHECK(figures.selection.w_cm == solved.proportions.selection.w_cm);
+    CHECK(figures.totals.fresh_density_kg_m3 == solved.proportions.totals.fresh_density_kg_m3);
+    REQUIRE(figures.ingredients.size() == solved.proportions.ingredients.size());
+    for (std::size_t i = 0; i < figures.ingredients.size(); ++i) {
+        CHECK(figures.ingredients[i].name == solved.proportions.ingredients[i].name);
+        CHECK(figures.ingredients[i].kg_m3 == solved.proportions.ingredients[i].kg_m3);
+    }
+}
