@@ -89,7 +89,7 @@ Elevation behind(const LayoutCase& drawn, Elevation elevation) {
         point.x_m = length_m - point.x_m;
     }
     std::ranges::reverse(elevation.outline); // and its lower left corner comes first again
-    std::ranges::rotate(elevation.outline, elevation.outline.end() - 2);
+    std::rotate(elevation.outline.begin(), elevation.outline.end() - 2, elevation.outline.end());
     for (FaceJoint& joint : elevation.joints) {
         joint.x_m = length_m - joint.x_m;
     }
