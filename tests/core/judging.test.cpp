@@ -1,35 +1,10 @@
 // Verdicts of many mixes: none of them costs an allocation.
 
+#include "allocations.hpp"
 #include "base_mix.hpp"
 #include "support.hpp"
 
 #include <catch2/catch.hpp>
-
-#include <cstddef>
-#include <cstdlib>
-#include <new>
-
-namespace {
-
-std::size_t allocations = 0;
-
-} // namespace
-
-void* operator new(std::size_t bytes) {
-    ++allocations;
-    if (void* memory = std::malloc(bytes == 0 ? 1 : bytes)) {
-        return memory;
-    }
-    throw std::bad_alloc{};
-}
-
-void operator delete(void* memory) noexcept {
-    std::free(memory);
-}
-
-void operator delete(void* memory, std::size_t) noexcept {
-    std::free(memory);
-}
 
 namespace {
 
@@ -64,9 +39,9 @@ TEST_CASE("the verdicts of a mix cost no allocation once the buffer has room") {
     std::vector<core::Finding> verdicts;
     core::judge(requirements, solved.proportions, solved.tables, verdicts);
     const std::size_t found = verdicts.size();
-    const std::size_t before = allocations;
+    const std::size_t before = test::allocations;
     core::judge(requirements, solved.proportions, solved.tables, verdicts);
-    const std::size_t after = allocations;
+    const std::size_t after = test::allocations;
     CHECK(after - before == 0);
     CHECK(verdicts.size() == found);
     CHECK(found > 25); // of about thirty, so that there is something not to allocate for
@@ -78,9 +53,9 @@ TEST_CASE("the figures of a mix cost no allocation once the buffer has room and 
     const core::Mix& mix = std::get<core::Mix>(solved.mix);
     core::Proportions figures{};
     REQUIRE_FALSE(core::figures(mix, solved.tables, figures));
-    const std::size_t before = allocations;
+    const std::size_t before = test::allocations;
     const bool unresolved = core::figures(mix, solved.tables, figures).has_value();
-    const std::size_t after = allocations;
+    const std::size_t after = test::allocations;
     CHECK(after - before == 0);
     CHECK_FALSE(unresolved);
     CHECK(figures.worksheet.steps.empty());

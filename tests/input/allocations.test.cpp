@@ -2,30 +2,10 @@
 
 #include <boardmark/input/fields/starter.hpp>
 
+#include "allocations.hpp"
 #include "support.hpp"
 
 #include <catch2/catch.hpp>
-
-#include <cstdlib>
-#include <new>
-
-namespace {
-std::size_t allocations = 0;
-}
-
-void* operator new(std::size_t size) {
-    ++allocations;
-    if (void* memory = std::malloc(size)) {
-        return memory;
-    }
-    throw std::bad_alloc{};
-}
-void operator delete(void* memory) noexcept {
-    std::free(memory);
-}
-void operator delete(void* memory, std::size_t) noexcept {
-    std::free(memory);
-}
 
 using namespace boardmark;
 
@@ -34,9 +14,9 @@ namespace {
 std::size_t allocations_of_reading(const std::string& text) {
     const auto options = test::read_options(input::Purpose::proportion);
     input::read_mix(text, "mix.yaml", options); // what is made once and kept does not count
-    const std::size_t before = allocations;
+    const std::size_t before = test::allocations;
     const auto reading = input::read_mix(text, "mix.yaml", options);
-    const std::size_t made = allocations - before;
+    const std::size_t made = test::allocations - before;
     REQUIRE(reading.mix);
     return made;
 }
