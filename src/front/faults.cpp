@@ -15,4 +15,12 @@ std::vector<Fault> faults_of(const input::Diagnostics& diagnostics) {
     return faults;
 }
 
+std::string lines_of(const std::vector<Fault>& faults) {
+    std::string told;
+    for (const Fault& fault : faults) {
+        told += fault.file + ": " + fault.message + "\n";
+    }
+    return told;
+}
+
 } // namespace boardmark::front

@@ -60,11 +60,10 @@ Opened<WorkedMix> work(core::AnyMix mix) {
         return worked(std::move(mix), title, {});
     }
     std::vector<Fault> placed;
-    std::string told;
     for (const core::Fault& fault : faults) {
         placed.push_back({.file = title, .message = fault.message});
-        told += title + ": " + fault.message + "\n";
     }
+    std::string told = front::lines_of(placed);
     return {std::move(placed), std::move(told)};
 }
 

@@ -3,6 +3,8 @@
 #include <boardmark/front/worked_mix.hpp>
 #include <boardmark/report/writing/words.hpp>
 
+#include "faults.hpp"
+
 #include <cmath>
 
 namespace boardmark {
@@ -32,14 +34,6 @@ std::vector<Fault> batch_faults(const std::string& title, const core::Proportion
     return faults;
 }
 
-std::string lines_of(const std::vector<Fault>& faults) {
-    std::string told;
-    for (const Fault& fault : faults) {
-        told += fault.file + ": " + fault.message + "\n";
-    }
-    return told;
-}
-
 } // namespace
 
 WorkedMix::WorkedMix(core::AnyMix mix, core::Tables tables, core::Proportions proportions)
@@ -59,7 +53,7 @@ const core::Requirements& WorkedMix::requirements() const {
 Opened<core::Batch> WorkedMix::batch(double volume_m3) const {
     auto faults = batch_faults(title(), proportions_, volume_m3);
     if (!faults.empty()) {
-        std::string told = lines_of(faults);
+        std::string told = front::lines_of(faults);
         return {std::move(faults), std::move(told)};
     }
     auto batch = core::batch(proportions_, {.volume_m3 = volume_m3}, tables_.water_density_kg_m3);
