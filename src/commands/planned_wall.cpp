@@ -34,16 +34,16 @@ std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments) {
                                      .load = loader_beside(arguments.file(), files_read)});
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments);
     const core::Wall& wall = reading.record->wall;
-    const core::Tables tables = reference::tables(core::system_of(wall.mix));
+    core::Tables tables = reference::tables(core::system_of(wall.mix));
     auto plan = core::plan_wall(wall, tables);
     if (!plan) {
         return no_mix_follows(plan.why(), unresolved_file(*reading.record, tables, arguments),
                               arguments, wall.system);
     }
     add_cautions(input::improbable_figures(reading.diagnostics), plan->cautions);
-    const Origin origin{wall.system, files_read};
-    return PlannedWall{std::move(*reading.record), tables, *std::move(plan), origin,
-                       std::move(hash)};
+    Origin origin{wall.system, std::move(files_read)};
+    return PlannedWall{std::move(*reading.record), std::move(tables), *std::move(plan),
+                       std::move(origin), std::move(hash)};
 }
 
 } // namespace boardmark::commands
