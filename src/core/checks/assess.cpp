@@ -11,7 +11,8 @@ namespace {
 
 void hold(const Requirements& requirements, const Proportions& proportions, const Tables& tables,
           Findings& findings) {
-    const StatedClasses stated{requirements, proportions, tables.code};
+    const StatedClasses stated{requirements, binder_holds_pozzolan_or_slag(proportions),
+                               tables.code};
     const Demands demands{
         stated, tables.code, {tables.system, proportions.selection.nominal_max_size_mm}};
     const CheckContext context{requirements, proportions, tables, stated, demands};

@@ -1,11 +1,27 @@
 #include "stated_classes.hpp"
 
-#include "../method/water_cement_ratio.hpp"
+#include "../mix/material_figures.hpp"
 
 #include <algorithm>
 #include <cassert>
 
 namespace boardmark::core {
+namespace {
+
+/// The limits of a class that apply to this member and this binder.
+const ClassLimits& applicable_limits(const ExposureClass& exposure, bool reinforced,
+                                     bool pozzolanic) {
+    if (!reinforced && exposure.plain_limits) {
+        return *exposure.plain_limits;
+    }
+    if (pozzolanic && exposure.pozzolanic_limits) {
+        return *exposure.pozzolanic_limits;
+    }
+    return exposure.limits;
+}
+
+} // namespace
+
 bool binder_holds_pozzolan_or_slag(const Proportions& proportions) {
     const auto binder = of_role(proportions, Role::binder);
     return std::any_of(binder.begin(), binder.end(), [](const Ingredient* one) {
@@ -13,18 +29,14 @@ bool binder_holds_pozzolan_or_slag(const Proportions& proportions) {
     });
 }
 
-StatedClasses::StatedClasses(const Requirements& requirements, const Proportions& proportions,
+StatedClasses::StatedClasses(const Requirements& requirements, bool pozzolanic,
                              const CodeTables& code) {
-    if (requirements.exposure.empty()) {
-        return;
-    }
-    const bool pozzolanic = binder_holds_pozzolan_or_slag(proportions);
     for (const std::string& name : requirements.exposure) {
-        if (const ExposureClass* exposure = code.find_class(name)) {
-            assert(count_ < most_categories); // at most one class of each category
-            classes_[count_++] = {
-                exposure, &applicable_limits(*exposure, requirements.reinforced, pozzolanic)};
-        }
+        const ExposureClass* exposure = code.find_class(name);
+        assert(exposure);
+        assert(count_ < most_categories); // at most one class of each category
+        classes_[count_++] = {exposure,
+                              &applicable_limits(*exposure, requirements.reinforced, pozzolanic)};
     }
 }
 

@@ -21,9 +21,9 @@ constexpr std::size_t most_categories = 8;
 /// The classes asked of a mix in the order in which they stand, looked up by name once.
 class StatedClasses {
 public:
-    /// Names that the code does not have are passed over: the reader refuses them.
-    StatedClasses(const Requirements& requirements, const Proportions& proportions,
-                  const CodeTables& code);
+    /// Asserts that the code has every name: the reader refuses others.
+    /// @param pozzolanic  whether a supplementary material is in the binder
+    StatedClasses(const Requirements& requirements, bool pozzolanic, const CodeTables& code);
 
     const StatedClass* begin() const { return classes_.data(); }
     const StatedClass* end() const { return classes_.data() + count_; }

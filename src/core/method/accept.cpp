@@ -99,11 +99,8 @@ Outcome<Proportions> accept(const SubmittedMix& mix, const Tables& tables) {
     const double average_mpa =
         required_average_strength(mix.requirements, tables.code.average_strength, worksheet);
     const auto entrained = is_entrained({mix.air_percent, mix.nominal_max_size_mm}, tables);
-    std::vector<const Material*> binder;
-    std::ranges::copy_if(materials, std::back_inserter(binder), [](const Material* material) {
-        return role_of(material->kind) == Role::binder;
-    });
-    const auto exposure = w_cm_by_exposure(mix.requirements, has_pozzolan_or_slag(binder), tables);
+    const auto exposure = w_cm_by_exposure(
+        StatedClasses{mix.requirements, binder_holds_pozzolan_or_slag(proportions), tables.code});
 
     proportions.totals = total(proportions.ingredients);
     proportions.selection = {

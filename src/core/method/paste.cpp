@@ -2,10 +2,12 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../mix/material_figures.hpp"
 #include "mixing_water.hpp"
 #include "water_cement_ratio.hpp"
 #include "water_reduction.hpp"
 
+#include <algorithm>
 #include <string>
 
 namespace boardmark::core {
@@ -35,21 +37,23 @@ Outcome<std::optional<double>> strength_ratio(const Mix& mix, PasteDemand demand
 }
 
 std::optional<double> exposure_ratio(const Mix& mix, const Tables& tables, Worksheet& worksheet) {
-    const bool pozzolanic = has_pozzolan_or_slag(mix.binder);
-    const auto limit = w_cm_by_exposure(mix.requirements, pozzolanic, tables);
+    const bool pozzolanic = std::ranges::any_of(mix.binder, [](const Share& share) {
+        return is_or_holds_pozzolan_or_slag(*share.material);
+    });
+    const StatedClasses classes{mix.requirements, pozzolanic, tables.code};
+    const auto limit = w_cm_by_exposure(classes);
     if (!limit) {
         return std::nullopt;
     }
     worksheet.record([&] {
-        return Step{
-            .quantity = "w_cm_by_exposure",
-            .value = limit->w_cm,
-            .measure = Measure::w_cm,
-            .provenance = Provenance::code,
-            .reason = {"the lowest limit of the stated classes: {classes}",
-                       {word("classes", classes_at(*limit, mix.requirements, pozzolanic, tables))}},
-            .source = *limit->source,
-            .marks = with_confidence({}, *limit->source)};
+        return Step{.quantity = "w_cm_by_exposure",
+                    .value = limit->w_cm,
+                    .measure = Measure::w_cm,
+                    .provenance = Provenance::code,
+                    .reason = {"the lowest limit of the stated classes: {classes}",
+                               {word("classes", classes_at(*limit, classes))}},
+                    .source = *limit->source,
+                    .marks = with_confidence({}, *limit->source)};
     });
     return limit->w_cm;
 }

@@ -235,62 +235,25 @@ Outcome<double> w_cm_by_strength(const Requirements& requirements, StrengthDeman
     return by_table(demand, requirements.strength_age_d, tables, worksheet);
 }
 
-const ClassLimits& applicable_limits(const ExposureClass& exposure, bool reinforced,
-                                     bool has_pozzolan_or_slag) {
-    if (!reinforced && exposure.plain_limits) {
-        return *exposure.plain_limits;
-    }
-    if (has_pozzolan_or_slag && exposure.pozzolanic_limits) {
-        return *exposure.pozzolanic_limits;
-    }
-    return exposure.limits;
-}
-
-std::optional<ExposureRatio> w_cm_by_exposure(const Requirements& requirements,
-                                              bool has_pozzolan_or_slag, const Tables& tables) {
+std::optional<ExposureRatio> w_cm_by_exposure(const StatedClasses& classes) {
     std::optional<ExposureRatio> lowest;
-    for (const std::string& name : requirements.exposure) {
-        const ClassLimits& limits = applicable_limits(
-            tables.exposure_class(name), requirements.reinforced, has_pozzolan_or_slag);
-        if (limits.max_w_cm && (!lowest || *limits.max_w_cm < lowest->w_cm)) {
-            lowest = ExposureRatio{*limits.max_w_cm, &limits.source};
+    for (const StatedClass& stated : classes) {
+        const auto& most = stated.limits->max_w_cm;
+        if (most && (!lowest || *most < lowest->w_cm)) {
+            lowest = ExposureRatio{*most, &stated.limits->source};
         }
     }
     return lowest;
 }
 
-std::string classes_at(const ExposureRatio& lowest, const Requirements& requirements,
-                       bool has_pozzolan_or_slag, const Tables& tables) {
+std::string classes_at(const ExposureRatio& lowest, const StatedClasses& classes) {
     std::string names;
-    for (const std::string& name : requirements.exposure) {
-        const ClassLimits& limits = applicable_limits(
-            tables.exposure_class(name), requirements.reinforced, has_pozzolan_or_slag);
-        if (limits.max_w_cm == lowest.w_cm) {
-            names += (names.empty() ? "" : ", ") + name;
+    for (const StatedClass& stated : classes) {
+        if (stated.limits->max_w_cm == lowest.w_cm) {
+            names += (names.empty() ? "" : ", ") + stated.exposure->name;
         }
     }
     return names;
-}
-
-bool is_or_holds_pozzolan_or_slag(const Material& binder) {
-    const auto is_one = [](Kind kind) {
-        return kind == Kind::slag_cement || kind == Kind::fly_ash || kind == Kind::silica_fume ||
-               kind == Kind::natural_pozzolan || kind == Kind::metakaolin;
-    };
-    return is_one(binder.kind) ||
-           std::ranges::any_of(binder.binder.contains, [&](const Constituent& part) {
-               return is_one(part.kind) && part.percent > 0;
-           });
-}
-
-bool has_pozzolan_or_slag(const std::vector<const Material*>& binder) {
-    return std::ranges::any_of(
-        binder, [](const Material* material) { return is_or_holds_pozzolan_or_slag(*material); });
-}
-
-bool has_pozzolan_or_slag(const std::vector<Share>& binder) {
-    return std::ranges::any_of(
-        binder, [](const Share& share) { return is_or_holds_pozzolan_or_slag(*share.material); });
 }
 
 } // namespace boardmark::core

@@ -7,6 +7,8 @@
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
+#include "../code/stated_classes.hpp"
+
 #include <optional>
 #include <string>
 #include <vector>
@@ -26,25 +28,14 @@ struct StrengthDemand {
 Outcome<double> w_cm_by_strength(const Requirements& requirements, StrengthDemand demand,
                                  const Tables& tables, Worksheet& worksheet);
 
-/// The limits of a class that apply to this member and this binder.
-const ClassLimits& applicable_limits(const ExposureClass& exposure, bool reinforced,
-                                     bool has_pozzolan_or_slag);
-
 /// The lowest ratio that the stated classes allow.
 struct ExposureRatio {
     double w_cm;
     const Source* source; ///< of the first class that asks for it
 };
-std::optional<ExposureRatio> w_cm_by_exposure(const Requirements& requirements,
-                                              bool has_pozzolan_or_slag, const Tables& tables);
+std::optional<ExposureRatio> w_cm_by_exposure(const StatedClasses& classes);
 
 /// The classes that share the lowest limit: "F3, C2".
-std::string classes_at(const ExposureRatio& lowest, const Requirements& requirements,
-                       bool has_pozzolan_or_slag, const Tables& tables);
-
-/// Whether a supplementary material is among the binder, alone or inside a blended cement.
-bool is_or_holds_pozzolan_or_slag(const Material& binder);
-bool has_pozzolan_or_slag(const std::vector<const Material*>& binder);
-bool has_pozzolan_or_slag(const std::vector<Share>& binder);
+std::string classes_at(const ExposureRatio& lowest, const StatedClasses& classes);
 
 } // namespace boardmark::core

@@ -4,6 +4,8 @@
 
 #include "../basis/phrases.hpp"
 
+#include <algorithm>
+
 namespace boardmark::core {
 namespace {
 
@@ -81,6 +83,17 @@ std::optional<Figure> absorption(const Material& aggregate, const Tables& tables
         return usual(tables.practice.aggregate.absorption_percent);
     }
     return std::nullopt;
+}
+
+bool is_or_holds_pozzolan_or_slag(const Material& binder) {
+    const auto is_one = [](Kind kind) {
+        return kind == Kind::slag_cement || kind == Kind::fly_ash || kind == Kind::silica_fume ||
+               kind == Kind::natural_pozzolan || kind == Kind::metakaolin;
+    };
+    return is_one(binder.kind) ||
+           std::ranges::any_of(binder.binder.contains, [&](const Constituent& part) {
+               return is_one(part.kind) && part.percent > 0;
+           });
 }
 
 void record_typical_figures(const std::vector<const Material*>& materials, const Tables& tables,

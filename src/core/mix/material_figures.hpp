@@ -38,6 +38,9 @@ double ml_100kg(double percent, double product_density_kg_m3);
 /// usual: the reader has seen to it that this happens in submitted mixes only.
 std::optional<Figure> absorption(const Material& aggregate, const Tables& tables);
 
+/// Whether a binder is a supplementary material, or a blended cement that holds one.
+bool is_or_holds_pozzolan_or_slag(const Material& binder);
+
 /// Records every usual figure that stands in for a missing one.
 void record_typical_figures(const std::vector<const Material*>& materials, const Tables& tables,
                             Worksheet& worksheet);

@@ -15,7 +15,8 @@ struct Tables;
 Outcome<Proportions> proportion(const Mix& mix, const Tables& tables);
 
 /// The same figures without a word: worksheet and cautions stay empty, and nothing is allocated
-/// once `proportions` has held a mix of as many ingredients. For many mixes at once.
+/// once `proportions` has held a mix of as many ingredients, but for the keys that a temperature
+/// lacks. For many mixes at once.
 ///
 /// @param proportions  is used again: what it held is gone
 /// @returns why no mix follows; nothing where one does
