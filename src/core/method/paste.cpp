@@ -1,5 +1,7 @@
 #include "paste.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../mix/material_figures.hpp"
