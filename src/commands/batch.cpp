@@ -52,7 +52,7 @@ ExitCode run(const Arguments& arguments) {
     const BatchWork& worked = *outcome;
     tell(worked.improbable, arguments, mix.origin.system);
     const report::BatchResult result{.title = mix.title,
-                                     .requirements = mix.requirements,
+                                     .requirements = mix.requirements(),
                                      .batch = worked.whole,
                                      .each = worked.each,
                                      .charging = worked.charging,

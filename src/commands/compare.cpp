@@ -29,19 +29,19 @@ constexpr std::size_t most_mixes = 12;
 
 ExitCode run_study(const Arguments& arguments) {
     const ReadMix read = read_mix_file(arguments, {input::Purpose::check});
-    const core::Mix& mix = mix_with_reducer(read, arguments.file());
-    const core::Tables tables = reference::tables(mix.system);
+    const core::CompleteMix& mix = mix_with_reducer(read, arguments.file());
+    const core::Tables tables = reference::tables(mix->system);
     const auto written = core::proportion(mix, tables);
     if (!written) {
-        return end_with(no_mix_follows(written.why(), arguments, mix.system));
+        return end_with(no_mix_follows(written.why(), arguments, mix->system));
     }
-    const auto checks = core::assess(mix.requirements, *written, tables);
+    const auto checks = core::assess(mix, *written, tables);
     const auto columns = core::reducer_study(mix, tables);
     if (!columns) {
-        return end_with(no_mix_follows(columns.why(), arguments, mix.system));
+        return end_with(no_mix_follows(columns.why(), arguments, mix->system));
     }
     const report::ComparisonResult result{
-        .title = mix.title,
+        .title = mix->title,
         .files = std::vector<std::string>(columns->size(), arguments.file()),
         .columns = *columns,
         .summary = core::summary_of(*columns),

@@ -36,11 +36,11 @@ std::vector<Fault> batch_faults(const std::string& title, const core::Proportion
 
 } // namespace
 
-WorkedMix::WorkedMix(core::AnyMix mix, core::Tables tables, core::Proportions proportions)
+WorkedMix::WorkedMix(core::AnyCompleteMix mix, core::Tables tables, core::Proportions proportions)
     : mix_{std::move(mix)}
     , tables_{std::move(tables)}
     , proportions_{std::move(proportions)}
-    , checks_{core::assess(core::requirements_of(mix_), proportions_, tables_)} {}
+    , checks_{core::assess(mix_, proportions_, tables_)} {}
 
 const std::string& WorkedMix::title() const {
     return core::title_of(mix_);

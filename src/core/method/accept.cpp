@@ -76,7 +76,8 @@ std::optional<double> strength_ratio(const SubmittedMix& mix, double average_mpa
 
 } // namespace
 
-Outcome<Proportions> accept(const SubmittedMix& mix, const Tables& tables) {
+Outcome<Proportions> accept(const CompleteSubmittedMix& complete_mix, const Tables& tables) {
+    const SubmittedMix& mix = *complete_mix;
     auto ingredients = ingredients_of(mix, tables);
     if (!ingredients) {
         return std::move(ingredients).why();

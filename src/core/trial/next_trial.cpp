@@ -4,6 +4,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../method/reducer_dose.hpp"
+#include "../mix/door/complete_again.hpp"
 #include "../mix/high_range_reducer.hpp"
 #include "../mix/material_figures.hpp"
 #include "next_mix.hpp"
@@ -91,7 +92,11 @@ Outcome<NextTrial> next_trial(const Trial& trial, const Yield& yield, const Prop
         next.adjustments.push_back(water_by_slump_and_air(yield, tables));
     }
     mix.selections.water_kg_m3 = *next.adjustments.front().value;
-    auto proportions = proportion(mix, tables);
+    const auto adjusted_mix = complete_again(mix, tables);
+    if (!adjusted_mix) {
+        return adjusted_mix.why();
+    }
+    auto proportions = proportion(*adjusted_mix, tables);
     if (!proportions) {
         return std::move(proportions).why();
     }
@@ -103,7 +108,7 @@ Outcome<NextTrial> next_trial(const Trial& trial, const Yield& yield, const Prop
         return std::move(weighed).why();
     }
     next.batch = *std::move(weighed);
-    next.checks = assess(mix.requirements, next.proportions, tables);
+    next.checks = assess(*adjusted_mix, next.proportions, tables);
     return next;
 }
 

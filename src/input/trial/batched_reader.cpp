@@ -25,15 +25,15 @@ bool is_aggregate(const core::Material& material) {
     return role == Role::coarse || role == Role::fine;
 }
 
-std::vector<core::Material> materials_of(const core::AnyMix& mix) {
+std::vector<core::Material> materials_of(const core::AnyCompleteMix& mix) {
     std::vector<core::Material> materials;
-    if (const auto* submitted = std::get_if<core::SubmittedMix>(&mix)) {
-        for (const core::SubmittedAmount& amount : submitted->amounts) {
+    if (const auto* submitted = std::get_if<core::CompleteSubmittedMix>(&mix)) {
+        for (const core::SubmittedAmount& amount : (*submitted)->amounts) {
             materials.push_back(amount.material);
         }
         return materials;
     }
-    const auto& selected = std::get<core::Mix>(mix);
+    const core::Mix& selected = std::get<core::CompleteMix>(mix);
     for (const auto* shares : {&selected.binder, &selected.coarse, &selected.fine}) {
         for (const core::Share& share : *shares) {
             materials.push_back(share.material);
@@ -53,7 +53,7 @@ core::Charged charged(const Parsed& parsed) {
 
 } // namespace
 
-BatchedReader::BatchedReader(const FileContext& context, const core::AnyMix& mix,
+BatchedReader::BatchedReader(const FileContext& context, const core::AnyCompleteMix& mix,
                              std::string mix_file)
     : context_(context)
     , mix_file_(std::move(mix_file))

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/mix/complete_mix.hpp>
 
 #include <string>
 #include <variant>
@@ -8,11 +8,15 @@
 namespace boardmark::core {
 
 /// What both kinds of mix have.
-inline UnitSystem system_of(const AnyMix& mix) {
-    return std::visit([](const auto& either) { return either.system; }, mix);
+inline UnitSystem system_of(const AnyCompleteMix& mix) {
+    return std::visit([](const auto& either) { return either->system; }, mix);
 }
-inline const std::string& title_of(const AnyMix& mix) {
-    return std::visit([](const auto& either) -> const std::string& { return either.title; }, mix);
+inline const std::string& title_of(const AnyCompleteMix& mix) {
+    return std::visit([](const auto& either) -> const std::string& { return either->title; }, mix);
+}
+inline const Requirements& requirements_of(const AnyCompleteMix& mix) {
+    return std::visit(
+        [](const auto& either) -> const Requirements& { return either->requirements; }, mix);
 }
 
 } // namespace boardmark::core

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/mix/fault.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/vocabulary.hpp>
@@ -9,8 +10,11 @@
 
 namespace boardmark::core {
 
+struct Tables;
+
 /// A mix that holds every figure its calculation needs, each finite and in its range. Only
-/// `complete` makes one; it never changes, and copying it copies the mix.
+/// `complete` makes one, and of such a one the studies and trials of `core`; it never changes, and
+/// copying it copies the mix.
 template <class Unchecked>
 class Complete {
 public:
@@ -25,12 +29,17 @@ private:
     friend std::variant<Complete<Mix>, Faults> complete(Mix mix, const Vocabulary& words);
     friend std::variant<Complete<SubmittedMix>, Faults> complete(SubmittedMix mix,
                                                                  const Vocabulary& words);
+    friend Outcome<Complete<Mix>> complete_again(Mix edited, const Tables& tables);
+    friend Outcome<Complete<SubmittedMix>> complete_again(SubmittedMix edited);
 
     Unchecked mix_;
 };
 
 using CompleteMix = Complete<Mix>;
 using CompleteSubmittedMix = Complete<SubmittedMix>;
+
+/// Either of the two, by what the file holds.
+using AnyCompleteMix = std::variant<CompleteMix, CompleteSubmittedMix>;
 
 /// The way into the computation: the mix as a complete one, or every fault of it, field by field.
 ///
@@ -48,6 +57,9 @@ std::variant<CompleteMix, Faults> complete(Mix mix, const Vocabulary& words);
 /// The same for submitted amounts: some water, some cementitious material, and no amount that is
 /// stated twice or not at all. Relative densities of aggregates may be missing, as `accept` says.
 std::variant<CompleteSubmittedMix, Faults> complete(SubmittedMix mix, const Vocabulary& words);
+
+/// Either of the two.
+std::variant<AnyCompleteMix, Faults> complete(AnyMix mix, const Vocabulary& words);
 
 /// All faults of a mix; none of a complete one.
 Faults faults_of(const Mix& mix, const Vocabulary& words);
