@@ -133,9 +133,9 @@ ComparedMix not_made(std::string label, Unresolved why) {
 }
 
 /// Gives the reason of the study where a column's mix holds a value as given.
-void explain(ComparedMix& column, const std::string& quantity, const Phrase& reason) {
+void explain(ComparedMix& column, StepId id, const Phrase& reason) {
     for (Step& step : column.reasons) {
-        if (step.quantity == quantity && step.provenance == Provenance::given) {
+        if (step.is(id) && step.provenance == Provenance::given) {
             step.provenance = Provenance::computed;
             step.reason = reason;
             step.marks = {};
@@ -197,8 +197,8 @@ struct Study {
         flowing.requirements.slump_mm += gain->mm;
         ComparedMix column =
             column_of(label, std::move(flowing), slump_with(*gain), mix.requirements, tables);
-        explain(column, "water", as_without);
-        explain(column, "binder", as_without);
+        explain(column, step_ids::water, as_without);
+        explain(column, step_ids::binder, as_without);
         return column;
     }
 
@@ -220,7 +220,8 @@ private:
     /// Where the reduction comes from, by the mix as written.
     void add_reduction(ComparedMix& column) const {
         const auto& steps = written.worksheet.steps;
-        const auto step = std::ranges::find(steps, "water_reduction", &Step::quantity);
+        const auto step = std::ranges::find_if(
+            steps, [](const Step& one) { return one.is(step_ids::water_reduction); });
         if (step != steps.end() && column.proportions) {
             column.reasons.insert(column.reasons.begin(), *step);
         }
@@ -234,13 +235,13 @@ private:
         const double water_kg_m3 = base.totals.water_kg_m3 * effect->remaining_water;
         ComparedMix column = column_of(std::move(label), with_reducer(mix, paste_of(water_kg_m3)),
                                        slump_of_water(mix.requirements), mix.requirements, tables);
-        explain(column, "water",
+        explain(column, step_ids::water,
                 {"{base} of the column without reducer less the {saved} that the reducer saves at "
                  "its dose",
                  {quantity("base", {base.totals.water_kg_m3, Measure::concentration}),
                   quantity("saved", {effect->percent(), Measure::percent})}});
-        explain(column, "binder", as_without);
-        explain(column, "w_cm", as_written);
+        explain(column, step_ids::binder, as_without);
+        explain(column, step_ids::w_cm, as_written);
         add_reduction(column);
         return column;
     }
@@ -265,8 +266,8 @@ ComparedMix without_high_range_reducer(const CompleteMix& complete_mix, const Pr
     const double w_cm = ratio_before_minimum(complete_mix, written.selection);
     ComparedMix column = column_of(label, without_reducer(mix, w_cm, remaining),
                                    slump_of_water(mix.requirements), mix.requirements, tables);
-    explain(column, "w_cm", as_written);
-    explain(column, "water", {"the given water and what the reducer saves of it", {}});
+    explain(column, step_ids::w_cm, as_written);
+    explain(column, step_ids::water, {"the given water and what the reducer saves of it", {}});
     return column;
 }
 
