@@ -8,7 +8,6 @@
 
 #include <unistd.h>
 
-#include <algorithm>
 #include <cstdlib>
 #include <iostream>
 #include <string_view>
@@ -80,15 +79,6 @@ void tell(const std::vector<core::Phrase>& improbable, const Arguments& argument
     for (const core::Phrase& phrase : improbable) {
         std::cerr << "boardmark: warning: "
                   << report::words(phrase, arguments.reporting().value_or(system_of_file)) << "\n";
-    }
-}
-
-void add_cautions(const std::vector<core::Phrase>& more, std::vector<core::Phrase>& cautions) {
-    auto place = cautions.begin();
-    for (const core::Phrase& caution : more) {
-        if (std::ranges::count(cautions, caution.text, &core::Phrase::text) == 0) {
-            place = cautions.insert(place, caution) + 1;
-        }
     }
 }
 

@@ -31,7 +31,7 @@ ExitCode run(const Arguments& arguments) {
     const core::StrengthRecord& record = *reading.record;
     core::StrengthFindings findings =
         core::find_strength(record, today, reference::tables(record.system));
-    add_cautions(input::improbable_figures(reading.diagnostics), findings.worksheet.cautions);
+    input::add_improbable_figures(reading.diagnostics, findings.worksheet.cautions);
     deliver(report::StrengthResult{record, findings, today}, arguments,
             {record.system, files_read});
     return verdict(findings.checks);

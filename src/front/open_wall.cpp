@@ -1,6 +1,7 @@
 #include <boardmark/boardmark.hpp>
 #include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/front/input_file.hpp>
+#include <boardmark/input/values/improbable.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/report/writing/words.hpp>
 
@@ -21,6 +22,7 @@ Opened<WorkedWall> read_wall(std::string text, std::string name, input::Loader l
     if (!plan) {
         return {plan.why(), report::text(plan.why(), name, wall.system), std::move(faults)};
     }
+    input::add_improbable_figures(reading.diagnostics, plan->cautions);
     return {WorkedWall{std::move(*reading.record), *std::move(plan)}, std::move(faults)};
 }
 
