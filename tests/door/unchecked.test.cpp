@@ -5,8 +5,9 @@
 #include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/study/comparison.hpp>
 #include <boardmark/core/study/dose_response.hpp>
-#include <boardmark/core/trial/trial.hpp>
+#include <boardmark/core/trial/next_trial.hpp>
 #include <boardmark/core/trial/trial_set.hpp>
+#include <boardmark/core/trial/yield.hpp>
 #include <boardmark/core/wall/wall.hpp>
 #include <boardmark/front/worked_mix.hpp>
 
@@ -85,6 +86,24 @@ concept Tried = requires(Given mix) {
 };
 
 template <class Given>
+concept HasAYield = requires(const Given& trial, const core::Proportions& designed,
+                             const Tables& tables) {
+    core::yield_of(trial, designed, tables);
+};
+
+template <class Given>
+concept IsAssessed = requires(const Given& trial, const core::Proportions& designed,
+                              const Tables& tables, const core::Yield& yield) {
+    core::assess(trial, yield, designed, tables);
+};
+
+template <class Given>
+concept HasANext = requires(const Given& trial, const core::Proportions& designed,
+                            const Tables& tables, const core::Yield& yield) {
+    core::next_trial(trial, yield, designed, tables);
+};
+
+template <class Given>
 concept Poured = requires(Given mix) {
     core::Wall{{}, "wall", core::UnitSystem::si, mix};
 };
@@ -123,6 +142,15 @@ TEST_CASE("What is worked out takes a mix that passed the door, and no other com
     STATIC_REQUIRE(!MadeASet<Mix>);
 }
 
+TEST_CASE("So does what is worked out of a trial") {
+    STATIC_REQUIRE(HasAYield<core::CompleteTrial>);
+    STATIC_REQUIRE(!HasAYield<core::Trial>);
+    STATIC_REQUIRE(IsAssessed<core::CompleteTrial>);
+    STATIC_REQUIRE(!IsAssessed<core::Trial>);
+    STATIC_REQUIRE(HasANext<core::CompleteTrial>);
+    STATIC_REQUIRE(!HasANext<core::Trial>);
+}
+
 TEST_CASE("A trial, a wall and a worked mix hold a mix that passed the door") {
     STATIC_REQUIRE(Tried<AnyCompleteMix>);
     STATIC_REQUIRE(!Tried<AnyMix>);
@@ -137,6 +165,7 @@ TEST_CASE("A mix that passed the door is made nowhere else and never changes") {
     STATIC_REQUIRE(!std::is_constructible_v<CompleteMix, Mix>);
     STATIC_REQUIRE(!std::is_constructible_v<CompleteSubmittedMix, SubmittedMix>);
     STATIC_REQUIRE(!std::is_constructible_v<AnyCompleteMix, AnyMix>);
+    STATIC_REQUIRE(!std::is_constructible_v<core::CompleteTrial, core::Trial>);
     STATIC_REQUIRE(std::is_same_v<decltype(*std::declval<CompleteMix&>()), const Mix&>);
     STATIC_REQUIRE(std::is_same_v<decltype(std::declval<CompleteMix&>().operator->()), const Mix*>);
 }

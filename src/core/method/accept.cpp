@@ -89,10 +89,7 @@ Outcome<Proportions> accept(const CompleteSubmittedMix& complete_mix, const Tabl
                             .worksheet = {}};
     Worksheet& worksheet = proportions.worksheet;
     record_site(mix.requirements, tables.code, worksheet);
-    std::vector<const Material*> materials;
-    for (const SubmittedAmount& amount : mix.amounts) {
-        materials.push_back(&*amount.material);
-    }
+    const auto materials = materials_of(mix);
     record_typical_figures(materials, tables, worksheet);
     proportions.estimate = std::ranges::any_of(
         materials, [](const Material* material) { return material->aggregate.typical; });
@@ -127,7 +124,7 @@ Outcome<Proportions> accept(const CompleteSubmittedMix& complete_mix, const Tabl
         .entrainment_known = entrained.has_value()};
     worksheet.record([&] {
         return Step{
-            .quantity = "w_cm",
+            .quantity = step_ids::w_cm,
             .value = proportions.totals.w_cm,
             .measure = Measure::w_cm,
             .provenance = Provenance::computed,

@@ -20,19 +20,6 @@
 namespace boardmark::core {
 namespace {
 
-std::vector<const Material*> materials_of(const Mix& mix) {
-    std::vector<const Material*> materials;
-    for (const auto* shares : {&mix.binder, &mix.coarse, &mix.fine}) {
-        for (const Share& share : *shares) {
-            materials.push_back(&*share.material);
-        }
-    }
-    for (const Dosage& dosage : mix.admixtures) {
-        materials.push_back(&*dosage.material);
-    }
-    return materials;
-}
-
 bool is_estimate(const Mix& mix) {
     const auto is_typical = [](const Share& share) { return share.material->aggregate.typical; };
     return std::ranges::any_of(mix.coarse, is_typical) || std::ranges::any_of(mix.fine, is_typical);

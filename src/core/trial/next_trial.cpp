@@ -75,8 +75,9 @@ void adjust_dose(const Ingredient& reducer, const Yield& yield, const Tables& ta
 
 } // namespace
 
-Outcome<NextTrial> next_trial(const Trial& trial, const Yield& yield, const Proportions& designed,
-                              const Tables& tables) {
+Outcome<NextTrial> next_trial(const CompleteTrial& complete_trial, const Yield& yield,
+                              const Proportions& designed, const Tables& tables) {
+    const Trial& trial = *complete_trial;
     NextTrial next{};
     Mix mix = mix_of(trial, yield, designed);
     next.advice = advice_on_tests(trial, yield, designed, tables);

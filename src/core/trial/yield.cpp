@@ -205,7 +205,9 @@ void record_paste(const Yield& yield, Worksheet& worksheet) {
 
 } // namespace
 
-Outcome<Yield> yield_of(const Trial& trial, const Proportions& designed, const Tables& tables) {
+Outcome<Yield> yield_of(const CompleteTrial& complete_trial, const Proportions& designed,
+                        const Tables& tables) {
+    const Trial& trial = *complete_trial;
     if (auto why = demand_water(trial, tables)) {
         return std::move(*why);
     }

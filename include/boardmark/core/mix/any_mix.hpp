@@ -4,6 +4,7 @@
 
 #include <string>
 #include <variant>
+#include <vector>
 
 namespace boardmark::core {
 
@@ -18,5 +19,10 @@ inline const Requirements& requirements_of(const AnyCompleteMix& mix) {
     return std::visit(
         [](const auto& either) -> const Requirements& { return either->requirements; }, mix);
 }
+
+/// Every material of a mix, those of it that are dosed as needed too. They live as long as the mix.
+std::vector<const Material*> materials_of(const Mix& mix);
+std::vector<const Material*> materials_of(const SubmittedMix& mix);
+std::vector<const Material*> materials_of(const AnyCompleteMix& mix);
 
 } // namespace boardmark::core

@@ -1,40 +1,14 @@
 #pragma once
 
-#include <boardmark/core/basis/outcome.hpp>
-#include <boardmark/core/mix/fault.hpp>
+#include <boardmark/core/mix/complete.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/vocabulary.hpp>
 
-#include <utility>
 #include <variant>
 
 namespace boardmark::core {
 
-struct Tables;
-
-/// A mix that holds every figure its calculation needs, each finite and in its range. Only
-/// `complete` makes one, and of such a one the studies and trials of `core`; it never changes, and
-/// copying it copies the mix.
-template <class Unchecked>
-class Complete {
-public:
-    const Unchecked& operator*() const { return mix_; }
-    const Unchecked* operator->() const { return &mix_; }
-    operator const Unchecked&() const { return mix_; }
-
-private:
-    explicit Complete(Unchecked mix)
-        : mix_{std::move(mix)} {}
-
-    friend std::variant<Complete<Mix>, Faults> complete(Mix mix, const Vocabulary& words);
-    friend std::variant<Complete<SubmittedMix>, Faults> complete(SubmittedMix mix,
-                                                                 const Vocabulary& words);
-    friend Outcome<Complete<Mix>> complete_again(Mix edited, const Tables& tables);
-    friend Outcome<Complete<SubmittedMix>> complete_again(SubmittedMix edited);
-
-    Unchecked mix_;
-};
-
+/// A mix that holds every figure its calculation needs.
 using CompleteMix = Complete<Mix>;
 using CompleteSubmittedMix = Complete<SubmittedMix>;
 
