@@ -1,6 +1,6 @@
 // Cutting boards out of stock: by hand, and against every way of sharing few pieces among boards.
 
-#include <boardmark/core/wall/cutting.hpp>
+#include <boardmark/core/cutting/cutting_plan.hpp>
 
 #include <catch2/catch.hpp>
 

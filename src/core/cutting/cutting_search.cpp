@@ -1,4 +1,4 @@
-#include <boardmark/core/wall/cutting.hpp>
+#include <boardmark/core/cutting/cutting_plan.hpp>
 
 #include <algorithm>
 #include <cassert>
