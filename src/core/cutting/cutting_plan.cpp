@@ -13,7 +13,7 @@ namespace boardmark::core {
 namespace {
 
 constexpr std::size_t most_choices = 20;
-constexpr std::int64_t most_steps = 4'000'000; // of relaxing: some 40 ms
+constexpr std::int64_t relaxing_steps = 4'000'000; // of relaxing: some 40 ms
 
 /// The pieces' own length, without saw cuts.
 Units material(const CuttingProblem& problem) {
@@ -84,7 +84,7 @@ struct BestCutting {
 BestCutting best_cutting(const CuttingProblem& problem) {
     BestCutting best{greedy_cutting(problem, problem.asked), 0, 0};
     best.cost = cost_of(best.plan, problem);
-    Effort effort{most_steps};
+    Effort effort{relaxing_steps};
     Relaxation relaxation = relaxed(problem, problem.asked, effort);
     best.least = in_whole_boards(std::max(relaxation.least_cost, material(problem)), problem);
     for (std::size_t choice = 0;
