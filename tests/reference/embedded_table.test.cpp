@@ -13,6 +13,7 @@
 #include <string>
 #include <vector>
 
+using namespace boardmark;
 using namespace boardmark::reference;
 
 namespace {
