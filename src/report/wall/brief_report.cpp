@@ -8,7 +8,7 @@
 #include "../writing/html.hpp"
 #include "../writing/json_values.hpp"
 #include "../writing/long_table.hpp"
-#include "../writing/quantity_format.hpp"
+#include "../writing/measure_units.hpp"
 #include "../writing/text_sections.hpp"
 #include "../writing/verdicts.hpp"
 

@@ -3,8 +3,8 @@
 #include <boardmark/report/writing/words.hpp>
 
 #include "finite.hpp"
+#include "measure_units.hpp"
 #include "names.hpp"
-#include "quantity_format.hpp"
 
 namespace boardmark::report {
 namespace {
