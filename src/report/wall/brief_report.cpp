@@ -57,8 +57,11 @@ Flow flow_of(const BriefResult& result, const TextStyle& style) {
     page += section(mix_checks) + text_of_checks(result.plan.mix_checks, style.system);
     page += section("QUESTIONS for the meeting before the pour") +
             items_of(result.brief.questions, style.system);
-    page += drawn_elevations(result.plan.layout, style.system) +
-            drawn_sections(result.plan.layout, style.system);
+    if (!result.plan.layout.sections.empty()) {
+        page += Flow{Block{Heading{.text = "THE WALLS DRAWN", .page_only = true}}} +
+                drawn_elevations(result.plan.layout, style.system) +
+                drawn_sections(result.plan.layout, style.system);
+    }
     page += section("SOURCES of the figures");
     for (const core::Source& source : result.brief.sources) {
         page += paragraph(source_text(source), item);

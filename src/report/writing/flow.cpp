@@ -37,7 +37,9 @@ public:
     explicit Writer(const TextStyle& style)
         : style_(style) {}
 
-    std::string operator()(const Heading& heading) const { return "\n" + heading.text + "\n"; }
+    std::string operator()(const Heading& heading) const {
+        return heading.page_only ? "" : "\n" + heading.text + "\n";
+    }
 
     std::string operator()(const Headline& headline) const {
         const core::Verdict verdict = colour_of(headline.state);

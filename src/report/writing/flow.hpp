@@ -20,7 +20,8 @@ namespace boardmark::report {
 /// The name of a section, set off from what stands above.
 struct Heading {
     std::string text;
-    bool folded = false; ///< a page unfolds its section when asked to, and on paper
+    bool folded = false;    ///< a page unfolds its section when asked to, and on paper
+    bool page_only = false; ///< of drawings, which text leaves out
 };
 
 /// The verdict of a result in counts and names, which lead to the checks that they name.
