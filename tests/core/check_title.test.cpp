@@ -69,10 +69,9 @@ TEST_CASE("a title reads as words of a list") {
     }
 }
 
-TEST_CASE("a batched material stands behind the title, an unknown id is its own") {
+TEST_CASE("a batched material stands in its title, an unknown id is its own") {
     CHECK(core::title_of("w_cm.exposure") == "Water/cement limit");
-    CHECK(core::title_of("batching.white sand") == "Amount batched: white sand");
-    CHECK(core::title_of("batching.") == "Amount batched: ");
+    CHECK(core::title_of("batching.white sand") == "Amount of white sand batched");
     CHECK(core::title_of("none.such") == "none.such");
 }
 

@@ -15,7 +15,7 @@ constexpr CheckTitle all_titles[] = {
     // Of a mix.
     title(ids::w_cm_exposure, "Water/cement limit"),
     title(ids::w_cm_strength, "Water/cement ratio for the strength"),
-    title(ids::strength_exposure, "Least specified strength for the exposure"),
+    title(ids::strength_exposure, "Specified strength for the exposure"),
     title(ids::strength_average, "Expected strength"),
     title(ids::strength_line, "Strength line over w/cm"),
     title(ids::strength_records, "Record of strength tests"),
@@ -127,7 +127,7 @@ std::string title_of(std::string_view id) {
     }
     const std::string batched = std::string{ids::batching.name()} + ".";
     if (id.starts_with(batched)) {
-        return title_of(ids::batching.name()) + ": " + std::string{id.substr(batched.size())};
+        return "Amount of " + std::string{id.substr(batched.size())} + " batched";
     }
     return std::string{id};
 }

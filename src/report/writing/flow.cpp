@@ -8,6 +8,8 @@
 namespace boardmark::report {
 namespace {
 
+constexpr std::size_t verdict_width = 11; // of "not checked": lists below each other line up
+
 /// The colour of a headline.
 core::Verdict colour_of(core::VerdictState state) {
     switch (state) {
@@ -61,8 +63,8 @@ public:
         }
         Grid grid{{Align::left, Align::left}};
         for (const CheckRow& row : list.rows) {
-            grid.add(row.verdict,
-                     {printed_verdict(row.verdict), row.title + " (" + row.id + "): " + row.told});
+            grid.add(row.verdict, {padded_right(printed_verdict(row.verdict), verdict_width),
+                                   row.title + " (" + row.id + "): " + row.told});
         }
         return grid.text(style_.colour);
     }

@@ -17,8 +17,8 @@ struct CheckTitle {
 /// The titles of all checks, each id once.
 std::span<const CheckTitle> check_titles();
 
-/// The title of a check by its id; of a batched material with its name: "Amount batched: sand". An
-/// id that the table does not know is its own title.
+/// The title of a check by its id; of a batched material with its name: "Amount of sand batched".
+/// An id that the table does not know is its own title.
 std::string title_of(std::string_view id);
 
 } // namespace boardmark::core
