@@ -41,6 +41,7 @@ bool wants_colour(const Arguments& arguments) {
 report::TextStyle text_style(const Arguments& arguments, core::UnitSystem system_of_file) {
     return {.system = arguments.reporting().value_or(system_of_file),
             .explain = arguments.has("explain"),
+            .all = arguments.has("all"),
             .colour = wants_colour(arguments)};
 }
 
@@ -48,7 +49,7 @@ void write_where_asked(const std::string& written, const Arguments& arguments,
                        const Origin& origin) {
     const Destination destination{.path = arguments.value("out").value_or("-"),
                                   .overwrite = arguments.has("force"),
-                                  .inputs = origin.files_read};
+                                  .inputs = origin.files_read.paths};
     write_result(written, destination);
     log("written: " + destination.path);
 }
