@@ -63,6 +63,7 @@ ExitCode run(const Arguments& arguments) {
                                      .site_water = worked.site_water,
                                      .short_load = short_load_of(mix, worked.charging, arguments),
                                      .proportions = mix.proportions,
+                                     .tolerances = mix.tables.trial.batching,
                                      .checks = worked.checks};
     deliver(result, arguments, mix.origin);
     return verdict(worked.checks);

@@ -69,10 +69,11 @@ BriefSection pour_hose(const PourCase& pour) {
         {"The mortar that primes pump and hose, and what it mixes with, goes to "
          "waste, never into the form: it marks the face",
          {}});
-    section.items.push_back({"End of the hose at most {fall} above the concrete; move it every "
-                             "{apart}: no vibrator pushes concrete sideways",
-                             {quantity("fall", {crew.free_fall_mm.value, Measure::length}),
-                              quantity("apart", {crew.hose_apart_mm.value, Measure::length})}});
+    section.items.push_back(
+        {"End of the hose at most {fall} above the concrete; move it every "
+         "{apart}: no vibrator pushes concrete sideways",
+         {quantity("fall", {crew.free_fall_mm.value / 1000, Measure::line_length}),
+          quantity("apart", {crew.hose_apart_mm.value / 1000, Measure::line_length})}});
     const auto vibrated = std::ranges::find_if(
         pour.card.parts, [](const PouredPart& part) { return part.run && part.run->vibration; });
     if (vibrated != pour.card.parts.end()) {

@@ -9,7 +9,7 @@ Argument count_of(const char* name, int count) {
 }
 
 Phrase every_load() {
-    return {"every load, before it is placed", {}};
+    return {"every load", {}};
 }
 
 /// Of the first load and of that which fills the specimens.
@@ -26,12 +26,11 @@ PourTest strength_test(const PourCase& pour) {
             .when = {"one sample a day at least", {}},
             .asked = {.low = pour.asked.strength_mpa},
             .measure = Measure::strength,
-            .note = {
-                "at {age}: {large} specimens, {small} where thinner than {diameter}; more kept "
-                "beside the wall for stripping",
-                {count_of("large", rules.large_specimens), count_of("small", rules.small_specimens),
-                 quantity("diameter", {rules.large_diameter_mm, Measure::length}),
-                 quantity("age", {pour.asked.strength_age_d, Measure::age})}}};
+            .note = {"at {age}: {large} large or {small} small specimens; more beside the wall for "
+                     "stripping",
+                     {count_of("large", rules.large_specimens),
+                      count_of("small", rules.small_specimens),
+                      quantity("age", {pour.asked.strength_age_d, Measure::age})}}};
 }
 
 } // namespace

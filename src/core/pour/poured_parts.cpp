@@ -65,18 +65,27 @@ PouredPart poured_part(const CastPart& cast, const Wall& wall, const WallPlan& p
 }
 
 /// A planter's floor is no lift of its walls: what they leave of its concrete, at the output there.
-void add_floor(const PouredPart& part, const Wall& wall, UnloadedPart& unloaded) {
-    const double floor_m3 = part.concrete_m3 / part.copies - volume_of(unloaded.lifts);
+/// Nothing where there is no floor; without lifts where how long it takes is not known.
+std::optional<UnloadedPart> floor_of(const PouredPart& part, const UnloadedPart& walls,
+                                     const Wall& wall) {
     const auto* planter = named(wall.planters, part.name, &Planter::name);
-    if (!planter || unloaded.lifts.empty() || !above(floor_m3, 0)) {
-        return;
+    if (!planter || walls.lifts.empty()) {
+        return std::nullopt;
     }
+    const double floor_m3 = part.concrete_m3 / part.copies - volume_of(walls.lifts);
+    if (!above(floor_m3, 0)) {
+        return std::nullopt;
+    }
+    UnloadedPart floor{.name = "floor of " + part.name, .lifts = {}, .count = part.copies};
     const auto output_m3_h = planter->output_m3_h ? planter->output_m3_h : wall.placing.output_m3_h;
-    if (!output_m3_h) {
-        unloaded.lifts.clear(); // how long its floor takes is not known
-        return;
+    if (output_m3_h) {
+        floor.lifts.push_back({floor_m3, floor_m3 / *output_m3_h});
     }
-    unloaded.lifts.insert(unloaded.lifts.begin(), {floor_m3, floor_m3 / *output_m3_h});
+    return floor;
+}
+
+const UnloadedPart& filled_part(const std::vector<UnloadedPart>& filled, const std::string& name) {
+    return *std::ranges::find(filled, name, &UnloadedPart::name);
 }
 
 } // namespace
@@ -98,25 +107,24 @@ std::vector<UnloadedPart> filled_parts(const std::vector<PouredPart>& parts, con
     const auto all = unloaded_parts(wall, tables);
     std::vector<UnloadedPart> filled;
     for (const PouredPart& part : parts) {
-        filled.push_back(*std::ranges::find(all, part.name, &UnloadedPart::name));
-        add_floor(part, wall, filled.back());
+        const UnloadedPart& walls = filled_part(all, part.name);
+        if (auto floor = floor_of(part, walls, wall)) {
+            filled.push_back(*std::move(floor));
+        }
+        filled.push_back(walls);
     }
     return filled;
 }
 
 void add_vibrators(const std::vector<UnloadedPart>& filled, std::vector<PouredPart>& parts) {
-    for (std::size_t i = 0; i < parts.size(); ++i) {
-        const auto& lifts = filled[i].lifts;
-        if (!parts[i].run || lifts.empty()) {
+    for (PouredPart& part : parts) {
+        const auto& lifts = filled_part(filled, part.name).lifts;
+        if (!part.run || !part.run->vibration || lifts.empty()) {
             continue;
         }
-        // The floor of a planter stands before the lifts of its walls.
-        const auto of_walls = lifts.end() - parts[i].run->lifts.lifts;
-        const auto quickest =
-            std::ranges::min_element(of_walls, lifts.end(), {}, &FilledLift::hours);
-        parts[i].least_lift_h = quickest->hours;
-        if (parts[i].run->vibration && above(quickest->hours, 0)) {
-            parts[i].vibrators = vibrators_at_work(*parts[i].run->vibration, quickest->hours);
+        const double quickest_h = std::ranges::min_element(lifts, {}, &FilledLift::hours)->hours;
+        if (above(quickest_h, 0)) {
+            part.vibrators = vibrators_at_work(*part.run->vibration, quickest_h);
         }
     }
 }

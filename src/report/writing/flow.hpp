@@ -19,6 +19,7 @@ namespace boardmark::report {
 /// The name of a section, set off from what stands above.
 struct Heading {
     std::string text;
+    bool whole_width = false; ///< on a sheet of two columns over both
 };
 
 /// Text that breaks over lines. Indents that begin with "  - " make it an item of a list.

@@ -2,6 +2,8 @@
 
 #include <boardmark/text/utf8.hpp>
 
+#include "blank.hpp"
+#include "one_sheet_style.hpp"
 #include "page_template.hpp"
 
 #include <kainjow/mustache.hpp>
@@ -48,6 +50,12 @@ object cell_of(const Grid& grid, const Grid::Row& row, std::size_t column) {
     std::string role = grid.columns()[column] == Align::right ? "r" : "";
     if (row.verdict && column == 0) {
         role = "v " + role_of(*row.verdict);
+    }
+    if (is_blank_to_fill(text)) {
+        return {{"text", ""}, {"class", "blank"}, {"is_name", false}};
+    }
+    if (text == tick_box) {
+        return {{"text", ""}, {"class", "box"}, {"is_name", false}};
     }
     const bool names_row = column == 0 && !row.verdict && !is_blank(text);
     return {{"text", text}, {"class", role}, {"is_name", names_row}};
@@ -219,6 +227,13 @@ std::vector<std::pair<std::string, list>> sections_of(const Flow& flow, const st
     return sections;
 }
 
+bool is_wide(const std::string& name, const Flow& flow) {
+    return std::ranges::any_of(flow.blocks(), [&](const Block& block) {
+        const auto* heading = std::get_if<Heading>(&block);
+        return heading && heading->text == name && heading->whole_width;
+    });
+}
+
 } // namespace
 
 std::string html_of(const Flow& flow, const PageWords& words) {
@@ -226,7 +241,9 @@ std::string html_of(const Flow& flow, const PageWords& words) {
     const auto sections = sections_of(flow, title);
     list below;
     for (auto section = sections.begin() + 1; section != sections.end(); ++section) {
-        below.push_back(object{{"name", section->first}, {"blocks", section->second}});
+        below.push_back(object{{"name", section->first},
+                               {"blocks", section->second},
+                               {"wide", is_wide(section->first, flow)}});
     }
     mustache page{page_template};
     data all;
@@ -236,6 +253,10 @@ std::string html_of(const Flow& flow, const PageWords& words) {
     all.set("opening", sections.front().second);
     all.set("sections", below);
     all.set("style", part(page_style));
+    if (words.one_sheet) {
+        all.set("one_sheet", object{{"sheet_hash", one_sheet_style_hash},
+                                    {"sheet_style", part(one_sheet_style)}});
+    }
     all.set("block", part(block_template));
     return page.render(all);
 }

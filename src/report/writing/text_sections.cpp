@@ -73,6 +73,10 @@ Flow section(const std::string& name) {
     return Block{Heading{name}};
 }
 
+Flow wide_section(const std::string& name) {
+    return Block{Heading{.text = name, .whole_width = true}};
+}
+
 Flow verdict_line(const core::VerdictSummary& summary, core::UnitSystem system,
                   const std::string& refusal) {
     return Block{Paragraph{

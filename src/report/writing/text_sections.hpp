@@ -15,6 +15,9 @@ namespace boardmark::report {
 /// The name of a section, set off from what stands above.
 Flow section(const std::string& name);
 
+/// The same where one of the two columns of a sheet is too narrow.
+Flow wide_section(const std::string& name);
+
 /// What must not be done with concrete of which some requirement is not met.
 constexpr const char* not_to_be_used = "DO NOT USE AS IT IS";
 

@@ -26,8 +26,7 @@ struct PouredPart {
     const FormForces* forces = nullptr; ///< of the plan; none for footings and benches
     const RunPlan* run = nullptr;       ///< likewise
     HighestRise highest = {};
-    std::optional<double> least_lift_h = {}; ///< the quickest of its lifts
-    std::optional<int> vibrators = {};       ///< at work; absent without a head or a pace
+    std::optional<int> vibrators = {}; ///< at work; absent without a head or a pace
 };
 
 /// Values that the fresh concrete is held to; an absent end is open.
