@@ -30,7 +30,7 @@ bool presses_by_formula(const PouredPart& part) {
 TestWindow temperature_of_day(const PourCase& pour) {
     const auto check = std::ranges::find_if(
         pour.plan.checks, [](const Check& one) { return one.is(check_ids::placing_temperature); });
-    TestWindow window{.asked = pour.wall.placing.concrete_c};
+    TestWindow window;
     if (check != pour.plan.checks.end() && check->limit) {
         window.low = check->limit->low;
         window.high = check->limit->high;

@@ -15,7 +15,7 @@ Phrase every_load() {
 /// Of the first load and of that which fills the specimens.
 PourTest density_test(const PourCase& pour) {
     return {.name = "density",
-            .when = {"first load, and with the specimens", {}},
+            .when = {"first load", {}},
             .asked = {.asked = pour.plan.proportions.totals.fresh_density_kg_m3},
             .measure = Measure::fresh_density};
 }
@@ -23,7 +23,7 @@ PourTest density_test(const PourCase& pour) {
 PourTest strength_test(const PourCase& pour) {
     const AciAcceptance& rules = pour.tables.strength.aci;
     return {.name = "strength",
-            .when = {"one sample a day at least", {}},
+            .when = {"one a day at least", {}},
             .asked = {.low = pour.asked.strength_mpa},
             .measure = Measure::strength,
             .note = {"at {age}: {large} large or {small} small specimens; more beside the wall for "

@@ -90,7 +90,7 @@ std::string after_the_loads(const PourResult& result, UnitSystem system) {
     if (day.haul_by == core::HaulBy::round_trip) {
         said += "; the haul is not stated, the whole round trip counts for it";
     }
-    return said + ". Call the last load when what is left of the form has been measured.";
+    return said + ". Order the last when what is left of the form is measured.";
 }
 
 std::string begins_of(const LiftRow& row, std::optional<int> start_min) {
@@ -132,8 +132,9 @@ std::string count_or_dash(const std::optional<int>& count) {
     return count ? std::to_string(*count) : "-";
 }
 
-/// Why concrete may rise so fast, once for the parts of which it is said.
-Flow reasons_of_rise(const core::PourCard& card, UnitSystem system) {
+/// Why concrete may rise so fast, once for the parts of which it is said; whose is left out where
+/// it is said of all.
+std::string reasons_of_rise(const core::PourCard& card, UnitSystem system) {
     std::vector<std::pair<std::string, std::string>> reasons;
     for (const core::PouredPart& part : card.parts) {
         if (!part.forces) {
@@ -148,11 +149,11 @@ Flow reasons_of_rise(const core::PourCard& card, UnitSystem system) {
             same->second += ", " + text::printable(part.name);
         }
     }
-    Flow flow;
+    std::string said;
     for (const auto& [why, parts] : reasons) {
-        flow += remark("At most, " + parts + ": " + why + ".");
+        said += "At most" + (reasons.size() == 1 ? "" : ", " + parts) + ": " + why + ". ";
     }
-    return flow;
+    return said;
 }
 
 std::string window_text(const core::TestWindow& window, Measure measure, UnitSystem system) {
@@ -170,11 +171,6 @@ std::string aim_text(const core::PourTest& test, UnitSystem system) {
     return test.asked.asked && test.asked.low
                ? ", aim " + shown({*test.asked.asked, test.measure}, system)
                : "";
-}
-
-std::string when_text(const core::PourTest& test, UnitSystem system) {
-    const std::string note = words(test.note, system);
-    return words(test.when, system) + (note.empty() ? "" : "; " + note);
 }
 
 } // namespace
@@ -233,18 +229,22 @@ Flow forms_table(const core::PourCard& card, UnitSystem system) {
                   count_or_dash(part.vibrators),
                   count_or_dash(vibration ? std::optional{vibration->insertions} : std::nullopt)});
     }
-    Flow flow = any ? Flow{grid} + reasons_of_rise(card, system) : Flow{};
-    return flow + remark(words(core::form_caution(), system));
+    const Flow flow = any ? Flow{grid} : Flow{};
+    return flow + remark(reasons_of_rise(card, system) + words(core::form_caution(), system));
 }
 
 Flow tests_table(const core::PourCard& card, UnitSystem system) {
     Grid grid{{Align::left, Align::left, Align::left, Align::left}};
-    grid.head({"", "within", "found", "when"});
+    grid.head({"", "within", "when", "found"});
+    Flow notes;
     for (const core::PourTest& test : card.tests) {
         grid.add({test.name, window_text(test.asked, test.measure, system) + aim_text(test, system),
-                  blank, when_text(test, system)});
+                  words(test.when, system), blank});
+        if (!test.note.text.empty()) {
+            notes += remark(test.name + ": " + words(test.note, system) + ".");
+        }
     }
-    return grid;
+    return Flow{grid} + notes;
 }
 
 } // namespace boardmark::report
