@@ -8,8 +8,13 @@ using Catch::Matchers::WithinAbs;
 
 namespace {
 
-constexpr double close = 1e-9;
-const LiftRules rules{.discharge_h = {1.5, {}}};
+constexpr double rounding = 1e-9;
+const LiftRules rules{.least_mm = {},
+                      .most_mm = {},
+                      .most_architectural_mm = {},
+                      .discharge_h = {1.5, {}},
+                      .between_lifts_h = {},
+                      .part_of_setting_percent = {}};
 
 /// Two lifts of 2 m3 in half an hour each, then a bench of 1 m3 in a quarter.
 const std::vector<UnloadedPart> wall_and_bench{{.name = "wall", .lifts = {{2, 0.5}, {2, 0.5}}},
@@ -32,10 +37,10 @@ TEST_CASE("lifts follow each other, parts too", "[pour]") {
     REQUIRE(day.lifts.size() == 3);
     CHECK(day.lifts[1].part == "wall");
     CHECK(day.lifts[1].lift == 2);
-    CHECK_THAT(day.lifts[1].begins_h, WithinAbs(0.5, close));
+    CHECK_THAT(day.lifts[1].begins_h, WithinAbs(0.5, rounding));
     CHECK(day.lifts[2].part == "bench");
-    CHECK_THAT(day.lifts[2].begins_h, WithinAbs(1, close));
-    CHECK_THAT(day.ends_h, WithinAbs(1.25, close));
+    CHECK_THAT(day.lifts[2].begins_h, WithinAbs(1, rounding));
+    CHECK_THAT(day.ends_h, WithinAbs(1.25, rounding));
 }
 
 TEST_CASE("a load begins when the one before it is empty", "[pour]") {
@@ -43,13 +48,13 @@ TEST_CASE("a load begins when the one before it is empty", "[pour]") {
     REQUIRE(day.loads.size() == 2);
     const LoadOfDay& first = day.loads[0];
     const LoadOfDay& second = day.loads[1];
-    CHECK_THAT(first.begins_h, WithinAbs(0, close));
-    CHECK_THAT(first.ends_h, WithinAbs(0.75, close)); // 2 m3 and half of the second lift
-    CHECK_THAT(*first.batched_h, WithinAbs(-0.5, close));
-    CHECK_THAT(*first.latest_end_h, WithinAbs(1, close)); // 90 min after batching
-    CHECK_THAT(second.begins_h, WithinAbs(0.75, close));
-    CHECK_THAT(second.ends_h, WithinAbs(1.25, close)); // half a cubic metre is left
-    CHECK_THAT(second.volume_m3, WithinAbs(2.5, close));
+    CHECK_THAT(first.begins_h, WithinAbs(0, rounding));
+    CHECK_THAT(first.ends_h, WithinAbs(0.75, rounding)); // 2 m3 and half of the second lift
+    CHECK_THAT(*first.batched_h, WithinAbs(-0.5, rounding));
+    CHECK_THAT(*first.latest_end_h, WithinAbs(1, rounding)); // 90 min after batching
+    CHECK_THAT(second.begins_h, WithinAbs(0.75, rounding));
+    CHECK_THAT(second.ends_h, WithinAbs(1.25, rounding)); // half a cubic metre is left
+    CHECK_THAT(second.volume_m3, WithinAbs(2.5, rounding));
     CHECK(second.parts == std::vector<std::string>{"wall", "bench"});
 }
 
@@ -57,8 +62,8 @@ TEST_CASE("what no lift takes is kept for waste", "[pour]") {
     const PlacingDay day = placing_day(wall_and_bench, trucked(6.5, 0.5), rules);
     REQUIRE(day.loads.size() == 3);
     CHECK(day.loads[2].parts.empty());
-    CHECK_THAT(day.loads[2].volume_m3, WithinAbs(0.5, close));
-    CHECK_THAT(day.loads[2].begins_h, WithinAbs(1.25, close));
+    CHECK_THAT(day.loads[2].volume_m3, WithinAbs(0.5, rounding));
+    CHECK_THAT(day.loads[2].begins_h, WithinAbs(1.25, rounding));
 }
 
 TEST_CASE("a load that comes too old fails by a stated haul alone", "[pour]") {
@@ -91,7 +96,7 @@ TEST_CASE("like parts are filled one by one", "[pour]") {
         placing_day({{.name = "planter", .lifts = {{1, 0.5}}, .count = 2}}, trucked(2, 0.5), rules);
     REQUIRE(day.lifts.size() == 2);
     CHECK(day.lifts[1].copy == 2);
-    CHECK_THAT(day.lifts[1].begins_h, WithinAbs(0.5, close));
+    CHECK_THAT(day.lifts[1].begins_h, WithinAbs(0.5, rounding));
 }
 
 // 100 insertions of 15 s are 25 min.

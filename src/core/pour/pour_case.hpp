@@ -18,7 +18,7 @@ struct PourCase {
 std::vector<PouredPart> poured_parts(const Wall& wall, const WallPlan& plan,
                                      const std::string& part);
 
-/// What they are filled with, lift by lift; the floor of a planter before its walls.
+/// What they are filled with, lift by lift.
 std::vector<UnloadedPart> filled_parts(const std::vector<PouredPart>& parts, const Wall& wall,
                                        const Tables& tables);
 

@@ -1,5 +1,4 @@
 #include "../basis/tolerance.hpp"
-#include "../placing/filling.hpp"
 #include "../wall/trucks.hpp"
 #include "pour_case.hpp"
 
@@ -64,26 +63,6 @@ PouredPart poured_part(const CastPart& cast, const Wall& wall, const WallPlan& p
     return part;
 }
 
-/// A planter's floor is no lift of its walls: what they leave of its concrete, at the output there.
-/// Nothing where there is no floor; without lifts where how long it takes is not known.
-std::optional<UnloadedPart> floor_of(const PouredPart& part, const UnloadedPart& walls,
-                                     const Wall& wall) {
-    const auto* planter = named(wall.planters, part.name, &Planter::name);
-    if (!planter || walls.lifts.empty()) {
-        return std::nullopt;
-    }
-    const double floor_m3 = part.concrete_m3 / part.copies - volume_of(walls.lifts);
-    if (!above(floor_m3, 0)) {
-        return std::nullopt;
-    }
-    UnloadedPart floor{.name = "floor of " + part.name, .lifts = {}, .count = part.copies};
-    const auto output_m3_h = planter->output_m3_h ? planter->output_m3_h : wall.placing.output_m3_h;
-    if (output_m3_h) {
-        floor.lifts.push_back({floor_m3, floor_m3 / *output_m3_h});
-    }
-    return floor;
-}
-
 const UnloadedPart& filled_part(const std::vector<UnloadedPart>& filled, const std::string& name) {
     return *std::ranges::find(filled, name, &UnloadedPart::name);
 }
@@ -107,11 +86,7 @@ std::vector<UnloadedPart> filled_parts(const std::vector<PouredPart>& parts, con
     const auto all = unloaded_parts(wall, tables);
     std::vector<UnloadedPart> filled;
     for (const PouredPart& part : parts) {
-        const UnloadedPart& walls = filled_part(all, part.name);
-        if (auto floor = floor_of(part, walls, wall)) {
-            filled.push_back(*std::move(floor));
-        }
-        filled.push_back(walls);
+        filled.push_back(filled_part(all, part.name));
     }
     return filled;
 }

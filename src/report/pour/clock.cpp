@@ -9,6 +9,7 @@ namespace boardmark::report {
 namespace {
 
 constexpr int minutes_in_hour = 60;
+constexpr double of_a_conversion = 1e-6; // half a minute is half a minute
 constexpr int minutes_in_day = 24 * minutes_in_hour;
 
 std::string clock_of(int minutes, std::optional<int> start_min) {
@@ -29,11 +30,11 @@ std::string clock_of(int minutes, std::optional<int> start_min) {
 } // namespace
 
 std::string clock_text(double hours, std::optional<int> start_min) {
-    return clock_of(static_cast<int>(std::lround(minutes_in_hour * hours)), start_min);
+    return clock_of(static_cast<int>(std::lround(minutes_in_hour * hours + of_a_conversion)),
+                    start_min);
 }
 
 std::string latest_clock_text(double hours, std::optional<int> start_min) {
-    constexpr double of_a_conversion = 1e-6;
     return clock_of(static_cast<int>(std::floor(minutes_in_hour * hours + of_a_conversion)),
                     start_min);
 }
