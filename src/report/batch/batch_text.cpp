@@ -102,10 +102,17 @@ std::string weighed(const core::BatchItem& item, UnitSystem system) {
     return item.by_trial ? "" : shown({item.kg, Measure::mass}, system);
 }
 
-/// How far a weight may be off; "+-" would be read as two signs.
+/// How far a weight may be off, never more than it may: two digits that count, the rest cut off.
 std::string within(core::Role role, double kg, const BatchResult& result, UnitSystem system) {
-    const double within_kg = core::batching_tolerance_kg(role, kg, result.tolerances);
-    return "± " + shown({within_kg, Measure::mass}, system);
+    const std::string_view unit = system == UnitSystem::us ? "lb" : "kg";
+    const double amount =
+        units::unit(unit).from_inside(core::batching_tolerance_kg(role, kg, result.tolerances));
+    const int decimals =
+        amount > 0 ? std::max(0, 1 - static_cast<int>(std::floor(std::log10(amount)))) : 0;
+    constexpr double of_a_conversion = 1e-9;
+    const double step = std::pow(10, -decimals);
+    return "± " + fixed(step * std::floor(amount / step + of_a_conversion), decimals) + " " +
+           std::string{unit};
 }
 
 /// The water at the mixer and the water held back, two rows to weigh apart.
