@@ -34,7 +34,9 @@ PourCard pour_card(const Wall& wall, const WallPlan& plan, const Tables& tables,
                    const std::string& part) {
     auto parts = poured_parts(wall, plan, part);
     const auto filled = filled_parts(parts, wall, tables);
-    add_vibrators(filled, parts);
+    if (!wall.placing.self_consolidating) {
+        add_vibrators(filled, parts);
+    }
     const ConcreteOrder order = part.empty() ? plan.quantities.order : order_of(parts, wall.order);
     PourCard card{.parts = std::move(parts),
                   .order = order,

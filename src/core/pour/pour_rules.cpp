@@ -47,8 +47,7 @@ BriefSection pour_water(const PourCase& pour) {
                "reducer goes in; then mix, test the slump and write down how much",
          {}});
     section.items.push_back(
-        {"The supplier's technician adds it, nobody else; a driver or crew that "
-         "adds water ends the load",
+        {"The supplier's technician adds it; a load to which anybody else adds water goes back",
          {}});
     if (pour.card.limits.w_cm) {
         section.items.push_back({"w/cm at most {w_cm}, all water counted",
@@ -69,11 +68,18 @@ BriefSection pour_hose(const PourCase& pour) {
         {"The mortar that primes pump and hose, and what it mixes with, goes to "
          "waste, never into the form: it marks the face",
          {}});
-    section.items.push_back(
-        {"End of the hose at most {fall} above the concrete; move it every "
-         "{apart}: no vibrator pushes concrete sideways",
-         {quantity("fall", {crew.free_fall_mm.value / 1000, Measure::line_length}),
-          quantity("apart", {crew.hose_apart_mm.value / 1000, Measure::line_length})}});
+    if (!pour.wall.placing.pumped_from_below) {
+        section.items.push_back(
+            {"End of the hose at most {fall} above the concrete; move it every {apart}: no "
+             "concrete "
+             "is pushed sideways",
+             {quantity("fall", {crew.free_fall_mm.value / 1000, Measure::line_length}),
+              quantity("apart", {crew.hose_apart_mm.value / 1000, Measure::line_length})}});
+    }
+    if (pour.wall.placing.self_consolidating) {
+        section.items.push_back({"Self-consolidating: no vibrator in the form", {}});
+        return section;
+    }
     const auto vibrated = std::ranges::find_if(
         pour.card.parts, [](const PouredPart& part) { return part.run && part.run->vibration; });
     if (vibrated != pour.card.parts.end()) {

@@ -48,13 +48,19 @@ std::vector<Phrase> pour_stops(const PourCase& pour) {
                          {quantity("low", {*limits.concrete_c.low, Measure::temperature}),
                           quantity("high", {*limits.concrete_c.high, Measure::temperature})}});
     }
+    const bool vibrated = !pour.wall.placing.self_consolidating;
     if (const auto wait_h = shortest_wait_h(pour.card)) {
-        stops.push_back({"A lift lies open for {wait}, or the vibrator no longer sinks into it by "
-                         "its own weight: stop, it is a joint now; the engineer decides",
+        stops.push_back({vibrated ? "A lift lies open for {wait}, or the vibrator no longer sinks "
+                                    "into it by its own weight: stop, it is a joint now; the "
+                                    "engineer decides"
+                                  : "A lift lies open for {wait}: stop, it is a joint now; the "
+                                    "engineer decides",
                          {quantity("wait", {*wait_h, Measure::duration})}});
     }
-    stops.push_back({"No vibrator runs in reserve, heavy rain or lightning: stop at a line between "
-                     "lifts, level against a fixed strip, and cover it",
+    stops.push_back({vibrated ? "No vibrator runs in reserve, heavy rain or lightning: stop at a "
+                                "line between lifts, level against a fixed strip, and cover it"
+                              : "Heavy rain or lightning: stop at a line between lifts, level "
+                                "against a fixed strip, and cover it",
                      {}});
     return stops;
 }

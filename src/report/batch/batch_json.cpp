@@ -49,8 +49,10 @@ void add_tolerances(const core::Batch& batch, const core::BatchingTolerances& to
                     Json& object) {
     for (std::size_t i = 0; i < batch.items.size(); ++i) {
         const core::BatchItem& item = batch.items[i];
-        object["ingredients"][i]["tolerance_kg"] =
-            core::batching_tolerance_kg(item.role, item.kg, tolerances);
+        if (!item.by_trial) {
+            object["ingredients"][i]["tolerance_kg"] =
+                core::batching_tolerance_kg(item.role, item.kg, tolerances);
+        }
     }
 }
 

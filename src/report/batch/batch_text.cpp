@@ -115,6 +115,18 @@ std::string within(core::Role role, double kg, const BatchResult& result, UnitSy
            std::string{unit};
 }
 
+/// Where the tolerances come from, each work once.
+std::string sources_of_tolerances(const BatchResult& result) {
+    std::vector<std::string> sources;
+    for (const core::BatchItem& item : result.each.items) {
+        const auto& source = core::batching_tolerance(item.role, result.tolerances).source.citation;
+        if (std::ranges::count(sources, source) == 0) {
+            sources.push_back(source);
+        }
+    }
+    return fmt::format("within: {}", fmt::join(sources, "; "));
+}
+
 /// The water at the mixer and the water held back, two rows to weigh apart.
 template <class Row>
 void add_parted_water(const BatchResult& result, const Row& row, UnitSystem system, Grid& grid) {
@@ -161,7 +173,7 @@ Flow text_of_items(const BatchResult& result, UnitSystem system) {
     }
     grid.add(row({"total", shown({result.each.mass_kg, Measure::mass}, system), "", "", "", ""},
                  shown({result.batch.mass_kg, Measure::mass}, system), ""));
-    return grid;
+    return Flow{grid} + paragraph(sources_of_tolerances(result), {.first = "  ", .other = "  "});
 }
 
 /// What the rounded weights fill, where that is not what was asked for.

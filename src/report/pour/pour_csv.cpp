@@ -52,7 +52,7 @@ void add_times(const PourResult& result, LongTable& table) {
     }
     table.section("lifts");
     for (const core::LiftOfDay& lift : result.card.day.lifts) {
-        table.subject(name_of(LiftRow{&lift, 1}), "lift", static_cast<std::size_t>(lift.lift));
+        table.subject(name_of_copy(lift), "lift", static_cast<std::size_t>(lift.lift));
         time("begins", lift.begins_h);
         time("full", lift.ends_h);
     }

@@ -103,7 +103,9 @@ Json json_of(const core::PourLimits& limits) {
             {"discharge_min", minutes_in_hour * limits.discharge_h.value},
             {"discharge_source", limits.discharge_h.source.citation},
             {"free_fall_mm", limits.free_fall_mm.value},
-            {"hose_apart_mm", limits.hose_apart_mm.value}};
+            {"free_fall_source", limits.free_fall_mm.source.citation},
+            {"hose_apart_mm", limits.hose_apart_mm.value},
+            {"hose_apart_source", limits.hose_apart_mm.source.citation}};
 }
 
 Json json_of(const core::PourTest& test) {

@@ -95,10 +95,12 @@ std::string after_the_loads(const PourResult& result, UnitSystem system) {
 
 std::string begins_of(const LiftRow& row, std::optional<int> start_min) {
     std::string times;
-    for (const core::LiftOfDay& lift : row) {
+    for (const core::LiftOfDay& lift : row.first) {
         times += (times.empty() ? "" : ", ") + clock_text(lift.begins_h, start_min);
     }
-    return times;
+    return row.is_single()
+               ? times
+               : times + "; the last from " + clock_text(row.last.front().begins_h, start_min);
 }
 
 const core::PouredPart* part_named(const core::PourCard& card, const std::string& name) {
@@ -200,9 +202,9 @@ Flow lifts_table(const PourResult& result, UnitSystem system) {
                Align::left}};
     grid.head({"", "lift up to", "full at", "cover within", "began", "was full", "lifts begin"});
     for (const LiftRow& row : lift_rows(card.day.lifts)) {
-        const auto* part = part_named(card, row.front().part);
+        const auto* part = part_named(card, row.first.front().part);
         grid.add({name_of(row), lift_height(part, system),
-                  clock_text(row.back().ends_h, result.start_min), cover_within(part, system),
+                  clock_text(row.last.back().ends_h, result.start_min), cover_within(part, system),
                   short_blank, short_blank, begins_of(row, result.start_min)});
     }
     return Flow{grid} + remark("No break between parts is counted. A lift is covered by the next "
