@@ -59,7 +59,7 @@ Opened<WorkedMix> open(const std::string& path, Purpose purpose) {
 }
 
 Opened<WorkedMix> work(core::AnyMix mix) {
-    const std::string title = core::title_of(mix);
+    const std::string title = std::visit([](const auto& either) { return either.title; }, mix);
     auto entered = core::complete(std::move(mix), reference::vocabulary());
     if (auto* whole = std::get_if<core::AnyCompleteMix>(&entered)) {
         return worked(std::move(*whole), title, {}, {});

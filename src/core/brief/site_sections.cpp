@@ -43,7 +43,8 @@ Phrase of_its_wall(const std::string& wall, Phrase phrase) {
     return phrase;
 }
 
-/// Before which no face is stripped, and the strength that decides.
+} // namespace
+
 Phrase stripping_limit(const BriefCase& brief) {
     const AfterPlacing& after = brief.plan.after;
     const std::string& source = brief.tables.placing.curing.strip_strength_mpa.source.citation;
@@ -61,8 +62,6 @@ Phrase stripping_limit(const BriefCase& brief) {
     limit.arguments.push_back(quantity("earliest", {*earliest_h, Measure::duration}));
     return limit;
 }
-
-} // namespace
 
 BriefSection brief_of_mockup(const BriefCase& brief) {
     BriefSection section{"THE MOCK-UP", {}};

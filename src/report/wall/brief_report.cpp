@@ -69,26 +69,6 @@ Flow flow_of(const BriefResult& result, const TextStyle& style) {
     return page + section("CAUTIONS") + items_of(result.brief.cautions, style.system);
 }
 
-/// A sentence in SI with the figures it speaks of.
-Json json_of_item(const core::Phrase& phrase) {
-    Json values = Json::object();
-    for (const core::Argument& argument : phrase.arguments) {
-        if (const auto* quantity = std::get_if<core::Quantity>(&argument.value)) {
-            values[argument.name] = {{"value", quantity->value},
-                                     {"unit", si_unit(quantity->measure)}};
-        }
-    }
-    return {{"text", words(phrase, core::UnitSystem::si)}, {"values", std::move(values)}};
-}
-
-Json json_of_items(const std::vector<core::Phrase>& phrases) {
-    Json items = Json::array();
-    for (const core::Phrase& phrase : phrases) {
-        items.push_back(json_of_item(phrase));
-    }
-    return items;
-}
-
 /// Whether a sentence tells of a pressure or a tie: the caution then stands in its own row.
 bool speaks_of_forms(const core::Phrase& phrase) {
     const bool presses = std::ranges::any_of(phrase.arguments, [](const core::Argument& argument) {

@@ -22,6 +22,7 @@ struct Heading {
     std::string text;
     bool folded = false;    ///< a page unfolds its section when asked to, and on paper
     bool page_only = false; ///< of drawings, which text leaves out
+    bool whole_width = false; ///< on a sheet of two columns over both
 };
 
 /// The verdict of a result in counts and names, which lead to the checks that they name.
