@@ -79,12 +79,12 @@ inline Flow operator+(Flow first, Flow second) {
     return first;
 }
 
-/// A paragraph that fits the page.
+/// A paragraph, broken where the page ends.
 inline Flow paragraph(std::string text, Indent indent) {
     return Block{Paragraph{std::move(text), std::move(indent)}};
 }
 
-/// The flow as text for a terminal, at most 100 columns wide.
+/// The flow as text, no line wider than the style says.
 std::string written(const Flow& flow, const TextStyle& style);
 
 } // namespace boardmark::report

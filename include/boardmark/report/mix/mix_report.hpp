@@ -5,6 +5,7 @@
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/strength/expected_strength.hpp>
+#include <boardmark/report/writing/text_style.hpp>
 
 #include <string>
 #include <vector>
@@ -22,14 +23,7 @@ struct MixResult {
     const core::GradingRules* grading = nullptr; ///< draws the gradings that are stated
 };
 
-/// How a text report is written.
-struct TextStyle {
-    core::UnitSystem system; ///< units shown
-    bool explain = false;    ///< adds the reason, the source and the inputs of every value
-    bool colour = false;
-};
-
-/// A worksheet that a concrete technician can follow from the top; at most 100 columns wide.
+/// A worksheet that a concrete technician can follow from the top.
 std::string text(const MixResult& result, const TextStyle& style);
 
 /// The same as one page for a browser, that needs no network; all reasons are in it.
