@@ -20,8 +20,10 @@ struct OpenedFile {
 /// Starts the log where it is asked for and reads the file. Throws Failure where it cannot be read.
 OpenedFile open_file(const Arguments& arguments);
 
-/// Another file, read; of one that is larger than accepted only a byte more.
-OpenedFile open_file(const std::string& path, std::size_t largest_accepted);
+/// Another file, read; of one that is larger than accepted only a byte more. The advice, which may
+/// be empty, is told where it cannot be read.
+OpenedFile open_file(const std::string& path, std::size_t largest_accepted,
+                     const std::string& advice = "");
 
 /// Gets files beside the file of the arguments and remembers their paths. `files_read` must outlive
 /// the loader.

@@ -29,6 +29,7 @@ const Command wall_command{
     .summary = "quantities, boards, forces on the forms, placing, joints and steel of walls",
     .usage = "boardmark wall [OPTIONS] WALL",
     .reads = "WALL is a wall file",
+    .kind = input::FileKind::wall,
     .options = {},
     .examples = examples,
     .run = run};
