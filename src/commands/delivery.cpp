@@ -22,6 +22,11 @@ bool variable_is_set(const char* name) {
     return value && *value != '\0';
 }
 
+/// Whether a result goes to a terminal, not to a file or a pipe.
+bool writes_to_terminal(const Arguments& arguments) {
+    return arguments.value("out").value_or("-") == "-" && ::isatty(STDOUT_FILENO) == 1;
+}
+
 bool wants_colour(const Arguments& arguments) {
     switch (arguments.colour()) {
     case Colour::always:

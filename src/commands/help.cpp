@@ -124,7 +124,8 @@ std::optional<std::string> help_on(const std::string& subject) {
         return help_on_keys();
     }
     const Command* command = find_command(subject);
-    return command ? std::optional{help_of(*command)} : help_on_key(subject);
+    return command ? std::optional{help_of(*command) + keys_beside_command(subject)}
+                   : help_on_key(subject);
 }
 
 std::string version_line() {

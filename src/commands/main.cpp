@@ -59,9 +59,7 @@ ExitCode show_help(const std::vector<std::string>& subjects) {
     if (!text) {
         throw unknown_subject(subjects.front());
     }
-    const std::string keys =
-        find_command(subjects.front()) ? keys_beside_command(subjects.front()) : "";
-    return print(*text + keys);
+    return print(*text);
 }
 
 ExitCode run(const std::vector<std::string>& words) {

@@ -42,10 +42,6 @@ std::optional<std::size_t> terminal_width(int descriptor) {
                : std::optional{std::clamp(columns, narrowest_page, widest_page)};
 }
 
-bool writes_to_terminal(const Arguments& arguments) {
-    return arguments.value("out").value_or("-") == "-" && ::isatty(STDOUT_FILENO) == 1;
-}
-
 std::string for_standard_error(const std::string& text) {
     const auto width = terminal_width(STDERR_FILENO);
     return width ? text::fitted(text, *width) : text;

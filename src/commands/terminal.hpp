@@ -1,7 +1,5 @@
 #pragma once
 
-#include "arguments.hpp"
-
 #include <cstddef>
 #include <optional>
 #include <string>
@@ -15,9 +13,6 @@ constexpr std::size_t widest_page = 100;
 /// Columns of the terminal behind a file descriptor, from 60 to 100: those of COLUMNS, as for POSIX
 /// utilities, else those of its window. Nothing where it is no terminal or has no known width.
 std::optional<std::size_t> terminal_width(int descriptor);
-
-/// Whether a result goes to a terminal, not to a file or a pipe.
-bool writes_to_terminal(const Arguments& arguments);
 
 /// A text for standard error: on a terminal no line is wider than its window.
 std::string for_standard_error(const std::string& text);

@@ -97,7 +97,7 @@ TEST_CASE("lines that are too wide are broken, the others stand as they are") {
          "  --out FILE  write the result to a file\n              of its own\n"},
         // a first column that leaves no room is a word like others
         {"  --format text|json|csv|html  form of the result\n",
-         "  --format text|json|csv|html form of\n      the result\n"},
+         "  --format text|json|csv|html form\n      of the result\n"},
     }));
     INFO(written);
     CHECK(text::fitted(written, 40) == fitted);

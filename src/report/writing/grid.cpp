@@ -113,7 +113,8 @@ std::vector<Grid::Block> Grid::blocks(const std::vector<std::size_t>& widest,
 std::string Grid::with_words(const std::string& others, const std::string& words,
                              std::size_t width) const {
     const std::size_t taken = shown_width(others);
-    if (taken + std::min(widths().back(), narrowest_last_column) <= width) {
+    const bool has_room = taken + std::min(widths().back(), narrowest_last_column) <= width;
+    if (has_room && !words.empty()) {
         return wrapped(words, {others, std::string(taken, ' ')}, width);
     }
     const std::string below(margin + 4, ' ');
