@@ -100,6 +100,19 @@ std::string with_advice(const std::string& underlined, const std::string& advice
     return underlined + "\n" + text::wrapped(advice, {under, under}, *width);
 }
 
+/// How many characters of a line are shown, so that it fits with what stands before it and the
+/// marks of a cut on both sides. Wide characters may take two columns each.
+std::size_t longest_shown(const Diagnostic& diagnostic, std::size_t before,
+                          std::optional<std::size_t> width) {
+    if (!width) {
+        return longest_line;
+    }
+    const std::string line = shown(diagnostic.excerpt);
+    const bool is_wide = text::display_width(line) > text::count_characters(diagnostic.excerpt);
+    const std::size_t columns = *width - std::min(*width, before + 2 * cut_mark.size());
+    return std::clamp<std::size_t>(is_wide ? columns / 2 : columns, 1, longest_line);
+}
+
 std::string render(const Diagnostic& diagnostic, std::optional<std::size_t> width) {
     std::string text = fitting(
         place(diagnostic) + (diagnostic.severity == Severity::error ? ": error: " : ": warning: ") +
@@ -109,11 +122,10 @@ std::string render(const Diagnostic& diagnostic, std::optional<std::size_t> widt
     if (diagnostic.line == 0) {
         return advice.empty() ? text : text + fitting("      " + advice + "\n", width);
     }
-    const std::size_t around = number_width + bar.size() + 2 * cut_mark.size();
-    const std::size_t longest = width ? std::min(longest_line, *width - around) : longest_line;
-    const Window part = window(diagnostic, longest);
     std::string number = std::to_string(diagnostic.line);
     number.insert(0, number.size() < number_width ? number_width - number.size() : 0, ' ');
+    const std::size_t longest = longest_shown(diagnostic, number.size() + bar.size(), width);
+    const Window part = window(diagnostic, longest);
     text += number + std::string{bar} + part.text + "\n";
     return text + with_advice(std::string(number.size(), ' ') + std::string{bar} +
                                   underline(diagnostic, part, longest),
