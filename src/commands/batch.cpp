@@ -77,6 +77,7 @@ const Command batch_command{.name = "batch",
                             .summary = "batch weights for a volume at today's moistures",
                             .usage = "boardmark batch [OPTIONS] --volume Q MIX",
                             .reads = "MIX is a mix file",
+                            .kind = input::FileKind::mix,
                             .options = options,
                             .examples = examples,
                             .run = run};

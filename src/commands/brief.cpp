@@ -33,6 +33,7 @@ const Command brief_command{
     .summary = "one document for contractor and supplier: what is asked, proposed, still open",
     .usage = "boardmark brief [OPTIONS] WALL",
     .reads = "WALL is a wall file",
+    .kind = input::FileKind::wall,
     .options = options,
     .examples = examples,
     .run = run};

@@ -141,6 +141,7 @@ const Command compare_command{
     .summary = "mixes side by side; of one mix, what its high-range water reducer buys",
     .usage = "boardmark compare [OPTIONS] MIX [MIX...]",
     .reads = "MIX is a mix file",
+    .kind = input::FileKind::mix,
     .options = options,
     .examples = examples,
     .run = run,

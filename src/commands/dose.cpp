@@ -43,6 +43,7 @@ const Command dose_command{.name = "dose",
                                "the response of a mix to the dose of its high-range water reducer",
                            .usage = "boardmark dose [OPTIONS] MIX",
                            .reads = "MIX is a mix file",
+                           .kind = input::FileKind::mix,
                            .options = options,
                            .examples = examples,
                            .run = run};

@@ -137,6 +137,7 @@ const Command draw_command{
     .summary = "sheets with every face that shows and a section of each part, true to scale",
     .usage = "boardmark draw [OPTIONS] WALL",
     .reads = "WALL is a wall file",
+    .kind = input::FileKind::wall,
     .options = options,
     .examples = examples,
     .run = run,

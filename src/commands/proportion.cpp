@@ -46,6 +46,7 @@ const Command proportion_command{
     .summary = "select the proportions of 1 yd3 or 1 m3, step by step, and check them",
     .usage = "boardmark proportion [OPTIONS] MIX",
     .reads = "MIX is a mix file",
+    .kind = input::FileKind::mix,
     .options = options,
     .examples = examples,
     .run = run,

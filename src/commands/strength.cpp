@@ -44,6 +44,7 @@ const Command strength_command{
     .summary = "judge strength results: averages of three, scatter, the line over w/cm",
     .usage = "boardmark strength [OPTIONS] RESULTS",
     .reads = "RESULTS is a file of strength results",
+    .kind = input::FileKind::results,
     .options = options,
     .examples = examples,
     .run = run};

@@ -77,6 +77,7 @@ const Command yield_command{
     .summary = "what a trial batch really was: yield, air, w/cm, and the batch sheet of the next",
     .usage = "boardmark yield [OPTIONS] TRIAL",
     .reads = "TRIAL is a trial file",
+    .kind = input::FileKind::trial,
     .options = options,
     .examples = examples,
     .run = run};

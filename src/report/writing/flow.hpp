@@ -108,7 +108,7 @@ inline Flow operator+(Flow first, Flow second) {
     return first;
 }
 
-/// A paragraph that fits the page.
+/// A paragraph, broken where the page ends.
 inline Flow paragraph(std::string text, Indent indent) {
     return Block{Paragraph{std::move(text), std::move(indent)}};
 }
@@ -119,7 +119,7 @@ std::string printed_verdict(core::Verdict verdict);
 /// "22 hold", "1 holds"
 std::string held_text(const CheckList& list);
 
-/// The flow as text for a terminal, at most 100 columns wide.
+/// The flow as text, no line wider than the style says.
 std::string written(const Flow& flow, const TextStyle& style);
 
 } // namespace boardmark::report
