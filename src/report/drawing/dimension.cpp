@@ -20,7 +20,7 @@ double rounded_inches(double inches) {
     const double sixteenth = units::nearest({.amount = inches, .step = 1.0 / 16});
     return inches < foot || std::abs(sixteenth - inches) <= reading_error
                ? sixteenth
-               : units::nearest({.amount = inches, .step = 0.5});
+               : units::nearest({.amount = inches, .step = 1.0 / 8});
 }
 
 std::string feet_and_inches(double metres) {
