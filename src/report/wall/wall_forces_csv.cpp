@@ -65,7 +65,7 @@ void add_basis(LongTable& table, const core::FormForces& forces) {
               by == core::RiseBy::output   ? "by the output"
               : by == core::RiseBy::stated ? "as stated"
                                            : "neither rise nor output is stated",
-              words(core::pressures_hold_for(forces), table.system()));
+              words(core::pressures_hold_for({&forces, 1}).front(), table.system()));
     table.add("smallest plan area", Measure::area, forces.rise.smallest_plan_m2, "",
               with_form_caution());
     table.add("output in an hour that keeps the stated rise", Measure::volume,
@@ -116,8 +116,8 @@ void add_forces(LongTable& table, const core::WallPlan& plan) {
             add_pressure(table, forces, pressure);
         }
         table.subject(forces.wall);
-        add_rise(table, "rise that the forms bear", forces.rise_by_form);
-        add_rise(table, "rise that the ties bear", forces.rise_by_ties);
+        add_rise(table, "rise that the forms allow", forces.rise_by_form);
+        add_rise(table, "rise that the ties allow", forces.rise_by_ties);
     }
     table.section("ties");
     for (const core::FormForces& forces : plan.forces) {
