@@ -1,4 +1,5 @@
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/checks/told_together.hpp>
 #include <boardmark/core/checks/verdict_summary.hpp>
 
 #include "../basis/phrases.hpp"
@@ -119,7 +120,7 @@ BriefSection brief_of_mix(const BriefCase& brief) {
 BriefSection brief_of_wall_checks(const BriefCase& brief) {
     BriefSection section{"CHECKS OF THE WALLS", {}};
     section.items.push_back(headline_of(verdicts_of(brief.plan.checks), refusal));
-    for (const Check& check : brief.plan.checks) {
+    for (const Check& check : told_together(brief.plan.checks)) {
         if (check.verdict == Verdict::fails || check.verdict == Verdict::watch) {
             section.items.push_back(check.message);
         }

@@ -1,5 +1,6 @@
 #include "text_sections.hpp"
 
+#include <boardmark/core/checks/told_together.hpp>
 #include <boardmark/report/writing/words.hpp>
 
 #include "grid.hpp"
@@ -103,9 +104,10 @@ std::vector<core::Check> without_held(const std::vector<core::Check>& checks) {
 
 Flow text_of_checks(const std::vector<core::Check>& checks, const TextStyle& style) {
     Grid grid{{Align::left, Align::left, Align::left}};
+    const std::vector<core::Check> told = core::told_together(checks);
     for (const core::Verdict verdict : {core::Verdict::fails, core::Verdict::watch,
                                         core::Verdict::holds, core::Verdict::not_checked}) {
-        for (const core::Check& check : checks) {
+        for (const core::Check& check : told) {
             if (check.verdict == verdict) {
                 std::string message = words(check.message, style.system);
                 if (!check.source.citation.empty() && verdict != core::Verdict::not_checked) {
