@@ -17,7 +17,7 @@ namespace boardmark::commands {
 namespace {
 
 constexpr Option options[] = {
-    {"only-different", "", "leave out rows that are equal in all columns"},
+    {"only-different", "", "leave out rows that are the same in every column"},
 };
 
 constexpr std::string_view examples[] = {

@@ -24,7 +24,7 @@ Opened<WorkedMix> worked(core::AnyMix mix, const std::string& name, std::vector<
 }
 
 input::LoadFailure loads_nothing() {
-    return {"the text stands alone: no loader was given for it"};
+    return {"this text names another file, and no loader was given"};
 }
 
 } // namespace

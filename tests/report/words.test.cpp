@@ -103,8 +103,8 @@ TEST_CASE("a sentence without values is printed as it is") {
 
 TEST_CASE("why no mix follows is told with numbered ways out and fits the page") {
     const core::Unresolved unresolved{
-        {"{source} ends at {most} slump; asked is {slump}, which water alone would bring to "
-         "segregation",
+        {"{source} ends at {most} slump; this mix is to have {slump}, at which water alone would "
+         "make it segregate",
          {Argument{"source", "ACI 211.1-91 Table 6.3.3"},
           Argument{"most", core::Quantity{177.8, Measure::slump}},
           Argument{"slump", core::Quantity{203.2, Measure::slump}}}},

@@ -20,14 +20,14 @@ struct Meaning {
 
 constexpr Meaning meanings[] = {
     {Ink::board, "board"},
-    {Ink::sliver, "cut course or board too narrow to look meant"},
+    {Ink::sliver, "cut course or board too narrow to look intended"},
     {Ink::contraction_joint, "contraction joint, corner"},
     {Ink::lift, "line between lifts"},
     {Ink::tie, "tie"},
-    {Ink::hardest_tie, "hardest loaded ties"},
+    {Ink::hardest_tie, "most loaded ties"},
     {Ink::opening, "niche; crossed: opening"},
     {Ink::bar, "bar cut across"},
-    {Ink::standing_bar, "bar that stands"},
+    {Ink::standing_bar, "upright bar"},
     {Ink::pressure, "pressure of the fresh concrete"},
     {Ink::form_rating, "pressure that the forms are made for"},
     {Ink::match_line, "match line"},
@@ -118,7 +118,7 @@ void tell_elevations(const DrawingResult& result, const std::string& part, core:
         }
     }
     if (hardest_kn > 0) {
-        notes.push_back("Hardest loaded tie: " + shown({hardest_kn, core::Measure::force}, system) +
+        notes.push_back("Most loaded tie: " + shown({hardest_kn, core::Measure::force}, system) +
                         ".");
     }
 }
@@ -133,13 +133,12 @@ void tell_section(const DrawingResult& result, const std::string& part, core::Un
     if (const auto& bars = result.wall.reinforcement;
         bars && (!section->bars.empty() || !section->standing.empty())) {
         notes.push_back(told(*bars, system));
-        notes.emplace_back(
-            "Bars along the wall are drawn outside those that stand, the lowest half "
-            "a space up: the file states size, spacing and cover, not places.");
+        notes.emplace_back("Bars along the wall are drawn outside the upright ones, the lowest "
+                           "half a space up: the file states size, spacing and cover, not places.");
     }
     if (!section->footing.empty()) {
-        notes.emplace_back("The footing is drawn centred, and the ground is not drawn: the file "
-                           "states neither.");
+        notes.emplace_back("The footing is drawn centred and the ground is not drawn: the file "
+                           "does not say where they are.");
     }
     if (!section->pressure.empty()) {
         notes.push_back(words(core::form_caution(), core::UnitSystem::si));
