@@ -89,7 +89,7 @@ TEST_CASE("unknown keys and what is suggested") {
          "known here: thickness, clear_bar_spacing, clear_cover"},
         {"requirements: {colour: grey}\n", "'requirements.colour' is not a key of this format",
          "'boardmark help keys' lists all keys"},
-        {"materials: {sand: {relative_density: 2,64}}\n", "'64' stands alone: a comma ends a value",
+        {"materials: {sand: {relative_density: 2,64}}\n", "'64' is left over: a comma ends a value",
          "write decimals with a point, as in 1.5"},
     }));
     INFO(text);

@@ -72,9 +72,9 @@ Check evaporation_check(const Wall& wall, const Evaporation& found, const Propor
         .measure = Measure::evaporation,
         .requirement = "drying",
         .source = limit.source,
-        .message = {protect ? "{value} may evaporate, within {uncertainty} %; from {limit} protect "
-                              "the top edge, and the faces once stripped"
-                            : "{value} may evaporate, within {uncertainty} %; from {limit} "
+        .message = {protect ? "{value} may evaporate, give or take {uncertainty} %; from {limit} "
+                              "protect the top edge, and the faces once stripped"
+                            : "{value} may evaporate, give or take {uncertainty} %; from {limit} "
                               "precautions are needed",
                     {quantity("value", {found.kg_m2_h, Measure::evaporation}),
                      quantity("limit", {limit.value, Measure::evaporation}),

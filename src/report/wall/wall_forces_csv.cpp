@@ -4,6 +4,11 @@
 #include "wall_lines.hpp"
 #include "wall_tables.hpp"
 
+#include <fmt/format.h>
+
+#include <string>
+#include <vector>
+
 namespace boardmark::report {
 namespace {
 
@@ -15,17 +20,23 @@ std::string governor_of(const core::FormForces& forces, const core::FormPressure
 }
 
 std::string note_of(const core::FormPressure& pressure, core::UnitSystem system) {
-    std::string note;
+    std::vector<std::string> told;
     for (const auto* phrases : {&pressure.why, &pressure.remarks}) {
         for (const core::Phrase& phrase : *phrases) {
-            note += words(phrase, system) + "; ";
+            told.push_back(words(phrase, system));
         }
     }
-    note += "[" + pressure.source.citation;
-    for (const core::Mark mark : pressure.marks) {
-        note += ", " + name_of(mark);
+    std::vector<std::string> origin;
+    if (!pressure.source.citation.empty()) {
+        origin.push_back(pressure.source.citation);
     }
-    return note + "]";
+    for (const core::Mark mark : pressure.marks) {
+        origin.push_back(name_of(mark));
+    }
+    if (!origin.empty()) {
+        told.push_back(fmt::format("[{}]", fmt::join(origin, ", ")));
+    }
+    return fmt::format("{}", fmt::join(told, "; "));
 }
 
 void add_pressure(LongTable& table, const core::FormForces& forces,
