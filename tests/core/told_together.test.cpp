@@ -13,13 +13,13 @@ using namespace boardmark::core;
 namespace {
 
 Check check_of(const std::string& part, double value) {
-    return {.id = "stripping.age",
-            .verdict = Verdict::watch,
-            .source = {.citation = "a code"},
-            .message = {"{wall}: stripped after {value}",
-                        {{.name = "value", .value = Quantity{value, Measure::duration}},
-                         {.name = "wall", .value = part}}},
-            .part = part};
+    Check check{.id = "stripping.age", .verdict = Verdict::watch, .requirement = "age"};
+    check.source = {.citation = "a code"};
+    check.message = {"{wall}: stripped after {value}",
+                     {{.name = "value", .value = Quantity{value, Measure::duration}},
+                      {.name = "wall", .value = part}}};
+    check.part = part;
+    return check;
 }
 
 std::string named_in(const Check& check) {
