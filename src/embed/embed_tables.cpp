@@ -279,8 +279,11 @@ std::string written(const Source& source) {
     const std::string confidence = source.confidence == "read"          ? "read"
                                    : source.confidence == "from memory" ? "from_memory"
                                                                         : "common_practice";
-    return "{" + quoted(source.work) + ", " + quoted(source.place) +
-           ", EmbeddedConfidence::" + confidence + ", " + quoted(source.how) + "}";
+    const std::string citation = source.confidence == "common practice"
+                                     ? "common practice, no source"
+                                     : source.work + " " + source.place;
+    return "{" + quoted(source.work) + ", " + quoted(citation) +
+           ", core::Confidence::" + confidence + "}";
 }
 
 void write_table(std::ostream& out, const Table& table, std::size_t index) {

@@ -26,7 +26,7 @@ core::ClassLimits limits(const EmbeddedTable& classes, const EmbeddedRow& printe
 }
 
 core::Salt salt_of(const EmbeddedRow& line) {
-    const std::string said = note(line, "salt");
+    const std::string_view said = note(line, "salt");
     return said == "none"      ? core::Salt::none
            : said == "deicers" ? core::Salt::deicers
            : said == "any"     ? core::Salt::any
@@ -34,9 +34,10 @@ core::Salt salt_of(const EmbeddedRow& line) {
 }
 
 std::optional<core::ClassBeside> beside_of(const EmbeddedRow& line) {
-    const std::string name = note(line, "beside");
+    const std::string_view name = note(line, "beside");
     return name.empty() ? std::nullopt
-                        : std::optional{core::ClassBeside{name, note(line, "beside_reason")}};
+                        : std::optional{core::ClassBeside{
+                              std::string{name}, std::string{note(line, "beside_reason")}}};
 }
 
 /// Evidence stands in a clause of its own.
@@ -44,8 +45,9 @@ std::optional<core::Source> reactivity_evidence(const EmbeddedRow& line) {
     if (note(line, "alkali_reactivity") != "evidence") {
         return std::nullopt;
     }
-    return core::Source{std::string{line.source.work} + " " + note(line, "reactivity_place"),
-                        core::Confidence::read};
+    return core::Source{
+        std::string{line.source.work}.append(" ").append(note(line, "reactivity_place")),
+        core::Confidence::read};
 }
 
 core::Addition addition_named(std::string_view name) {
@@ -88,14 +90,14 @@ std::vector<core::ExposureCategory> categories_of(const EmbeddedTable& printed) 
     std::vector<core::ExposureCategory> categories;
     for (const EmbeddedRow& line : printed.rows) {
         if (line.group == "category") {
-            categories.push_back(
-                {std::string{line.name}, note(line, "subject"), note(line, "step")});
+            categories.push_back({std::string{line.name}, std::string{note(line, "subject")},
+                                  std::string{note(line, "step")}});
         }
     }
     return categories;
 }
 
-std::size_t category_named(const std::string& name,
+std::size_t category_named(std::string_view name,
                            const std::vector<core::ExposureCategory>& categories) {
     const auto found = std::ranges::find(categories, name, &core::ExposureCategory::name);
     assert(found != categories.end());
@@ -106,23 +108,23 @@ core::ExposureClass exposure_class_of(const EmbeddedRow& line, const CodeData& d
                                       const std::vector<core::ExposureCategory>& categories,
                                       UnitSystem system) {
     const EmbeddedTable& printed = *data.find("exposure");
-    const std::string cements = note(line, "cements");
+    const auto cements = split(note(line, "cements"), "; ");
     return {.name = std::string{line.name},
             .category = category_named(note(line, "category"), categories),
-            .meaning = note(line, "meaning"),
+            .meaning = std::string{note(line, "meaning")},
             .limits = limits(printed, line, system),
             .plain_limits = {},
             .pozzolanic_limits = {},
             .chloride_percent = present(cell(printed, line, "chloride")),
             .bars_calcium_chloride = note(line, "calcium_chloride") == "barred",
             .reactivity_evidence = reactivity_evidence(line),
-            .sulfate_cements = split(cements, "; "),
+            .sulfate_cements = {cements.begin(), cements.end()},
             .air_percent = air_of(line.name, data, system),
             .caps = caps_of(line.name, data),
             .beside = beside_of(line),
             .salt = salt_of(line),
             .never_freezes = note(line, "frost") == "never",
-            .other_editions = note(line, "other_editions")};
+            .other_editions = std::string{note(line, "other_editions")}};
 }
 
 std::vector<core::ExposureClass>
@@ -156,14 +158,15 @@ core::AirRules air_rules(const CodeData& data, UnitSystem system) {
     }
     const EmbeddedTable& rules = *printed;
     return {.tolerance_percent = constant(rules, "tolerance", system),
-            .tolerance_source = {note(row(rules, "tolerance"), "cited"), core::Confidence::read},
+            .tolerance_source = {std::string{note(row(rules, "tolerance"), "cited")},
+                                 core::Confidence::read},
             .reduction_percent = constant(rules, "reduction", system),
             .reduction_above_strength_mpa = constant(rules, "reduction_above_strength", system),
             .reduction_above_strength_twin_mpa =
                 constant(rules, "reduction_above_strength",
                          system == UnitSystem::us ? UnitSystem::si : UnitSystem::us),
             .reduction_in_other_editions =
-                note(row(rules, "reduction_above_strength"), "other_editions")};
+                std::string{note(row(rules, "reduction_above_strength"), "other_editions")}};
 }
 
 std::optional<core::SeawaterCement> seawater_cement(const CodeData& data) {
@@ -172,7 +175,7 @@ std::optional<core::SeawaterCement> seawater_cement(const CodeData& data) {
         return std::nullopt;
     }
     const EmbeddedRow& c3a = row(*rules, "c3a");
-    return core::SeawaterCement{.class_name = note(c3a, "class"),
+    return core::SeawaterCement{.class_name = std::string{note(c3a, "class")},
                                 .max_c3a_percent = cell(*rules, c3a, "most"),
                                 .max_w_cm = cell(*rules, row(*rules, "w_cm"), "most"),
                                 .source = source_of(c3a.source)};

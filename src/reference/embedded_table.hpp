@@ -1,5 +1,7 @@
 #pragma once
 
+#include <boardmark/core/basis/source.hpp>
+
 #include <span>
 #include <string_view>
 
@@ -7,13 +9,10 @@
 /// room.
 namespace boardmark::reference {
 
-enum class EmbeddedConfidence { read, from_memory, common_practice };
-
 struct EmbeddedSource {
     std::string_view work;
-    std::string_view place;
-    EmbeddedConfidence confidence;
-    std::string_view how;
+    std::string_view citation; ///< the work and the place in it
+    core::Confidence confidence;
 };
 
 /// A column: named, or standing at a value of an axis in one or both systems of units. A value that

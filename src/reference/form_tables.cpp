@@ -135,16 +135,6 @@ std::vector<core::PrintedTie> printed_ties() {
     return ties;
 }
 
-core::FlowClasses flow_classes() {
-    const EmbeddedTable& printed = table("flow-classes");
-    core::FlowClasses classes{.ends = {}, .source = source_of(printed.source)};
-    for (const EmbeddedRow& line : printed.rows) {
-        classes.ends.push_back(
-            {cell(printed, line, "spread_to"), present(cell(printed, line, "slump_to"))});
-    }
-    return classes;
-}
-
 } // namespace
 
 core::FormTables form_tables(UnitSystem system) {
@@ -163,6 +153,16 @@ core::FormTables form_tables(UnitSystem system) {
             .assumed_density_kg_m3 = form_figure(rules, "assumed_density", column),
             .ties = printed_ties(),
             .flow = flow_classes()};
+}
+
+core::FlowClasses flow_classes() {
+    const EmbeddedTable& printed = table("flow-classes");
+    core::FlowClasses classes{.ends = {}, .source = source_of(printed.source)};
+    for (const EmbeddedRow& line : printed.rows) {
+        classes.ends.push_back(
+            {cell(printed, line, "spread_to"), present(cell(printed, line, "slump_to"))});
+    }
+    return classes;
 }
 
 } // namespace boardmark::reference

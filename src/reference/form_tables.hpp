@@ -9,4 +9,7 @@ namespace boardmark::reference {
 /// units comes as SI.
 core::FormTables form_tables(core::UnitSystem system);
 
+/// Classes of flow and where each ends.
+core::FlowClasses flow_classes();
+
 } // namespace boardmark::reference

@@ -36,17 +36,17 @@ core::TypicalFigure figure(const EmbeddedTable& table, std::string_view name,
     return {constant(table, name, system), source_of(row(table, name).source)};
 }
 
-std::string note(const EmbeddedRow& row, std::string_view name) {
+std::string_view note(const EmbeddedRow& row, std::string_view name) {
     const auto found = std::ranges::find(row.notes, name, &EmbeddedNote::name);
-    return found == row.notes.end() ? "" : std::string{found->text};
+    return found == row.notes.end() ? "" : found->text;
 }
 
 std::optional<double> present(double cell) {
     return std::isnan(cell) ? std::nullopt : std::optional{cell};
 }
 
-std::vector<std::string> split(const std::string& list, std::string_view separator) {
-    std::vector<std::string> parts;
+std::vector<std::string_view> split(std::string_view list, std::string_view separator) {
+    std::vector<std::string_view> parts;
     for (std::size_t at = 0; at < list.size();) {
         const std::size_t end = std::min(list.find(separator, at), list.size());
         parts.push_back(list.substr(at, end - at));
@@ -56,16 +56,7 @@ std::vector<std::string> split(const std::string& list, std::string_view separat
 }
 
 core::Source source_of(const EmbeddedSource& source) {
-    switch (source.confidence) {
-    case EmbeddedConfidence::common_practice:
-        return {"common practice, no source", core::Confidence::common_practice};
-    case EmbeddedConfidence::from_memory:
-        return {std::string{source.work} + " " + std::string{source.place},
-                core::Confidence::from_memory};
-    case EmbeddedConfidence::read:
-        break;
-    }
-    return {std::string{source.work} + " " + std::string{source.place}, core::Confidence::read};
+    return {std::string{source.citation}, source.confidence};
 }
 
 core::SizeRow size_row(const EmbeddedTable& table, const EmbeddedRow& row,

@@ -32,13 +32,13 @@ core::TypicalFigure figure(const EmbeddedTable& table, std::string_view name,
                            core::UnitSystem system);
 
 /// A text that stands beside a row; empty where there is none.
-std::string note(const EmbeddedRow& row, std::string_view name);
+std::string_view note(const EmbeddedRow& row, std::string_view name);
 
 /// A cell, or nothing for a gap in the print.
 std::optional<double> present(double cell);
 
 /// The parts of a list between separators; none of an empty one.
-std::vector<std::string> split(const std::string& list, std::string_view separator);
+std::vector<std::string_view> split(std::string_view list, std::string_view separator);
 
 core::Source source_of(const EmbeddedSource& source);
 

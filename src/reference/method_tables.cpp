@@ -74,11 +74,10 @@ std::vector<core::SlumpRecommendation> recommended_slumps(UnitSystem system) {
 core::MethodTables method_tables(UnitSystem system) {
     const EmbeddedTable& air = table("air-content");
     const EmbeddedTable& density = table_of("fresh-density", system);
-    const EmbeddedTable& sieves = table("fineness-modulus-sieves");
     const EmbeddedTable& practice = table("aci211.1-91-method");
-    core::MethodTables method{
+    return {
         .name = std::string{practice.source.work},
-        .procedure = note(practice.rows.front(), "procedure"),
+        .procedure = std::string{note(practice.rows.front(), "procedure")},
         .absolute_volume = source_of(practice.source),
         .water_plain = slump_bands("non-air-entrained", system),
         .water_air_entrained = slump_bands("air-entrained", system),
@@ -90,12 +89,17 @@ core::MethodTables method_tables(UnitSystem system) {
         .fresh_density_air_entrained_kg_m3 =
             size_row(density, row(density, "air-entrained"), system),
         .slump = recommended_slumps(system),
-        .fineness_sieves_mm = {},
-        .fineness_source = source_of(sieves.source)};
+        .fineness_sieves_mm = fineness_sieves_mm(),
+        .fineness_source = source_of(table("fineness-modulus-sieves").source)};
+}
+
+std::vector<double> fineness_sieves_mm() {
+    const EmbeddedTable& sieves = table("fineness-modulus-sieves");
+    std::vector<double> openings_mm;
     for (const EmbeddedRow& sieve : sieves.rows) {
-        method.fineness_sieves_mm.push_back(cell(sieves, sieve, "opening"));
+        openings_mm.push_back(cell(sieves, sieve, "opening"));
     }
-    return method;
+    return openings_mm;
 }
 
 } // namespace boardmark::reference

@@ -36,7 +36,7 @@ std::vector<core::SiteCondition> conditions_of(const EmbeddedRow& line) {
     std::vector<core::SiteCondition> conditions;
     for (const auto& [name, fact] : fact_names) {
         core::SiteCondition condition{fact, 0};
-        for (const std::string& word : split(note(line, name), " or ")) {
+        for (const std::string_view word : split(note(line, name), " or ")) {
             condition.values |= static_cast<unsigned>(value_named(word));
         }
         if (condition.values != 0) {
@@ -47,14 +47,14 @@ std::vector<core::SiteCondition> conditions_of(const EmbeddedRow& line) {
 }
 
 core::SiteRule rule_of(const EmbeddedRow& line) {
-    const std::string class_name = note(line, "class");
+    const std::string_view class_name = note(line, "class");
     const bool by_soil = class_name == "soil";
     return {.conditions = conditions_of(line),
-            .class_name = by_soil ? "" : class_name,
+            .class_name = std::string{by_soil ? "" : class_name},
             .by_soil = by_soil,
-            .reason = note(line, "reason"),
-            .missing = note(line, "missing"),
-            .open_point = note(line, "open_point")};
+            .reason = std::string{note(line, "reason")},
+            .missing = std::string{note(line, "missing")},
+            .open_point = std::string{note(line, "open_point")}};
 }
 
 } // namespace

@@ -51,10 +51,9 @@ core::StrengthTables strength_tables(UnitSystem system) {
     const EmbeddedTable& practice = table("practice");
     const EmbeddedTable& ranges = table("range-factor");
     const EmbeddedTable& ratings = table("within-test-rating");
-    const EmbeddedTable& classes = table("en206-strength-class");
     core::StrengthTables result{.aci = aci_acceptance(system),
                                 .en = en_conformity(),
-                                .classes = {},
+                                .classes = strength_classes(),
                                 .range_factors = {},
                                 .range_source = source_of(ranges.source),
                                 .within_test = {},
@@ -64,10 +63,6 @@ core::StrengthTables strength_tables(UnitSystem system) {
                                 .age_tolerance_d =
                                     figure(practice, "strength_age_tolerance", system),
                                 .aci_range_percent = figure(practice, "specimen_range", system)};
-    for (const EmbeddedRow& line : classes.rows) {
-        result.classes.push_back(
-            {std::string{line.name}, cell(classes, line, "cylinder"), cell(classes, line, "cube")});
-    }
     for (const EmbeddedRow& line : ranges.rows) {
         result.range_factors.push_back({static_cast<int>(line.from_us), cell(ranges, line, "d2")});
     }
@@ -75,6 +70,16 @@ core::StrengthTables strength_tables(UnitSystem system) {
         result.within_test.push_back({cell(ratings, line, "at_most"), std::string{line.name}});
     }
     return result;
+}
+
+std::vector<core::StrengthClass> strength_classes() {
+    const EmbeddedTable& printed = table("en206-strength-class");
+    std::vector<core::StrengthClass> classes;
+    for (const EmbeddedRow& line : printed.rows) {
+        classes.push_back(
+            {std::string{line.name}, cell(printed, line, "cylinder"), cell(printed, line, "cube")});
+    }
+    return classes;
 }
 
 } // namespace boardmark::reference

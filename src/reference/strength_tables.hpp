@@ -3,9 +3,14 @@
 #include <boardmark/core/basis/unit_system.hpp>
 #include <boardmark/core/strength/strength_tables.hpp>
 
+#include <vector>
+
 namespace boardmark::reference {
 
 /// How strength tests are judged and evaluated.
 core::StrengthTables strength_tables(core::UnitSystem system);
+
+/// Classes by cylinder and by cube.
+std::vector<core::StrengthClass> strength_classes();
 
 } // namespace boardmark::reference

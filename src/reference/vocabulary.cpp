@@ -4,6 +4,7 @@
 #include "bar_sizes.hpp"
 #include "code_tables.hpp"
 #include "form_tables.hpp"
+#include "lookup.hpp"
 #include "method_tables.hpp"
 #include "strength_tables.hpp"
 
@@ -12,16 +13,17 @@ namespace boardmark::reference {
 core::Vocabulary vocabulary() {
     constexpr double percent = 100;
     constexpr auto system = core::UnitSystem::si; // what is taken of them is the same in both
-    const core::StrengthTables strength = strength_tables(system);
-    core::Vocabulary words{.codes = codes(),
-                           .fineness_sieves_mm = method_tables(system).fineness_sieves_mm,
-                           .strength_classes = strength.classes,
-                           .line_confidence = strength.confidence_percent.value / percent,
-                           .strength_age_tolerance_d = strength.age_tolerance_d.value,
-                           .bars = bar_sizes(),
-                           .code = first_code(system),
-                           .flow_classes = form_tables(system).flow,
-                           .tables = tables};
+    const EmbeddedTable& practice = table("practice");
+    core::Vocabulary words{
+        .codes = codes(),
+        .fineness_sieves_mm = fineness_sieves_mm(),
+        .strength_classes = strength_classes(),
+        .line_confidence = constant(practice, "line_confidence", system) / percent,
+        .strength_age_tolerance_d = constant(practice, "strength_age_tolerance", system),
+        .bars = bar_sizes(),
+        .code = first_code(system),
+        .flow_classes = flow_classes(),
+        .tables = tables};
     for (const core::AlkaliLevel& level : alkali_rules(system).levels) {
         words.alkali_levels.push_back(level.name);
     }

@@ -13,6 +13,7 @@
 #include <string>
 #include <vector>
 
+using namespace boardmark;
 using namespace boardmark::reference;
 
 namespace {
@@ -34,11 +35,11 @@ std::vector<std::string> listed_works() {
 
 void check_source(const EmbeddedSource& source, const std::set<std::string>& works) {
     CHECK(works.contains(std::string{source.work}));
-    CHECK_FALSE(source.place.empty());
-    CHECK_FALSE(source.how.empty());
     // A rule of the trade names no work, and what names no work is a rule of the trade.
-    CHECK((source.confidence == EmbeddedConfidence::common_practice) ==
-          (source.work == "common practice, no source"));
+    const bool of_the_trade = source.work == "common practice, no source";
+    CHECK((source.confidence == core::Confidence::common_practice) == of_the_trade);
+    CHECK((source.citation == source.work) == of_the_trade); // else the place stands behind it
+    CHECK(source.citation.starts_with(source.work));
 }
 
 /// An axis that a system has at all is whole and increases.

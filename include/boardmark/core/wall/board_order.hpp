@@ -1,7 +1,7 @@
 #pragma once
 
 #include <boardmark/core/basis/step.hpp>
-#include <boardmark/core/wall/cutting.hpp>
+#include <boardmark/core/cutting/cutting_plan.hpp>
 #include <boardmark/core/wall/lined_face.hpp>
 #include <boardmark/core/wall/wall.hpp>
 

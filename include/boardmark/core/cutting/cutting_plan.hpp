@@ -26,9 +26,10 @@ struct CuttingPlan {
     bool proven = false;      ///< no plan buys less than this one
 };
 
-/// Least stock for some pieces: a greedy plan, then a search that is cut off after a fixed number
-/// of steps, so that the same order has the same plan in bounded time on any machine. Where the
-/// search was cut off and the plan is above the bound, `proven` is false.
+/// Least stock for some pieces: a greedy plan, a plan rounded from one in parts of boards, then a
+/// search of all plans. Each is cut off after a fixed number of steps, so that the same order has
+/// the same plan in bounded time on any machine. The plan in parts gives the bound: where the plan
+/// is above it and the search was cut off, `proven` is false.
 ///
 /// @param stock_m lengths that are sold, at least one
 /// @param saw_cut_mm lost between two pieces, ≥ 0; none at the ends of a board
