@@ -81,11 +81,23 @@ TEST_CASE("forms and ties are told in one sentence with arguments of their own")
     const auto told = highest_rises(one);
     REQUIRE(told.size() == 1);
     CHECK(told.front().text ==
-          "{wall}: forms for {forms_limit} carry it; ties of {ties_limit} carry it");
+          "{wall}: forms for {form_limit} carry it; ties of {tie_limit} carry it");
     REQUIRE(told.front().arguments.size() == 3);
     CHECK(std::get<Quantity>(told.front().arguments[1].value).value == 50);
     CHECK(std::get<Quantity>(told.front().arguments[2].value).value == 60);
 
     one.front().rise_by_ties = {};
-    CHECK(highest_rises(one).front().text.find("no load of 'ties' is stated") != std::string::npos);
+    const auto apart = highest_rises(one);
+    REQUIRE(apart.size() == 2);
+    CHECK(apart.back().text.find("no load of 'ties' is stated") != std::string::npos);
+}
+
+TEST_CASE("a value and its limit keep the names that tell them apart when printed") {
+    std::vector<FormForces> one{forces_on("wall", head_kpa)};
+    one.front().rise_by_ties = any_rise("ties of", 60);
+    one.front().rise_by_form = {.reason = {"{value} is too much for {limit}",
+                                           {{.name = "value", .value = Quantity{}},
+                                            {.name = "limit", .value = Quantity{}}}}};
+    CHECK(highest_rises(one).front().text ==
+          "{wall}: the forms allow no rate of rise: {value} is too much for {limit}");
 }

@@ -45,7 +45,7 @@ TEST_CASE("each reason for full head is said and presses with the whole head") {
     const std::vector<Row> rows{
         {"slump", [](FormCase& pour) { pour.highest_slump_mm = 190.5; }},
         {"slump", [](FormCase& pour) { pour.highest_slump_mm.reset(); }},
-        {"maximum slump",
+        {"no highest slump",
          [](FormCase& pour) {
              pour.high_range_reducer = true;
              pour.slump_maximum_stated = false;

@@ -122,7 +122,7 @@ TEST_CASE("wrong files are refused where they are wrong") {
         Wrong{std::string{header} + std::string(201, 'x') + ",2026-03-02,m,76\n",
               "the text has 201 characters"},
         Wrong{std::string{header} + "T-1,2026-03-02,m,76\nT-1,2026-03-03,m,76\n",
-              "rows.csv:3:1: error: 'T-1' stands in line 2 as well"},
+              "rows.csv:3:1: error: 'T-1' is in line 2 as well"},
         Wrong{std::string{header} + "T-1,2026-03-02,\"m,76\n",
               "rows.csv:2:16: error: the quote is not closed on its line"},
         Wrong{std::string{header} + "T\"1,2026-03-02,m,76\n", "there is a quote inside a cell"},

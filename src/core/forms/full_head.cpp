@@ -93,8 +93,8 @@ std::vector<Phrase> assumptions(const FormCase& pour, const Tables& tables) {
           {quantity("deepest_vibration",
                     {tables.forms.aci.deepest_vibration_m.value, Measure::line_length})}}},
         {on_request,
-         {"a formula was asked for in spite of a high-range water reducer without a stated maximum "
-          "slump: turn away concrete above {slump}",
+         {"the file asks for a formula although a high-range water reducer is in the mix and no "
+          "highest slump is stated: turn away concrete above {slump}",
           {quantity("slump", {pour.highest_slump_mm.value_or(0), Measure::slump})}}},
     });
 }

@@ -63,7 +63,7 @@ void append_concrete(Phrase& phrase, const FormForces& forces) {
 
 /// What the pressures of a form hold for. Full head is the same for any rise: the plan's own is
 /// told, and no bound is set by it.
-Phrase basis_of_pressures(const FormForces& forces) {
+std::vector<Phrase> basis_of_pressures(const FormForces& forces) {
     Phrase phrase;
     if (!all_full_head(forces)) {
         append_words(phrase, "the pressures hold for ", {});
@@ -75,46 +75,58 @@ Phrase basis_of_pressures(const FormForces& forces) {
     }
     append_rise(phrase, forces.rise);
     append_concrete(phrase, forces);
-    return phrase;
+    return {phrase};
 }
 
-void append_highest(Phrase& phrase, const std::string& what,
-                    const std::optional<AllowableRise>& rise, const char* not_stated) {
+Phrase highest_by(const std::string& what, const std::optional<AllowableRise>& rise,
+                  const char* not_stated) {
     if (!rise) {
-        append_words(phrase, "it is not known how fast it may rise by the " + what + ": ", {});
-        append_words(phrase, not_stated, {});
-        return;
+        return {"it is not known how fast it may rise by the " + what + ": " + not_stated, {}};
     }
-    if (rise->usable_m_h && !rise->any) {
-        append_words(phrase, "the " + what + " allow up to {" + what + "_usable}: ",
-                     {quantity(what + "_usable", {*rise->usable_m_h, Measure::rate_of_rise})});
-    } else if (!rise->any) {
-        append_words(phrase, "the " + what + " allow no rate of rise: ", {});
+    if (rise->any) {
+        return rise->reason;
     }
-    append_phrase(phrase, what + "_", rise->reason);
-}
-
-/// How fast concrete may rise by the forms and by the ties.
-Phrase highest_of(const FormForces& forces) {
-    Phrase phrase;
-    append_highest(phrase, "forms", forces.rise_by_form, "'placing.form_pressure' is not stated");
-    append_words(phrase, "; ", {});
-    append_highest(phrase, "ties", forces.rise_by_ties, "no load of 'ties' is stated");
+    Phrase phrase{"the " + what + " allow no rate of rise: ", {}};
+    if (rise->usable_m_h) {
+        phrase = {"the " + what + " allow up to {usable}: ",
+                  {quantity("usable", {*rise->usable_m_h, Measure::rate_of_rise})}};
+    }
+    append_words(phrase, rise->reason.text, rise->reason.arguments);
     return phrase;
 }
 
-/// A sentence of each form; forms of which the same is true share one that names them all.
-std::vector<Phrase> shared(std::span<const FormForces> all, Phrase (*told_of)(const FormForces&)) {
+/// How fast concrete may rise by the forms and by the ties: one sentence where no rate matters to
+/// either. Elsewhere two, for a value and its limit are told apart by their names.
+std::vector<Phrase> highest_of(const FormForces& forces) {
+    const Phrase by_form =
+        highest_by("forms", forces.rise_by_form, "'placing.form_pressure' is not stated");
+    const Phrase by_ties = highest_by("ties", forces.rise_by_ties, "no load of 'ties' is stated");
+    const bool any = forces.rise_by_form && forces.rise_by_form->any && forces.rise_by_ties &&
+                     forces.rise_by_ties->any;
+    if (!any) {
+        return {by_form, by_ties};
+    }
+    Phrase both;
+    append_phrase(both, "form_", by_form);
+    append_words(both, "; ", {});
+    append_phrase(both, "tie_", by_ties);
+    return {both};
+}
+
+/// The sentences of each form; forms of which the same is true share one that names them all.
+std::vector<Phrase> shared(std::span<const FormForces> all,
+                           std::vector<Phrase> (*told_of)(const FormForces&)) {
     std::vector<Phrase> phrases;
     std::vector<std::string> walls;
     for (const FormForces& forces : all) {
-        Phrase phrase = told_of(forces);
-        const auto same = std::ranges::find(phrases, phrase);
-        if (same == phrases.end()) {
-            phrases.push_back(std::move(phrase));
-            walls.push_back(forces.wall);
-        } else {
-            walls[static_cast<std::size_t>(same - phrases.begin())] += ", " + forces.wall;
+        for (Phrase& phrase : told_of(forces)) {
+            const auto same = std::ranges::find(phrases, phrase);
+            if (same == phrases.end()) {
+                phrases.push_back(std::move(phrase));
+                walls.push_back(forces.wall);
+            } else {
+                walls[static_cast<std::size_t>(same - phrases.begin())] += ", " + forces.wall;
+            }
         }
     }
     for (std::size_t i = 0; i < phrases.size(); ++i) {

@@ -29,7 +29,8 @@ std::string face_text(const core::AfterPlacing& after, UnitSystem system) {
     return after.strip.by_strength_h && after.strip.by_time_h != earliest_h
                ? from + "the face is then expected to have the " + needed +
                      " that it needs, an estimate on the slow side; strength tests decide."
-               : from + "hours in warm air are counted, and it has set and had time for " + needed +
+               : from + "only hours in warm air count; by then it has set and had time to reach " +
+                     needed +
                      " if it hardens as plain concrete does; the checks say what that leaves open.";
 }
 

@@ -101,9 +101,9 @@ Flow text_of_quantities(const core::WallQuantities& quantities, UnitSystem syste
            paragraph("Order " + shown({order.order_m3, Measure::volume}, system) +
                          " for the walls: " + shown({order.net_m3, Measure::volume}, system) +
                          fmt::format(" and {:.3g} % more, rounded up", order.waste_percent) +
-                         (footings_m3 > 0
-                              ? "; footings apart, " + shown({footings_m3, Measure::volume}, system)
-                              : "") +
+                         (footings_m3 > 0 ? "; footings separately, " +
+                                                shown({footings_m3, Measure::volume}, system)
+                                          : "") +
                          ".",
                      {"  ", "  "});
 }
