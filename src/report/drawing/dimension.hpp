@@ -13,6 +13,9 @@ namespace boardmark::report {
 /// an inch, because it was divided, is shown to the nearest eighth of an inch from a foot on.
 std::string dimension(double metres, core::UnitSystem system);
 
+/// Whether a drawing rounds a length so: a chain of such lengths may not add up.
+bool is_shown_to_an_eighth(double metres, core::UnitSystem system);
+
 /// What a chain of dimensions is drawn from.
 struct Chain {
     std::vector<double> stations_m; ///< increasing, at least two

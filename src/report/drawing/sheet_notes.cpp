@@ -111,6 +111,13 @@ void tell_elevations(const DrawingResult& result, const std::string& part, core:
         if (const core::DrawnTie* tie = core::hardest_tie(elevation)) {
             hardest_kn = std::max(hardest_kn, tie->load_kn);
         }
+        if (std::ranges::any_of(elevation.joints, [&](const core::FaceJoint& joint) {
+                return is_shown_to_an_eighth(joint.x_m, system);
+            })) {
+            add_once("Divided lengths are shown to 1/8 in and may not add up: set out from the "
+                     "whole length.",
+                     notes);
+        }
         if (elevation.chamfer_m > 0) {
             add_once(fmt::format("Edges and openings are chamfered by {}.",
                                  dimension(elevation.chamfer_m, system)),
