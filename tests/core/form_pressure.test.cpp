@@ -103,7 +103,7 @@ TEST_CASE("a reducer without a stated maximum takes the formula only where it is
     pour.formula_asked = true;
     const FormPressure asked = core::aci_form_pressure(pour, us());
     CHECK(asked.valid);
-    CHECK(speaks_of(asked.remarks, "asked for"));
+    CHECK(speaks_of(asked.remarks, "asks for a formula"));
     pour.highest_slump_mm = 190.5; // asking does not stretch the formula
     CHECK_FALSE(core::aci_form_pressure(pour, us()).valid);
 }
