@@ -23,8 +23,8 @@ double force_precision_kn(UnitSystem system) {
 /// A breaking load is halved by the guide's factor, and the message says so.
 Phrase tie_message(const TieRowLoad& row, TieRating rating, const FormPressure& pressure,
                    const Tables& tables) {
-    Phrase message{"the most loaded tie, {depth} below the top, carries {value} by {method}, of a "
-                   "working load of {limit}",
+    Phrase message{"the most loaded tie, {depth} below the top, carries {value} by {method}; its "
+                   "working load is {limit}",
                    {quantity("depth", {row.depth_m, Measure::line_length}),
                     quantity("value", {row.load_kn, Measure::force}),
                     word("method", pressure.method),

@@ -74,17 +74,17 @@ void find_frost(const Wall& wall, const YoungConcrete& young, const ColdPlan& pl
         return;
     }
     if (!plan.frost_strength_h) {
-        found.add(Verdict::watch, {"it is not known when it has the {frost} that it needs before "
-                                   "it freezes: strength tests decide",
+        found.add(Verdict::watch, {"it is not known when it has the {frost} that the concrete "
+                                   "needs before it freezes: strength tests decide",
                                    {needed}});
         return;
     }
     const bool reached = !below(until_h, *plan.frost_strength_h);
     found.add(reached ? Verdict::watch : Verdict::fails,
-              {reached ? "the {frost} that it needs before it freezes is expected after "
+              {reached ? "the {frost} that the concrete needs before it freezes is expected after "
                          "{frost_age} at the temperature held, an estimate: strength tests decide"
-                       : "the {frost} that it needs before it freezes is not expected before "
-                         "{frost_age} at the temperature held",
+                       : "the {frost} that the concrete needs before it freezes is not expected "
+                         "before {frost_age} at the temperature held",
                {needed, cold_hours("frost_age", *plan.frost_strength_h)}});
 }
 

@@ -44,15 +44,15 @@ void hold_against_time(const StruckSoffit& struck, Owed& owed) {
                     counted_hours(struck.young.lift.air, struck.stated_h, struck.rules))};
     if (struck.young.lift.air.empty()) {
         owed.add(Verdict::not_checked,
-                 {"{days} in air above {air} for a clear span of {span}: the air after placing is "
-                  "not stated ('placing.air_temperature', 'placing.lowest_air')",
+                 {"{days} in air above {air} are needed for a clear span of {span}: the air after "
+                  "placing is not stated ('placing.air_temperature', 'placing.lowest_air')",
                   rule});
         return;
     }
     const bool long_enough = struck.age.by_time_h && !below(struck.stated_h, *struck.age.by_time_h);
     owed.add(long_enough ? Verdict::holds : Verdict::fails,
-             {long_enough ? "{days} in air above {air} for a clear span of {span}, and {counted} "
-                            "count"
+             {long_enough ? "{days} in air above {air} are needed for a clear span of {span}, and "
+                            "{counted} count"
                           : "{days} in air above {air} are needed for a clear span of {span}, and "
                             "only {counted} count",
               rule});
