@@ -19,6 +19,9 @@ struct Option {
     std::span<const std::string_view> words = {}; ///< the values allowed; empty: any
 };
 
+/// The option of the commands that show checks.
+constexpr Option all_option{"all", "", "list the checks that hold too, not their count alone"};
+
 /// Options that every command has.
 std::span<const Option> common_options();
 

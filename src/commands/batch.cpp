@@ -9,6 +9,7 @@ namespace boardmark::commands {
 namespace {
 
 constexpr Option options[] = {
+    all_option,
     {"volume", "Q", "volume of concrete, such as '2 ft3' or '0.05 m3'"},
     {"panel", "A x B x C", "a panel instead of a volume, such as '30 in x 36 in x 8 in'"},
     {"allowance", "P", "percent more than that, such as 10%"},
@@ -53,7 +54,7 @@ ExitCode run(const Arguments& arguments) {
     const BatchWork& worked = *outcome;
     tell(worked.improbable, arguments, mix.origin.system);
     const report::BatchResult result{.title = mix.title,
-                                     .requirements = mix.requirements,
+                                     .requirements = mix.requirements(),
                                      .batch = worked.whole,
                                      .each = worked.each,
                                      .charging = worked.charging,
@@ -64,7 +65,8 @@ ExitCode run(const Arguments& arguments) {
                                      .site_water = worked.site_water,
                                      .short_load = short_load_of(mix, worked.charging, arguments),
                                      .proportions = mix.proportions,
-                                     .checks = worked.checks};
+                                     .checks = worked.checks,
+                                     .inputs = mix.origin.files_read.inputs};
     deliver(result, arguments, mix.origin);
     return verdict(worked.checks);
 }

@@ -50,7 +50,7 @@ core::HoldBack hold_back_of(const BatchOptions& options, const WorkedMix& worked
     core::HoldBack hold_back{.percent = std::nullopt,
                              .kg = std::nullopt,
                              .resolution_kg = options.resolution_kg,
-                             .minimum_binder_kg_m3 = worked.requirements.minimum_binder_kg_m3};
+                             .minimum_binder_kg_m3 = worked.requirements().minimum_binder_kg_m3};
     switch (asked.unit->dimension) {
     case units::Dimension::percentage:
         hold_back.percent = asked.inside();
@@ -72,7 +72,7 @@ core::Outcome<core::Charging> charging_of(const std::vector<core::Sack>& sacks,
 }
 
 std::vector<core::Check> assessed(const core::Batch& batch, const WorkedMix& mix) {
-    return core::assess(mix.requirements, mix.proportions, batch, mix.tables);
+    return core::assess(mix.mix, mix.proportions, batch, mix.tables);
 }
 
 /// Up to whole sacks, exactly as asked, and down to whole sacks: each with its checks.

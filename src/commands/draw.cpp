@@ -108,7 +108,7 @@ void write_sheets(const std::vector<std::string>& sheets, const Arguments& argum
     for (std::size_t i = 0; i < sheets.size(); ++i) {
         write_result(sheets[i], {.path = sheets.size() == 1 ? path : numbered(path, i + 1),
                                  .overwrite = arguments.has("force"),
-                                 .inputs = origin.files_read});
+                                 .inputs = origin.files_read.paths});
     }
 }
 
@@ -120,7 +120,8 @@ ExitCode run(const Arguments& arguments) {
     const PlannedWall& planned = std::get<PlannedWall>(opened);
     const core::UnitSystem system = arguments.reporting().value_or(planned.origin.system);
     const report::DrawingResult result{planned.record.wall, planned.plan,
-                                       front::shown_name(arguments.file()), planned.sha256};
+                                       front::shown_name(arguments.file()),
+                                       planned.origin.files_read.inputs.front().sha256};
     const report::SheetWishes wishes{.paper = paper_of(arguments, system),
                                      .scale = scale_of(arguments),
                                      .part = part_of(arguments, planned.plan.layout),

@@ -9,6 +9,7 @@ namespace boardmark::commands {
 namespace {
 
 constexpr Option options[] = {
+    all_option,
     {"w-cm", "A,B,...", "a trial set: 2 to 9 ratios side by side, such as 0.36,0.40,0.45"},
     {"volume", "Q", "with --w-cm: batch weights of each for this much, such as 1.5ft3"},
     {"moisture", "NAME=P,...", "with --volume: today's moistures, sand=5.2%,stone=1.4%"},

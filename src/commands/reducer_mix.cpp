@@ -9,8 +9,8 @@
 
 namespace boardmark::commands {
 
-const core::Mix& mix_with_reducer(const ReadMix& read, const std::string& file) {
-    const auto* selected = std::get_if<core::Mix>(&read.mix);
+const core::CompleteMix& mix_with_reducer(const ReadMix& read, const std::string& file) {
+    const auto* selected = std::get_if<core::CompleteMix>(&read.mix);
     if (!selected) {
         throw wrong_command_line(
             fmt::format("{} holds submitted amounts: they do not show what a reducer buys",

@@ -111,8 +111,7 @@ TEST_CASE("a ratio that rounding lifts over the limit is judged as it will be we
     const core::Batch batch =
         batch_of(solved, {.volume_m3 = inside(1.25, "ft3"), .resolution_kg = inside(2, "lb")});
     REQUIRE(batch.w_cm > 0.405);
-    const auto checks =
-        core::assess(core::requirements_of(solved.mix), solved.proportions, batch, solved.tables);
+    const auto checks = core::assess(solved.mix, solved.proportions, batch, solved.tables);
     const auto found = std::ranges::find(checks, "w_cm.exposure", &core::Check::id);
     CHECK(found->verdict == core::Verdict::fails);
     CHECK(*found->value == batch.w_cm);

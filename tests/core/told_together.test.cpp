@@ -34,9 +34,10 @@ TEST_CASE("parts that say the same are told together, where the first of them st
     const auto told = told_together(
         {check_of("wall", 72), of_the_mix, check_of("box", 72), check_of("seat", 48)});
     REQUIRE(told.size() == 3);
-    CHECK(named_in(told[0]) == "wall, box");
-    CHECK(told[1].message.text == "for all of it");
-    CHECK(named_in(told[2]) == "seat");
+    CHECK(named_in(told[0].check) == "wall, box");
+    CHECK(told[0].parts == 2);
+    CHECK(told[1].check.message.text == "for all of it");
+    CHECK(named_in(told[2].check) == "seat");
 }
 
 TEST_CASE("a verdict, a check or a code that differs keeps parts apart") {

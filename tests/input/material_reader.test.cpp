@@ -118,7 +118,7 @@ TEST_CASE("a moisture of the command line takes the place of the file's") {
     options.moisture_percent = {{"sand", 5.2}, {"stone", 1.4}};
     const auto reading = input::read_mix(with_sand("    moisture: 6.0 %\n"), "test.yaml", options);
     REQUIRE(reading.mix);
-    const auto& mix = std::get<core::Mix>(*reading.mix);
+    const core::Mix& mix = std::get<core::CompleteMix>(*reading.mix);
     CHECK(mix.fine[0].material->aggregate.moisture_percent == 5.2);
     CHECK(mix.coarse[0].material->aggregate.moisture_percent == 1.4); // the file has none
 }

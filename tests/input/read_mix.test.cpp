@@ -275,7 +275,7 @@ TEST_CASE("materials come from the yard") {
     const auto reading = read_with(mix_from_yard, {{"yard.yaml", yard}});
     REQUIRE(reading.mix);
     CHECK(reading.diagnostics.empty());
-    const auto& mix = std::get<core::Mix>(*reading.mix);
+    const core::Mix& mix = std::get<core::CompleteMix>(*reading.mix);
     CHECK(mix.title == "Quay terrace"); // the yard's own title is another
     CHECK(mix.binder.at(0).material->kind == core::Kind::white_cement);
     CHECK(mix.coarse.at(0).material->aggregate.nominal_max_size_mm == 20);

@@ -1,6 +1,7 @@
 // Opens the page of every result in a browser: no request, error or dialog; no text cut off or
 // outside its figure; no scrolling sideways on narrow screens; nothing that axe finds; contrast of
-// figures; on paper the last row of the last table is there.
+// figures; what is folded unfolds by a click and on paper; links of a headline lead to its checks;
+// on paper the last row of the last table is there.
 // Usage: node pages.mjs PROGRAM SOURCE FOLDER
 import { spawnSync } from "node:child_process";
 import { createRequire } from "node:module";
@@ -117,6 +118,22 @@ for (const name of Object.keys(pages)) {
   }
   const page = await browser.newPage();
   await page.goto(url);
+  const folds = await page.locator(".fold").count();
+  const unfolded = () => page.$$eval(".folded", (all) => all.filter((one) =>
+    one.getBoundingClientRect().height > 0).length);
+  demand(name === "record" || folds > 0, `${name} folds nothing`);
+  demand(await unfolded() === 0, `${name} shows what is folded`);
+  await page.emulateMedia({ media: "print" });
+  demand(await unfolded() === folds, `${name} prints ${await unfolded()} of ${folds} folded parts`);
+  await page.emulateMedia({ media: null });
+  for (const summary of await page.locator("summary").all()) await summary.click();
+  demand(await unfolded() === folds, `${name} does not unfold on a click`);
+  for (const link of await page.locator(".verdict a").all()) {
+    const target = page.locator(`[id="${(await link.getAttribute("href")).slice(1)}"]`);
+    demand(await target.count() === 1, `${name}: '${await link.textContent()}' leads nowhere`);
+    await link.click();
+    demand(await target.isVisible(), `${name}: '${await link.textContent()}' leads to what is hidden`);
+  }
   for (const format of ["Letter", "A4"]) {
     const paper = await page.pdf({ format, path: join(folder, `${name}-${format}.pdf`) });
     const count = (paper.toString("latin1").match(/\/Type\s*\/Page\b/g) ?? []).length;

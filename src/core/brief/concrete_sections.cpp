@@ -1,5 +1,4 @@
 #include <boardmark/core/basis/tables.hpp>
-#include <boardmark/core/checks/told_together.hpp>
 #include <boardmark/core/checks/verdict_summary.hpp>
 
 #include "../basis/phrases.hpp"
@@ -114,17 +113,6 @@ BriefSection brief_of_mix(const BriefCase& brief) {
     section.items.push_back({"Proportions are a start: trial batches with the materials of the job "
                              "come before the mock-up",
                              {}});
-    return section;
-}
-
-BriefSection brief_of_wall_checks(const BriefCase& brief) {
-    BriefSection section{"CHECKS OF THE WALLS", {}};
-    section.items.push_back(headline_of(verdicts_of(brief.plan.checks), refusal));
-    for (const Check& check : told_together(brief.plan.checks)) {
-        if (check.verdict == Verdict::fails || check.verdict == Verdict::watch) {
-            section.items.push_back(check.message);
-        }
-    }
     return section;
 }
 

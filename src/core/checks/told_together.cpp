@@ -35,22 +35,23 @@ bool say_the_same(const Check& first, const Check& second) {
 
 } // namespace
 
-std::vector<Check> told_together(const std::vector<Check>& checks) {
-    std::vector<Check> told; // alone, to be compared with those that follow
-    std::vector<std::string> parts;
+std::vector<ToldCheck> told_together(const std::vector<Check>& checks) {
+    std::vector<ToldCheck> told;
+    std::vector<std::string> names; // a sentence keeps its first part's while others are compared
     for (const Check& check : checks) {
         const auto same = std::ranges::find_if(
-            told, [&](const Check& earlier) { return say_the_same(earlier, check); });
+            told, [&](const ToldCheck& earlier) { return say_the_same(earlier.check, check); });
         if (same == told.end()) {
-            told.push_back(check);
-            parts.push_back(check.part);
+            told.push_back({check});
+            names.push_back(check.part);
         } else {
-            parts[static_cast<std::size_t>(same - told.begin())] += ", " + check.part;
+            ++same->parts;
+            names[static_cast<std::size_t>(same - told.begin())] += ", " + check.part;
         }
     }
     for (std::size_t i = 0; i < told.size(); ++i) {
-        if (Argument* const part = part_named_in(told[i])) {
-            part->value = parts[i];
+        if (Argument* const part = part_named_in(told[i].check)) {
+            part->value = names[i];
         }
     }
     return told;

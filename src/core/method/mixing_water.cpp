@@ -90,7 +90,7 @@ Outcome<double> table_water_kg_m3(WaterEntry entry, const Tables& tables, Worksh
     const Source& source = position->lower->water_kg_m3.source;
     worksheet.record([&] {
         return Step{
-            .quantity = "water",
+            .quantity = step_ids::water,
             .value = water_kg_m3,
             .measure = Measure::concentration,
             .provenance = Provenance::table,

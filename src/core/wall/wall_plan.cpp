@@ -86,7 +86,7 @@ Outcome<WallPlan> plan_wall(const Wall& wall, const Tables& tables) {
                   .checks = {},
                   .cautions = {}};
     const std::vector<CastPart> parts = cast_parts(wall);
-    plan.mix_checks = assess(requirements_of(wall.mix), plan.proportions, tables);
+    plan.mix_checks = assess(wall.mix, plan.proportions, tables);
     for (const FormedWall& formed : formed_walls(wall, tables)) {
         plan.forces.push_back(form_forces(wall, formed, plan.proportions, tables, plan.checks));
     }

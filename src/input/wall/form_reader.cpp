@@ -7,7 +7,7 @@ namespace boardmark::input {
 namespace {
 
 /// The greatest height of any wall, or nothing where one could not be read.
-std::optional<double> highest_m(const core::Wall& wall) {
+std::optional<double> highest_m(const core::WallWork& wall) {
     double highest = 0;
     for (const core::WallRun& run : wall.runs) {
         if (run.heights.empty()) {
@@ -43,7 +43,7 @@ std::vector<double> read_stock(const Section& section) {
 }
 
 /// Held against each other and the walls: what cannot be built.
-void hold_boards(const Section& section, const core::Boards& boards, const core::Wall& wall) {
+void hold_boards(const Section& section, const core::Boards& boards, const core::WallWork& wall) {
     const auto course_mm = section.number("course");
     if (course_mm && boards.direction == core::BoardDirection::horizontal &&
         *course_mm < boards.face_width_mm) {
@@ -62,7 +62,7 @@ void hold_boards(const Section& section, const core::Boards& boards, const core:
     }
 }
 
-void read_boards(const FileContext& context, core::Wall& wall) {
+void read_boards(const FileContext& context, core::WallWork& wall) {
     const Section section{context, {"boards"}};
     if (!section.stands()) {
         return;
@@ -95,7 +95,7 @@ core::TieKind tie_kind(const std::optional<std::string>& written) {
 }
 
 /// Cones stand on both sides, and between them stays a tie.
-void hold_cones(const Section& section, const core::Wall& wall) {
+void hold_cones(const Section& section, const core::WallWork& wall) {
     auto thinnest = thinnest_mm(wall);
     for (const core::Planter& planter : wall.planters) {
         thinnest = std::min(thinnest.value_or(planter.thickness_mm), planter.thickness_mm);
@@ -111,7 +111,7 @@ void hold_cones(const Section& section, const core::Wall& wall) {
     }
 }
 
-void read_ties(const FileContext& context, core::Wall& wall) {
+void read_ties(const FileContext& context, core::WallWork& wall) {
     const Section section{context, {"ties"}};
     if (!section.stands()) {
         return;
@@ -134,7 +134,7 @@ void read_ties(const FileContext& context, core::Wall& wall) {
     }
 }
 
-void read_edges(const FileContext& context, core::Wall& wall) {
+void read_edges(const FileContext& context, core::WallWork& wall) {
     const Section section{context, {"edges"}};
     if (!section.stands()) {
         return;
@@ -152,7 +152,7 @@ void read_edges(const FileContext& context, core::Wall& wall) {
     }
 }
 
-void read_layout(const FileContext& context, core::Wall& wall) {
+void read_layout(const FileContext& context, core::WallWork& wall) {
     const Section section{context, {"layout"}};
     const auto from = section.text("courses_from");
     wall.layout = {.courses_from = from == "top"    ? core::CoursesFrom::top
@@ -172,7 +172,7 @@ void read_layout(const FileContext& context, core::Wall& wall) {
     }
 }
 
-void read_joints(const FileContext& context, core::Wall& wall) {
+void read_joints(const FileContext& context, core::WallWork& wall) {
     const Section section{context, {"joints"}};
     wall.joints = {.spacing_m = section.metres("spacing"), .groove_mm = section.number("groove")};
     auto thinnest = thinnest_mm(wall);
@@ -189,7 +189,7 @@ void read_joints(const FileContext& context, core::Wall& wall) {
 
 } // namespace
 
-std::optional<double> thinnest_mm(const core::Wall& wall) {
+std::optional<double> thinnest_mm(const core::WallWork& wall) {
     std::optional<double> thinnest;
     for (const core::WallRun& run : wall.runs) {
         if (run.thickness_mm > 0) {
@@ -199,7 +199,7 @@ std::optional<double> thinnest_mm(const core::Wall& wall) {
     return thinnest;
 }
 
-void read_forms(const FileContext& context, core::Wall& wall) {
+void read_forms(const FileContext& context, core::WallWork& wall) {
     read_boards(context, wall);
     read_ties(context, wall);
     read_edges(context, wall);

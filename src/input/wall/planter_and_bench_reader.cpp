@@ -75,7 +75,7 @@ void refuse_name_of_another(const FileContext& context, const Path& path) {
 
 } // namespace
 
-void read_parts(const FileContext& context, core::Wall& wall) {
+void read_parts(const FileContext& context, core::WallWork& wall) {
     const Section planters{context, {"planters"}};
     for (const std::string_view name : planters.names()) {
         if (planters.below(name).stands()) {

@@ -46,7 +46,8 @@ Json json_of(const core::ShortLoad& load) {
 } // namespace
 
 std::string json(const BatchResult& result) {
-    Json object = json_heading("batch", result.title, core::verdicts_of(result.checks));
+    Json object =
+        json_heading("batch", result.title, core::verdicts_of(result.checks), result.inputs);
     object.update(json_of(result.batch));
     object["ordered_m3"] = result.ordered_m3;
     object["charges"] = result.charging.count;

@@ -8,6 +8,7 @@
 #include "../writing/names.hpp"
 #include "../writing/quantity_format.hpp"
 #include "../writing/text_sections.hpp"
+#include "../writing/trace.hpp"
 #include "../writing/wrap.hpp"
 #include "sack_text.hpp"
 #include "short_load_text.hpp"
@@ -53,7 +54,7 @@ Flow heading(const BatchResult& result, const TextStyle& style) {
                               volume(result.each.volume_m3));
     }
     return paragraph(ticket + ", at today's moistures", {}) +
-           paragraph(text::printable(result.title), {}) + "\n" +
+           paragraph(text::printable(result.title), {}) + file_line(result.inputs) + "\n" +
            verdict_line(result.checks, style.system);
 }
 
@@ -194,21 +195,23 @@ Flow flow_of(const BatchResult& result, const TextStyle& style) {
     }
     page += section("AT THE MIXER, in this order") + text_of_order(result.each.order, style) +
             text_of_cautions(result.each.cautions, style);
-    page += section("CHECKS") + text_of_checks(result.checks, style);
-    page += section("CAUTIONS") + text_of_cautions(result.proportions.worksheet.cautions, style);
+    page += section("CHECKS") + text_of_checks(result.checks, style.system);
     if (style.explain) {
-        page += section("REASONS") + text_of_reasons(result.proportions.worksheet.steps, style);
-        page += section("LIMITS, where they come from") + text_of_limits(result.checks);
+        page +=
+            folded_section("REASONS") + text_of_reasons(result.proportions.worksheet.steps, style);
+        page += folded_section("LIMITS, where they come from") + text_of_limits(result.checks);
     }
-    return page;
+    return page + section("CAUTIONS") +
+           text_of_cautions(result.proportions.worksheet.cautions, style);
 }
 
 std::string text(const BatchResult& result, const TextStyle& style) {
-    return written(flow_of(result, style), style);
+    return written(flow_of(result, style) + "\n" + trace_line(result.inputs), style);
 }
 
 std::string html(const BatchResult& result, const TextStyle& style) {
-    return html_of(flow_of(result, style), {.title = result.title, .command = "batch"});
+    return html_of(flow_of(result, style),
+                   {.title = result.title, .command = "batch", .inputs = result.inputs});
 }
 
 } // namespace boardmark::report

@@ -216,7 +216,8 @@ std::string text(const ChartResult& result, const TextStyle& style) {
 }
 
 std::string html(const ChartResult& result, const TextStyle& style) {
-    return html_of(flow_of(result, style), {.title = result.title, .command = "record"});
+    return html_of(flow_of(result, style),
+                   {.title = result.title, .command = "record", .inputs = result.inputs});
 }
 
 } // namespace boardmark::report

@@ -1,5 +1,6 @@
 #include "added_cost_report.hpp"
 
+#include "../writing/measure_units.hpp"
 #include "../writing/names.hpp"
 #include "../writing/quantity_format.hpp"
 

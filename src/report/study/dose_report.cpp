@@ -11,6 +11,7 @@
 #include "../writing/json_values.hpp"
 #include "../writing/quantity_format.hpp"
 #include "../writing/text_sections.hpp"
+#include "../writing/trace.hpp"
 #include "../writing/wrap.hpp"
 #include "comparison_rows.hpp"
 
@@ -166,7 +167,7 @@ Json dose_at(const core::DoseResponse& response, std::optional<std::size_t> poin
 
 Flow flow_of(const DoseResult& result, const TextStyle& style) {
     const core::DoseResponse& response = result.response;
-    Flow page = paragraph(text::printable(result.title), {});
+    Flow page = paragraph(text::printable(result.title), {}) + file_line(result.inputs);
     page += paragraph("Response to the dose of " + text::printable(response.reducer) +
                           (style.system == UnitSystem::us ? ", for 1 yd3" : ", for 1 m3"),
                       {});
@@ -187,8 +188,8 @@ Flow flow_of(const DoseResult& result, const TextStyle& style) {
         paragraph("Strengths are estimates until they are tested; the reducer's data end at the "
                   "last dose shown.",
                   {"  - ", "    "});
-    page += section("CAUTIONS") + text_of_cautions(result.cautions, style);
-    return page;
+    page += section("CHECKS of the mix as written") + text_of_checks(result.checks, style.system);
+    return page + section("CAUTIONS") + text_of_cautions(result.cautions, style);
 }
 
 std::string text(const DoseResult& result, const TextStyle& style) {
@@ -197,7 +198,8 @@ std::string text(const DoseResult& result, const TextStyle& style) {
 
 std::string json(const DoseResult& result) {
     const core::DoseResponse& response = result.response;
-    Json object = json_heading("dose", result.title, core::verdicts_of(result.checks));
+    Json object =
+        json_heading("dose", result.title, core::verdicts_of(result.checks), result.inputs);
     object["reducer"] = response.reducer;
     const std::string currency = currency_of(response);
     object["currency"] = currency.empty() ? Json(nullptr) : Json(currency);
@@ -249,7 +251,8 @@ std::string csv(const DoseResult& result, UnitSystem system) {
 }
 
 std::string html(const DoseResult& result, const TextStyle& style) {
-    return html_of(flow_of(result, style), {.title = result.title, .command = "dose"});
+    return html_of(flow_of(result, style),
+                   {.title = result.title, .command = "dose", .inputs = result.inputs});
 }
 
 } // namespace boardmark::report

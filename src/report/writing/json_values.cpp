@@ -3,8 +3,8 @@
 #include <boardmark/report/writing/words.hpp>
 
 #include "finite.hpp"
+#include "measure_units.hpp"
 #include "names.hpp"
-#include "quantity_format.hpp"
 
 namespace boardmark::report {
 namespace {
@@ -62,9 +62,14 @@ Json json_of(const core::BatchItem& item) {
 } // namespace
 
 Json json_heading(const std::string& command, const std::string& title,
-                  const core::VerdictSummary& verdict) {
+                  const core::VerdictSummary& verdict, const InputFiles& inputs) {
+    Json files = Json::array();
+    for (const InputFile& input : inputs) {
+        files.push_back({{"file", input.name}, {"sha256", input.sha256}});
+    }
     return {{"boardmark", 1},
             {"program", {{"name", "boardmark"}, {"version", BOARDMARK_VERSION}}},
+            {"inputs", std::move(files)},
             {"command", command},
             {"title", title},
             {"verdict", json_of(verdict)}};

@@ -37,12 +37,13 @@ struct BatchResult {
     std::optional<core::ShortLoad> short_load = {}; ///< where the supplier has a smallest load
     const core::Proportions& proportions;
     const std::vector<core::Check>& checks;
+    InputFiles inputs = {};
 };
 
 /// A ticket to take to the scale.
 std::string text(const BatchResult& result, const TextStyle& style);
 
-/// The same as one page for a browser, that needs no network; all reasons are in it.
+/// The same as one page for a browser, that needs no network.
 std::string html(const BatchResult& result, const TextStyle& style);
 
 /// The object of the contract.
