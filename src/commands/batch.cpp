@@ -14,11 +14,12 @@ constexpr Option options[] = {
     {"panel", "A x B x C", "a panel instead of a volume, such as '30 in x 36 in x 8 in'"},
     {"allowance", "P", "percent more than that, such as 10%"},
     {"moisture", "NAME=P,...", "today's moistures, in the file's basis: sand=5.2%,stone=1.4%"},
-    {"resolution", "M", "weigh to whole steps of the scale, such as 0.1lb"},
+    {"resolution", "M", "round to the steps of the scale, such as 0.1lb"},
     {"mixer", "Q", "equal charges for a mixer of this rated capacity, such as 6ft3"},
     {"truck", "Q", "equal loads for trucks that carry this much, such as 9yd3"},
-    {"sacks", "M|NAME=M,...", "up to whole sacks of the main cement, such as 94lb"},
-    {"hold-back", "P|M|Q", "water kept back for the site: 10%, 2lb or 2gal; 0% to ask only"},
+    {"sacks", "M|NAME=M,...", "round up to whole sacks of the main cement, such as 94lb"},
+    {"hold-back", "P|M|Q",
+     "water held back for the site: 10%, 2lb or 2gal; 0% only asks how much may be added"},
 };
 
 constexpr std::string_view examples[] = {

@@ -18,7 +18,7 @@ namespace {
 
 constexpr Option options[] = {
     all_option,
-    {"only-different", "", "leave out rows that are equal in all columns"},
+    {"only-different", "", "leave out rows that are the same in every column"},
 };
 
 constexpr std::string_view examples[] = {

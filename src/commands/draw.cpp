@@ -20,7 +20,7 @@ constexpr std::string_view forms[] = {"svg", "html", "dxf"};
 constexpr std::string_view papers[] = {"letter", "a4", "tabloid", "a3"};
 
 constexpr Option options[] = {
-    {"format", "svg|html|dxf", "form of the drawing (default svg)", forms},
+    {"format", "svg|html|dxf", "format of the drawing (default svg)", forms},
     {"wall", "NAME", "draw this run, planter or bench only"},
     {"scale", "1:N", "scale of the elevations (default: the largest usual one that fits)"},
     {"paper", "letter|a4|tabloid|a3", "what a sheet fits (default letter; a4 in SI)", papers},

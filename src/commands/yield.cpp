@@ -74,7 +74,8 @@ ExitCode run(const Arguments& arguments) {
 
 const Command yield_command{
     .name = "yield",
-    .summary = "what a trial batch really was: yield, air, w/cm, and the batch sheet of the next",
+    .summary =
+        "what a trial batch turned out to be: yield, air, w/cm, and the batch sheet of the next",
     .usage = "boardmark yield [OPTIONS] TRIAL",
     .reads = "TRIAL is a trial file",
     .kind = input::FileKind::trial,

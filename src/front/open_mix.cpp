@@ -27,7 +27,7 @@ Opened<WorkedMix> worked(core::AnyCompleteMix mix, const std::string& name,
 }
 
 input::LoadFailure loads_nothing() {
-    return {"the text stands alone: no loader was given for it"};
+    return {"this text names another file, and no loader was given"};
 }
 
 } // namespace

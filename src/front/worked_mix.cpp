@@ -26,9 +26,8 @@ std::vector<Fault> batch_faults(const std::string& title, const core::Proportion
         const core::Material& material = *ingredient.material;
         if (!material.aggregate.moisture_percent || !material.aggregate.absorption_percent) {
             faults.push_back({.file = title,
-                              .message = material.name +
-                                         ": moisture_percent or absorption_percent is missing; "
-                                         "a batch is weighed by them"});
+                              .message = material.name + ": moisture_percent or absorption_percent "
+                                                         "is missing; batch weights need them"});
         }
     }
     return faults;

@@ -57,7 +57,7 @@ Check batching_check(const BatchItem& asked, const WeighedItem& weighed, const T
         .measure = Measure::mass,
         .requirement = "batch of the mix file",
         .source = tolerance.source,
-        .message = {"{name} {value}, asked {asked} within {tolerance}" + remark_on(asked, verdict),
+        .message = {"{name} {value}, target {asked} within {tolerance}" + remark_on(asked, verdict),
                     {word("name", asked.name), quantity("value", {weighed.kg, Measure::mass}),
                      quantity("asked", {asked.kg, Measure::mass}),
                      quantity("tolerance", {tolerance.value, Measure::percent}),

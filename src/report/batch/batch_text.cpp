@@ -139,7 +139,7 @@ void add_parted_water(const BatchResult& result, const Row& row, UnitSystem syst
                      shown({result.charging.count * amount.kg, Measure::mass}, system), note));
     };
     add("water at the mixer", water.at_mixer, "");
-    add("water held back", water.held_back, "weighed apart");
+    add("water held back", water.held_back, "weighed separately");
 }
 
 /// The items to weigh; where there are several charges, those of one charge and the whole beside.

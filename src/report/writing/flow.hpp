@@ -39,7 +39,7 @@ struct CheckRow {
     std::string id;
     std::string title;
     std::string told;
-    std::size_t checks = 1; ///< that are told alike, of several mixes
+    std::size_t checks = 1; ///< that are told alike, of several mixes or parts
 };
 
 /// Checks below each other.
