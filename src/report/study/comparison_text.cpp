@@ -227,6 +227,9 @@ Flow flow_of(const ComparisonResult& result, const TextStyle& style) {
     page += section("HOW TO READ IT") + paragraph(how_to_read, {"  ", "  "});
     if (style.explain) {
         page += comparison_reasons(result, style);
+        if (result.is_study) {
+            page += folded_section("LIMITS, where they come from") + text_of_limits(result.checks);
+        }
     }
     return page + section("CAUTIONS") + text_of_cautions(result.cautions, style);
 }

@@ -189,6 +189,9 @@ Flow flow_of(const DoseResult& result, const TextStyle& style) {
                   "last dose shown.",
                   {"  - ", "    "});
     page += section("CHECKS of the mix as written") + text_of_checks(result.checks, style.system);
+    if (style.explain) {
+        page += folded_section("LIMITS, where they come from") + text_of_limits(result.checks);
+    }
     return page + section("CAUTIONS") + text_of_cautions(result.cautions, style);
 }
 

@@ -256,7 +256,8 @@ Flow text_of_all_reasons(const WallResult& result, const TextStyle& style) {
     }
     text += folded_section("REASONS, quantities") +
             text_of_reasons(plan.quantities.worksheet.steps, style);
-    return text + folded_section("LIMITS, where they come from") + text_of_limits(plan.checks);
+    return text + folded_section("LIMITS, where they come from") + text_of_limits(plan.checks) +
+           text_of_limits(plan.mix_checks);
 }
 
 Flow flow_of(const WallResult& result, const TextStyle& style) {
