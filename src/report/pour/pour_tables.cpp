@@ -64,16 +64,15 @@ std::string into(const LoadRow& row) {
     return row.is_single() ? parts : parts + ", " + interval_of(row);
 }
 
+/// Of several loads when the first begins and the last ends.
 std::vector<std::string> cells_of(const LoadRow& row, std::optional<int> start_min) {
-    const auto& load = *row.first;
-    const auto time = [&](const std::optional<double>& hours) {
-        return hours ? clock_text(*hours, start_min) : "-";
-    };
+    const auto& batched_h = row.first->batched_h;
+    const auto& latest_h = row.last->latest_end_h;
     return {number_of(row),
-            time(load.batched_h),
-            time(load.begins_h),
-            time(row.last->ends_h),
-            load.latest_end_h ? latest_clock_text(*load.latest_end_h, start_min) : "-",
+            batched_h ? clock_text(*batched_h, start_min) : "-",
+            clock_text(row.first->begins_h, start_min),
+            clock_text(row.last->ends_h, start_min),
+            latest_h ? latest_clock_text(*latest_h, start_min) : "-",
             short_blank,
             short_blank,
             short_blank,
