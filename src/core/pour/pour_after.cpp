@@ -37,7 +37,7 @@ BriefSection pour_after(const PourCase& pour) {
     const bool soffit = std::ranges::any_of(
         after.soffits, [&](const SoffitAge& age) { return is_poured(pour, age.soffit.part); });
     if (soffit) {
-        section.items.push_back({"Props of soffits stay until tests of strength and the engineer "
+        section.items.push_back({"Props of soffits stay until strength tests and the engineer "
                                  "release them; nobody stands below",
                                  {}});
     }

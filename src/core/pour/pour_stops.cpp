@@ -39,9 +39,9 @@ std::vector<Phrase> pour_stops(const PourCase& pour) {
                      "rate",
                      {}});
     stops.push_back(window_of_loads(limits));
-    stops.push_back({"Discharge not over {discharge} after the time on the ticket: the rest goes "
-                     "back",
-                     {quantity("discharge", {limits.discharge_h.value, Measure::duration})}});
+    stops.push_back(
+        {"Discharge not finished {discharge} after the time on the ticket: the rest goes back",
+         {quantity("discharge", {limits.discharge_h.value, Measure::duration})}});
     if (limits.concrete_c.low && limits.concrete_c.high) {
         stops.push_back({"Concrete colder than {low} or warmer than {high}: the load waits for "
                          "whoever may reject it",
@@ -57,8 +57,8 @@ std::vector<Phrase> pour_stops(const PourCase& pour) {
                                     "engineer decides",
                          {quantity("wait", {*wait_h, Measure::duration})}});
     }
-    stops.push_back({vibrated ? "No vibrator runs in reserve, heavy rain or lightning: stop at a "
-                                "line between lifts, level against a fixed strip, and cover it"
+    stops.push_back({vibrated ? "No spare vibrator works, heavy rain or lightning: stop at a line "
+                                "between lifts, level against a fixed strip, and cover it"
                               : "Heavy rain or lightning: stop at a line between lifts, level "
                                 "against a fixed strip, and cover it",
                      {}});

@@ -23,7 +23,7 @@ HighestRise highest_rise(const FormForces& forces, bool has_ties) {
     const bool none_allowed = (by_form && !by_form->any && !by_form->usable_m_h) ||
                               (by_ties && !by_ties->any && !by_ties->usable_m_h);
     if (none_allowed) {
-        return {.why = {"NOT BORNE at any rate: do not place", {}}};
+        return {.why = {"NO RATE IS SLOW ENOUGH: do not place", {}}};
     }
     std::optional<double> least_m_h;
     for (const auto* rise : {&by_form, &by_ties}) {
@@ -36,13 +36,15 @@ HighestRise highest_rise(const FormForces& forces, bool has_ties) {
         if (planned_m_h) {
             least_m_h = std::min(least_m_h.value_or(*planned_m_h), *planned_m_h);
         }
-        return {.m_h = least_m_h,
-                .why = {"what forms or ties bear is not stated: ask the formwork's designer", {}}};
+        return {
+            .m_h = least_m_h,
+            .why = {"it is not stated what forms or ties can carry: ask the formwork's designer",
+                    {}}};
     }
     if (!least_m_h) {
-        return {.any = true, .why = {"forms and ties bear the full liquid head", {}}};
+        return {.any = true, .why = {"forms and ties carry the full liquid head", {}}};
     }
-    return {.m_h = least_m_h, .why = {"what forms and ties bear", {}}};
+    return {.m_h = least_m_h, .why = {"what forms and ties can carry", {}}};
 }
 
 PouredPart poured_part(const CastPart& cast, const Wall& wall, const WallPlan& plan) {
