@@ -2,6 +2,7 @@
 #include <boardmark/report/writing/words.hpp>
 
 #include "../writing/json_values.hpp"
+#include "../writing/measure_units.hpp"
 #include "../writing/names.hpp"
 #include "../writing/quantity_format.hpp"
 #include "../writing/verdicts.hpp"
