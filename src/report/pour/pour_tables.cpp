@@ -199,7 +199,7 @@ Flow lifts_table(const PourResult& result, UnitSystem system) {
     }
     Grid grid{{Align::left, Align::right, Align::right, Align::right, Align::left, Align::left,
                Align::left}};
-    grid.head({"", "lift up to", "full at", "cover within", "began", "was full", "lifts begin"});
+    grid.head({"", "lift", "full at", "cover in", "began", "was full", "lifts begin"});
     for (const LiftRow& row : lift_rows(card.day.lifts)) {
         const auto* part = part_named(card, row.first.front().part);
         grid.add({name_of(row), lift_height(part, system),
