@@ -137,7 +137,7 @@ for (const name of Object.keys(pages)) {
   for (const format of ["Letter", "A4"]) {
     const paper = await page.pdf({ format, path: join(folder, `${name}-${format}.pdf`) });
     const count = (paper.toString("latin1").match(/\/Type\s*\/Page\b/g) ?? []).length;
-    demand(count >= 1 && count <= (name === "wall" ? 20 : 14), // a wall's drawings take pages of their own
+    demand(count >= 1 && count <= (name === "wall" || name === "brief" ? 20 : 14), // drawings take pages of their own
        `${name}: ${count} pages of ${format}`);
   }
   await page.close();
