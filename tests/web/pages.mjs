@@ -158,7 +158,7 @@ for (const name of Object.keys(pages)) {
     const paper = await page.pdf({ format, path: join(folder, `${name}-${format}.pdf`) });
     const count = (paper.toString("latin1").match(/\/Type\s*\/Page\b/g) ?? []).length;
     const one_sheet = /^(batch|pour)/.test(name); // what goes to the mixer or to the wall
-    const most = one_sheet ? 1 : name === "wall" ? 20 : 14; // a wall's drawings take pages of their own
+    const most = one_sheet ? 1 : /^(wall|brief)$/.test(name) ? 20 : 14; // drawings take pages of their own
     demand(count >= 1 && count <= most,
        `${name}: ${count} pages of ${format}`);
   }
