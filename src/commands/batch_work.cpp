@@ -111,9 +111,8 @@ void ask_back_held(BatchWork& work, const core::Tables& tables) {
     const double percent = 100 * water.held_back.kg / (water.held_back.kg + water.at_mixer.kg);
     if (percent > most_percent) {
         work.improbable.push_back(
-            {"--hold-back: {held}, {percent} of the water, is more than is usual ({most}): the "
-             "rest "
-             "hardly mixes. It is used as written.",
+            {"--hold-back: {held}, {percent} of the water, is more than is usual ({most}): what is "
+             "left is too little to mix well. It is used as written.",
              {{"held", core::Quantity{water.held_back.kg, core::Measure::mass}},
               {"percent", core::Quantity{percent, core::Measure::percent}},
               {"most", core::Quantity{most_percent, core::Measure::percent}}}});

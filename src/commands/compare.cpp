@@ -17,7 +17,8 @@ namespace boardmark::commands {
 namespace {
 
 constexpr Option options[] = {
-    {"only-different", "", "leave out rows that are equal in all columns"},
+    all_option,
+    {"only-different", "", "leave out rows that are the same in every column"},
 };
 
 constexpr std::string_view examples[] = {
@@ -48,7 +49,8 @@ ExitCode run_study(const Arguments& arguments) {
         .checks = checks,
         .cautions = written->worksheet.cautions,
         .is_study = true,
-        .only_different = arguments.has("only-different")};
+        .only_different = arguments.has("only-different"),
+        .inputs = read.origin.files_read.inputs};
     deliver(result, arguments, read.origin);
     return verdict(checks);
 }
@@ -107,8 +109,7 @@ ExitCode run_files(const Arguments& arguments) {
         const ReadMix read = read_mix_file(arguments.for_file(files[i]), {input::Purpose::check});
         const core::UnitSystem system = read.origin.system;
         origin.system = i == 0 ? system : origin.system;
-        origin.files_read.insert(origin.files_read.end(), read.origin.files_read.begin(),
-                                 read.origin.files_read.end());
+        add(read.origin.files_read, origin.files_read);
         columns.push_back(core::compared(labels[i], read.mix, reference::tables(system)));
         any_fails = any_fails || core::any_fails(columns.back().checks);
     }
@@ -119,7 +120,8 @@ ExitCode run_files(const Arguments& arguments) {
                                           .checks = {},
                                           .cautions = cautions_of(columns),
                                           .is_study = false,
-                                          .only_different = arguments.has("only-different")};
+                                          .only_different = arguments.has("only-different"),
+                                          .inputs = origin.files_read.inputs};
     deliver(result, arguments, origin);
     const bool any_unresolved = std::ranges::any_of(
         columns, [](const core::ComparedMix& column) { return column.unresolved.has_value(); });
@@ -139,6 +141,7 @@ const Command compare_command{
     .summary = "mixes side by side; of one mix, what its high-range water reducer buys",
     .usage = "boardmark compare [OPTIONS] MIX [MIX...]",
     .reads = "MIX is a mix file",
+    .kind = input::FileKind::mix,
     .options = options,
     .examples = examples,
     .run = run,

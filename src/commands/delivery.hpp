@@ -8,6 +8,7 @@
 #include "arguments.hpp"
 #include "exit_code.hpp"
 #include "failure.hpp"
+#include "files_read.hpp"
 
 #include <string>
 #include <string_view>
@@ -17,8 +18,8 @@ namespace boardmark::commands {
 
 /// Where a result came from.
 struct Origin {
-    core::UnitSystem system;             ///< of the file
-    std::vector<std::string> files_read; ///< no output may replace them
+    core::UnitSystem system; ///< of the file
+    FilesRead files_read;
 };
 
 /// How text is to be written: units, explanation, colour.

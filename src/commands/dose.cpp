@@ -10,6 +10,8 @@
 namespace boardmark::commands {
 namespace {
 
+constexpr Option options[] = {all_option};
+
 constexpr std::string_view examples[] = {
     "boardmark dose examples/flowing-wall.yaml",
     "boardmark dose --reporting si --format csv examples/flowing-wall.yaml",
@@ -28,7 +30,8 @@ ExitCode run(const Arguments& arguments) {
     if (!response) {
         return end_with(no_mix_follows(response.why(), arguments, mix->system));
     }
-    deliver(report::DoseResult{mix->title, *response, checks, written->worksheet.cautions},
+    deliver(report::DoseResult{mix->title, *response, checks, written->worksheet.cautions,
+                               read.origin.files_read.inputs},
             arguments, read.origin);
     return verdict(checks);
 }
@@ -40,7 +43,8 @@ const Command dose_command{.name = "dose",
                                "the response of a mix to the dose of its high-range water reducer",
                            .usage = "boardmark dose [OPTIONS] MIX",
                            .reads = "MIX is a mix file",
-                           .options = {},
+                           .kind = input::FileKind::mix,
+                           .options = options,
                            .examples = examples,
                            .run = run};
 

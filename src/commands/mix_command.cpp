@@ -16,7 +16,8 @@ ExitCode run_mix_command(const std::string& name, input::Purpose purpose,
                              .requirements = worked.requirements(),
                              .proportions = worked.proportions,
                              .checks = worked.checks,
-                             .grading = &worked.tables.grading};
+                             .grading = &worked.tables.grading,
+                             .inputs = worked.origin.files_read.inputs};
     if (arguments.format() == Format::html) { // only a page draws it
         result.strength =
             core::strength_over_ratio(worked.requirements(), worked.proportions, worked.tables);

@@ -99,7 +99,8 @@ ExitCode run_trial_set(const Arguments& arguments) {
                                         .requirements = mix->requirements,
                                         .set = set,
                                         .batch_m3 =
-                                            order ? std::optional{order->volume_m3} : std::nullopt};
+                                            order ? std::optional{order->volume_m3} : std::nullopt,
+                                        .inputs = read.origin.files_read.inputs};
     deliver(result, arguments, read.origin);
     return verdict(set);
 }

@@ -92,7 +92,7 @@ core::Yield yield_of(const core::CompleteTrial& trial, const std::string& file,
 }
 
 FiledRows filed_trial(OpenedFile file, const std::string& path, const Arguments& arguments,
-                      std::vector<std::string>& files_read) {
+                      FilesRead& files_read) {
     auto reading = input::read_trial(std::move(file.text), file.name,
                                      {.vocabulary = reference::vocabulary(),
                                       .load = loader_beside(path, files_read),
@@ -139,7 +139,7 @@ void demand_cast_dates(const core::StrengthRecord& record, const std::string& fi
 }
 
 FiledRows filed_results(OpenedFile file, const std::string& path, const Arguments& arguments,
-                        std::vector<std::string>& files_read) {
+                        FilesRead& files_read) {
     auto reading =
         input::read_strength(std::move(file.text), file.name,
                              {.load = loader_beside(path, files_read),
@@ -163,14 +163,13 @@ FiledRows filed_results(OpenedFile file, const std::string& path, const Argument
 
 } // namespace
 
-FiledRows read_filed_rows(const Arguments& arguments, std::vector<std::string>& files_read) {
+FiledRows read_filed_rows(const Arguments& arguments, FilesRead& files_read) {
     const std::string path = *arguments.value("add");
     if (path.ends_with(".csv")) {
         throw wrong_command_line("--add reads a trial file or a file of strength results",
                                  "'--import' reads CSV");
     }
-    OpenedFile file = open_file(path, front::largest_yaml_file);
-    files_read.push_back(path);
+    OpenedFile file = open_file(path, front::largest_yaml_file, files_read);
     const bool results = input::kind_of(file.text) == input::FileKind::results;
     return results ? filed_results(std::move(file), path, arguments, files_read)
                    : filed_trial(std::move(file), path, arguments, files_read);

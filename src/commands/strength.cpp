@@ -11,7 +11,7 @@
 namespace boardmark::commands {
 namespace {
 
-constexpr Option options[] = {today_option};
+constexpr Option options[] = {all_option, today_option};
 
 constexpr std::string_view examples[] = {
     "boardmark strength --today 2026-11-25 examples/strength-results.yaml",
@@ -20,8 +20,8 @@ constexpr std::string_view examples[] = {
 
 ExitCode run(const Arguments& arguments) {
     const int today = today_of(arguments);
-    std::vector<std::string> files_read{arguments.file()};
-    OpenedFile file = open_file(arguments);
+    FilesRead files_read;
+    OpenedFile file = open_file(arguments, files_read);
     auto reading =
         input::read_strength(std::move(file.text), file.name,
                              {.load = loader_beside(arguments.file(), files_read),
@@ -32,7 +32,7 @@ ExitCode run(const Arguments& arguments) {
     core::StrengthFindings findings =
         core::find_strength(record, today, reference::tables(record.system));
     input::add_improbable_figures(reading.diagnostics, findings.worksheet.cautions);
-    deliver(report::StrengthResult{record, findings, today}, arguments,
+    deliver(report::StrengthResult{record, findings, today, files_read.inputs}, arguments,
             {record.system, files_read});
     return verdict(findings.checks);
 }
@@ -44,6 +44,7 @@ const Command strength_command{
     .summary = "judge strength results: averages of three, scatter, the line over w/cm",
     .usage = "boardmark strength [OPTIONS] RESULTS",
     .reads = "RESULTS is a file of strength results",
+    .kind = input::FileKind::results,
     .options = options,
     .examples = examples,
     .run = run};

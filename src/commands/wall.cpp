@@ -6,6 +6,8 @@
 namespace boardmark::commands {
 namespace {
 
+constexpr Option options[] = {all_option};
+
 constexpr std::string_view examples[] = {
     "boardmark wall examples/terrace-walls.yaml",
     "boardmark wall --reporting si examples/terrace-walls.yaml",
@@ -17,7 +19,8 @@ ExitCode run(const Arguments& arguments) {
         return end_with(*failure);
     }
     const PlannedWall& planned = std::get<PlannedWall>(opened);
-    deliver(report::WallResult{planned.record.wall, planned.plan, planned.record.mix_file},
+    deliver(report::WallResult{planned.record.wall, planned.plan, planned.record.mix_file,
+                               planned.origin.files_read.inputs},
             arguments, planned.origin);
     return planned.verdict();
 }
@@ -29,7 +32,8 @@ const Command wall_command{
     .summary = "quantities, boards, forces on the forms, placing, joints and steel of walls",
     .usage = "boardmark wall [OPTIONS] WALL",
     .reads = "WALL is a wall file",
-    .options = {},
+    .kind = input::FileKind::wall,
+    .options = options,
     .examples = examples,
     .run = run};
 

@@ -17,15 +17,15 @@
 namespace boardmark::commands {
 namespace {
 
-constexpr Option options[] = {today_option};
+constexpr Option options[] = {all_option, today_option};
 
 constexpr std::string_view examples[] = {
     "boardmark yield examples/quay-wall-trial.yaml",
     "boardmark yield --reporting si --explain examples/quay-wall-trial.yaml",
 };
 
-input::TrialReading read(const Arguments& arguments, std::vector<std::string>& files_read) {
-    OpenedFile file = open_file(arguments);
+input::TrialReading read(const Arguments& arguments, FilesRead& files_read) {
+    OpenedFile file = open_file(arguments, files_read);
     auto reading = input::read_trial(std::move(file.text), file.name,
                                      {.vocabulary = reference::vocabulary(),
                                       .load = loader_beside(arguments.file(), files_read),
@@ -35,7 +35,7 @@ input::TrialReading read(const Arguments& arguments, std::vector<std::string>& f
 }
 
 ExitCode run(const Arguments& arguments) {
-    std::vector<std::string> files_read{arguments.file()};
+    FilesRead files_read;
     const input::TrialReading reading = read(arguments, files_read);
     const input::TrialRecord& record = *reading.record;
     const core::CompleteTrial& trial = record.trial;
@@ -64,7 +64,8 @@ ExitCode run(const Arguments& arguments) {
                                      .yield = *yield,
                                      .checks = checks,
                                      .next = next_trial,
-                                     .no_next = no_next};
+                                     .no_next = no_next,
+                                     .inputs = files_read.inputs};
     deliver(result, arguments, {system, files_read});
     return verdict(checks);
 }
@@ -73,9 +74,11 @@ ExitCode run(const Arguments& arguments) {
 
 const Command yield_command{
     .name = "yield",
-    .summary = "what a trial batch really was: yield, air, w/cm, and the batch sheet of the next",
+    .summary =
+        "what a trial batch turned out to be: yield, air, w/cm, and the batch sheet of the next",
     .usage = "boardmark yield [OPTIONS] TRIAL",
     .reads = "TRIAL is a trial file",
+    .kind = input::FileKind::trial,
     .options = options,
     .examples = examples,
     .run = run};

@@ -141,14 +141,17 @@ TEST_CASE("sieves that give no fineness modulus") {
         std::string passing;
         std::string fault;
     };
-    const auto [passing, fault] = GENERATE(values<Case>({
-        {"4.75 mm: 98 %, 2.36 mm: 85 %",
-         "19:5 materials.sand.sieves lacks a sieve of the fineness modulus"},
-        {"4.75 mm: 98 %, 2.36 mm: 85 %, 1.18 mm: 65 %, 0.6 mm: 45 %, 0.3 mm: 20 %",
-         "19:5 materials.sand.sieves lacks a sieve of the fineness modulus"}, // the finest
-        {"4.75 mm: 85 %, 2.36 mm: 98 %, 1.18 mm: 65 %, 0.6 mm: 45 %, 0.3 mm: 20 %, 0.15 mm: 5 %",
-         "19:38 materials.sand.sieves: more passes 2.36 mm than 4.75 mm"},
-    }));
+    const auto [passing, fault] =
+        GENERATE(values<Case>({
+            {"4.75 mm: 98 %, 2.36 mm: 85 %", "19:5 materials.sand.sieves has no figure for a sieve "
+                                             "that the fineness modulus needs"},
+            {"4.75 mm: 98 %, 2.36 mm: 85 %, 1.18 mm: 65 %, 0.6 mm: 45 %, 0.3 mm: 20 %",
+             "19:5 materials.sand.sieves has no figure for a sieve that the fineness modulus "
+             "needs"}, // the finest
+            {"4.75 mm: 85 %, 2.36 mm: 98 %, 1.18 mm: 65 %, 0.6 mm: 45 %, 0.3 mm: 20 %, 0.15 mm: 5 "
+             "%",
+             "19:38 materials.sand.sieves: more passes 2.36 mm than 4.75 mm"},
+        }));
     INFO(passing);
     CHECK(faults_in(changed(sound_mix, "fineness_modulus: 2.8", "sieves: {" + passing + "}")) ==
           Faults{fault});

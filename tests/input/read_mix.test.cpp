@@ -248,8 +248,8 @@ TEST_CASE("small figures that are usual are not warned of") {
 
 TEST_CASE("a file holds a mixture or proportions and not both") {
     CHECK(faults_in(sound_mix + "proportions: {volume: 1 m3}\n", Purpose::check) ==
-          Faults{"25:1 'mixture' and 'proportions' exclude each other: amounts are either selected "
-                 "or submitted"});
+          Faults{"25:1 'mixture' and 'proportions' cannot both be given: amounts are either "
+                 "selected or submitted"});
 }
 
 TEST_CASE("a submitted mix is not proportioned") {

@@ -9,7 +9,7 @@
 #include <boardmark/units/rounding.hpp>
 
 #include "laws/mixes.hpp"
-#include "report/writing/wrap.hpp"
+#include <boardmark/text/wrap.hpp>
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -140,7 +140,7 @@ TEST_CASE("wrapped words are the same words in lines that fit") {
             joined += (joined.empty() ? "" : " ") + word;
         }
         std::string again;
-        for (const std::string& line : report::lines_of(joined, width)) {
+        for (const std::string& line : text::lines_of(joined, width)) {
             RC_ASSERT(line.size() <= width);
             again += (again.empty() ? "" : " ") + line;
         }

@@ -162,6 +162,8 @@ private:
         const double volume_m3 = 0.056633693184;
         const core::Batch batch = boardmark::test::made(
             core::batch(proportions_, {volume_m3, std::nullopt}, water_density_kg_m3_));
+        const core::BatchingTolerances tolerances =
+            reference::tables(system_of(mix_)).trial.batching;
         return write(report::BatchResult{.title = title(),
                                          .requirements = core::requirements_of(mix_),
                                          .batch = batch,
@@ -174,6 +176,7 @@ private:
                                          .site_water = std::nullopt,
                                          .short_load = std::nullopt,
                                          .proportions = proportions_,
+                                         .tolerances = tolerances,
                                          .checks = checks_});
     }
 

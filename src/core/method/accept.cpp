@@ -54,7 +54,7 @@ Outcome<std::vector<Ingredient>> ingredients_of(const SubmittedMix& mix, const T
                                "that alone is {liquid} of {water}",
                                {quantity("liquid", {liquid_kg_m3, Measure::concentration}),
                                 quantity("water", {batched_kg_m3, Measure::concentration})}},
-                              {{"ask the supplier which water the figure counts", {}}}};
+                              {{"ask the supplier which water the figure includes", {}}}};
         }
         batched_kg_m3 -= liquid_kg_m3;
     }

@@ -79,7 +79,8 @@ ComparedMix compared(std::string label, const AnyCompleteMix& mix, const Compare
 ComparedMix compared(std::string label, const AnyCompleteMix& mix, const Tables& tables) {
     const Requirements& asked = requirements_of(mix);
     return compared(std::move(label), mix,
-                    {.mm = asked.slump_mm, .reason = {"asked in the mix file", {}}}, asked, tables);
+                    {.mm = asked.slump_mm, .reason = {"the target of the mix file", {}}}, asked,
+                    tables);
 }
 
 } // namespace boardmark::core

@@ -67,8 +67,8 @@ Mix without_reducer(const Mix& mix, double w_cm, double remaining_water) {
 ComparedSlump slump_of_water(const Requirements& asked) {
     return {.mm = slump_of_water_mm(asked),
             .reason = {asked.slump_before_reducer_mm
-                           ? "the slump of the water alone, asked in the mix file"
-                           : "asked in the mix file; the water is that of this slump",
+                           ? "the target slump with water alone, from the mix file"
+                           : "the target of the mix file; the water is that for this slump",
                        {}}};
 }
 

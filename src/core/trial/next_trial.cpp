@@ -38,12 +38,12 @@ void record_what_follows(const Trial& trial, const Mix& mix, NextTrial& next) {
     for (const Ingredient* coarse : of_role(next.proportions, Role::coarse)) {
         coarse_kg_m3 += coarse->kg_m3;
     }
-    next.adjustments.push_back(adjusted("coarse_aggregate", {coarse_kg_m3, Measure::concentration},
-                                        {trial.coarse == CoarseBasis::as_trial
-                                             ? "saturated surface-dry, the amount that this "
-                                               "trial held per volume"
-                                             : "saturated surface-dry, as the mix file selects it",
-                                         {}}));
+    next.adjustments.push_back(
+        adjusted("coarse_aggregate", {coarse_kg_m3, Measure::concentration},
+                 {trial.coarse == CoarseBasis::as_trial
+                      ? "saturated surface-dry, the amount that this trial contained per volume"
+                      : "saturated surface-dry, as the mix file selects it",
+                  {}}));
     double fine_kg_m3 = 0;
     for (const Ingredient* fine : of_role(next.proportions, Role::fine)) {
         fine_kg_m3 += fine->kg_m3;

@@ -65,12 +65,13 @@ std::vector<Phrase> advice_of(const TrialSet& set, const std::vector<double>& ra
                               bool has_batches) {
     constexpr std::size_t usual_trials = 3; // common practice, no source
     std::vector<Phrase> advice{
-        {"Batch each one. The water is the same in all, so the slump nearly is: bring it to the "
-         "slump asked with the reducer where there is one, and the air with its agent, not with "
-         "water. Measure slump, air, density and temperature of each.",
+        {"Batch each one. The water is the same in all, and so nearly is the slump: bring the "
+         "slump to its target with the reducer where there is one, and the air with its agent, not "
+         "with water. Measure slump, air, density and temperature of each.",
          {}},
-        {"Cast the cylinders that the code asks for each age of test, from each. A trial with less "
-         "air or less slump than the wall will have shows more strength than the wall will have.",
+        {"From each, cast the cylinders that the code requires for each age of test. A trial with "
+         "less air or less slump than the wall will have shows more strength than the wall will "
+         "have.",
          {}},
         {"Write the averages into the mix file as 'requirements.strength_curve', from the lowest "
          "ratio to the highest: 'boardmark proportion' then selects w/cm by your own line instead "

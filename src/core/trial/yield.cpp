@@ -158,11 +158,11 @@ void record_air(const Yield& yield, Worksheet& worksheet) {
         computed("air_free_density", {*yield.air_free_density_kg_m3, Measure::fresh_density},
                  {"mass of the batch over the absolute volume of everything in it but air", {}},
                  density_test));
-    worksheet.steps.push_back(
-        computed("gravimetric_air", {*yield.gravimetric_air_percent, Measure::percent},
-                 {"what the density {density} lacks of the air-free density {air_free}",
-                  {quantity("density", {yield.density_kg_m3, Measure::fresh_density}), air_free}},
-                 density_test));
+    worksheet.steps.push_back(computed(
+        "gravimetric_air", {*yield.gravimetric_air_percent, Measure::percent},
+        {"by how much the density {density} falls short of the air-free density {air_free}",
+         {quantity("density", {yield.density_kg_m3, Measure::fresh_density}), air_free}},
+        density_test));
 }
 
 double intended_volume_m3(const Trial& trial, const Proportions& designed, double binder_kg,

@@ -41,10 +41,10 @@ void plan_runs(const Wall& wall, const Tables& tables, WallPlan& plan) {
 
 void add_cautions(WallPlan& plan) {
     plan.cautions.push_back(form_caution());
-    plan.cautions.push_back({"Loads of ties are held against working loads, never breaking loads; "
-                             "ask the tie's paper which of the two it states.",
+    plan.cautions.push_back({"Tie loads are compared with working loads, never with breaking "
+                             "loads; check which of the two the tie's data sheet states.",
                              {}});
-    plan.cautions.push_back({"Least steel is the code's for cracks and shrinkage, not for earth "
+    plan.cautions.push_back({"Minimum steel is the code's, for cracks and shrinkage, not for earth "
                              "pressure: a licensed engineer designs the wall.",
                              {}});
     for (const Phrase& caution : plan.proportions.worksheet.cautions) {

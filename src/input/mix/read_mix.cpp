@@ -24,7 +24,7 @@ void judge_yard(const Node& yard, Diagnostics& diagnostics) {
             continue;
         }
         if (first) {
-            refuse(entry.key, "'materials' stands here a second time",
+            refuse(entry.key, "'materials' is given a second time",
                    "the first is on line " + std::to_string(first->spot.line + 1) + "; keep one",
                    diagnostics);
         }
@@ -122,7 +122,7 @@ Content content_of(const MixContext& context) {
     const Reading* proportions = context.document.find({"proportions"});
     if (mixture && proportions) {
         context.refuse(*proportions->key,
-                       "'mixture' and 'proportions' exclude each other: amounts are either "
+                       "'mixture' and 'proportions' cannot both be given: amounts are either "
                        "selected or submitted",
                        "keep one of the two");
         return Content::neither;

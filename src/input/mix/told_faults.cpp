@@ -16,7 +16,7 @@ struct MissingFigure {
 };
 
 constexpr MissingFigure missing_figures[] = {
-    {core::Field::nominal_max_size, "nominal_max_size", "the water table is entered with it"},
+    {core::Field::nominal_max_size, "nominal_max_size", "the water table needs it"},
     {core::Field::dry_rodded_density, "dry_rodded_density", "the aggregate test report has it"},
     {core::Field::relative_density, "relative_density", "the aggregate test report has it"},
     {core::Field::absorption, "absorption", "the aggregate test report has it"},

@@ -40,7 +40,7 @@ std::optional<int> read_day(const FileContext& context, const TrialOptions& opti
         context.ask_back(*date->node,
                          "trial.date: " + date->text + " is more than ten years before today, " +
                              units::written_date(*options.today),
-                         "look at the year once more; it is used as written");
+                         "check the year; it is used as written");
     }
     return day;
 }

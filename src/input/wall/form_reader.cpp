@@ -106,7 +106,7 @@ void hold_cones(const Section& section, const core::WallWork& wall) {
                        "measure it from the face to the end of the tie");
     }
     if (section.value("plug") && wall.ties->plug == true && cone_mm == 0) {
-        section.refuse("plug", " stands without 'cone': there is no hole to close",
+        section.refuse("plug", " is given without 'cone': there is no hole to close",
                        "add for example 'cone: 1 1/2 in', or delete it");
     }
 }
@@ -129,7 +129,7 @@ void read_ties(const FileContext& context, core::WallWork& wall) {
     }
     hold_cones(section, wall);
     if (wall.ties->working_load_kn && wall.ties->breaking_load_kn) {
-        section.refuse("breaking_load", " stands beside 'working_load'; a tie is held to one",
+        section.refuse("breaking_load", " is given as well as 'working_load'; a tie has one",
                        "keep the working load; a breaking load is no load that a tie may carry");
     }
 }
@@ -166,7 +166,7 @@ void read_layout(const FileContext& context, core::WallWork& wall) {
         if (section.value(key) && (!wall.boards || stands)) {
             section.refuse(key,
                            stands ? ": the boards stand, so there are no courses"
-                                  : " stands without 'boards': there are no courses",
+                                  : " is given without 'boards': there are no courses",
                            "delete it");
         }
     }
@@ -183,7 +183,7 @@ void read_joints(const FileContext& context, core::WallWork& wall) {
     }
     if (wall.joints.groove_mm && thinnest && *wall.joints.groove_mm >= *thinnest) {
         section.refuse("groove", " cuts through the thinnest wall",
-                       "a groove weakens the wall, it does not part it");
+                       "a groove weakens the wall; it must not cut it in two");
     }
 }
 

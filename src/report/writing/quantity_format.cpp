@@ -23,6 +23,8 @@ struct Style {
     int decimals;
 };
 
+constexpr double of_a_conversion = 1e-9;
+
 std::string stepped_amount(double amount, const Style& style, int finer) {
     const double step = style.step / std::pow(10, finer);
     const int decimals =
@@ -187,7 +189,7 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
     case Measure::age:
         return age(value);
     case Measure::volume:
-        return us && value >= units::unit("yd3").factor
+        return us && value >= (1 - of_a_conversion) * units::unit("yd3").factor
                    ? stepped(value, {"yd3", 0.01, 2}, finer)
                    : in_style({"ft3", 0.01, 2}, {"m3", 0.001, 3});
     case Measure::mass:
