@@ -12,6 +12,7 @@ namespace boardmark::commands {
 namespace {
 
 constexpr Option options[] = {
+    all_option,
     {"wall", "NAME", "this part only, where parts are placed apart; 'footing of ...' too"},
     {"start", "HH:MM", "clock time of the first load (default: times count from it)"},
 };

@@ -93,6 +93,7 @@ constexpr CheckRemedy all_remedies[] = {
     remedy(ids::lift_height, "lower lifts"),
     remedy(ids::lift_time,
            "more output or lower lifts, or a retarder that the supplier has tried with this mix"),
+    remedy(ids::load_discharge, "smaller loads there, or agree a longer time with the supplier"),
     remedy(ids::truck_discharge, "smaller loads, or loads further apart"),
     remedy(ids::vibrator_fits,
            "a smaller head, or bars further apart: the licensed engineer decides"),

@@ -119,9 +119,6 @@ Check discharge_check(const PlacingDay& day, const LiftRules& rules) {
                       quantity("value", {*check.value, Measure::duration}),
                       word("counted", stated ? "" : ", the whole round trip counted as haul"),
                       quantity("limit", {limit_h, Measure::duration})}};
-    if (late) {
-        check.message.text += ": smaller loads there, or agree a longer time with the supplier";
-    }
     return check;
 }
 

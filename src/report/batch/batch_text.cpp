@@ -256,42 +256,21 @@ Flow reasons_and_cautions(const BatchResult& result, const TextStyle& style) {
            text_of_cautions(result.proportions.worksheet.cautions, style);
 }
 
+} // namespace
+
 Flow flow_of(const BatchResult& result, const TextStyle& style) {
     return ticket(result, style) + section("CHECKS") + text_of_checks(result.checks, style.system) +
            reasons_and_cautions(result, style);
 }
-
-/// What fails or is to be watched, whole; what is open stands in the headline.
-std::vector<core::Check> spoken_of(const std::vector<core::Check>& checks) {
-    std::vector<core::Check> spoken;
-    for (const core::Check& check : checks) {
-        if (check.verdict == core::Verdict::fails || check.verdict == core::Verdict::watch) {
-            spoken.push_back(check);
-        }
-    }
-    return spoken;
-}
-
-/// The sheet that goes to the mixer.
-Flow sheet_of(const BatchResult& result, const TextStyle& style) {
-    Flow page = ticket(result, style);
-    if (const auto checks = spoken_of(result.checks); !checks.empty()) {
-        page += section("CHECKS") + text_of_checks(checks, style.system);
-    }
-    return page + reasons_and_cautions(result, style);
-}
-
-} // namespace
 
 std::string text(const BatchResult& result, const TextStyle& style) {
     return written(flow_of(result, style) + "\n" + trace_line(result.inputs), style);
 }
 
 std::string html(const BatchResult& result, const TextStyle& style) {
-    return html_of(sheet_of(result, style), {.title = result.title,
-                                             .command = "batch",
-                                             .inputs = result.inputs,
-                                             .one_sheet = true});
+    return html_of(
+        flow_of(result, style),
+        {.title = result.title, .command = "batch", .inputs = result.inputs, .one_sheet = true});
 }
 
 } // namespace boardmark::report

@@ -89,6 +89,8 @@ Flow flow_of(const PourResult& result, const TextStyle& style) {
     for (const core::BriefSection& rules : card.rules) {
         page += section(rules.name) + items(rules.items, system);
     }
+    page += screen_section("CHECKS of the walls and the day") + text_of_checks(card.checks, system);
+    page += screen_section("CHECKS of the mix") + text_of_checks(card.mix_checks, system);
     page += section("CAUTIONS") + items(card.cautions, system);
     return page;
 }
@@ -100,11 +102,9 @@ std::string text(const PourResult& result, const TextStyle& style) {
 }
 
 std::string html(const PourResult& result, const TextStyle& style) {
-    return html_of(flow_of(result, style),
-                   {.title = result.title,
-                    .command = "pour",
-                    .inputs = result.inputs,
-                    .one_sheet = true});
+    return html_of(
+        flow_of(result, style),
+        {.title = result.title, .command = "pour", .inputs = result.inputs, .one_sheet = true});
 }
 
 } // namespace boardmark::report

@@ -23,6 +23,7 @@ struct Heading {
     bool folded = false;    ///< a page unfolds its section when asked to, and on paper
     bool page_only = false; ///< of drawings, which text leaves out
     bool whole_width = false; ///< on a sheet of two columns over both
+    bool screen_only = false; ///< left out where one sheet is printed
 };
 
 /// The verdict of a result in counts and names, which lead to the checks that they name.

@@ -314,6 +314,7 @@ std::string html_of(const Flow& flow, const PageWords& words) {
         below.push_back(object{{"name", section->heading.text},
                                {"folded", section->heading.folded},
                                {"wide", section->heading.whole_width},
+                               {"screen", section->heading.screen_only},
                                {"blocks", section->blocks}});
     }
     mustache page{page_template};

@@ -93,7 +93,7 @@ constexpr const char* page_template = R"(<!DOCTYPE html>
 {{#opening}}{{>block}}{{/opening}}
 </header>
 {{#sections}}
-<section{{#wide}} class="wide"{{/wide}}>
+<section{{#wide}} class="wide"{{/wide}}{{#screen}} class="screen"{{/screen}}>
 {{#folded}}<details class="fold"><summary><h2>{{name}}</h2></summary></details>
 <div class="folded">
 {{/folded}}{{^folded}}<h2>{{name}}</h2>

@@ -67,6 +67,10 @@ Flow wide_section(const std::string& name) {
     return Block{Heading{.text = name, .whole_width = true}};
 }
 
+Flow screen_section(const std::string& name) {
+    return Block{Heading{.text = name, .screen_only = true}};
+}
+
 Flow verdict_line(const core::VerdictSummary& summary, core::UnitSystem system,
                   const std::string& refusal, const std::string& scope) {
     return Block{Headline{words(core::counts_of(summary, refusal), system), core::named_in(summary),

@@ -21,6 +21,9 @@ Flow folded_section(const std::string& name);
 /// The same where one of the two columns of a sheet is too narrow.
 Flow wide_section(const std::string& name);
 
+/// The same of what a sheet has no room for: it stands on the screen alone.
+Flow screen_section(const std::string& name);
+
 /// What must not be done with concrete of which some requirement is not met.
 constexpr const char* not_to_be_used = "DO NOT USE AS IT IS";
 
