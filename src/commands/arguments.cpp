@@ -20,15 +20,15 @@ constexpr std::string_view systems[] = {"us", "si"};
 constexpr std::string_view colours[] = {"auto", "always", "never"};
 
 constexpr Option common[] = {
-    {"format", "text|json|csv|html", "form of the result (default text)", formats},
+    {"format", "text|json|csv|html", "format of the result (default text)", formats},
     {"out", "FILE", "write the result to FILE, which must not exist yet", {}, "o"},
     {"force", "", "let --out replace an existing file"},
     {"reporting", "us|si", "units shown (default: the mix file's; JSON is always SI)", systems},
     {"explain", "", "add the reason, source and inputs of every value"},
-    {"color", "auto|always|never", "colour of the verdicts (default auto; NO_COLOR is obeyed)",
+    {"color", "auto|always|never", "colour of the verdicts (default auto; NO_COLOR turns it off)",
      colours},
     {"quiet", "", "no warnings", {}, "q"},
-    {"verbose", "", "say on standard error what is done"},
+    {"verbose", "", "report progress on standard error"},
     {"help", "", "show this help", {}, "h"},
     {"version", "", "show the version"},
 };

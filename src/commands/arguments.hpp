@@ -21,6 +21,9 @@ struct Option {
     std::string_view letter = {};                 ///< its short form, "o"; empty: none
 };
 
+/// The option of the commands that show checks.
+constexpr Option all_option{"all", "", "list the checks that hold too, not their count alone"};
+
 /// Options that every command has.
 std::span<const Option> common_options();
 

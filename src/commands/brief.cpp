@@ -6,6 +6,8 @@
 namespace boardmark::commands {
 namespace {
 
+constexpr Option options[] = {all_option};
+
 constexpr std::string_view examples[] = {
     "boardmark brief examples/terrace-walls.yaml",
     "boardmark brief --format html examples/terrace-walls.yaml",
@@ -19,7 +21,7 @@ ExitCode run(const Arguments& arguments) {
     const PlannedWall& planned = std::get<PlannedWall>(opened);
     const core::Brief brief = core::brief_of(planned.record.wall, planned.plan, planned.tables);
     deliver(report::BriefResult{planned.record.wall.title, planned.record.mix_file, brief,
-                                planned.plan},
+                                planned.plan, planned.origin.files_read.inputs},
             arguments, planned.origin);
     return planned.verdict();
 }
@@ -28,11 +30,11 @@ ExitCode run(const Arguments& arguments) {
 
 const Command brief_command{
     .name = "brief",
-    .summary = "one document for contractor and supplier: what is asked, proposed, still open",
+    .summary = "one document for contractor and supplier: what is required, proposed, still open",
     .usage = "boardmark brief [OPTIONS] WALL",
     .reads = "WALL is a wall file",
     .kind = input::FileKind::wall,
-    .options = {},
+    .options = options,
     .examples = examples,
     .run = run};
 

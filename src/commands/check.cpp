@@ -4,6 +4,8 @@
 namespace boardmark::commands {
 namespace {
 
+constexpr Option options[] = {all_option};
+
 constexpr std::string_view examples[] = {
     "boardmark check examples/submitted-mix.yaml",
     "boardmark check --format json examples/quay-wall.yaml",
@@ -16,11 +18,11 @@ ExitCode run(const Arguments& arguments) {
 } // namespace
 
 const Command check_command{.name = "check",
-                            .summary = "hold a mix, proportioned or submitted, against the limits",
+                            .summary = "check a mix, proportioned or submitted, against the limits",
                             .usage = "boardmark check [OPTIONS] MIX",
                             .reads = "MIX is a mix file",
                             .kind = input::FileKind::mix,
-                            .options = {},
+                            .options = options,
                             .examples = examples,
                             .run = run};
 

@@ -17,7 +17,8 @@ namespace boardmark::commands {
 namespace {
 
 constexpr Option options[] = {
-    {"only-different", "", "leave out rows that are equal in all columns"},
+    all_option,
+    {"only-different", "", "leave out rows that are the same in every column"},
 };
 
 constexpr std::string_view examples[] = {
@@ -29,26 +30,27 @@ constexpr std::size_t most_mixes = 12;
 
 ExitCode run_study(const Arguments& arguments) {
     const ReadMix read = read_mix_file(arguments, {input::Purpose::check});
-    const core::Mix& mix = mix_with_reducer(read, arguments.file());
-    const core::Tables tables = reference::tables(mix.system);
+    const core::CompleteMix& mix = mix_with_reducer(read, arguments.file());
+    const core::Tables tables = reference::tables(mix->system);
     const auto written = core::proportion(mix, tables);
     if (!written) {
-        return end_with(no_mix_follows(written.why(), arguments, mix.system));
+        return end_with(no_mix_follows(written.why(), arguments, mix->system));
     }
-    const auto checks = core::assess(mix.requirements, *written, tables);
+    const auto checks = core::assess(mix, *written, tables);
     const auto columns = core::reducer_study(mix, tables);
     if (!columns) {
-        return end_with(no_mix_follows(columns.why(), arguments, mix.system));
+        return end_with(no_mix_follows(columns.why(), arguments, mix->system));
     }
     const report::ComparisonResult result{
-        .title = mix.title,
+        .title = mix->title,
         .files = std::vector<std::string>(columns->size(), arguments.file()),
         .columns = *columns,
         .summary = core::summary_of(*columns),
         .checks = checks,
         .cautions = written->worksheet.cautions,
         .is_study = true,
-        .only_different = arguments.has("only-different")};
+        .only_different = arguments.has("only-different"),
+        .inputs = read.origin.files_read.inputs};
     deliver(result, arguments, read.origin);
     return verdict(checks);
 }
@@ -107,8 +109,7 @@ ExitCode run_files(const Arguments& arguments) {
         const ReadMix read = read_mix_file(arguments.for_file(files[i]), {input::Purpose::check});
         const core::UnitSystem system = read.origin.system;
         origin.system = i == 0 ? system : origin.system;
-        origin.files_read.insert(origin.files_read.end(), read.origin.files_read.begin(),
-                                 read.origin.files_read.end());
+        add(read.origin.files_read, origin.files_read);
         columns.push_back(core::compared(labels[i], read.mix, reference::tables(system)));
         any_fails = any_fails || core::any_fails(columns.back().checks);
     }
@@ -119,7 +120,8 @@ ExitCode run_files(const Arguments& arguments) {
                                           .checks = {},
                                           .cautions = cautions_of(columns),
                                           .is_study = false,
-                                          .only_different = arguments.has("only-different")};
+                                          .only_different = arguments.has("only-different"),
+                                          .inputs = origin.files_read.inputs};
     deliver(result, arguments, origin);
     const bool any_unresolved = std::ranges::any_of(
         columns, [](const core::ComparedMix& column) { return column.unresolved.has_value(); });

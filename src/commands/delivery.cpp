@@ -9,7 +9,6 @@
 
 #include <unistd.h>
 
-#include <algorithm>
 #include <cstdlib>
 #include <iostream>
 #include <string_view>
@@ -52,6 +51,7 @@ std::size_t width_of_page(const Arguments& arguments) {
 report::TextStyle text_style(const Arguments& arguments, core::UnitSystem system_of_file) {
     return {.system = arguments.reporting().value_or(system_of_file),
             .explain = arguments.has("explain"),
+            .all = arguments.has("all"),
             .colour = wants_colour(arguments),
             .width = width_of_page(arguments)};
 }
@@ -60,7 +60,7 @@ void write_where_asked(const std::string& written, const Arguments& arguments,
                        const Origin& origin) {
     const Destination destination{.path = arguments.value("out").value_or("-"),
                                   .overwrite = arguments.has("force"),
-                                  .inputs = origin.files_read};
+                                  .inputs = origin.files_read.paths};
     write_result(written, destination);
     log("written: " + destination.path);
 }
@@ -93,15 +93,6 @@ void tell(const std::vector<core::Phrase>& improbable, const Arguments& argument
         std::cerr << for_standard_error(
             "boardmark: warning: " +
             report::words(phrase, arguments.reporting().value_or(system_of_file)) + "\n");
-    }
-}
-
-void add_cautions(const std::vector<core::Phrase>& more, std::vector<core::Phrase>& cautions) {
-    auto place = cautions.begin();
-    for (const core::Phrase& caution : more) {
-        if (std::ranges::count(cautions, caution.text, &core::Phrase::text) == 0) {
-            place = cautions.insert(place, caution) + 1;
-        }
     }
 }
 

@@ -8,6 +8,7 @@
 #include "arguments.hpp"
 #include "exit_code.hpp"
 #include "failure.hpp"
+#include "files_read.hpp"
 
 #include <string>
 #include <string_view>
@@ -17,8 +18,8 @@ namespace boardmark::commands {
 
 /// Where a result came from.
 struct Origin {
-    core::UnitSystem system;             ///< of the file
-    std::vector<std::string> files_read; ///< no output may replace them
+    core::UnitSystem system; ///< of the file
+    FilesRead files_read;
 };
 
 /// How text is to be written: units, explanation, colour.
@@ -70,9 +71,6 @@ void demand_sound(bool has_result, const input::Diagnostics& diagnostics,
 /// Figures that are possible but hardly true, as warnings on standard error.
 void tell(const std::vector<core::Phrase>& improbable, const Arguments& arguments,
           core::UnitSystem system_of_file);
-
-/// Adds what is not told yet to the cautions of a result.
-void add_cautions(const std::vector<core::Phrase>& more, std::vector<core::Phrase>& cautions);
 
 /// 1 where a requirement is not met, else 0.
 ExitCode verdict(const std::vector<core::Check>& checks);

@@ -4,10 +4,10 @@
 #include <boardmark/input/reading/loader.hpp>
 
 #include "arguments.hpp"
+#include "files_read.hpp"
 
 #include <cstddef>
 #include <string>
-#include <vector>
 
 namespace boardmark::commands {
 
@@ -18,15 +18,15 @@ struct OpenedFile {
 };
 
 /// Starts the log where it is asked for and reads the file. Throws Failure where it cannot be read.
-OpenedFile open_file(const Arguments& arguments);
+/// Every file that is read is added to `files_read`.
+OpenedFile open_file(const Arguments& arguments, FilesRead& files_read);
 
 /// Another file, read; of one that is larger than accepted only a byte more. The advice, which may
 /// be empty, is told where it cannot be read.
-OpenedFile open_file(const std::string& path, std::size_t largest_accepted,
+OpenedFile open_file(const std::string& path, std::size_t largest_accepted, FilesRead& files_read,
                      const std::string& advice = "");
 
-/// Gets files beside the file of the arguments and remembers their paths. `files_read` must outlive
-/// the loader.
-input::Loader loader_beside(const std::string& path, std::vector<std::string>& files_read);
+/// Gets files beside the file of the arguments. `files_read` must outlive the loader.
+input::Loader loader_beside(const std::string& path, FilesRead& files_read);
 
 } // namespace boardmark::commands

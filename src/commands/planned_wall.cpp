@@ -4,7 +4,6 @@
 #include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/input/values/improbable.hpp>
 #include <boardmark/reference/tables.hpp>
-#include <boardmark/text/sha256.hpp>
 
 #include "opened_file.hpp"
 
@@ -26,9 +25,8 @@ ExitCode PlannedWall::verdict() const {
 }
 
 std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments) {
-    std::vector<std::string> files_read{arguments.file()};
-    OpenedFile file = open_file(arguments);
-    std::string hash = text::sha256(file.text);
+    FilesRead files_read;
+    OpenedFile file = open_file(arguments, files_read);
     auto reading = input::read_wall(std::move(file.text), file.name,
                                     {.vocabulary = reference::vocabulary(),
                                      .load = loader_beside(arguments.file(), files_read)});
@@ -40,10 +38,10 @@ std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments) {
         return no_mix_follows(plan.why(), unresolved_file(*reading.record, tables, arguments),
                               arguments, wall.system);
     }
-    add_cautions(input::improbable_figures(reading.diagnostics), plan->cautions);
+    input::add_improbable_figures(reading.diagnostics, plan->cautions);
     Origin origin{wall.system, std::move(files_read)};
     return PlannedWall{std::move(*reading.record), std::move(tables), *std::move(plan),
-                       std::move(origin), std::move(hash)};
+                       std::move(origin), input::improbable_figures(reading.diagnostics)};
 }
 
 } // namespace boardmark::commands

@@ -8,8 +8,8 @@
 namespace boardmark::commands {
 
 ReadMix read_mix_file(const Arguments& arguments, const MixDemand& demand) {
-    std::vector<std::string> files_read{arguments.file()};
-    OpenedFile file = open_file(arguments);
+    FilesRead files_read;
+    OpenedFile file = open_file(arguments, files_read);
     input::MixReading reading =
         input::read_mix(std::move(file.text), file.name,
                         {.purpose = demand.purpose,

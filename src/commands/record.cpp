@@ -47,8 +47,8 @@ std::string_view action_of(const Arguments& arguments) {
             continue;
         }
         if (!asked.empty()) {
-            throw wrong_command_line(
-                fmt::format("--{} and --{} are two things; ask for one at a time", asked, action));
+            throw wrong_command_line(fmt::format(
+                "--{} and --{} cannot be used together; use one at a time", asked, action));
         }
         asked = action;
     }
@@ -71,7 +71,8 @@ core::UnitSystem usual_system(const record::Contents& contents) {
 /// Rows as the arguments ask, but CSV in SI; an export comes back to the last bit.
 template <class Row>
 void deliver_rows(const std::vector<Row>& rows, const Arguments& arguments, const Origin& origin) {
-    const report::RecordList<Row> list{record_name(arguments), rows, arguments.has("export")};
+    const report::RecordList<Row> list{record_name(arguments), rows, arguments.has("export"),
+                                       origin.files_read.inputs};
     if (arguments.format() == Format::csv || arguments.has("export")) {
         const auto system = arguments.reporting().value_or(core::UnitSystem::si);
         write_where_asked(report::csv(list, system), arguments, origin);
@@ -106,18 +107,20 @@ void show_chart(const record::Contents& contents, const Arguments& arguments,
                                 .mix = values.mix,
                                 .points = values.points,
                                 .chart = chart,
-                                .rules = rules},
+                                .rules = rules,
+                                .inputs = origin.files_read.inputs},
             arguments, origin);
 }
 
 void show(std::string_view action, const Arguments& arguments) {
-    const record::Contents contents = open_record(arguments);
-    const Origin origin{usual_system(contents), {arguments.file()}};
+    FilesRead files_read;
+    const record::Contents contents = open_record(arguments, files_read);
+    const Origin origin{usual_system(contents), files_read};
     if (action == "chart") {
         show_chart(contents, arguments, origin);
     } else if (action.empty()) {
         deliver(report::RecordSummary{record_name(arguments), contents.files, contents.trials,
-                                      contents.specimens},
+                                      contents.specimens, origin.files_read.inputs},
                 arguments, origin);
     } else {
         show_rows(*arguments.value(action), contents, arguments, origin);
@@ -133,9 +136,10 @@ ExitCode run(const Arguments& arguments) {
         throw wrong_command_line("--export writes CSV", "--list has the other forms");
     }
     if (action == "add" || action == "import") {
-        std::vector<std::string> files_read{arguments.file()};
-        const auto saved =
+        FilesRead files_read{{arguments.file()}};
+        auto saved =
             action == "add" ? add_file(arguments, files_read) : import_rows(arguments, files_read);
+        saved.inputs = files_read.inputs;
         deliver(saved, arguments, {core::UnitSystem::si, files_read});
     } else {
         show(action, arguments);

@@ -48,7 +48,7 @@ core::RecordedTrial row_of(const input::TrialRecord& read, const core::Yield& yi
     return {.batch = read.name,
             .date = units::written_date(*read.date),
             .mix = read.mix_file,
-            .title = core::title_of(read.trial.mix),
+            .title = core::title_of(read.trial->mix),
             .density_kg_m3 = yield.density_kg_m3,
             .yield_m3 = yield.volume_m3,
             .relative_yield = yield.relative_yield,
@@ -58,7 +58,7 @@ core::RecordedTrial row_of(const input::TrialRecord& read, const core::Yield& yi
             .air_percent = yield.measured_air_percent,
             .target_air_percent = yield.target.air_percent,
             .gravimetric_air_percent = yield.gravimetric_air_percent,
-            .temperature_c = read.trial.tests.temperature_c,
+            .temperature_c = read.trial->tests.temperature_c,
             .remark = ""};
 }
 
@@ -78,7 +78,8 @@ void demand_fit(const Row& row, const std::string& what, const std::string& file
 }
 
 /// What a trial was. Throws Failure where that does not follow.
-core::Yield yield_of(const core::Trial& trial, const std::string& file, core::UnitSystem system) {
+core::Yield yield_of(const core::CompleteTrial& trial, const std::string& file,
+                     core::UnitSystem system) {
     const core::Tables tables = reference::tables(system);
     const auto follows = [&](auto outcome) {
         if (!outcome) {
@@ -86,12 +87,12 @@ core::Yield yield_of(const core::Trial& trial, const std::string& file, core::Un
         }
         return *std::move(outcome);
     };
-    const core::Proportions designed = follows(core::proportions_of(trial.mix, tables));
+    const core::Proportions designed = follows(core::proportions_of(trial->mix, tables));
     return follows(core::yield_of(trial, designed, tables));
 }
 
 FiledRows filed_trial(OpenedFile file, const std::string& path, const Arguments& arguments,
-                      std::vector<std::string>& files_read) {
+                      FilesRead& files_read) {
     auto reading = input::read_trial(std::move(file.text), file.name,
                                      {.vocabulary = reference::vocabulary(),
                                       .load = loader_beside(path, files_read),
@@ -99,7 +100,7 @@ FiledRows filed_trial(OpenedFile file, const std::string& path, const Arguments&
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments, nothing_saved);
     const input::TrialRecord& read = *reading.record;
     demand_name_and_date(read, file.name, arguments);
-    const auto system = core::system_of(read.trial.mix);
+    const auto system = core::system_of(read.trial->mix);
     const auto row = row_of(read, yield_of(read.trial, file.name, system));
     demand_fit(row, "the trial", file.name, arguments);
     return {.addition = {.file = text::printable(file.name),
@@ -138,7 +139,7 @@ void demand_cast_dates(const core::StrengthRecord& record, const std::string& fi
 }
 
 FiledRows filed_results(OpenedFile file, const std::string& path, const Arguments& arguments,
-                        std::vector<std::string>& files_read) {
+                        FilesRead& files_read) {
     auto reading =
         input::read_strength(std::move(file.text), file.name,
                              {.load = loader_beside(path, files_read),
@@ -162,14 +163,13 @@ FiledRows filed_results(OpenedFile file, const std::string& path, const Argument
 
 } // namespace
 
-FiledRows read_filed_rows(const Arguments& arguments, std::vector<std::string>& files_read) {
+FiledRows read_filed_rows(const Arguments& arguments, FilesRead& files_read) {
     const std::string path = *arguments.value("add");
     if (path.ends_with(".csv")) {
         throw wrong_command_line("--add reads a trial file or a file of strength results",
                                  "'--import' reads CSV");
     }
-    OpenedFile file = open_file(path, front::largest_yaml_file);
-    files_read.push_back(path);
+    OpenedFile file = open_file(path, front::largest_yaml_file, files_read);
     const bool results = input::kind_of(file.text) == input::FileKind::results;
     return results ? filed_results(std::move(file), path, arguments, files_read)
                    : filed_trial(std::move(file), path, arguments, files_read);

@@ -4,6 +4,7 @@
 #include <boardmark/record/record.hpp>
 
 #include "arguments.hpp"
+#include "files_read.hpp"
 
 #include <string>
 #include <vector>
@@ -19,6 +20,6 @@ struct FiledRows {
 /// Reads the file that `--add` names and calculates what follows from it. Throws Failure where the
 /// file is wrong, nothing follows from it, or it does not say what a record needs. Adds to
 /// `files_read` that file and those that it names.
-FiledRows read_filed_rows(const Arguments& arguments, std::vector<std::string>& files_read);
+FiledRows read_filed_rows(const Arguments& arguments, FilesRead& files_read);
 
 } // namespace boardmark::commands

@@ -1,6 +1,7 @@
 #include "record_file.hpp"
 
 #include <boardmark/front/input_file.hpp>
+#include <boardmark/front/noted_files.hpp>
 #include <boardmark/text/utf8.hpp>
 
 #include "failure.hpp"
@@ -8,8 +9,13 @@
 
 #include <fmt/format.h>
 
+#include <limits>
+#include <variant>
+
 namespace boardmark::commands {
 namespace {
+
+constexpr auto largest_record = std::numeric_limits<std::size_t>::max(); // whatever was saved
 
 void demand_file(const Arguments& arguments) {
     if (arguments.file() == "-" || arguments.file().empty()) {
@@ -23,11 +29,17 @@ std::string record_name(const Arguments& arguments) {
     return text::printable(front::shown_name(arguments.file()));
 }
 
-record::Contents open_record(const Arguments& arguments) {
+record::Contents open_record(const Arguments& arguments, FilesRead& files_read) {
     demand_file(arguments);
     try {
         log("reading " + record_name(arguments));
-        return record::read(arguments.file());
+        record::Contents contents = record::read(arguments.file());
+        files_read.paths.push_back(arguments.file());
+        const auto bytes = front::read_bytes(arguments.file(), largest_record);
+        if (const auto* all = std::get_if<std::string>(&bytes)) {
+            front::note(arguments.file(), *all, files_read.inputs);
+        }
+        return contents;
     } catch (const record::Failure& failure) {
         throw wrong_command_line(
             fmt::format("{} cannot be read: {}", record_name(arguments), failure.reason),

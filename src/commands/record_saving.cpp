@@ -123,9 +123,8 @@ report::SavedRows saved(const Arguments& arguments, const record::Addition& addi
 
 } // namespace
 
-report::SavedRows import_rows(const Arguments& arguments, std::vector<std::string>& files_read) {
-    OpenedFile file = open_file(*arguments.value("import"), input::largest_csv_file);
-    files_read.push_back(*arguments.value("import"));
+report::SavedRows import_rows(const Arguments& arguments, FilesRead& files_read) {
+    OpenedFile file = open_file(*arguments.value("import"), input::largest_csv_file, files_read);
     auto rows = input::read_rows(std::move(file.text), file.name);
     demand_sound(rows.sound, rows.diagnostics, arguments, nothing_saved);
     const record::Addition addition{.file = text::printable(file.name),
@@ -138,7 +137,7 @@ report::SavedRows import_rows(const Arguments& arguments, std::vector<std::strin
     return result;
 }
 
-report::SavedRows add_file(const Arguments& arguments, std::vector<std::string>& files_read) {
+report::SavedRows add_file(const Arguments& arguments, FilesRead& files_read) {
     const FiledRows filed = read_filed_rows(arguments, files_read);
     return saved(arguments, filed.addition, filed.places);
 }

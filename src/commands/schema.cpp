@@ -16,12 +16,16 @@ constexpr std::string_view examples[] = {
 };
 
 input::ListedWords listed_words() {
-    std::vector<std::string> classes;
+    std::vector<input::ListedWord> classes;
     const core::CodeTables code = reference::vocabulary().code;
     for (const core::ExposureClass& exposure : code.classes) {
-        classes.push_back(exposure.name);
+        classes.push_back({exposure.name, exposure.meaning});
     }
-    return {{"requirements.code", reference::codes()}, {"requirements.exposure", classes}};
+    std::vector<input::ListedWord> codes;
+    for (const std::string& name : reference::codes()) {
+        codes.push_back({name});
+    }
+    return {{"requirements.code", codes}, {"requirements.exposure", classes}};
 }
 
 ExitCode run(const Arguments& arguments) {

@@ -11,7 +11,7 @@
 namespace boardmark::commands {
 namespace {
 
-constexpr Option options[] = {today_option};
+constexpr Option options[] = {all_option, today_option};
 
 constexpr std::string_view examples[] = {
     "boardmark strength --today 2026-11-25 examples/strength-results.yaml",
@@ -20,8 +20,8 @@ constexpr std::string_view examples[] = {
 
 ExitCode run(const Arguments& arguments) {
     const int today = today_of(arguments);
-    std::vector<std::string> files_read{arguments.file()};
-    OpenedFile file = open_file(arguments);
+    FilesRead files_read;
+    OpenedFile file = open_file(arguments, files_read);
     auto reading =
         input::read_strength(std::move(file.text), file.name,
                              {.load = loader_beside(arguments.file(), files_read),
@@ -31,8 +31,8 @@ ExitCode run(const Arguments& arguments) {
     const core::StrengthRecord& record = *reading.record;
     core::StrengthFindings findings =
         core::find_strength(record, today, reference::tables(record.system));
-    add_cautions(input::improbable_figures(reading.diagnostics), findings.worksheet.cautions);
-    deliver(report::StrengthResult{record, findings, today}, arguments,
+    input::add_improbable_figures(reading.diagnostics, findings.worksheet.cautions);
+    deliver(report::StrengthResult{record, findings, today, files_read.inputs}, arguments,
             {record.system, files_read});
     return verdict(findings.checks);
 }

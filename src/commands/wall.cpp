@@ -6,6 +6,8 @@
 namespace boardmark::commands {
 namespace {
 
+constexpr Option options[] = {all_option};
+
 constexpr std::string_view examples[] = {
     "boardmark wall examples/terrace-walls.yaml",
     "boardmark wall --reporting si examples/terrace-walls.yaml",
@@ -17,7 +19,8 @@ ExitCode run(const Arguments& arguments) {
         return end_with(*failure);
     }
     const PlannedWall& planned = std::get<PlannedWall>(opened);
-    deliver(report::WallResult{planned.record.wall, planned.plan, planned.record.mix_file},
+    deliver(report::WallResult{planned.record.wall, planned.plan, planned.record.mix_file,
+                               planned.origin.files_read.inputs},
             arguments, planned.origin);
     return planned.verdict();
 }
@@ -30,7 +33,7 @@ const Command wall_command{
     .usage = "boardmark wall [OPTIONS] WALL",
     .reads = "WALL is a wall file",
     .kind = input::FileKind::wall,
-    .options = {},
+    .options = options,
     .examples = examples,
     .run = run};
 

@@ -3,6 +3,7 @@
 #include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/core/mix/complete_mix.hpp>
 #include <boardmark/front/input_file.hpp>
+#include <boardmark/front/noted_files.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/report/writing/words.hpp>
 
@@ -11,7 +12,8 @@
 namespace boardmark {
 namespace {
 
-Opened<WorkedMix> worked(core::AnyMix mix, const std::string& name, std::vector<Fault> warnings) {
+Opened<WorkedMix> worked(core::AnyCompleteMix mix, const std::string& name,
+                         std::vector<Fault> warnings, report::InputFiles inputs) {
     const core::UnitSystem system = core::system_of(mix);
     core::Tables tables = reference::tables(system);
     auto proportions = core::proportions_of(mix, tables);
@@ -19,12 +21,13 @@ Opened<WorkedMix> worked(core::AnyMix mix, const std::string& name, std::vector<
         return {proportions.why(), report::text(proportions.why(), name, system),
                 std::move(warnings)};
     }
-    return {WorkedMix{std::move(mix), std::move(tables), *std::move(proportions)},
-            std::move(warnings)};
+    return {
+        WorkedMix{std::move(mix), std::move(tables), *std::move(proportions), std::move(inputs)},
+        std::move(warnings)};
 }
 
 input::LoadFailure loads_nothing() {
-    return {"the text stands alone: no loader was given for it"};
+    return {"this text names another file, and no loader was given"};
 }
 
 } // namespace
@@ -33,34 +36,36 @@ Opened<WorkedMix> read(std::string text, std::string name, Purpose purpose, inpu
     if (!load) {
         load = [](const std::string&) { return loads_nothing(); };
     }
-    auto reading = input::read_mix(
-        std::move(text), name,
-        {.purpose = purpose, .vocabulary = reference::vocabulary(), .load = std::move(load)});
+    report::InputFiles inputs;
+    front::note(name, text, inputs);
+    auto reading = input::read_mix(std::move(text), front::shown_name(name),
+                                   {.purpose = purpose,
+                                    .vocabulary = reference::vocabulary(),
+                                    .load = front::noting(std::move(load), inputs)});
     auto faults = front::faults_of(reading.diagnostics);
     if (!reading.mix) {
         return {std::move(faults), input::render(reading.diagnostics)};
     }
-    return worked(std::move(*reading.mix), name, std::move(faults));
+    return worked(std::move(*reading.mix), front::shown_name(name), std::move(faults),
+                  std::move(inputs));
 }
 
 Opened<WorkedMix> open(const std::string& path, Purpose purpose) {
-    const std::string name = front::shown_name(path);
     auto bytes = front::read_bytes(path);
     if (const auto* failure = std::get_if<front::ReadFailure>(&bytes)) {
-        return front::unreadable<WorkedMix>(name, failure->reason);
+        return front::unreadable<WorkedMix>(front::shown_name(path), failure->reason);
     }
-    return read(std::get<std::string>(std::move(bytes)), name, purpose, front::loader_beside(path));
+    return read(std::get<std::string>(std::move(bytes)), path, purpose, front::loader_beside(path));
 }
 
 Opened<WorkedMix> work(core::AnyMix mix) {
-    const std::string title = core::title_of(mix);
-    const core::Faults faults = std::visit(
-        [](const auto& either) { return core::faults_of(either, reference::vocabulary()); }, mix);
-    if (faults.empty()) {
-        return worked(std::move(mix), title, {});
+    const std::string title = std::visit([](const auto& either) { return either.title; }, mix);
+    auto entered = core::complete(std::move(mix), reference::vocabulary());
+    if (auto* whole = std::get_if<core::AnyCompleteMix>(&entered)) {
+        return worked(std::move(*whole), title, {}, {});
     }
     std::vector<Fault> placed;
-    for (const core::Fault& fault : faults) {
+    for (const core::Fault& fault : std::get<core::Faults>(entered)) {
         placed.push_back({.file = title, .message = fault.message});
     }
     std::string told = front::lines_of(placed);

@@ -36,17 +36,20 @@ TEST_CASE("a headline counts and names by verdict, the worst first") {
         {{held, held}, VerdictState::holds, "All 2 checks hold."},
         {{held}, VerdictState::holds, "The one check holds."},
         {{}, VerdictState::open, "Nothing was checked."},
-        {{open}, VerdictState::open, "Nothing was checked. 1 not checked: n."},
-        {{held, open}, VerdictState::open, "Nothing fails. 1 not checked: n."},
+        {{open}, VerdictState::open, "Nothing was checked; 1 not checked. Not checked: n."},
+        {{held, open},
+         VerdictState::open,
+         "Nothing fails; 1 not checked, 1 holds. Not checked: n."},
         {{open, held, watched},
          VerdictState::watch,
-         "Nothing fails. 1 to watch: w. 1 not checked: n."},
+         "Nothing fails; 1 to watch, 1 not checked, 1 holds. To watch: w. Not checked: n."},
         {{open, held, watched, failing},
          VerdictState::fails,
-         "1 fails: f. DO NOT USE. 1 to watch: w. 1 not checked: n."},
+         "1 fails; 1 to watch, 1 not checked, 1 holds. DO NOT USE. Fails: f. To watch: w. "
+         "Not checked: n."},
         {{failing, check("g", Verdict::fails), failing},
          VerdictState::fails,
-         "2 fail: f, g. DO NOT USE."},
+         "2 fail. DO NOT USE. Fail: f, g."},
     }));
     const auto summary = core::verdicts_of(checks);
     CHECK(summary.state() == state);
@@ -57,12 +60,14 @@ TEST_CASE("parts are told together, and one without a mix is the worst of them")
     auto summary = core::verdicts_of({check("a", Verdict::holds), check("b", Verdict::watch)});
     summary.add({check("b", Verdict::watch), check("a", Verdict::holds)});
     CHECK(summary.held == 2);
-    CHECK(said(summary) == "Nothing fails. 1 to watch: b.");
+    CHECK(said(summary) == "Nothing fails; 1 to watch, 2 hold. To watch: b.");
 
     auto unmade = core::verdicts_of({check("a", Verdict::holds)});
     unmade.without_mix = {"w/cm 0.30"};
     CHECK(unmade.state() == VerdictState::fails);
-    CHECK(said(unmade) == "1 without a mix: w/cm 0.30. Nothing else fails.");
+    CHECK(said(unmade) ==
+          "1 without a mix, nothing else fails; 1 holds. Without a mix: w/cm 0.30.");
     unmade.add({check("f", Verdict::fails)});
-    CHECK(said(unmade) == "1 without a mix: w/cm 0.30. 1 fails: f. DO NOT USE.");
+    CHECK(said(unmade) ==
+          "1 without a mix, 1 fails; 1 holds. DO NOT USE. Without a mix: w/cm 0.30. Fails: f.");
 }

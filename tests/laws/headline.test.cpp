@@ -1,5 +1,6 @@
 // Laws of the headline: it says what the JSON says, and no strength that no check used.
 
+#include <boardmark/core/checks/check_title.hpp>
 #include <boardmark/core/checks/verdict_summary.hpp>
 #include <boardmark/core/strength/expected_strength.hpp>
 #include <boardmark/report/mix/mix_report.hpp>
@@ -19,7 +20,7 @@ struct Drawn {
     core::Mix mix = any_mix();
     const core::Tables& tables = tables_of(mix.system);
     core::Proportions proportions = solved(mix);
-    std::vector<core::Check> checks = core::assess(mix.requirements, proportions, tables);
+    std::vector<core::Check> checks = core::assess(entered(mix), proportions, tables);
     report::MixResult result{.command = "proportion",
                              .title = mix.title,
                              .requirements = mix.requirements,
@@ -47,12 +48,18 @@ std::string on_one_line(const std::string& text) {
     return line;
 }
 
-std::string sentence(const nlohmann::json& ids, const std::string& one, const std::string& many) {
+/// "To watch: Share of sand, Rate of rise."
+std::string sentence(const nlohmann::json& ids, const std::string& heading) {
     std::string names;
     for (const std::string id : ids) {
-        names += (names.empty() ? "" : ", ") + id;
+        names += (names.empty() ? "" : ", ") + core::title_of(id);
     }
-    return std::to_string(ids.size()) + " " + (ids.size() == 1 ? one : many) + ": " + names + ".";
+    return heading + ": " + names + ".";
+}
+
+/// "2 to watch"; nothing where there are none.
+std::string counted(std::size_t count, const std::string& one, const std::string& many) {
+    return count == 0 ? "" : std::to_string(count) + " " + (count == 1 ? one : many);
 }
 
 } // namespace
@@ -65,13 +72,23 @@ TEST_CASE("each sentence of a headline is in the verdict of the JSON") {
             on_one_line(report::text(drawn.result, {.system = drawn.mix.system}));
         const bool all_hold = verdict.at("state") == "holds";
         RC_ASSERT((text.find(" checks hold. ") != std::string::npos) == all_hold);
-        for (const auto& [key, one, many] :
-             {std::tuple{"failed", "fails", "fail"}, std::tuple{"watch", "to watch", "to watch"},
-              std::tuple{"not_checked", "not checked", "not checked"}}) {
+        for (const auto& [key, count, heading] :
+             {std::tuple{"failed", counted(verdict.at("failed").size(), "fails", "fail"),
+                         verdict.at("failed").size() == 1 ? "Fails" : "Fail"},
+              std::tuple{"watch", counted(verdict.at("watch").size(), "to watch", "to watch"),
+                         "To watch"},
+              std::tuple{"not_checked",
+                         counted(verdict.at("not_checked").size(), "not checked", "not checked"),
+                         "Not checked"}}) {
             const auto& ids = verdict.at(key);
-            RC_ASSERT(ids.empty() || text.find(sentence(ids, one, many)) != std::string::npos);
+            RC_ASSERT(ids.empty() || (text.find(count) != std::string::npos &&
+                                      text.find(sentence(ids, heading)) != std::string::npos));
         }
-        RC_ASSERT((text.find(" Nothing fails. ") != std::string::npos) ==
+        const std::size_t held = verdict.at("held");
+        RC_ASSERT(all_hold || held == 0 ||
+                  text.find(", " + counted(held, "holds", "hold") + ".") != std::string::npos ||
+                  text.find("; " + counted(held, "holds", "hold") + ".") != std::string::npos);
+        RC_ASSERT((text.find(" Nothing fails; ") != std::string::npos) ==
                   (verdict.at("failed").empty() && !all_hold));
         RC_ASSERT(core::any_fails(drawn.checks) == !verdict.at("failed").empty());
     });

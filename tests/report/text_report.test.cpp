@@ -1,3 +1,4 @@
+#include <boardmark/core/checks/check_title.hpp>
 #include <boardmark/text/utf8.hpp>
 
 #include "report/printed.hpp"
@@ -88,8 +89,8 @@ TEST_CASE("a title without a place to break fits the page") {
 }
 
 TEST_CASE("the verdict stands in words without colour") {
-    const std::string good = Printed{test::terrace}.text({.system = UnitSystem::us});
-    CHECK(good.find("holds        w_cm.exposure") != std::string::npos);
+    const std::string good = Printed{test::terrace}.text({.system = UnitSystem::us, .all = true});
+    CHECK(good.find("holds        Water/cement limit (w_cm.exposure): ") != std::string::npos);
     CHECK(good.find("not checked  finish") == std::string::npos);
     CHECK(good.find("FAILS") == std::string::npos);
     CHECK(good.find("DO NOT USE") == std::string::npos);
@@ -98,55 +99,80 @@ TEST_CASE("the verdict stands in words without colour") {
     std::string unbroken = bad;
     std::ranges::replace(unbroken, '\n', ' ');
     CHECK(unbroken.find("DO NOT USE AS IT IS") != std::string::npos);
-    CHECK(bad.find("FAILS        strength.exposure") != std::string::npos);
-    CHECK(bad.find("FAILS        air.exposure") != std::string::npos);
-    CHECK(bad.find("FAILS        scm.fly_ash") != std::string::npos);
-    CHECK(bad.find("FAILS        size.form") != std::string::npos);
-    CHECK(bad.find("watch        w_cm.exposure") != std::string::npos);
-    CHECK(bad.find("not checked  size.bars") != std::string::npos);
+    for (const char* row :
+         {"FAILS        Specified strength for the exposure (strength.exposure): ",
+          "FAILS        Air for the exposure (air.exposure): ",
+          "FAILS        Fly ash limit (scm.fly_ash): ",
+          "FAILS        Stone between the forms (size.form): ",
+          "watch        Water/cement limit (w_cm.exposure): ",
+          "not checked  Stone between the bars (size.bars): "}) {
+        INFO(row);
+        CHECK(bad.find(row) != std::string::npos);
+    }
 }
 
-TEST_CASE("the verdict line counts and names what fails, is watched and is open") {
+TEST_CASE("the headline counts and names what fails, is watched and is open") {
     const Printed bad{test::faulty_wall};
-    std::size_t failing = 0;
     const std::string page_text = bad.text({.system = UnitSystem::us});
-    std::string verdict;
-    for (const std::string& line : test::lines(page_text)) {
-        if (line.empty() && !verdict.empty()) {
-            break;
-        }
-        if (line.starts_with("Strength: ")) {
-            break;
-        }
-        if (line.find(" fail: ") != std::string::npos || !verdict.empty()) {
-            verdict += line + " ";
-        }
-    }
+    const auto begin = page_text.find(" fail; ");
+    REQUIRE(begin != std::string::npos);
+    const auto line = page_text.rfind('\n', begin) + 1;
+    std::string verdict = page_text.substr(line, page_text.find("\nStrength: ", line) - line);
+    std::ranges::replace(verdict, '\n', ' ');
+    std::size_t failing = 0;
+    std::size_t held = 0;
     for (const core::Check& check : bad.result().checks) {
         INFO(check.id << " in: " << verdict);
         failing += check.verdict == core::Verdict::fails;
-        if (check.verdict != core::Verdict::holds) {
-            CHECK(verdict.find(check.id) != std::string::npos);
-        }
-        if (check.verdict == core::Verdict::holds) {
-            CHECK(verdict.find(check.id) == std::string::npos);
-        }
+        held += check.verdict == core::Verdict::holds;
+        const bool named = verdict.find(core::title_of(check.id)) != std::string::npos;
+        CHECK(named == (check.verdict != core::Verdict::holds));
     }
     CHECK(failing >= 2);
-    CHECK(verdict.starts_with(std::to_string(failing) + " fail: "));
-    CHECK(verdict.find(". DO NOT USE AS IT IS. ") != std::string::npos);
+    CHECK(verdict.starts_with(std::to_string(failing) + " fail; "));
+    CHECK(verdict.find(", " + std::to_string(held) + " hold. DO NOT USE AS IT IS. Fail: ") !=
+          std::string::npos);
 }
 
-TEST_CASE("failing checks stand first and open ones last") {
-    const std::string text = Printed{test::faulty_wall}.text({.system = UnitSystem::si});
-    const std::size_t fails = text.find("\n  FAILS ");
-    const std::size_t watch = text.find("\n  watch ");
-    const std::size_t holds = text.find("\n  holds ");
-    const std::size_t open = text.find("\n  not checked ");
-    REQUIRE(open != std::string::npos);
-    CHECK(fails < watch);
-    CHECK(watch < holds);
-    CHECK(holds < open);
+TEST_CASE("the answer stands first, then what is not settled, then the steps") {
+    const std::string text =
+        Printed{test::faulty_wall}.text({.system = UnitSystem::si, .explain = true, .all = true});
+    std::size_t place = 0;
+    for (const char* part :
+         {"Faulty wall\n", " fail; ", "\nINGREDIENTS", "\nTOTALS", "\nCHECKS\n", "\n  FAILS ",
+          "\n  watch ", "\n  not checked ", "\n  holds ", "\nASKED\n", "\nSELECTED, step by step\n",
+          "\nREASONS\n", "\nLIMITS", "\nCAUTIONS\n"}) {
+        INFO(part);
+        const std::size_t found = text.find(part, place);
+        REQUIRE(found != std::string::npos);
+        place = found;
+    }
+}
+
+TEST_CASE("what holds is one line until all is asked for") {
+    const Printed good{test::terrace};
+    const auto held =
+        std::ranges::count(good.result().checks, core::Verdict::holds, &core::Check::verdict);
+    const std::string text = good.text({.system = UnitSystem::us});
+    CHECK(text.find("\n  " + std::to_string(held) + " hold (--all lists them)\n") !=
+          std::string::npos);
+    CHECK(text.find("\n  holds ") == std::string::npos);
+    const std::string all = good.text({.system = UnitSystem::us, .all = true});
+    CHECK(all.find("--all") == std::string::npos);
+    std::ptrdiff_t rows = 0;
+    for (std::size_t at = 0; (at = all.find("\n  holds ", at)) != std::string::npos; ++at) {
+        ++rows;
+    }
+    CHECK(rows == held);
+}
+
+TEST_CASE("a text names the files that it was made from") {
+    const Printed printed{test::terrace};
+    report::MixResult result = printed.result();
+    CHECK(report::text(result, {.system = UnitSystem::us}).find("File") == std::string::npos);
+    result.inputs = {{"walls/quay.yaml", std::string(64, 'a')}, {"-", std::string(64, 'b')}};
+    CHECK(report::text(result, {.system = UnitSystem::us})
+              .starts_with("Terrace\nFiles: walls/quay.yaml, standard input\n"));
 }
 
 TEST_CASE("colours add nothing but their sequences") {

@@ -51,13 +51,11 @@ TEST_CASE("a word that is wider than the width is broken so that the line fits")
 TEST_CASE("a paragraph has its indents and fits the page") {
     const std::string long_text =
         "Fluid concrete pushes harder on the forms: above 7 in slump, and with a high-range water "
-        "reducer, count on the full liquid head unless the formwork's designer has found "
-        "otherwise.";
+        "reducer, assume the full liquid head unless the formwork's designer has found otherwise.";
     CHECK(text::wrapped(long_text, {.first = "  - ", .other = "    "}, 100) ==
           "  - Fluid concrete pushes harder on the forms: above 7 in slump, and with a high-range "
-          "water\n"
-          "    reducer, count on the full liquid head unless the formwork's designer has found "
-          "otherwise.\n");
+          "water\n    reducer, assume the full liquid head unless the formwork's designer has "
+          "found otherwise.\n");
     CHECK(text::wrapped("short", {}, 100) == "short\n");
 }
 

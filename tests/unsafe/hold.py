@@ -81,7 +81,7 @@ def faults(program, table, block):
                 edited(folder, base, key, value)
         command = [program, one(block, "command", "wall"), base, *one(block, "arguments", "").split()]
         told = subprocess.run(command + ["--format", "json"], cwd=folder, capture_output=True, text=True)
-        words = subprocess.run(command, cwd=folder, capture_output=True, text=True)
+        words = subprocess.run(command + ["--all"], cwd=folder, capture_output=True, text=True)
     said = " ".join((told.stdout + told.stderr + words.stdout).split())
     for text in (value for name, value in block if name == "says"):
         if text not in said:

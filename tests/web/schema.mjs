@@ -10,6 +10,7 @@ import { parseDocument } from "yaml";
 const [program, source] = process.argv.slice(2);
 const ajv = new Ajv({ allErrors: true, strict: true, allowUnionTypes: true, strictTypes: false,
                       strictRequired: false });
+ajv.addVocabulary(["errorMessage", "patternErrorMessage", "enumDescriptions"]); // for editors
 
 const kinds = [
   { name: "trial", has: (keys) => keys.includes("trial"), reads: "yield" },

@@ -3,7 +3,7 @@
 #include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/batch/batch.hpp>
 #include <boardmark/core/checks/check.hpp>
-#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/mix/complete_mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/front/opened.hpp>
 #include <boardmark/report/mix/mix_report.hpp>
@@ -16,7 +16,8 @@ namespace boardmark {
 /// A mix and what follows from it.
 class WorkedMix {
 public:
-    WorkedMix(core::AnyMix mix, core::Tables tables, core::Proportions proportions);
+    WorkedMix(core::AnyCompleteMix mix, core::Tables tables, core::Proportions proportions,
+              report::InputFiles inputs = {});
 
     const std::string& title() const;
     const core::Requirements& requirements() const;
@@ -31,18 +32,19 @@ public:
     Opened<core::Batch> batch(double volume_m3) const;
 
     /// The reports that the program writes, in the units of the mix.
-    std::string text(bool explain = false) const;
-    std::string json() const; ///< SI, unrounded
+    std::string text(bool explain = false) const; ///< what holds is counted
+    std::string json() const;                     ///< SI, unrounded
     std::string csv() const;
     std::string html() const; ///< one page that needs no network
 
 private:
     report::MixResult result() const;
 
-    core::AnyMix mix_;
+    core::AnyCompleteMix mix_;
     core::Tables tables_;
     core::Proportions proportions_;
     std::vector<core::Check> checks_;
+    report::InputFiles inputs_;
 };
 
 } // namespace boardmark

@@ -11,9 +11,10 @@ namespace boardmark {
 /// A wall file and what follows from it and from its mix.
 class WorkedWall {
 public:
-    WorkedWall(input::WallRecord record, core::WallPlan plan)
+    WorkedWall(input::WallRecord record, core::WallPlan plan, report::InputFiles inputs = {})
         : record_{std::move(record)}
-        , plan_{std::move(plan)} {}
+        , plan_{std::move(plan)}
+        , inputs_{std::move(inputs)} {}
 
     const core::Wall& wall() const { return record_.wall; }
     const core::WallPlan& plan() const { return plan_; }
@@ -25,10 +26,11 @@ public:
     std::string html() const; ///< one page that needs no network
 
 private:
-    report::WallResult result() const { return {record_.wall, plan_, record_.mix_file}; }
+    report::WallResult result() const { return {record_.wall, plan_, record_.mix_file, inputs_}; }
 
     input::WallRecord record_;
     core::WallPlan plan_;
+    report::InputFiles inputs_;
 };
 
 } // namespace boardmark

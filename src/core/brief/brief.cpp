@@ -46,7 +46,7 @@ Brief brief_of(const Wall& wall, const WallPlan& plan, const Tables& tables) {
     return {.sections = {brief_of_requirements(brief), brief_of_mix(brief), brief_of_mockup(brief),
                          brief_of_face(brief), brief_of_forms(brief), brief_of_placing(brief),
                          brief_of_soffits(brief), brief_of_cold(brief), brief_of_joints(brief),
-                         brief_of_quantities(brief), brief_of_wall_checks(brief)},
+                         brief_of_quantities(brief)},
             .questions = brief_questions(brief),
             .cautions = plan.cautions,
             .sources = sources_of(plan)};

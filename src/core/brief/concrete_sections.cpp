@@ -116,15 +116,4 @@ BriefSection brief_of_mix(const BriefCase& brief) {
     return section;
 }
 
-BriefSection brief_of_wall_checks(const BriefCase& brief) {
-    BriefSection section{"CHECKS OF THE WALLS", {}};
-    section.items.push_back(headline_of(verdicts_of(brief.plan.checks), refusal));
-    for (const Check& check : brief.plan.checks) {
-        if (check.verdict == Verdict::fails || check.verdict == Verdict::watch) {
-            section.items.push_back(check.message);
-        }
-    }
-    return section;
-}
-
 } // namespace boardmark::core

@@ -1,9 +1,11 @@
+#include <boardmark/core/checks/check_title.hpp>
 #include <boardmark/core/checks/verdict_summary.hpp>
 
 #include "../basis/phrases.hpp"
 #include "exposure_limits.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace boardmark::core {
 namespace {
@@ -14,17 +16,58 @@ void add_once(const std::string& id, std::vector<std::string>& ids) {
     }
 }
 
-/// A sentence with the count of some names and the names themselves.
-void tell_named(const std::vector<std::string>& names, const char* name, const char* one,
-                const char* many, Phrase& headline) {
-    if (names.empty()) {
+/// Counts one after the other; the first is set off from the others by a semicolon.
+class Counts {
+public:
+    void say(const std::string& words) {
+        told_.text += std::string{separator()} + words;
+        ++told_parts_;
+    }
+
+    void count(const char* name, std::size_t number, const std::string& words) {
+        if (number > 0) {
+            say("{" + std::string{name} + "_count} " + words);
+            told_.arguments.push_back(
+                quantity(std::string{name} + "_count", {double(number), Measure::count}));
+        }
+    }
+
+    /// What follows is told behind a semicolon.
+    void end_of_lead() { lead_parts_ = told_parts_; }
+
+    Phrase told() && { return std::move(told_); }
+
+private:
+    const char* separator() const {
+        return told_parts_ == 0 ? "" : told_parts_ == lead_parts_ ? "; " : ", ";
+    }
+
+    Phrase told_;
+    int told_parts_ = 0;
+    int lead_parts_ = -1;
+};
+
+void count_failures(const VerdictSummary& summary, Counts& counts) {
+    counts.count("without_mix", summary.without_mix.size(), "without a mix");
+    counts.count("failed", summary.failed.size(), summary.failed.size() == 1 ? "fails" : "fail");
+    if (summary.failed.empty()) {
+        const bool nothing_checked = summary.watched.empty() && summary.held == 0;
+        counts.say(!summary.without_mix.empty() ? "nothing else fails"
+                   : nothing_checked            ? "Nothing was checked"
+                                                : "Nothing fails");
+    }
+    counts.end_of_lead();
+}
+
+void add_named(const char* heading, Verdict verdict, const std::vector<std::string>& checks,
+               std::vector<NamedVerdict>& named) {
+    if (checks.empty()) {
         return;
     }
-    const std::string count = std::string{name} + "_count";
-    headline.text += (headline.text.empty() ? "{" : " {") + count + "} " +
-                     (names.size() == 1 ? one : many) + ": {" + name + "}.";
-    headline.arguments.push_back(quantity(count, {double(names.size()), Measure::count}));
-    headline.arguments.push_back(word(name, joined(names)));
+    NamedVerdict& added = named.emplace_back(NamedVerdict{heading, verdict, {}});
+    for (const std::string& id : checks) {
+        added.checks.push_back({title_of(id), id});
+    }
 }
 
 } // namespace
@@ -65,27 +108,50 @@ VerdictSummary verdicts_of(const std::vector<Check>& checks) {
     return summary;
 }
 
-Phrase headline_of(const VerdictSummary& summary, const std::string& refusal) {
-    Phrase headline;
+Phrase counts_of(const VerdictSummary& summary, const std::string& refusal) {
     if (summary.state() == VerdictState::holds) {
-        headline.text = summary.held == 1 ? "The one check holds." : "All {held} checks hold.";
-        headline.arguments = {quantity("held", {double(summary.held), Measure::count})};
-        return headline;
+        return {summary.held == 1 ? "The one check holds." : "All {held} checks hold.",
+                {quantity("held", {double(summary.held), Measure::count})}};
     }
-    tell_named(summary.without_mix, "without_mix", "without a mix", "without a mix", headline);
-    tell_named(summary.failed, "failed", "fails", "fail", headline);
+    Counts counts;
+    count_failures(summary, counts);
+    counts.count("watch", summary.watched.size(), "to watch");
+    counts.count("not_checked", summary.not_checked.size(), "not checked");
+    counts.count("held", summary.held, summary.held == 1 ? "holds" : "hold");
+    Phrase told = std::move(counts).told();
+    told.text += ".";
     if (!summary.failed.empty()) {
-        headline.text += " {refusal}.";
-        headline.arguments.push_back(word("refusal", refusal));
-    } else {
-        const bool nothing_checked = summary.watched.empty() && summary.held == 0;
-        const std::string nothing = nothing_checked               ? "Nothing was checked."
-                                    : summary.without_mix.empty() ? "Nothing fails."
-                                                                  : "Nothing else fails.";
-        headline.text += (headline.text.empty() ? "" : " ") + nothing;
+        told.text += " {refusal}.";
+        told.arguments.push_back(word("refusal", refusal));
     }
-    tell_named(summary.watched, "watch", "to watch", "to watch", headline);
-    tell_named(summary.not_checked, "not_checked", "not checked", "not checked", headline);
+    return told;
+}
+
+std::vector<NamedVerdict> named_in(const VerdictSummary& summary) {
+    std::vector<NamedVerdict> named;
+    if (!summary.without_mix.empty()) {
+        NamedVerdict& parts = named.emplace_back(NamedVerdict{"Without a mix", Verdict::fails, {}});
+        for (const std::string& part : summary.without_mix) {
+            parts.checks.push_back({part, ""});
+        }
+    }
+    add_named(summary.failed.size() == 1 ? "Fails" : "Fail", Verdict::fails, summary.failed, named);
+    add_named("To watch", Verdict::watch, summary.watched, named);
+    add_named("Not checked", Verdict::not_checked, summary.not_checked, named);
+    return named;
+}
+
+Phrase headline_of(const VerdictSummary& summary, const std::string& refusal) {
+    Phrase headline = counts_of(summary, refusal);
+    for (const NamedVerdict& verdict : named_in(summary)) {
+        std::vector<std::string> titles;
+        for (const NamedCheck& check : verdict.checks) {
+            titles.push_back(check.title);
+        }
+        const std::string name = numbered("named", headline);
+        headline.text += " " + verdict.heading + ": {" + name + "}.";
+        headline.arguments.push_back(word(name, joined(titles)));
+    }
     return headline;
 }
 

@@ -128,7 +128,7 @@ bool refuse_other_kind(const Node& root, FileKind expected, Diagnostics& diagnos
     }
     refuse(root.find(telling->key)->key,
            "this is " + std::string{telling->name} + "; '" + std::string{telling->key} +
-               "' has no place in another kind of file",
+               "' does not belong in another kind of file",
            std::string{telling->commands} + "; " + starter_of(expected), diagnostics);
     return true;
 }

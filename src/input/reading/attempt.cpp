@@ -72,10 +72,10 @@ void Attempt::ask_back(double inside, const units::Unit* unit) const {
         return;
     }
     const double bound = low ? usual.low : usual.high;
-    warn(fmt::format("{} is unusual, hardly ever {} {}{}", node.scalar, low ? "below" : "above",
+    warn(fmt::format("{} is unusual, rarely {} {}{}", node.scalar, low ? "below" : "above",
                      roughly(unit ? unit->from_inside(bound) : bound),
                      unit ? " " + std::string{unit->spelling} : ""),
-         "look at the figure and its unit once more; it is used as written");
+         "check the figure and its unit; it is used as written");
 }
 
 std::optional<Parsed> Attempt::finish(Parsed parsed, double inside, const units::Unit* unit) const {

@@ -109,7 +109,7 @@ Flow heading(const ChartResult& result, const TextStyle& style) {
     const std::string& first = result.points.front().date;
     const std::string& last = result.points.back().date;
     return paragraph("Record " + text::printable(result.title), {}) +
-           record_headline("A chart tells whether the work is steady; " + signals_text(result)) +
+           record_headline("A chart shows whether the work is steady; " + signals_text(result)) +
            paragraph(what, {}) +
            paragraph(number_word(result.points.size()) +
                          (first == last ? " on " + first : ", " + first + " to " + last),
@@ -206,8 +206,8 @@ Flow notes(const ChartResult& result) {
                                         rules.firm_count.value) +
                             cited(rules.firm_count) + ".");
     }
-    sentences.push_back("The limits come from the values themselves: they tell whether the work is "
-                        "steady, not whether the concrete meets what is asked.");
+    sentences.push_back("The limits come from the values themselves: they show whether the work is "
+                        "steady, not whether the concrete meets its requirements.");
     Flow text;
     for (const std::string& sentence : sentences) {
         text += paragraph(sentence, {.first = "  ", .other = "      "});
@@ -227,7 +227,8 @@ std::string text(const ChartResult& result, const TextStyle& style) {
 }
 
 std::string html(const ChartResult& result, const TextStyle& style) {
-    return html_of(flow_of(result, style), {.title = result.title, .command = "record"});
+    return html_of(flow_of(result, style),
+                   {.title = result.title, .command = "record", .inputs = result.inputs});
 }
 
 } // namespace boardmark::report

@@ -5,7 +5,8 @@
 namespace boardmark::report {
 std::string json(const MixResult& result) {
     const core::Proportions& proportions = result.proportions;
-    Json object = json_heading(result.command, result.title, core::verdicts_of(result.checks));
+    Json object =
+        json_heading(result.command, result.title, core::verdicts_of(result.checks), result.inputs);
     object["method"] = proportions.method.empty() ? Json(nullptr) : Json(proportions.method);
     object["selection"] = json_of(proportions.selection);
     object["selection"]["mixture_temperature_c"] =

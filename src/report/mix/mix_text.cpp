@@ -12,6 +12,7 @@
 #include "../writing/names.hpp"
 #include "../writing/quantity_format.hpp"
 #include "../writing/text_sections.hpp"
+#include "../writing/trace.hpp"
 #include "../writing/wrap.hpp"
 
 #include <fmt/format.h>
@@ -32,7 +33,7 @@ Flow heading(const MixResult& result, const TextStyle& style) {
         flow += paragraph("ESTIMATE with usual aggregate figures: it must not be batched.", {});
         flow += "\n";
     }
-    flow += paragraph(text::printable(result.title), {});
+    flow += paragraph(text::printable(result.title), {}) + file_line(result.inputs);
     flow += paragraph(result.proportions.submitted
                           ? "Submitted amounts for " + unit + limits
                           : "Proportions for " + unit + " by " + result.proportions.method + ", " +
@@ -123,7 +124,7 @@ Flow text_of_requirements(const core::Requirements& requirements, UnitSystem sys
     grid.add({"slump", slump_text(requirements, system)});
     grid.add({"air", air_text(requirements, system)});
     if (requirements.minimum_binder_kg_m3) {
-        const std::string least = "least cementitious material";
+        const std::string least = "minimum cementitious material";
         grid.add({system == UnitSystem::us ? in_us_trade_words(least) : least,
                   shown({*requirements.minimum_binder_kg_m3, Measure::concentration}, system)});
     }
@@ -238,24 +239,25 @@ Flow text_of_totals(const core::Proportions& proportions, UnitSystem system) {
 
 Flow flow_of(const MixResult& result, const TextStyle& style) {
     const core::Proportions& proportions = result.proportions;
+    const std::vector<core::Step>& steps = proportions.worksheet.steps;
     Flow page = heading(result, style);
-    page += section("ASKED") + text_of_requirements(result.requirements, style.system);
-    page += section(proportions.submitted ? "FOUND, step by step" : "SELECTED, step by step") +
-            text_of_steps(proportions.worksheet.steps, style.system) +
-            strength_figure(result, style.system);
     page += section(style.system == UnitSystem::us
                         ? "INGREDIENTS of 1 yd3, aggregates saturated surface-dry"
                         : "INGREDIENTS of 1 m3, aggregates saturated surface-dry") +
-            text_of_ingredients(proportions, style.system) +
-            volumes_figure(proportions, style.system) + grading_figures(result);
+            text_of_ingredients(proportions, style.system);
     page += section("TOTALS") + text_of_totals(proportions, style.system);
-    page += section("CHECKS") + text_of_checks(result.checks, style);
-    page += section("CAUTIONS") + text_of_cautions(proportions.worksheet.cautions, style);
+    page += section("CHECKS") + text_of_checks(result.checks, style.system);
+    page += section("ASKED") + text_of_requirements(result.requirements, style.system) +
+            strength_figure(result, style.system) + volumes_figure(proportions, style.system) +
+            grading_figures(result);
+    page +=
+        folded_section(proportions.submitted ? "FOUND, step by step" : "SELECTED, step by step") +
+        text_of_steps(steps, style.system);
     if (style.explain) {
-        page += section("REASONS") + text_of_reasons(proportions.worksheet.steps, style);
-        page += section("LIMITS, where they come from") + text_of_limits(result.checks);
+        page += folded_section("REASONS") + text_of_reasons(steps, style);
+        page += folded_section("LIMITS, where they come from") + text_of_limits(result.checks);
     }
-    return page;
+    return page + section("CAUTIONS") + text_of_cautions(proportions.worksheet.cautions, style);
 }
 
 std::string text(const MixResult& result, const TextStyle& style) {
@@ -263,7 +265,8 @@ std::string text(const MixResult& result, const TextStyle& style) {
 }
 
 std::string html(const MixResult& result, const TextStyle& style) {
-    return html_of(flow_of(result, style), {.title = result.title, .command = result.command});
+    return html_of(flow_of(result, style),
+                   {.title = result.title, .command = result.command, .inputs = result.inputs});
 }
 
 } // namespace boardmark::report

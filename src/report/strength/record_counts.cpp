@@ -33,7 +33,7 @@ std::vector<MixCount> counts_by_mix(const RecordSummary& summary) {
 
 Flow record_headline(const std::string& what_stands) {
     const core::VerdictSummary nothing;
-    return Block{Paragraph{words(core::headline_of(nothing, not_to_be_used), core::UnitSystem::us) +
+    return Block{Paragraph{words(core::counts_of(nothing, not_to_be_used), core::UnitSystem::us) +
                                " " + what_stands,
                            {},
                            core::Verdict::not_checked}};

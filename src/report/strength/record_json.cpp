@@ -1,14 +1,15 @@
 #include <boardmark/report/strength/record_report.hpp>
 
 #include "../writing/json_values.hpp"
-#include "../writing/quantity_format.hpp"
+#include "../writing/measure_units.hpp"
 #include "record_counts.hpp"
 
 namespace boardmark::report {
 namespace {
 
-Json record_heading(const std::string& title) {
-    Json object = json_heading("record", title, core::VerdictSummary{});
+template <class Result>
+Json record_heading(const Result& result) {
+    Json object = json_heading("record", result.title, core::VerdictSummary{}, result.inputs);
     object["checks"] = Json::array();
     object["cautions"] = Json::array();
     return object;
@@ -22,16 +23,16 @@ Json json_of(const core::RecordedValue& value) {
 }
 
 template <class Row>
-std::string json_of_rows(const std::string& title, const char* name, const std::vector<Row>& rows) {
+std::string json_of_rows(const RecordList<Row>& listed, const char* name) {
     Json list = Json::array();
-    for (const Row& row : rows) {
+    for (const Row& row : listed.rows) {
         Json object = Json::object();
         for (const auto& column : core::record_columns<Row>()) {
             object[std::string{column.key}] = json_of(column.of(row));
         }
         list.push_back(std::move(object));
     }
-    Json object = record_heading(title);
+    Json object = record_heading(listed);
     object[name] = std::move(list);
     return written(object);
 }
@@ -54,7 +55,7 @@ std::string json(const RecordSummary& summary) {
     for (const MixCount& mix : counts_by_mix(summary)) {
         mixes.push_back({{"mix", mix.mix}, {"trials", mix.trials}, {"specimens", mix.specimens}});
     }
-    Json object = record_heading(summary.title);
+    Json object = record_heading(summary);
     object["trials"] = summary.trials.size();
     object["specimens"] = summary.specimens.size();
     object["mixes"] = std::move(mixes);
@@ -63,21 +64,21 @@ std::string json(const RecordSummary& summary) {
 }
 
 std::string json(const RecordList<core::RecordedTrial>& list) {
-    return json_of_rows(list.title, "trials", list.rows);
+    return json_of_rows(list, "trials");
 }
 
 std::string json(const RecordList<core::RecordedSpecimen>& list) {
-    return json_of_rows(list.title, "specimens", list.rows);
+    return json_of_rows(list, "specimens");
 }
 
 std::string json(const RecordList<core::RecordedFile>& list) {
-    Json object = record_heading(list.title);
+    Json object = record_heading(list);
     object["files"] = json_of(list.rows);
     return written(object);
 }
 
 std::string json(const SavedRows& saved) {
-    Json object = record_heading(saved.title);
+    Json object = record_heading(saved);
     object["file"] = saved.file;
     object["saved"] = saved.saved;
     object["already_there"] = saved.already_there;
@@ -96,7 +97,7 @@ std::string json(const ChartResult& result) {
                           {"target", number_or_null(point.target)},
                           {"signal", signal.empty() ? Json(nullptr) : Json(signal)}});
     }
-    Json object = record_heading(result.title);
+    Json object = record_heading(result);
     object["chart"] = {{"quantity", result.charted.name},
                        {"unit", si_unit(result.charted.measure)},
                        {"age_d", number_or_null(result.age_d)},

@@ -123,8 +123,9 @@ namespace {
 
 template <class Result>
 std::string page(const Result& result, const TextStyle& style) {
-    return html_of(flow_of(result, style),
-                   {.title = "Record " + result.title, .command = "record"});
+    return html_of(
+        flow_of(result, style),
+        {.title = "Record " + result.title, .command = "record", .inputs = result.inputs});
 }
 
 } // namespace

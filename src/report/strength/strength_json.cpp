@@ -126,7 +126,8 @@ Json list_of(const std::vector<Value>& values) {
 std::string json(const StrengthResult& result) {
     const core::StrengthRecord& record = result.record;
     const core::StrengthFindings& findings = result.findings;
-    Json object = json_heading("strength", record.title, core::verdicts_of(findings.checks));
+    Json object =
+        json_heading("strength", record.title, core::verdicts_of(findings.checks), result.inputs);
     object["today"] = units::written_date(result.today);
     object["code"] = record.code_name;
     object["strength_class"] =

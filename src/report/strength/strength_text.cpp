@@ -10,6 +10,7 @@
 #include "../writing/names.hpp"
 #include "../writing/quantity_format.hpp"
 #include "../writing/text_sections.hpp"
+#include "../writing/trace.hpp"
 #include "../writing/wrap.hpp"
 
 #include <fmt/format.h>
@@ -46,7 +47,8 @@ Flow heading(const StrengthResult& result, const TextStyle& style) {
         fmt::format("Strength results, {}; specified {} at {} ({})",
                     specimen_text(record.specimen, style.system), asked,
                     shown({record.strength_age_d, Measure::age}, style.system), record.code_name);
-    return paragraph(text::printable(record.title), {}) + paragraph(line, {}) + "\n" +
+    return paragraph(text::printable(record.title), {}) + file_line(result.inputs) +
+           paragraph(line, {}) + "\n" +
            verdict_line(result.findings.checks, style.system, "NOT ACCEPTED");
 }
 
@@ -146,15 +148,14 @@ Flow text_of_projections(const StrengthResult& result, UnitSystem system) {
                           {"  ", "  "});
             continue;
         }
-        text += paragraph(
-            fmt::format(
-                "{}: strength at {} is {:.3f} times that at {}, by {} batches tested at both; "
-                "one further batch lies between {:.3f} and {:.3f} times (95 %). Holds from {} "
-                "to {} at {}.",
-                early, age, projection.ratio, early, projection.pairs, projection.low_ratio,
-                projection.high_ratio, strength_text(projection.lowest_early_mpa, system),
-                strength_text(projection.highest_early_mpa, system), early),
-            {"  ", "  "});
+        text += paragraph(fmt::format("{}: strength at {} is {:.3f} times that at {}, by {} "
+                                      "batches tested at both; one further batch lies between "
+                                      "{:.3f} and {:.3f} times (95 %). Valid from {} to {} at {}.",
+                                      early, age, projection.ratio, early, projection.pairs,
+                                      projection.low_ratio, projection.high_ratio,
+                                      strength_text(projection.lowest_early_mpa, system),
+                                      strength_text(projection.highest_early_mpa, system), early),
+                          {"  ", "  "});
     }
     return text;
 }
@@ -193,9 +194,12 @@ Flow flow_of(const StrengthResult& result, const TextStyle& style) {
     const core::StrengthFindings& findings = result.findings;
     Flow page = heading(result, style);
     if (!findings.tests.empty()) {
+        page += section("TOGETHER") + text_of_statistics(result, style.system);
+    }
+    page += section("CHECKS") + text_of_checks(findings.checks, style.system);
+    if (!findings.tests.empty()) {
         page += section("TESTS of production, in order of casting") +
                 text_of_tests(result, style.system);
-        page += section("TOGETHER") + text_of_statistics(result, style.system);
     }
     if (!findings.projections.empty()) {
         page += section("EARLY AGES") + text_of_projections(result, style.system);
@@ -204,13 +208,11 @@ Flow flow_of(const StrengthResult& result, const TextStyle& style) {
         page += section("STRENGTH OVER W/CM") + text_of_line(*findings.line, style.system) +
                 strength_figure(*findings.line, style.system);
     }
-    page += section("CHECKS") + text_of_checks(findings.checks, style);
-    page += section("CAUTIONS") + text_of_cautions(findings.worksheet.cautions, style);
     if (style.explain) {
-        page += section("REASONS") + text_of_reasons(findings.worksheet.steps, style);
-        page += section("LIMITS, where they come from") + text_of_limits(findings.checks);
+        page += folded_section("REASONS") + text_of_reasons(findings.worksheet.steps, style);
+        page += folded_section("LIMITS, where they come from") + text_of_limits(findings.checks);
     }
-    return page;
+    return page + section("CAUTIONS") + text_of_cautions(findings.worksheet.cautions, style);
 }
 
 std::string text(const StrengthResult& result, const TextStyle& style) {
@@ -218,7 +220,8 @@ std::string text(const StrengthResult& result, const TextStyle& style) {
 }
 
 std::string html(const StrengthResult& result, const TextStyle& style) {
-    return html_of(flow_of(result, style), {.title = result.record.title, .command = "strength"});
+    return html_of(flow_of(result, style),
+                   {.title = result.record.title, .command = "strength", .inputs = result.inputs});
 }
 
 } // namespace boardmark::report

@@ -114,7 +114,7 @@ Json json_of_column(const core::ComparedMix& column, const std::string& file) {
 } // namespace
 
 std::string json(const ComparisonResult& result) {
-    Json object = json_heading("compare", result.title, verdicts_of(result));
+    Json object = json_heading("compare", result.title, verdicts_of(result), result.inputs);
     object["mixes"] = Json::array();
     for (std::size_t i = 0; i < result.columns.size(); ++i) {
         object["mixes"].push_back(json_of_column(result.columns[i], result.files[i]));

@@ -57,7 +57,7 @@ Flow text_of_materials(const std::vector<std::string>& lines) {
 
 /// The materials of a study are those of one file; several files may use one name for two things.
 Flow text_of_prices(const ComparisonResult& result) {
-    Flow text = section("PRICES AND CARBON, where they come from");
+    Flow text = folded_section("PRICES AND CARBON, where they come from");
     std::vector<std::string> lines;
     for (const core::ComparedMix& column : result.columns) {
         if (!column.proportions) {
@@ -78,7 +78,7 @@ Flow comparison_reasons(const ComparisonResult& result, const TextStyle& style) 
     Flow text;
     for (const core::ComparedMix& column : result.columns) {
         if (column.proportions) {
-            text += section("REASONS, " + text::printable(column.label)) +
+            text += folded_section("REASONS, " + text::printable(column.label)) +
                     text_of_reasons(column.reasons, style);
         }
     }

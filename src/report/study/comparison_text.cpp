@@ -2,11 +2,13 @@
 #include <boardmark/report/writing/words.hpp>
 #include <boardmark/text/utf8.hpp>
 
+#include "../writing/check_merger.hpp"
 #include "../writing/flow.hpp"
 #include "../writing/grid.hpp"
 #include "../writing/html.hpp"
 #include "../writing/quantity_format.hpp"
 #include "../writing/text_sections.hpp"
+#include "../writing/trace.hpp"
 #include "../writing/verdicts.hpp"
 #include "../writing/wrap.hpp"
 #include "comparison_reasons.hpp"
@@ -38,7 +40,7 @@ Flow heading(const ComparisonResult& result, const TextStyle& style) {
                                  ? "What the high-range water reducer buys"
                                  : fmt::format("{} mixes side by side", result.columns.size());
     const Flow text =
-        paragraph(text::printable(result.title), {}) +
+        paragraph(text::printable(result.title), {}) + file_line(result.inputs) +
         paragraph(what + (style.system == core::UnitSystem::us ? ", for 1 yd3" : ", for 1 m3"), {});
     return result.is_study ? text + "\n" + paragraph("The mix as written:", {}) +
                                  verdict_line(result.checks, style.system)
@@ -178,10 +180,12 @@ Flow text_of_remarks(const ComparisonResult& result, core::UnitSystem system) {
                                           ". " +
                                           words(column.unresolved->ways_out.front(), system));
         }
-        for (const core::Check& check : column.checks) {
+        // Of several mixes the checks stand in a section of their own.
+        for (const core::Check& check :
+             result.is_study ? column.checks : std::vector<core::Check>{}) {
             if (check.verdict == core::Verdict::fails) {
-                remarks.add(column.label,
-                            "FAILS " + check.id + ": " + words(check.message, system));
+                const CheckRow row = row_of(check, system);
+                remarks.add(column.label, "FAILS " + row.title + " (" + row.id + "): " + row.told);
             }
         }
         for (const core::Phrase& remark : column.remarks) {
@@ -190,6 +194,18 @@ Flow text_of_remarks(const ComparisonResult& result, core::UnitSystem system) {
         add_missing(column, currency_of(result.columns), remarks);
     }
     return remarks.text();
+}
+
+/// Of the mix as written; of several mixes those of all.
+Flow text_of_compared_checks(const ComparisonResult& result, core::UnitSystem system) {
+    if (result.is_study) {
+        return section("CHECKS of the mix as written") + text_of_checks(result.checks, system);
+    }
+    CheckMerger checks;
+    for (const core::ComparedMix& column : result.columns) {
+        checks.add(column.label, column.checks, system);
+    }
+    return section("CHECKS") + checks_of(checks.rows());
 }
 
 const std::string how_to_read =
@@ -203,13 +219,19 @@ const std::string how_to_read =
 Flow flow_of(const ComparisonResult& result, const TextStyle& style) {
     Flow page = heading(result, style);
     page += section("SIDE BY SIDE") + text_of_figures(result, style);
+    page += section("WHAT DECIDES") + text_of_cautions(result.summary, style);
+    page += text_of_compared_checks(result, style.system);
     if (const Flow remarks = text_of_remarks(result, style.system); !remarks.blocks().empty()) {
         page += section("TO KNOW") + remarks;
     }
-    page += section("WHAT DECIDES") + text_of_cautions(result.summary, style);
     page += section("HOW TO READ IT") + paragraph(how_to_read, {"  ", "  "});
-    page += section("CAUTIONS") + text_of_cautions(result.cautions, style);
-    return style.explain ? page + comparison_reasons(result, style) : page;
+    if (style.explain) {
+        page += comparison_reasons(result, style);
+        if (result.is_study) {
+            page += folded_section("LIMITS, where they come from") + text_of_limits(result.checks);
+        }
+    }
+    return page + section("CAUTIONS") + text_of_cautions(result.cautions, style);
 }
 
 std::string text(const ComparisonResult& result, const TextStyle& style) {
@@ -217,7 +239,8 @@ std::string text(const ComparisonResult& result, const TextStyle& style) {
 }
 
 std::string html(const ComparisonResult& result, const TextStyle& style) {
-    return html_of(flow_of(result, style), {.title = result.title, .command = "compare"});
+    return html_of(flow_of(result, style),
+                   {.title = result.title, .command = "compare", .inputs = result.inputs});
 }
 
 } // namespace boardmark::report

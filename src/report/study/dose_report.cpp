@@ -11,6 +11,7 @@
 #include "../writing/json_values.hpp"
 #include "../writing/quantity_format.hpp"
 #include "../writing/text_sections.hpp"
+#include "../writing/trace.hpp"
 #include "../writing/wrap.hpp"
 #include "comparison_rows.hpp"
 
@@ -111,32 +112,32 @@ Flow text_of_points(const core::DoseResponse& response, UnitSystem system) {
 
 std::string limits_text(const core::DoseResponse& response, UnitSystem system) {
     if (response.limits_hold_from) {
-        return "With less water no limit is broken from " +
+        return "With less water no check fails from " +
                shown({response.points[*response.limits_hold_from].ml_100kg, Measure::dose},
                      system) +
                " on.";
     }
-    return response.limits_hold_at_last
-               ? "With less water no limit is broken at any dose."
-               : "With less water a limit is still broken at the last dose: 'boardmark compare' "
-                 "says which.";
+    return response.limits_hold_at_last ? "With less water no check fails at any dose."
+                                        : "With less water a check still fails at the last dose: "
+                                          "'boardmark compare' says which.";
 }
 
 std::string cost_words(const core::DoseResponse& response, UnitSystem system) {
     if (const auto reason = why_no_cost(response)) {
-        return "Where cost starts to rise is not known; cost: " + words(*reason, system) + ".";
+        return "It is not known where cost starts to rise; cost: " + words(*reason, system) + ".";
     }
     const std::size_t failing = response.failing_less_binder();
     if (failing == response.points.size()) {
-        return "With less binder every dose breaks a limit: none is the cheapest.";
+        return "With less binder a check fails at every dose: none is called the cheapest.";
     }
     if (!response.cheapest) {
-        return "Where cost starts to rise is not known: a price is missing.";
+        return "It is not known where cost starts to rise: a price is missing.";
     }
     const std::size_t cheapest = *response.cheapest;
     const std::string dose = shown({response.points[cheapest].ml_100kg, Measure::dose}, system);
     if (failing > 0) {
-        return "With less binder cost is least at " + dose + " of the doses that break no limit.";
+        return "With less binder cost is least at " + dose +
+               " among the doses at which no check fails.";
     }
     return cheapest == 0 ? "With less binder cost rises from the first dose on: the reducer costs "
                            "more than the binder it saves."
@@ -166,7 +167,7 @@ Json dose_at(const core::DoseResponse& response, std::optional<std::size_t> poin
 
 Flow flow_of(const DoseResult& result, const TextStyle& style) {
     const core::DoseResponse& response = result.response;
-    Flow page = paragraph(text::printable(result.title), {});
+    Flow page = paragraph(text::printable(result.title), {}) + file_line(result.inputs);
     page += paragraph("Response to the dose of " + text::printable(response.reducer) +
                           (style.system == UnitSystem::us ? ", for 1 yd3" : ", for 1 m3"),
                       {});
@@ -179,7 +180,7 @@ Flow flow_of(const DoseResult& result, const TextStyle& style) {
     });
     page +=
         section("WHAT IT SHOWS") +
-        (any_partial ? paragraph("A cost with + is the least it can be: a price is missing.",
+        (any_partial ? paragraph("A cost with + is at least that much: a price is missing.",
                                  {"  - ", "    "})
                      : Flow{}) +
         paragraph(limits_text(response, style.system), {"  - ", "    "}) +
@@ -187,8 +188,11 @@ Flow flow_of(const DoseResult& result, const TextStyle& style) {
         paragraph("Strengths are estimates until they are tested; the reducer's data end at the "
                   "last dose shown.",
                   {"  - ", "    "});
-    page += section("CAUTIONS") + text_of_cautions(result.cautions, style);
-    return page;
+    page += section("CHECKS of the mix as written") + text_of_checks(result.checks, style.system);
+    if (style.explain) {
+        page += folded_section("LIMITS, where they come from") + text_of_limits(result.checks);
+    }
+    return page + section("CAUTIONS") + text_of_cautions(result.cautions, style);
 }
 
 std::string text(const DoseResult& result, const TextStyle& style) {
@@ -197,7 +201,8 @@ std::string text(const DoseResult& result, const TextStyle& style) {
 
 std::string json(const DoseResult& result) {
     const core::DoseResponse& response = result.response;
-    Json object = json_heading("dose", result.title, core::verdicts_of(result.checks));
+    Json object =
+        json_heading("dose", result.title, core::verdicts_of(result.checks), result.inputs);
     object["reducer"] = response.reducer;
     const std::string currency = currency_of(response);
     object["currency"] = currency.empty() ? Json(nullptr) : Json(currency);
@@ -249,7 +254,8 @@ std::string csv(const DoseResult& result, UnitSystem system) {
 }
 
 std::string html(const DoseResult& result, const TextStyle& style) {
-    return html_of(flow_of(result, style), {.title = result.title, .command = "dose"});
+    return html_of(flow_of(result, style),
+                   {.title = result.title, .command = "dose", .inputs = result.inputs});
 }
 
 } // namespace boardmark::report

@@ -50,7 +50,7 @@ Json checks_of(const core::TrialSet& set) {
 } // namespace
 
 std::string json(const TrialSetResult& result) {
-    Json object = json_heading("proportion", result.title, verdicts_of(result.set));
+    Json object = json_heading("proportion", result.title, verdicts_of(result.set), result.inputs);
     object["method"] = result.set.method;
     object["mixes"] = Json::array();
     for (const core::TrialMix& mix : result.set.mixes) {

@@ -3,6 +3,7 @@
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/unit.hpp>
 
+#include "../writing/check_merger.hpp"
 #include "../writing/flow.hpp"
 #include "../writing/grid.hpp"
 #include "../writing/html.hpp"
@@ -10,6 +11,7 @@
 #include "../writing/quantity_format.hpp"
 #include "../writing/side_by_side.hpp"
 #include "../writing/text_sections.hpp"
+#include "../writing/trace.hpp"
 #include "../writing/verdicts.hpp"
 #include "../writing/wrap.hpp"
 #include "trial_set_cautions.hpp"
@@ -44,16 +46,17 @@ Flow text_of_failing(const core::TrialSet& set) {
     }
     return broken.empty()
                ? Flow{}
-               : paragraph(fmt::format("What fails, fails at {}; see the checks. A trial may, for "
-                                       "the sake of the line; the wall may not.",
-                                       fmt::join(broken, ", ")),
-                           {});
+               : paragraph(
+                     fmt::format("What fails, fails at {}; see the checks. A trial may fail a "
+                                 "limit for the sake of the strength line; the wall may not.",
+                                 fmt::join(broken, ", ")),
+                     {});
 }
 
 Flow heading(const TrialSetResult& result, UnitSystem system) {
     const std::string& code = result.requirements.code;
     const std::string limits = code.empty() ? "" : ", limits of " + code;
-    return paragraph(text::printable(result.title), {}) +
+    return paragraph(text::printable(result.title), {}) + file_line(result.inputs) +
            paragraph(fmt::format("Trial set of {} ratios at one slump and air, by {}, {}{}",
                                  result.set.mixes.size(), result.set.method, result.set.procedure,
                                  limits),
@@ -154,7 +157,7 @@ Flow text_of_table(const TrialSetResult& result, UnitSystem system) {
         if (result.batch_m3) {
             add_batches(result, *first, system, table);
         }
-        table.add_heading("held against the limits");
+        table.add_heading("checked against the limits");
         table.add("requirements not met", cells(result.set, [](const SolvedTrial& mix) {
                       const auto count = std::ranges::count(mix.checks, core::Verdict::fails,
                                                             &core::Check::verdict);
@@ -164,53 +167,27 @@ Flow text_of_table(const TrialSetResult& result, UnitSystem system) {
     return Block{table};
 }
 
-/// What is broken or to be watched, mix by mix.
-Flow text_of_set_checks(const core::TrialSet& set, UnitSystem system) {
-    Grid grid{{Align::left, Align::left, Align::left}};
+/// Which mixes have no figures, and the first way out of each.
+Flow text_of_unresolved(const core::TrialSet& set, UnitSystem system) {
+    Grid grid{{Align::left, Align::left}};
     for (const core::TrialMix& mix : set.mixes) {
-        std::string label = label_of(mix);
-        const auto add = [&](const std::string& verdict, const std::string& told) {
-            grid.add({label, verdict, told});
-            label.clear();
-        };
         if (const auto* unresolved = std::get_if<core::Unresolved>(&mix.outcome)) {
-            add("no mix", words(unresolved->what, system) +
-                              "; way out: " + words(unresolved->ways_out.front(), system));
-            continue;
-        }
-        for (const core::Check& check : mix.solved()->checks) {
-            if (check.verdict == core::Verdict::fails || check.verdict == core::Verdict::watch) {
-                add(check.verdict == core::Verdict::fails ? "FAILS" : name_of(check.verdict),
-                    check.id + ": " + words(check.message, system) +
-                        (check.source.citation.empty() ? "" : " [" + check.source.citation + "]"));
-            }
-        }
-        if (!label.empty()) {
-            add("",
-                words(core::headline_of(core::verdicts_of(mix.solved()->checks), "FOR TRIALS ONLY"),
-                      system));
+            grid.add({label_of(mix) + ", no mix", words(unresolved->what, system) + "; way out: " +
+                                                      words(unresolved->ways_out.front(), system)});
         }
     }
-    return grid;
+    return grid.rows().empty() ? Flow{} : Flow{grid};
 }
 
-Flow text_of_open_checks(const core::TrialSet& set) {
-    std::vector<std::string> ids;
+/// The checks of all mixes; one that is told alike of several stands once, after their names.
+Flow text_of_set_checks(const core::TrialSet& set, UnitSystem system) {
+    CheckMerger checks;
     for (const core::TrialMix& mix : set.mixes) {
-        for (const core::Check& check :
-             mix.solved() ? mix.solved()->checks : std::vector<core::Check>{}) {
-            if (check.verdict == core::Verdict::not_checked &&
-                std::ranges::count(ids, check.id) == 0) {
-                ids.push_back(check.id);
-            }
+        if (mix.solved()) {
+            checks.add(label_of(mix), mix.solved()->checks, system);
         }
     }
-    return ids.empty()
-               ? Flow{}
-               : paragraph(fmt::format(
-                               "not checked: {}; 'boardmark proportion' without '--w-cm' says why",
-                               fmt::join(ids, ", ")),
-                           {.first = "  ", .other = "    "});
+    return text_of_unresolved(set, system) + checks_of(checks.rows());
 }
 
 Flow text_of_set_cautions(const core::TrialSet& set, UnitSystem system) {
@@ -225,9 +202,9 @@ Flow text_of_set_reasons(const core::TrialSet& set, const TextStyle& style) {
     Flow text;
     for (const core::TrialMix& mix : set.mixes) {
         if (mix.solved()) {
-            text += section("REASONS, " + label_of(mix)) +
+            text += folded_section("REASONS, " + label_of(mix)) +
                     text_of_reasons(mix.solved()->proportions.worksheet.steps, style) +
-                    section("LIMITS of it, where they come from") +
+                    folded_section("LIMITS of it, where they come from") +
                     text_of_limits(mix.solved()->checks);
         }
     }
@@ -239,15 +216,16 @@ Flow text_of_set_reasons(const core::TrialSet& set, const TextStyle& style) {
 Flow flow_of(const TrialSetResult& result, const TextStyle& style) {
     Flow page = heading(result, style.system);
     page += section("MIXES side by side") + text_of_table(result, style.system);
-    page += section("CHECKS") + text_of_set_checks(result.set, style.system) +
-            text_of_open_checks(result.set);
-    page += section("WHAT TO DO") + text_of_cautions(result.set.advice, style);
     if (const core::Batch* batch = first_batch(result.set)) {
         page +=
             section("AT THE MIXER, each mix in this order") + text_of_order(batch->order, style);
     }
-    page += section("CAUTIONS") + text_of_set_cautions(result.set, style.system);
-    return style.explain ? page + text_of_set_reasons(result.set, style) : page;
+    page += section("CHECKS") + text_of_set_checks(result.set, style.system);
+    page += section("WHAT TO DO") + text_of_cautions(result.set.advice, style);
+    if (style.explain) {
+        page += text_of_set_reasons(result.set, style);
+    }
+    return page + section("CAUTIONS") + text_of_set_cautions(result.set, style.system);
 }
 
 std::string text(const TrialSetResult& result, const TextStyle& style) {
@@ -255,7 +233,8 @@ std::string text(const TrialSetResult& result, const TextStyle& style) {
 }
 
 std::string html(const TrialSetResult& result, const TextStyle& style) {
-    return html_of(flow_of(result, style), {.title = result.title, .command = "proportion"});
+    return html_of(flow_of(result, style),
+                   {.title = result.title, .command = "proportion", .inputs = result.inputs});
 }
 
 } // namespace boardmark::report

@@ -35,7 +35,8 @@ Json json_of_next(const core::NextTrial& next) {
 
 std::string json(const YieldResult& result) {
     const core::Yield& yield = result.yield;
-    Json object = json_heading("yield", result.title, core::verdicts_of(result.checks));
+    Json object =
+        json_heading("yield", result.title, core::verdicts_of(result.checks), result.inputs);
     object["mix"] = result.mix_file;
     object["name"] = result.name.empty() ? Json(nullptr) : Json(result.name);
     object["date"] = result.date ? Json(units::written_date(*result.date)) : Json(nullptr);

@@ -11,6 +11,7 @@
 #include "../writing/names.hpp"
 #include "../writing/quantity_format.hpp"
 #include "../writing/text_sections.hpp"
+#include "../writing/trace.hpp"
 #include "../writing/wrap.hpp"
 
 #include <fmt/format.h>
@@ -36,8 +37,8 @@ Flow heading(const YieldResult& result, UnitSystem system) {
         trial += " of " + units::written_date(*result.date);
     }
     return paragraph(text::printable(result.title), {}) +
-           paragraph(text::printable(trial + ", mix " + result.mix_file), {}) + "\n" +
-           verdict_line(result.checks, system);
+           paragraph(text::printable(trial + ", mix " + result.mix_file), {}) +
+           file_line(result.inputs) + "\n" + verdict_line(result.checks, system);
 }
 
 std::string air_found(const core::Yield& yield, UnitSystem system) {
@@ -81,7 +82,7 @@ std::string relative_yield_text(const YieldResult& result) {
         return text + ": is the intended volume right?";
     }
     return check->verdict == core::Verdict::holds
-               ? text + ": the intended volume, as far as one density test can tell"
+               ? text + ": the intended volume, within what one density test can show"
            : relative < 1 ? text + ": less concrete than intended"
                           : text + ": more concrete than intended";
 }
@@ -96,7 +97,7 @@ Flow text_of_findings(const YieldResult& result, UnitSystem system) {
     grid.add({"density", in_units(yield.density_kg_m3, Measure::fresh_density)});
     grid.add({"yield", in_units(yield.volume_m3, Measure::volume, one_digit_more) + ", intended " +
                            in_units(yield.intended_volume_m3, Measure::volume, one_digit_more) +
-                           fmt::format("; the digits written down leave {:.2g} % open",
+                           fmt::format(", reading precision ±{:.2g} %",
                                        100 * yield.volume_uncertainty_m3 / yield.volume_m3)});
     grid.add({"relative yield", relative_yield_text(result)});
     grid.add({"air", air_found(yield, system)});
@@ -156,18 +157,18 @@ Flow text_of_sheet(const std::vector<SheetRow>& rows, double volume_m3, UnitSyst
     return grid +
            paragraph(
                "Weights for " + shown({volume_m3, Measure::volume}, system, one_digit_more) +
-                   " with the aggregates as wet as in this trial; per volume the water is all "
-                   "mixing water and the aggregates are saturated surface-dry.",
+                   " with the aggregates as wet as in this trial. In the columns per volume the "
+                   "water is all mixing water and the aggregates are saturated surface-dry.",
                {"  ", "  "});
 }
 
 std::string lever_text(const core::NextTrial& next) {
     if (next.lever == core::Lever::water) {
-        return "The lever is the water; cementitious material follows it at the w/cm of the mix.";
+        return "Correct the water; the cementitious material follows it at the w/cm of the mix.";
     }
-    return next.dose ? "The lever is the dose of " + text::printable(next.dose->reducer) +
-                           ", not the water."
-                     : "The lever is the dose of the reducer that was left out, not the water.";
+    return next.dose
+               ? "Correct the dose of " + text::printable(next.dose->reducer) + ", not the water."
+               : "Correct the dose of the reducer that was left out, not the water.";
 }
 
 /// What to change on the batch sheet, in words.
@@ -187,31 +188,40 @@ std::string changes_text(const std::vector<SheetRow>& rows, UnitSystem system) {
                              changes.size() < rows.size() ? "; the rest as before" : "");
 }
 
-/// What the next trial would break, what is to be watched in it and what is open.
-Flow text_of_next_checks(const std::vector<core::Check>& checks, const TextStyle& style) {
-    return verdict_line(checks, style.system) + text_of_checks(without_held(checks), style);
+/// Why there is none, and the ways out.
+Flow text_of_no_next(const core::Unresolved& unresolved, UnitSystem system) {
+    Flow text = paragraph("None follows: " + words(unresolved.what, system), {"  ", "  "});
+    for (const core::Phrase& way : unresolved.ways_out) {
+        text += paragraph(words(way, system), {"  - ", "    "});
+    }
+    return text;
 }
 
+/// What to weigh for the next trial and in which order.
 Flow text_of_next(const YieldResult& result, const TextStyle& style) {
-    if (result.no_next) {
-        Flow text =
-            section("NEXT TRIAL") +
-            paragraph("None follows: " + words(result.no_next->what, style.system), {"  ", "  "});
-        for (const core::Phrase& way : result.no_next->ways_out) {
-            text += paragraph(words(way, style.system), {"  - ", "    "});
-        }
-        return text;
-    }
     const core::NextTrial& next = *result.next;
-    Flow text = section("NEXT TRIAL") + paragraph(lever_text(next), {"  ", "  "});
     const auto rows = batch_sheet(result);
-    text += text_of_sheet(rows, next.batch.volume_m3, style.system);
-    text += paragraph(changes_text(rows, style.system), {"  ", "  "});
-    text += section("WHY") + text_of_steps(next.adjustments, style.system);
-    text += section("AT THE MIXER, in this order") + text_of_order(next.batch.order, style) +
-            text_of_cautions(next.advice, style) + text_of_cautions(next.batch.cautions, style);
-    text += section("CHECKS of the next trial") + text_of_next_checks(next.checks, style);
-    return text;
+    return paragraph(lever_text(next), {"  ", "  "}) +
+           text_of_sheet(rows, next.batch.volume_m3, style.system) +
+           paragraph(changes_text(rows, style.system), {"  ", "  "}) +
+           section("AT THE MIXER, in this order") + text_of_order(next.batch.order, style) +
+           text_of_cautions(next.advice, style) + text_of_cautions(next.batch.cautions, style);
+}
+
+constexpr const char* of_next = "next"; // the scope of the next trial's checks
+
+Flow text_of_next_checks(const std::vector<core::Check>& checks, UnitSystem system) {
+    return verdict_line(core::verdicts_of(checks), system, not_to_be_used, of_next) +
+           strength_line(checks, system) + text_of_checks(checks, system, of_next);
+}
+
+Flow text_of_all_reasons(const YieldResult& result, const TextStyle& style) {
+    Flow text = folded_section("REASONS") + text_of_reasons(result.yield.worksheet.steps, style);
+    if (result.next) {
+        text += folded_section("REASONS of the next trial") +
+                text_of_reasons(result.next->proportions.worksheet.steps, style);
+    }
+    return text + folded_section("LIMITS, where they come from") + text_of_limits(result.checks);
 }
 
 } // namespace
@@ -219,18 +229,20 @@ Flow text_of_next(const YieldResult& result, const TextStyle& style) {
 Flow flow_of(const YieldResult& result, const TextStyle& style) {
     Flow page = heading(result, style.system);
     page += section("FOUND") + text_of_findings(result, style.system);
-    page += text_of_next(result, style);
-    page += section("CHECKS of this trial") + text_of_checks(result.checks, style);
-    page += section("CAUTIONS") + text_of_cautions(result.yield.found.worksheet.cautions, style);
-    if (style.explain) {
-        page += section("REASONS") + text_of_reasons(result.yield.worksheet.steps, style);
-        if (result.next) {
-            page += section("REASONS of the next trial") +
-                    text_of_reasons(result.next->proportions.worksheet.steps, style);
-        }
-        page += section("LIMITS, where they come from") + text_of_limits(result.checks);
+    page += section("NEXT TRIAL") + (result.next ? text_of_next(result, style)
+                                                 : text_of_no_next(*result.no_next, style.system));
+    page += section("CHECKS of this trial") + text_of_checks(result.checks, style.system);
+    if (result.next) {
+        page += section("CHECKS of the next trial") +
+                text_of_next_checks(result.next->checks, style.system);
+        page += folded_section("WHY the next trial is so") +
+                text_of_steps(result.next->adjustments, style.system);
     }
-    return page;
+    if (style.explain) {
+        page += text_of_all_reasons(result, style);
+    }
+    return page + section("CAUTIONS") +
+           text_of_cautions(result.yield.found.worksheet.cautions, style);
 }
 
 std::string text(const YieldResult& result, const TextStyle& style) {
@@ -238,7 +250,8 @@ std::string text(const YieldResult& result, const TextStyle& style) {
 }
 
 std::string html(const YieldResult& result, const TextStyle& style) {
-    return html_of(flow_of(result, style), {.title = result.title, .command = "yield"});
+    return html_of(flow_of(result, style),
+                   {.title = result.title, .command = "yield", .inputs = result.inputs});
 }
 
 } // namespace boardmark::report

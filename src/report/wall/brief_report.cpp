@@ -8,14 +8,18 @@
 #include "../writing/html.hpp"
 #include "../writing/json_values.hpp"
 #include "../writing/long_table.hpp"
-#include "../writing/quantity_format.hpp"
+#include "../writing/measure_units.hpp"
 #include "../writing/text_sections.hpp"
+#include "../writing/trace.hpp"
 #include "../writing/verdicts.hpp"
 
 #include <algorithm>
 
 namespace boardmark::report {
 namespace {
+
+constexpr const char* walls_checks = "CHECKS of the walls";
+constexpr const char* mix_checks = "CHECKS of the mix";
 
 const Indent item{.first = "  - ", .other = "    "};
 
@@ -33,48 +37,36 @@ std::string source_text(const core::Source& source) {
                                   : "");
 }
 
+Flow brief_heading(const BriefResult& result, core::UnitSystem system) {
+    return paragraph(text::printable(result.title), {}) + file_line(result.inputs) +
+           paragraph("Brief for the concrete contractor and the supplier; concrete of " +
+                         text::printable(result.mix_file),
+                     {}) +
+           "\n" + verdict_line(verdicts_of(result.plan), system, "DO NOT PLACE") +
+           strength_line(result.plan.mix_checks, system);
+}
+
 Flow flow_of(const BriefResult& result, const TextStyle& style) {
-    Flow page = paragraph(text::printable(result.title), {}) +
-                paragraph("Brief for the concrete contractor and the supplier; concrete of " +
-                              text::printable(result.mix_file),
-                          {}) +
-                "\n" + verdict_line(verdicts_of(result.plan), style.system, "DO NOT PLACE") +
-                strength_line(result.plan.mix_checks, style.system);
+    Flow page = brief_heading(result, style.system);
     for (const core::BriefSection& section : result.brief.sections) {
         if (!section.items.empty()) {
             page += report::section(section.name) + items_of(section.items, style.system);
         }
     }
-    page += drawn_elevations(result.plan.layout, style.system) +
-            drawn_sections(result.plan.layout, style.system);
+    page += section(walls_checks) + text_of_checks(result.plan.checks, style.system);
+    page += section(mix_checks) + text_of_checks(result.plan.mix_checks, style.system);
     page += section("QUESTIONS for the meeting before the pour") +
             items_of(result.brief.questions, style.system);
-    page += section("CAUTIONS") + items_of(result.brief.cautions, style.system);
+    if (!result.plan.layout.sections.empty()) {
+        page += Flow{Block{Heading{.text = "THE WALLS DRAWN", .page_only = true}}} +
+                drawn_elevations(result.plan.layout, style.system) +
+                drawn_sections(result.plan.layout, style.system);
+    }
     page += section("SOURCES of the figures");
     for (const core::Source& source : result.brief.sources) {
         page += paragraph(source_text(source), item);
     }
-    return page;
-}
-
-/// A sentence in SI with the figures it speaks of.
-Json json_of_item(const core::Phrase& phrase) {
-    Json values = Json::object();
-    for (const core::Argument& argument : phrase.arguments) {
-        if (const auto* quantity = std::get_if<core::Quantity>(&argument.value)) {
-            values[argument.name] = {{"value", quantity->value},
-                                     {"unit", si_unit(quantity->measure)}};
-        }
-    }
-    return {{"text", words(phrase, core::UnitSystem::si)}, {"values", std::move(values)}};
-}
-
-Json json_of_items(const std::vector<core::Phrase>& phrases) {
-    Json items = Json::array();
-    for (const core::Phrase& phrase : phrases) {
-        items.push_back(json_of_item(phrase));
-    }
-    return items;
+    return page + section("CAUTIONS") + items_of(result.brief.cautions, style.system);
 }
 
 /// Whether a sentence tells of a pressure or a tie: the caution then stands in its own row.
@@ -93,11 +85,12 @@ std::string text(const BriefResult& result, const TextStyle& style) {
 }
 
 std::string html(const BriefResult& result, const TextStyle& style) {
-    return html_of(flow_of(result, style), {.title = result.title, .command = "brief"});
+    return html_of(flow_of(result, style),
+                   {.title = result.title, .command = "brief", .inputs = result.inputs});
 }
 
 std::string json(const BriefResult& result) {
-    Json object = json_heading("brief", result.title, verdicts_of(result.plan));
+    Json object = json_heading("brief", result.title, verdicts_of(result.plan), result.inputs);
     object["mix"] = result.mix_file;
     object["sections"] = Json::array();
     for (const core::BriefSection& section : result.brief.sections) {
@@ -130,6 +123,20 @@ std::string csv(const BriefResult& result, core::UnitSystem system) {
     for (const core::BriefSection& section : result.brief.sections) {
         add(section.name, section.items);
     }
+    const auto add_unsettled = [&](const char* section, const std::vector<core::Check>& checks) {
+        int number = 0;
+        for (const core::Check& check : checks) {
+            if (check.verdict != core::Verdict::holds) {
+                const CheckRow row = row_of(check, system);
+                text += csv_row(
+                    {csv_cell(std::string{section}), std::to_string(++number),
+                     csv_cell(printed_verdict(row.verdict) + ", " + row.title + ": " + row.told),
+                     speaks_of_forms(check.message) ? csv_cell(with_form_caution()) : ""});
+            }
+        }
+    };
+    add_unsettled(walls_checks, result.plan.checks);
+    add_unsettled(mix_checks, result.plan.mix_checks);
     add("QUESTIONS", result.brief.questions);
     add("CAUTIONS", result.brief.cautions);
     int number = 0;

@@ -260,7 +260,7 @@ Json json_of_placing(const WallResult& result) {
 
 std::string json(const WallResult& result) {
     const core::WallPlan& plan = result.plan;
-    Json object = json_heading("wall", result.wall.title, verdicts_of(result.plan));
+    Json object = json_heading("wall", result.wall.title, verdicts_of(result.plan), result.inputs);
     object["mix"] = result.mix_file;
     object["walls"] = Json::array();
     for (const core::WallRun& run : result.wall.runs) {

@@ -11,6 +11,7 @@
 #include "../writing/names.hpp"
 #include "../writing/quantity_format.hpp"
 #include "../writing/text_sections.hpp"
+#include "../writing/trace.hpp"
 #include "../writing/verdicts.hpp"
 #include "wall_after_text.hpp"
 #include "wall_forces_text.hpp"
@@ -101,9 +102,9 @@ Flow text_of_quantities(const core::WallQuantities& quantities, UnitSystem syste
            paragraph("Order " + shown({order.order_m3, Measure::volume}, system) +
                          " for the walls: " + shown({order.net_m3, Measure::volume}, system) +
                          fmt::format(" and {:.3g} % more, rounded up", order.waste_percent) +
-                         (footings_m3 > 0
-                              ? "; footings apart, " + shown({footings_m3, Measure::volume}, system)
-                              : "") +
+                         (footings_m3 > 0 ? "; footings separately, " +
+                                                shown({footings_m3, Measure::volume}, system)
+                                          : "") +
                          ".",
                      {"  ", "  "});
 }
@@ -139,10 +140,10 @@ Flow text_of_boards(const WallResult& result, UnitSystem system) {
         bought += (bought.empty() ? "" : ", ") + fmt::format("{} of ", boards.bought) +
                   long_length(boards.stock_m, system);
     }
-    const std::string bound =
-        order.plan.proven
-            ? "No cutting buys less."
-            : "No cutting buys less than " + long_length(order.plan.lower_bound_m, system) + ".";
+    const std::string bound = order.plan.proven
+                                  ? "No cutting plan needs less."
+                                  : "Any cutting plan needs at least " +
+                                        long_length(order.plan.lower_bound_m, system) + ".";
     return courses +
            paragraph(fmt::format("Buy {} boards: {}; {} in all, {:.1f} % of it waste or spoiled, "
                                  "each board used {}. {} {} of joints between boards.",
@@ -203,61 +204,76 @@ Flow text_of_structure(const WallResult& result, UnitSystem system) {
     return text;
 }
 
-/// The verdict on the mix, and those of its checks that do not hold.
-Flow text_of_mix_checks(const std::vector<core::Check>& checks, const TextStyle& style) {
-    return verdict_line(core::verdicts_of(checks), style.system) +
-           text_of_checks(without_held(checks), style);
+Flow wall_heading(const WallResult& result, UnitSystem system) {
+    return paragraph(text::printable(result.wall.title), {}) + file_line(result.inputs) +
+           paragraph("Concrete of " + text::printable(result.mix_file), {}) + "\n" +
+           verdict_line(verdicts_of(result.plan), system) +
+           strength_line(result.plan.mix_checks, system);
+}
+
+/// The figures that a wall file is opened for.
+Flow text_of_figures_asked(const WallResult& result, const TextStyle& style) {
+    const core::WallPlan& plan = result.plan;
+    Flow text = section("QUANTITIES, by the nominal faces") +
+                text_of_quantities(plan.quantities, style.system);
+    if (!plan.forces.empty()) {
+        text += section("FORCES ON THE FORMS, for planning") + text_of_forces(plan.forces, style) +
+                text_of_rise(plan.forces, style.system);
+    }
+    text += section("PLACING") + text_of_placing(result, style.system);
+    if (result.wall.boards) {
+        text += section("BOARDS") + text_of_boards(result, style.system);
+    }
+    if (!plan.runs.empty()) {
+        text += section("JOINTS AND STEEL") + text_of_structure(result, style.system);
+    }
+    return text;
+}
+
+/// What the file says of the walls, and the drawings of it.
+Flow text_of_walls(const WallResult& result, UnitSystem system) {
+    const core::Wall& wall = result.wall;
+    Flow text;
+    if (!wall.runs.empty()) {
+        text += section("WALLS") + text_of_runs(wall.runs, system);
+    }
+    if (!wall.planters.empty() || !wall.benches.empty() || !wall.embedments.empty()) {
+        text += section(wall.runs.empty() ? "PARTS" : "WITH THEM") + text_of_parts(wall, system);
+    }
+    return text + drawn_elevations(result.plan.layout, system) +
+           drawn_sections(result.plan.layout, system);
+}
+
+Flow text_of_all_reasons(const WallResult& result, const TextStyle& style) {
+    const core::WallPlan& plan = result.plan;
+    Flow text;
+    if (!plan.forces.empty()) {
+        for (const core::FormPressure& pressure : plan.forces.front().pressures) {
+            text += folded_section("REASONS, " + pressure.method + ", " +
+                                   column_name(plan.forces.front().wall)) +
+                    text_of_reasons(pressure.steps, style);
+        }
+    }
+    text += folded_section("REASONS, quantities") +
+            text_of_reasons(plan.quantities.worksheet.steps, style);
+    return text + folded_section("LIMITS, where they come from") + text_of_limits(plan.checks) +
+           text_of_limits(plan.mix_checks);
 }
 
 Flow flow_of(const WallResult& result, const TextStyle& style) {
-    const core::Wall& wall = result.wall;
-    Flow page = paragraph(text::printable(wall.title), {}) +
-                paragraph("Concrete of " + text::printable(result.mix_file), {}) + "\n" +
-                verdict_line(verdicts_of(result.plan), style.system) +
-                strength_line(result.plan.mix_checks, style.system);
-    if (!wall.runs.empty()) {
-        page += section("WALLS") + text_of_runs(wall.runs, style.system);
-    }
-    if (!wall.planters.empty() || !wall.benches.empty() || !wall.embedments.empty()) {
-        page +=
-            section(wall.runs.empty() ? "PARTS" : "WITH THEM") + text_of_parts(wall, style.system);
-    }
     const core::WallPlan& plan = result.plan;
-    page += section("QUANTITIES, by the nominal faces") +
-            text_of_quantities(plan.quantities, style.system);
-    if (wall.boards) {
-        page += section("BOARDS") + text_of_boards(result, style.system);
-    }
-    page += drawn_elevations(plan.layout, style.system);
-    if (!plan.forces.empty()) {
-        page += section("FORCES ON THE FORMS, for planning") + text_of_forces(plan.forces, style) +
-                text_of_rise(plan.forces, style.system);
-    }
-    page += drawn_sections(plan.layout, style.system);
-    page += section("PLACING") + text_of_placing(result, style.system);
-    if (!plan.runs.empty()) {
-        page += section("JOINTS AND STEEL") + text_of_structure(result, style.system);
-    }
+    Flow page = wall_heading(result, style.system) + text_of_figures_asked(result, style);
+    page += section("CHECKS of the walls") + text_of_checks(plan.checks, style.system);
+    page += section("CHECKS of the mix") + text_of_checks(plan.mix_checks, style.system);
     if (plan.added_cost) {
         page += section("ADDED COST over plain panels") +
                 flow_of_added_cost(*plan.added_cost, style.system);
     }
-    page += section("CHECKS of the walls") + text_of_checks(plan.checks, style);
-    page += section("CHECKS of the mix") + text_of_mix_checks(plan.mix_checks, style);
-    page += section("CAUTIONS") + text_of_cautions(plan.cautions, style);
-    if (style.explain && !plan.forces.empty()) {
-        for (const core::FormPressure& pressure : plan.forces.front().pressures) {
-            page += section("REASONS, " + pressure.method + ", " +
-                            column_name(plan.forces.front().wall)) +
-                    text_of_reasons(pressure.steps, style);
-        }
-    }
+    page += text_of_walls(result, style.system);
     if (style.explain) {
-        page += section("REASONS, quantities") +
-                text_of_reasons(plan.quantities.worksheet.steps, style);
-        page += section("LIMITS, where they come from") + text_of_limits(plan.checks);
+        page += text_of_all_reasons(result, style);
     }
-    return page;
+    return page + section("CAUTIONS") + text_of_cautions(plan.cautions, style);
 }
 
 } // namespace
@@ -267,7 +283,8 @@ std::string text(const WallResult& result, const TextStyle& style) {
 }
 
 std::string html(const WallResult& result, const TextStyle& style) {
-    return html_of(flow_of(result, style), {.title = result.wall.title, .command = "wall"});
+    return html_of(flow_of(result, style),
+                   {.title = result.wall.title, .command = "wall", .inputs = result.inputs});
 }
 
 } // namespace boardmark::report

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/checks/verdict_summary.hpp>
 #include <boardmark/report/mix/mix_report.hpp>
 
 #include "../figure/figure.hpp"
@@ -19,6 +20,33 @@ namespace boardmark::report {
 /// The name of a section, set off from what stands above.
 struct Heading {
     std::string text;
+    bool folded = false;    ///< a page unfolds its section when asked to, and on paper
+    bool page_only = false; ///< of drawings, which text leaves out
+    bool whole_width = false; ///< on a sheet of two columns over both
+};
+
+/// The verdict of a result in counts and names, which lead to the checks that they name.
+struct Headline {
+    std::string counts;
+    std::vector<core::NamedVerdict> named;
+    core::VerdictState state;
+    std::string scope = {}; ///< of the check lists that it speaks of
+};
+
+/// A check as it is told.
+struct CheckRow {
+    core::Verdict verdict;
+    std::string id;
+    std::string title;
+    std::string told;
+    std::size_t checks = 1; ///< that are told alike, of several mixes or parts
+};
+
+/// Checks below each other.
+struct CheckList {
+    std::vector<CheckRow> rows;
+    std::string scope = {};
+    bool folded = false; ///< their count alone, until all are asked for
 };
 
 /// Text that breaks over lines. Indents that begin with "  - " make it an item of a list.
@@ -44,7 +72,8 @@ struct Drawings {
     std::function<std::vector<Drawing>()> drawn;
 };
 
-using Block = std::variant<Heading, Paragraph, Verbatim, Grid, SideBySide, Figure, Drawings>;
+using Block = std::variant<Heading, Headline, Paragraph, CheckList, Verbatim, Grid, SideBySide,
+                           Figure, Drawings>;
 
 /// A result as what stands one below the other. Text and HTML are two ways to write it down, so
 /// that nothing can stand in one and not in the other but for figures and drawings, which text
@@ -83,6 +112,12 @@ inline Flow operator+(Flow first, Flow second) {
 inline Flow paragraph(std::string text, Indent indent) {
     return Block{Paragraph{std::move(text), std::move(indent)}};
 }
+
+/// "FAILS", "watch": the verdict of a row.
+std::string printed_verdict(core::Verdict verdict);
+
+/// "22 hold", "1 holds"
+std::string held_text(const CheckList& list);
 
 /// The flow as text, no line wider than the style says.
 std::string written(const Flow& flow, const TextStyle& style);

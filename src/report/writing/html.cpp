@@ -2,7 +2,11 @@
 
 #include <boardmark/text/utf8.hpp>
 
+#include "anchors.hpp"
+#include "blank.hpp"
+#include "one_sheet_style.hpp"
 #include "page_template.hpp"
+#include "trace.hpp"
 
 #include <kainjow/mustache.hpp>
 
@@ -33,6 +37,20 @@ std::string role_of(core::Verdict verdict) {
     return "open";
 }
 
+std::string role_of(core::VerdictState state) {
+    switch (state) {
+    case core::VerdictState::fails:
+        return "fails";
+    case core::VerdictState::watch:
+        return "watch";
+    case core::VerdictState::open:
+        return "open";
+    case core::VerdictState::holds:
+        break;
+    }
+    return "holds";
+}
+
 bool is_blank(const std::string& text) {
     return text.find_first_not_of(" \n") == std::string::npos;
 }
@@ -48,6 +66,12 @@ object cell_of(const Grid& grid, const Grid::Row& row, std::size_t column) {
     std::string role = grid.columns()[column] == Align::right ? "r" : "";
     if (row.verdict && column == 0) {
         role = "v " + role_of(*row.verdict);
+    }
+    if (is_blank_to_fill(text)) {
+        return {{"text", ""}, {"class", "blank"}, {"is_name", false}};
+    }
+    if (text == tick_box) {
+        return {{"text", ""}, {"class", "box"}, {"is_name", false}};
     }
     const bool names_row = column == 0 && !row.verdict && !is_blank(text);
     return {{"text", text}, {"class", role}, {"is_name", names_row}};
@@ -86,6 +110,46 @@ object table_of(const Grid& grid, const std::string& name) {
     return table;
 }
 
+/// The names of one verdict, each a link where the page shows its check.
+object named_of(const core::NamedVerdict& verdict, const std::string& scope,
+                const Anchors& anchors) {
+    list names;
+    for (const core::NamedCheck& check : verdict.checks) {
+        object name{{"title", text::printable(check.title)},
+                    {"is_last", &check == &verdict.checks.back()}};
+        if (const auto anchor = anchors.of(scope, verdict.verdict, check.id)) {
+            name["link"] = object{{"anchor", *anchor}};
+        }
+        names.push_back(name);
+    }
+    return {{"heading", verdict.heading}, {"names", names}};
+}
+
+object headline_of(const Headline& headline, const Anchors& anchors) {
+    list named;
+    for (const core::NamedVerdict& verdict : headline.named) {
+        named.push_back(named_of(verdict, headline.scope, anchors));
+    }
+    return {{"counts", headline.counts}, {"role", role_of(headline.state)}, {"named", named}};
+}
+
+object checks_of(const CheckList& checks, const Anchors& anchors) {
+    list rows;
+    for (const CheckRow& row : checks.rows) {
+        rows.push_back(object{{"anchor", anchors.of(row)},
+                              {"role", role_of(row.verdict)},
+                              {"verdict", printed_verdict(row.verdict)},
+                              {"title", row.title},
+                              {"id", row.id},
+                              {"told", row.told}});
+    }
+    object table{{"row", rows}};
+    if (checks.folded) {
+        table["fold"] = object{{"count", held_text(checks)}};
+    }
+    return table;
+}
+
 object figure_of(const Figure& figure) {
     list areas;
     list lines;
@@ -120,12 +184,17 @@ data part(std::string text) {
 /// The blocks of one section, paragraphs that are items of a list gathered into lists.
 class Blocks {
 public:
-    explicit Blocks(std::string name)
-        : name_(std::move(name)) {}
+    Blocks(std::string name, const Anchors& anchors)
+        : name_(std::move(name))
+        , anchors_(&anchors) {}
 
     void add(const Block& block) { std::visit(*this, block); }
 
     void operator()(const Heading&) {}
+    void operator()(const Headline& headline) {
+        push("headline", headline_of(headline, *anchors_));
+    }
+    void operator()(const CheckList& checks) { push("checks", checks_of(checks, *anchors_)); }
     void operator()(const Paragraph& paragraph) {
         if (paragraph.indent.first == item_indent) {
             end_steps();
@@ -190,6 +259,7 @@ private:
     }
 
     std::string name_;
+    const Anchors* anchors_;
     int regions_ = 0;
     list blocks_;
     list items_;
@@ -202,21 +272,36 @@ bool is_title(const Block& block, const std::string& title) {
     return said && said->text == title;
 }
 
-std::vector<std::pair<std::string, list>> sections_of(const Flow& flow, const std::string& title) {
-    std::vector<std::pair<std::string, list>> sections;
-    std::string name = title;
-    Blocks blocks{name};
+/// A heading with what stands below it.
+struct PageSection {
+    Heading heading;
+    list blocks;
+};
+
+std::vector<PageSection> sections_of(const Flow& flow, const std::string& title) {
+    const Anchors anchors{flow};
+    std::vector<PageSection> sections;
+    Heading current{title};
+    Blocks blocks{title, anchors};
     for (const Block& block : flow.blocks()) {
         if (const auto* heading = std::get_if<Heading>(&block)) {
-            sections.emplace_back(name, blocks.all());
-            name = heading->text;
-            blocks = Blocks{name};
+            sections.push_back({current, blocks.all()});
+            current = *heading;
+            blocks = Blocks{current.text, anchors};
         } else if (!sections.empty() || !is_title(block, title)) {
             blocks.add(block);
         }
     }
-    sections.emplace_back(name, blocks.all());
+    sections.push_back({current, blocks.all()});
     return sections;
+}
+
+list inputs_of(const InputFiles& inputs) {
+    list files;
+    for (const InputFile& input : inputs) {
+        files.push_back(object{{"file", shown_name(input)}, {"sha256", input.sha256}});
+    }
+    return files;
 }
 
 } // namespace
@@ -226,16 +311,25 @@ std::string html_of(const Flow& flow, const PageWords& words) {
     const auto sections = sections_of(flow, title);
     list below;
     for (auto section = sections.begin() + 1; section != sections.end(); ++section) {
-        below.push_back(object{{"name", section->first}, {"blocks", section->second}});
+        below.push_back(object{{"name", section->heading.text},
+                               {"folded", section->heading.folded},
+                               {"wide", section->heading.whole_width},
+                               {"blocks", section->blocks}});
     }
     mustache page{page_template};
     data all;
     all.set("title", title);
     all.set("command", words.command);
+    all.set("program", program_text());
+    all.set("inputs", inputs_of(words.inputs));
     all.set("hash", style_hash);
-    all.set("opening", sections.front().second);
+    all.set("opening", sections.front().blocks);
     all.set("sections", below);
     all.set("style", part(page_style));
+    if (words.one_sheet) {
+        all.set("one_sheet", object{{"sheet_hash", one_sheet_style_hash},
+                                    {"sheet_style", part(one_sheet_style)}});
+    }
     all.set("block", part(block_template));
     return page.render(all);
 }

@@ -3,8 +3,8 @@
 #include <boardmark/report/writing/words.hpp>
 
 #include "finite.hpp"
+#include "measure_units.hpp"
 #include "names.hpp"
-#include "quantity_format.hpp"
 
 namespace boardmark::report {
 namespace {
@@ -59,12 +59,29 @@ Json json_of(const core::BatchItem& item) {
     return row;
 }
 
+/// A sentence in SI with the figures it speaks of.
+Json json_of_item(const core::Phrase& phrase) {
+    Json values = Json::object();
+    for (const core::Argument& argument : phrase.arguments) {
+        if (const auto* quantity = std::get_if<core::Quantity>(&argument.value)) {
+            values[argument.name] = {{"value", quantity->value},
+                                     {"unit", si_unit(quantity->measure)}};
+        }
+    }
+    return {{"text", words(phrase, json_system)}, {"values", std::move(values)}};
+}
+
 } // namespace
 
 Json json_heading(const std::string& command, const std::string& title,
-                  const core::VerdictSummary& verdict) {
+                  const core::VerdictSummary& verdict, const InputFiles& inputs) {
+    Json files = Json::array();
+    for (const InputFile& input : inputs) {
+        files.push_back({{"file", input.name}, {"sha256", input.sha256}});
+    }
     return {{"boardmark", 1},
             {"program", {{"name", "boardmark"}, {"version", BOARDMARK_VERSION}}},
+            {"inputs", std::move(files)},
             {"command", command},
             {"title", title},
             {"verdict", json_of(verdict)}};
@@ -123,6 +140,14 @@ Json json_of(const std::vector<core::Phrase>& phrases) {
         list.push_back(words(phrase, json_system));
     }
     return list;
+}
+
+Json json_of_items(const std::vector<core::Phrase>& phrases) {
+    Json items = Json::array();
+    for (const core::Phrase& phrase : phrases) {
+        items.push_back(json_of_item(phrase));
+    }
+    return items;
 }
 
 Json json_of(const core::Selection& selection) {

@@ -5,6 +5,7 @@
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/checks/verdict_summary.hpp>
 #include <boardmark/core/mix/proportions.hpp>
+#include <boardmark/report/writing/input_file.hpp>
 
 #include <nlohmann/json.hpp>
 
@@ -18,7 +19,7 @@ using Json = nlohmann::ordered_json;
 
 /// The members that begin every result.
 Json json_heading(const std::string& command, const std::string& title,
-                  const core::VerdictSummary& verdict);
+                  const core::VerdictSummary& verdict, const InputFiles& inputs);
 
 Json json_of(const core::VerdictSummary& verdict);
 
@@ -26,6 +27,8 @@ Json number_or_null(std::optional<double> value);
 Json json_of(const std::vector<core::Check>& checks);
 Json json_of(const std::vector<core::Step>& steps);
 Json json_of(const std::vector<core::Phrase>& phrases);
+/// Sentences in SI with the figures that they speak of.
+Json json_of_items(const std::vector<core::Phrase>& phrases);
 Json json_of(const core::Selection& selection);
 Json json_of(const std::vector<core::Ingredient>& ingredients);
 Json json_of(const core::Totals& totals);

@@ -6,7 +6,7 @@ namespace boardmark::report {
 
 // The policy names the hash of the style, so that no other style can be smuggled in; a test
 // computes it again.
-constexpr const char* style_hash = "sha256-JEqmU57WhMen5Q8NqxsU+D++2upYMZw7zo56016z504=";
+constexpr const char* style_hash = "sha256-kf3OVJ3U72uV8ta1iPopfnkeYVnthGC6eWN+bC9NHCo=";
 
 constexpr const char* page_style = R"(
 :root{--paper:#fcfbf8;--ink:#1c1f22;--soft:#565c62;--line:#cfcbc2;--accent:#28495c;
@@ -36,6 +36,15 @@ tbody .n{color:var(--soft)}
 .v{white-space:nowrap;font-weight:600}
 .holds{color:var(--holds)}.fails{color:var(--fails)}.watch{color:var(--watch)}.open{color:var(--open)}
 .verdict{font-weight:600;border-left:.3rem solid;padding-left:.8rem;margin:1rem 0}
+.verdict a{color:inherit}
+.checks{width:100%;margin:.5rem 0}
+.checks th,.checks td{overflow-wrap:anywhere}
+.checks th{width:16rem}
+.checks tr:target>*{background:var(--area)}
+.id{display:block;color:var(--soft);font-size:.85rem}
+summary{cursor:pointer;margin:.4rem 0}
+summary h2{display:inline-block;margin:1.6rem 0 0}
+@media screen{.fold:not([open])+.folded:not(:has(:target)){display:none}}
 pre{overflow-x:auto;font:0.85rem/1.35 ui-monospace,"DejaVu Sans Mono",monospace}
 figure{margin:1rem 0}
 .drawing svg{display:block;max-width:100%;height:auto;background:#fff}
@@ -53,11 +62,15 @@ svg .point{fill:var(--paper);stroke:var(--accent);stroke-width:2.5}
 svg .chosen{fill:var(--fails);stroke:var(--paper);stroke-width:2}
 footer{margin-top:2.5rem;color:var(--soft);font-size:.9rem;border-top:1px solid var(--line);
 padding-top:.6rem}
-@media (max-width:40rem){main{padding:1.25rem .9rem 2rem}th,td{padding-right:.6rem}}
+footer p{margin:.2rem 0}
+@media (max-width:40rem){main{padding:1.25rem .9rem 2rem}th,td{padding-right:.6rem}
+.checks tr>*{display:block;width:auto;border:0;padding:.05rem 0}
+.checks tr{display:block;border-top:1px solid var(--line);padding:.4rem 0}}
 @page{margin:16mm 14mm}
 @media print{:root{--paper:#fff;--ink:#000;--soft:#444;--line:#bbb;--accent:#123;--holds:#064;
 --fails:#800;--watch:#640;--open:#444;--area:#e4e8ea}
-body{font-size:10pt}main{max-width:none;padding:0}h2{break-after:avoid}
+body{font-size:10pt}main{max-width:none;padding:0}h2,summary{break-after:avoid}
+summary{list-style:none}summary::-webkit-details-marker{display:none}
 tr,li,figure,.verdict{break-inside:avoid}.table{overflow:visible}thead{display:table-header-group}}
 )";
 
@@ -65,12 +78,13 @@ constexpr const char* page_template = R"(<!DOCTYPE html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src '{{hash}}'; base-uri 'none'; form-action 'none'">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src '{{hash}}'{{#one_sheet}} '{{sheet_hash}}'{{/one_sheet}}; base-uri 'none'; form-action 'none'">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <title>{{title}}: {{command}}</title>
 <style>{{>style}}</style>
-</head>
+{{#one_sheet}}<style>{{>sheet_style}}</style>
+{{/one_sheet}}</head>
 <body>
 <main>
 <header>
@@ -78,18 +92,33 @@ constexpr const char* page_template = R"(<!DOCTYPE html>
 {{#opening}}{{>block}}{{/opening}}
 </header>
 {{#sections}}
-<section>
-<h2>{{name}}</h2>
-{{#blocks}}{{>block}}{{/blocks}}
-</section>
+<section{{#wide}} class="wide"{{/wide}}>
+{{#folded}}<details class="fold"><summary><h2>{{name}}</h2></summary></details>
+<div class="folded">
+{{/folded}}{{^folded}}<h2>{{name}}</h2>
+{{/folded}}{{#blocks}}{{>block}}{{/blocks}}
+{{#folded}}</div>
+{{/folded}}</section>
 {{/sections}}
-<footer>Written by boardmark {{command}}. Proportions and forces are a start, to be proven on the job; local codes and the licensed engineer decide.</footer>
+<footer>
+<p>Written by {{program}}, {{command}}. Proportions and forces are a start, to be proven on the job; local codes and the licensed engineer decide.</p>
+{{#inputs}}<p>{{file}}, SHA-256 {{sha256}}</p>
+{{/inputs}}</footer>
 </main>
 </body>
 </html>
 )";
 
-constexpr const char* block_template = R"({{#paragraph}}<p>{{text}}</p>
+constexpr const char* block_template =
+    R"({{#headline}}<p class="verdict {{role}}">{{counts}}{{#named}}<br>
+{{heading}}: {{#names}}{{#link}}<a href="#{{anchor}}">{{title}}</a>{{/link}}{{^link}}{{title}}{{/link}}{{#is_last}}.{{/is_last}}{{^is_last}}, {{/is_last}}{{/names}}{{/named}}</p>
+{{/headline}}{{#checks}}{{#fold}}<details class="fold"><summary>{{count}}</summary></details>
+<div class="folded">
+{{/fold}}<table class="checks"><tbody>
+{{#row}}<tr id="{{anchor}}"><td class="v {{role}}">{{verdict}}</td><th scope="row">{{title}} <span class="id">{{id}}</span></th><td>{{told}}</td></tr>
+{{/row}}</tbody></table>
+{{#fold}}</div>
+{{/fold}}{{/checks}}{{#paragraph}}<p>{{text}}</p>
 {{/paragraph}}{{#verdict}}<p class="verdict {{role}}">{{text}}</p>
 {{/verdict}}{{#items}}<ul>
 {{#item}}<li>{{text}}</li>

@@ -1,6 +1,10 @@
 #include "text_sections.hpp"
 
+#include <boardmark/core/checks/check_remedy.hpp>
+#include <boardmark/core/checks/check_title.hpp>
+#include <boardmark/core/checks/told_together.hpp>
 #include <boardmark/report/writing/words.hpp>
+#include <boardmark/text/utf8.hpp>
 
 #include "grid.hpp"
 #include "names.hpp"
@@ -11,28 +15,10 @@
 
 #include <algorithm>
 #include <iterator>
+#include <utility>
 
 namespace boardmark::report {
 namespace {
-
-std::string printed_verdict(core::Verdict verdict) {
-    return verdict == core::Verdict::fails ? "FAILS" : name_of(verdict);
-}
-
-/// The colour of a headline.
-core::Verdict verdict_of(core::VerdictState state) {
-    switch (state) {
-    case core::VerdictState::fails:
-        return core::Verdict::fails;
-    case core::VerdictState::watch:
-        return core::Verdict::watch;
-    case core::VerdictState::open:
-        return core::Verdict::not_checked;
-    case core::VerdictState::holds:
-        return core::Verdict::holds;
-    }
-    return core::Verdict::not_checked;
-}
 
 std::string marks_text(const core::Marks& marks) {
     std::vector<std::string> names;
@@ -73,10 +59,18 @@ Flow section(const std::string& name) {
     return Block{Heading{name}};
 }
 
+Flow folded_section(const std::string& name) {
+    return Block{Heading{name, true}};
+}
+
+Flow wide_section(const std::string& name) {
+    return Block{Heading{.text = name, .whole_width = true}};
+}
+
 Flow verdict_line(const core::VerdictSummary& summary, core::UnitSystem system,
-                  const std::string& refusal) {
-    return Block{Paragraph{
-        words(core::headline_of(summary, refusal), system), {}, verdict_of(summary.state())}};
+                  const std::string& refusal, const std::string& scope) {
+    return Block{Headline{words(core::counts_of(summary, refusal), system), core::named_in(summary),
+                          summary.state(), scope}};
 }
 
 Flow strength_line(const std::vector<core::Check>& checks, core::UnitSystem system) {
@@ -93,29 +87,46 @@ Flow verdict_line(const std::vector<core::Check>& checks, core::UnitSystem syste
     return verdict_line(core::verdicts_of(checks), system, refusal) + strength_line(checks, system);
 }
 
-std::vector<core::Check> without_held(const std::vector<core::Check>& checks) {
-    std::vector<core::Check> rest;
-    std::ranges::copy_if(checks, std::back_inserter(rest), [](const core::Check& check) {
-        return check.verdict != core::Verdict::holds;
-    });
-    return rest;
+CheckRow row_of(const core::Check& check, core::UnitSystem system) {
+    std::string told = words(check.message, system);
+    if (!check.source.citation.empty() && check.verdict != core::Verdict::not_checked) {
+        told += " [" + check.source.citation + "]";
+    }
+    const std::string remedy{core::remedy_of(check.id)};
+    if (check.verdict == core::Verdict::fails && !remedy.empty()) {
+        told +=
+            ". Remedy: " + (system == core::UnitSystem::us ? in_us_trade_words(remedy) : remedy);
+    }
+    return {check.verdict, text::printable(check.id), text::printable(core::title_of(check.id)),
+            std::move(told)};
 }
 
-Flow text_of_checks(const std::vector<core::Check>& checks, const TextStyle& style) {
-    Grid grid{{Align::left, Align::left, Align::left}};
+Flow checks_of(const std::vector<CheckRow>& rows, const std::string& scope) {
+    CheckList unsettled{{}, scope};
+    CheckList held{{}, scope, true};
     for (const core::Verdict verdict : {core::Verdict::fails, core::Verdict::watch,
-                                        core::Verdict::holds, core::Verdict::not_checked}) {
-        for (const core::Check& check : checks) {
-            if (check.verdict == verdict) {
-                std::string message = words(check.message, style.system);
-                if (!check.source.citation.empty() && verdict != core::Verdict::not_checked) {
-                    message += " [" + check.source.citation + "]";
-                }
-                grid.add(verdict, {printed_verdict(verdict), check.id, message});
-            }
+                                        core::Verdict::not_checked, core::Verdict::holds}) {
+        auto& list = verdict == core::Verdict::holds ? held : unsettled;
+        std::ranges::copy_if(rows, std::back_inserter(list.rows),
+                             [&](const CheckRow& row) { return row.verdict == verdict; });
+    }
+    Flow flow;
+    for (CheckList* list : {&unsettled, &held}) {
+        if (!list->rows.empty()) {
+            flow += Block{std::move(*list)};
         }
     }
-    return grid;
+    return flow;
+}
+
+Flow text_of_checks(const std::vector<core::Check>& checks, core::UnitSystem system,
+                    const std::string& scope) {
+    std::vector<CheckRow> rows;
+    for (const core::ToldCheck& told : core::told_together(checks)) {
+        rows.push_back(row_of(told.check, system));
+        rows.back().checks = told.parts;
+    }
+    return checks_of(rows, scope);
 }
 
 Flow text_of_limits(const std::vector<core::Check>& checks) {

@@ -15,12 +15,20 @@ namespace boardmark::report {
 /// The name of a section, set off from what stands above.
 Flow section(const std::string& name);
 
+/// The name of a section that a page folds: what only explains.
+Flow folded_section(const std::string& name);
+
+/// The same where one of the two columns of a sheet is too narrow.
+Flow wide_section(const std::string& name);
+
 /// What must not be done with concrete of which some requirement is not met.
 constexpr const char* not_to_be_used = "DO NOT USE AS IT IS";
 
 /// The headline of a result: what fails, is to be watched, is open. Green only where all holds.
+///
+/// @param scope of the checks that it leads to, where a result holds those of several mixes
 Flow verdict_line(const core::VerdictSummary& summary, core::UnitSystem system,
-                  const std::string& refusal = not_to_be_used);
+                  const std::string& refusal = not_to_be_used, const std::string& scope = "");
 
 /// The strength expected beside the strength required, where the checks speak of it.
 Flow strength_line(const std::vector<core::Check>& checks, core::UnitSystem system);
@@ -29,10 +37,14 @@ Flow strength_line(const std::vector<core::Check>& checks, core::UnitSystem syst
 Flow verdict_line(const std::vector<core::Check>& checks, core::UnitSystem system,
                   const std::string& refusal = not_to_be_used);
 
-/// The checks that fail, are to be watched or are open.
-std::vector<core::Check> without_held(const std::vector<core::Check>& checks);
+/// A check as it is told, with the source of its limit.
+CheckRow row_of(const core::Check& check, core::UnitSystem system);
 
-Flow text_of_checks(const std::vector<core::Check>& checks, const TextStyle& style);
+/// What fails, is to be watched or is open, with what settles it; then what holds, folded.
+Flow checks_of(const std::vector<CheckRow>& rows, const std::string& scope = "");
+Flow text_of_checks(const std::vector<core::Check>& checks, core::UnitSystem system,
+                    const std::string& scope = "");
+
 Flow text_of_cautions(const std::vector<core::Phrase>& cautions, const TextStyle& style);
 
 /// Steps that are done one after the other, numbered.

@@ -32,10 +32,29 @@ struct VerdictSummary {
 
 VerdictSummary verdicts_of(const std::vector<Check>& checks);
 
-/// The summary in sentences: what has no mix first, then what fails, what is to be watched and what
-/// is open, each with its count and names. Only where everything holds does it say so.
+/// A check in a headline, or a part that has no mix.
+struct NamedCheck {
+    std::string title;
+    std::string id; ///< empty: a part without a mix
+};
+
+/// The names of one verdict in a headline.
+struct NamedVerdict {
+    std::string heading; ///< "To watch"
+    Verdict verdict;
+    std::vector<NamedCheck> checks;
+};
+
+/// The summary in counts: what has no mix first, then what fails, is to be watched, is open, holds.
+/// Only where everything holds does it say so.
 ///
 /// @param refusal what must not be done where something fails: "DO NOT USE AS IT IS"
+Phrase counts_of(const VerdictSummary& summary, const std::string& refusal);
+
+/// What a headline names after its counts, the worst first; what holds has no names.
+std::vector<NamedVerdict> named_in(const VerdictSummary& summary);
+
+/// Counts and names as sentences.
 Phrase headline_of(const VerdictSummary& summary, const std::string& refusal);
 
 } // namespace boardmark::core

@@ -5,6 +5,7 @@
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/strength/expected_strength.hpp>
+#include <boardmark/report/writing/input_file.hpp>
 #include <boardmark/report/writing/text_style.hpp>
 
 #include <string>
@@ -21,12 +22,14 @@ struct MixResult {
     const std::vector<core::Check>& checks;
     core::StrengthOverRatio strength = {};       ///< drawn where it has points
     const core::GradingRules* grading = nullptr; ///< draws the gradings that are stated
+    InputFiles inputs = {};
 };
 
 /// A worksheet that a concrete technician can follow from the top.
 std::string text(const MixResult& result, const TextStyle& style);
 
-/// The same as one page for a browser, that needs no network; all reasons are in it.
+/// The same as one page for a browser, that needs no network: what holds and the steps
+/// are folded.
 std::string html(const MixResult& result, const TextStyle& style);
 
 /// The object of the contract: SI, unrounded, keys in fixed order. The same for both systems.

@@ -18,6 +18,7 @@ struct RecordSummary {
     const std::vector<core::RecordedFile>& files;
     const std::vector<core::RecordedTrial>& trials;
     const std::vector<core::RecordedSpecimen>& specimens;
+    InputFiles inputs = {};
 };
 
 /// Rows of a record, or its files.
@@ -26,6 +27,7 @@ struct RecordList {
     std::string title; ///< the record's file
     const std::vector<Row>& rows;
     bool to_the_bit = true; ///< in CSV and SI, so that the rows come back as they are; else rounded
+    InputFiles inputs = {};
 };
 
 /// What became of rows that were to be saved.
@@ -35,6 +37,7 @@ struct SavedRows {
     std::size_t saved;
     std::size_t already_there;
     std::vector<core::Phrase> cautions = {}; ///< figures that are possible, hardly true
+    InputFiles inputs = {};
 };
 
 /// A control chart over a record.
@@ -46,6 +49,7 @@ struct ChartResult {
     const std::vector<core::ChartPoint>& points; ///< at least one
     const core::ControlChart& chart;
     const core::ControlChartRules& rules;
+    InputFiles inputs = {};
 };
 
 /// Text for a terminal, at most 100 columns wide.

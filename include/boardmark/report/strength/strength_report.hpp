@@ -12,6 +12,7 @@ struct StrengthResult {
     const core::StrengthRecord& record;
     const core::StrengthFindings& findings;
     int today; ///< days since 1970-01-01
+    InputFiles inputs = {};
 };
 
 /// Tests with running averages and verdicts, scatter, early ages, the line; at most 100 columns.

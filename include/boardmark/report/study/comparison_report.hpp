@@ -19,6 +19,7 @@ struct ComparisonResult {
     std::vector<core::Phrase> cautions;
     bool is_study = false;       ///< the uses of one mix's reducer: differences to the first column
     bool only_different = false; ///< leaves rows out that are equal in all columns
+    InputFiles inputs = {};
 };
 
 /// The columns side by side, four to a block, at most 100 columns wide.

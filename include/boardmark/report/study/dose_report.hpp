@@ -14,6 +14,7 @@ struct DoseResult {
     const core::DoseResponse& response;
     const std::vector<core::Check>& checks; ///< of the mix as written
     const std::vector<core::Phrase>& cautions;
+    InputFiles inputs = {};
 };
 
 /// The response in steps, both uses side by side; at most 100 columns wide.

@@ -14,6 +14,7 @@ struct TrialSetResult {
     const core::Requirements& requirements;
     const core::TrialSet& set;
     std::optional<double> batch_m3; ///< where batches are asked for
+    InputFiles inputs = {};
 };
 
 /// The mixes side by side, at most 100 columns wide.

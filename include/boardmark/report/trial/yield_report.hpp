@@ -24,12 +24,13 @@ struct YieldResult {
     const std::vector<core::Check>& checks;
     const std::optional<core::NextTrial>& next;
     const std::optional<core::Unresolved>& no_next; ///< why there is no next trial
+    InputFiles inputs = {};
 };
 
 /// What the trial was, what to change on the batch sheet; at most 100 columns wide.
 std::string text(const YieldResult& result, const TextStyle& style);
 
-/// The same as one page for a browser, that needs no network; all reasons are in it.
+/// The same as one page for a browser, that needs no network.
 std::string html(const YieldResult& result, const TextStyle& style);
 
 /// The object of the contract.

@@ -13,6 +13,7 @@ struct BriefResult {
     std::string mix_file; ///< as the wall file names it
     const core::Brief& brief;
     const core::WallPlan& plan;
+    InputFiles inputs = {};
 };
 
 /// The brief as a document; at most 100 columns wide.

@@ -12,6 +12,7 @@ struct WallResult {
     const core::Wall& wall;
     const core::WallPlan& plan;
     std::string mix_file; ///< as the wall file names it
+    InputFiles inputs = {};
 };
 
 /// Quantities, boards, forces on the forms, placing, joints and steel; at most 100 columns wide.

@@ -13,6 +13,7 @@ constexpr std::size_t page_width = 100;
 struct TextStyle {
     core::UnitSystem system; ///< units shown
     bool explain = false;    ///< adds the reason, the source and the inputs of every value
+    bool all = false;        ///< lists the checks that hold, not their count alone
     bool colour = false;
     std::size_t width = page_width; ///< columns of the widest line, at least 60
 };

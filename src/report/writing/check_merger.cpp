@@ -1,0 +1,36 @@
+#include "check_merger.hpp"
+
+#include <boardmark/text/utf8.hpp>
+
+#include "text_sections.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace boardmark::report {
+
+void CheckMerger::add(const std::string& label, const std::vector<core::Check>& checks,
+                      core::UnitSystem system) {
+    for (const core::Check& check : checks) {
+        const CheckRow row = row_of(check, system);
+        const auto told = std::ranges::find_if(merged_, [&](const Merged& other) {
+            return other.row.id == row.id && other.row.verdict == row.verdict &&
+                   other.row.told == row.told;
+        });
+        Merged& merged = told == merged_.end() ? merged_.emplace_back(Merged{row, {}}) : *told;
+        merged.labels.push_back(text::printable(label));
+    }
+}
+
+std::vector<CheckRow> CheckMerger::rows() const {
+    std::vector<CheckRow> rows;
+    for (const Merged& merged : merged_) {
+        rows.push_back(merged.row);
+        rows.back().told = fmt::format("{}: {}", fmt::join(merged.labels, ", "), merged.row.told);
+        rows.back().checks = merged.labels.size();
+    }
+    return rows;
+}
+
+} // namespace boardmark::report
