@@ -196,5 +196,5 @@ TEST_CASE("A submittal whose stone states no absorption has a yield and no next 
     const auto next = core::next_trial(trial, *yield, *designed, tables());
     REQUIRE_FALSE(next);
     CHECK_THAT(std::get<std::string>(next.why().what.arguments.front().value),
-               Contains("stone: absorption_percent"));
+               Contains("stone: aggregate.absorption_percent is missing"));
 }

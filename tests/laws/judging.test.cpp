@@ -35,7 +35,7 @@ void draw_what_is_checked(core::Mix& mix) {
                                 {0.60, between(15, 35, "weak, MPa")}};
     }
     if (perhaps("average stated")) {
-        asked.average = core::StatedAverage{between(25, 60, "average, MPa"), ""};
+        asked.average = core::StatedAverage{between(asked.strength_mpa, 60, "average, MPa"), ""};
     }
     if (perhaps("weather stated")) {
         asked.placing.air_c = between(-10, 40, "air, degC");

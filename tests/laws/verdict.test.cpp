@@ -185,7 +185,7 @@ TEST_CASE("more of a supplementary material never makes the verdict of its cap b
 
 TEST_CASE("what a cement holds counts like the same material beside it") {
     holds([] {
-        const double ash = between(0, 60, "fly ash, percent");
+        const double ash = between(0.1, 60, "fly ash, percent");
         const core::UnitSystem system = any_system();
         core::SubmittedMix beside = submitted(0.38, 6, {"F3"}, system);
         beside.amounts.front().kg_m3 = 4 * (100 - ash);

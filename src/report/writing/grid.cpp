@@ -111,9 +111,9 @@ std::vector<Grid::Block> Grid::blocks(const std::vector<std::size_t>& widest,
 
 /// The last column of words, beside the others where it has room there, else below them.
 std::string Grid::with_words(const std::string& others, const std::string& words,
-                             std::size_t width) const {
+                             std::size_t widest_words, std::size_t width) {
     const std::size_t taken = shown_width(others);
-    const bool has_room = taken + std::min(widths().back(), narrowest_last_column) <= width;
+    const bool has_room = taken + std::min(widest_words, narrowest_last_column) <= width;
     if (has_room && !words.empty()) {
         return wrapped(words, {others, std::string(taken, ' ')}, width);
     }
@@ -132,7 +132,8 @@ std::string Grid::several_blocks(const std::vector<std::size_t>& widest, std::si
         for (const Row& row : rows_) {
             const std::string others = beside(row, block, widest, colour);
             const bool is_whole = row.cells.size() == columns_.size();
-            result += has_words ? with_words(others, is_whole ? row.cells.back() : "", width)
+            result += has_words ? with_words(others, is_whole ? row.cells.back() : "",
+                                             widest.back(), width)
                                 : text::fitted(without_trailing_spaces(others), width);
         }
     }

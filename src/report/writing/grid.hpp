@@ -52,8 +52,8 @@ private:
                        bool colour) const;
     std::string one_block(const std::vector<std::size_t>& widest, std::size_t width,
                           bool colour) const;
-    std::string with_words(const std::string& others, const std::string& words,
-                           std::size_t width) const;
+    static std::string with_words(const std::string& others, const std::string& words,
+                                  std::size_t widest_words, std::size_t width);
     std::string several_blocks(const std::vector<std::size_t>& widest, std::size_t width,
                                bool colour) const;
 

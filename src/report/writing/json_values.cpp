@@ -1,6 +1,7 @@
 #include "json_values.hpp"
 
 #include <boardmark/report/writing/words.hpp>
+#include <boardmark/text/utf8.hpp>
 
 #include "finite.hpp"
 #include "measure_units.hpp"
@@ -77,7 +78,7 @@ Json json_heading(const std::string& command, const std::string& title,
                   const core::VerdictSummary& verdict, const InputFiles& inputs) {
     Json files = Json::array();
     for (const InputFile& input : inputs) {
-        files.push_back({{"file", input.name}, {"sha256", input.sha256}});
+        files.push_back({{"file", text::printable(input.name)}, {"sha256", input.sha256}});
     }
     return {{"boardmark", 1},
             {"program", {{"name", "boardmark"}, {"version", BOARDMARK_VERSION}}},

@@ -6,7 +6,7 @@ namespace boardmark::report {
 
 // The policy names the hash of the style, so that no other style can be smuggled in; a test
 // computes it again.
-constexpr const char* style_hash = "sha256-kf3OVJ3U72uV8ta1iPopfnkeYVnthGC6eWN+bC9NHCo=";
+constexpr const char* style_hash = "sha256-VLyjW59xTDGFZ6BaoVe4Rqqvo9A6tFtRfHfqMA96hWE=";
 
 constexpr const char* page_style = R"(
 :root{--paper:#fcfbf8;--ink:#1c1f22;--soft:#565c62;--line:#cfcbc2;--accent:#28495c;
@@ -70,6 +70,7 @@ footer p{margin:.2rem 0}
 @media print{:root{--paper:#fff;--ink:#000;--soft:#444;--line:#bbb;--accent:#123;--holds:#064;
 --fails:#800;--watch:#640;--open:#444;--area:#e4e8ea}
 body{font-size:10pt}main{max-width:none;padding:0}h2,summary{break-after:avoid}
+.checks{font-size:9pt}.folded .checks{font-size:8.5pt}.checks th,.checks td{padding-top:.15rem;padding-bottom:.15rem}
 summary{list-style:none}summary::-webkit-details-marker{display:none}
 tr,li,figure,.verdict{break-inside:avoid}.table{overflow:visible}thead{display:table-header-group}}
 )";

@@ -7,7 +7,8 @@ namespace boardmark::report {
 
 /// A file that a result was made from.
 struct InputFile {
-    std::string name;   ///< as it was given on the command line or in a file; `-`: standard input
+    std::string name;   ///< as it was given on the command line or in a file; `-`: standard input.
+                        ///< Any bytes; made harmless where it is written
     std::string sha256; ///< of its bytes, 64 hexadecimal digits
 };
 

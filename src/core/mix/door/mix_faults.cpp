@@ -9,6 +9,10 @@
 namespace boardmark::core {
 namespace {
 
+/// A share of a blend may be computed: the last digits of 100 are no fault.
+constexpr double whole_blend_percent = 100 * (1 + 1e-6);
+constexpr Bounds share_of_blend{.low = 0, .high = whole_blend_percent};
+
 /// A mix whose faults are being found.
 class MixFaults {
 public:
@@ -69,7 +73,7 @@ private:
         for (std::size_t i = 0; i < shares.size(); ++i) {
             const Material& material = shares[i].material;
             const FaultList list = list_of(blend, i, material);
-            list.hold(Field::share, shares[i].percent, whole_share);
+            list.hold(Field::share, shares[i].percent, share_of_blend);
             sum_percent += shares[i].percent;
             if (find_faults_of(material, role, list)) {
                 demands_.demand_figures(material, list);
