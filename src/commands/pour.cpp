@@ -77,6 +77,7 @@ const Command pour_command{
     .summary = "one sheet for the day of placing: loads, lifts, limits, tests, when to stop",
     .usage = "boardmark pour [OPTIONS] WALL",
     .reads = "WALL is a wall file",
+    .kind = input::FileKind::wall,
     .options = options,
     .examples = examples,
     .run = run,
