@@ -4,6 +4,7 @@
 
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/input/mix/read_mix.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/units/unit.hpp>
@@ -24,8 +25,19 @@ inline input::ReadOptions read_options(input::Purpose purpose) {
     return {.purpose = purpose, .vocabulary = reference::vocabulary(), .load = no_other_files};
 }
 
+/// A mix past the door of core; throws where it is faulty.
+template <class Mix>
+auto entered(Mix mix) {
+    static const core::Vocabulary words = reference::vocabulary();
+    auto result = core::complete(std::move(mix), words);
+    if (const auto* faults = std::get_if<core::Faults>(&result)) {
+        throw std::runtime_error(faults->front().message);
+    }
+    return std::get<0>(std::move(result));
+}
+
 /// A mix text that must be sound.
-inline core::AnyMix read(const std::string& yaml, input::Purpose purpose) {
+inline core::AnyCompleteMix read(const std::string& yaml, input::Purpose purpose) {
     auto reading = input::read_mix(yaml, "test.yaml", read_options(purpose));
     if (!reading.mix) {
         throw std::runtime_error(input::render(reading.diagnostics));
@@ -35,7 +47,7 @@ inline core::AnyMix read(const std::string& yaml, input::Purpose purpose) {
 
 /// A mix text carried through to the end.
 struct Solved {
-    core::AnyMix mix;
+    core::AnyCompleteMix mix;
     core::Tables tables;
     core::Proportions proportions;
     std::vector<core::Check> checks;
@@ -60,17 +72,12 @@ struct Solved {
     }
 };
 
-inline core::UnitSystem system_of(const core::AnyMix& mix) {
-    return std::visit([](const auto& either) { return either.system; }, mix);
-}
-
 /// Throws core::Unresolved where no mix follows.
 inline Solved solve(const std::string& yaml, input::Purpose purpose = input::Purpose::proportion) {
     Solved solved{read(yaml, purpose), {}, {}, {}};
-    solved.tables = reference::tables(system_of(solved.mix));
+    solved.tables = reference::tables(core::system_of(solved.mix));
     solved.proportions = boardmark::test::made(core::proportions_of(solved.mix, solved.tables));
-    solved.checks =
-        core::assess(core::requirements_of(solved.mix), solved.proportions, solved.tables);
+    solved.checks = core::assess(solved.mix, solved.proportions, solved.tables);
     return solved;
 }
 

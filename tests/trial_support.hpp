@@ -33,7 +33,7 @@ inline input::TrialReading read_trial_of(const std::string& mix, const std::stri
 
 /// A trial carried through to the next one.
 struct Tried {
-    core::Trial trial;
+    core::CompleteTrial trial;
     core::Tables tables;
     core::Proportions designed;
     core::Yield yield;
@@ -49,15 +49,24 @@ struct Tried {
     }
 };
 
-inline Tried tried(core::Trial trial) {
+inline Tried tried(core::CompleteTrial trial) {
     Tried result{
         .trial = std::move(trial), .tables = {}, .designed = {}, .yield = {}, .checks = {}};
-    result.tables = reference::tables(system_of(result.trial.mix));
-    result.designed = boardmark::test::made(core::proportions_of(result.trial.mix, result.tables));
+    result.tables = reference::tables(core::system_of(result.trial->mix));
+    result.designed = boardmark::test::made(core::proportions_of(result.trial->mix, result.tables));
     result.yield =
         boardmark::test::made(core::yield_of(result.trial, result.designed, result.tables));
     result.checks = core::assess(result.trial, result.yield, result.designed, result.tables);
     return result;
+}
+
+/// A trial that was built in memory; throws where it is faulty.
+inline Tried tried(core::Trial trial) {
+    auto result = core::complete(std::move(trial));
+    if (const auto* faults = std::get_if<core::Faults>(&result)) {
+        throw std::runtime_error(faults->front().message);
+    }
+    return tried(std::get<core::CompleteTrial>(std::move(result)));
 }
 
 /// A trial text that must be sound.

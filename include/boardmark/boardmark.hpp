@@ -4,10 +4,13 @@
 
 #include <boardmark/front/opened.hpp>
 #include <boardmark/front/worked_mix.hpp>
+#include <boardmark/front/worked_results.hpp>
+#include <boardmark/front/worked_trial.hpp>
 #include <boardmark/front/worked_wall.hpp>
 #include <boardmark/input/mix/read_mix.hpp>
 #include <boardmark/input/reading/loader.hpp>
 
+#include <optional>
 #include <string>
 
 namespace boardmark {
@@ -34,5 +37,21 @@ Opened<WorkedMix> work(core::AnyMix mix);
 Opened<WorkedWall> open_wall(const std::string& path);
 
 Opened<WorkedWall> read_wall(std::string text, std::string name, input::Loader load);
+
+/// Opens a trial file with its mix file and finds the yield and the next trial.
+///
+/// @param today days since 1970-01-01; where given, a trial of a later day is a fault
+Opened<WorkedTrial> open_trial(const std::string& path, std::optional<int> today = {});
+
+Opened<WorkedTrial> read_trial(std::string text, std::string name, input::Loader load,
+                               std::optional<int> today = {});
+
+/// Opens a file of strength results, with the specimens that it names, and judges them.
+///
+/// @param today days since 1970-01-01: what is not crushed by then is still due
+Opened<WorkedResults> open_results(const std::string& path, int today);
+
+Opened<WorkedResults> read_results(std::string text, std::string name, input::Loader load,
+                                   int today);
 
 } // namespace boardmark

@@ -3,6 +3,7 @@
 #include <boardmark/text/closest.hpp>
 
 #include "failure.hpp"
+#include "file_kind_argument.hpp"
 
 #include <boost/program_options.hpp>
 #include <fmt/format.h>
@@ -19,16 +20,16 @@ constexpr std::string_view systems[] = {"us", "si"};
 constexpr std::string_view colours[] = {"auto", "always", "never"};
 
 constexpr Option common[] = {
-    {"format", "text|json|csv|html", "form of the result (default text)", formats},
-    {"out", "FILE", "write the result to FILE, which must not exist yet"},
+    {"format", "text|json|csv|html", "format of the result (default text)", formats},
+    {"out", "FILE", "write the result to FILE, which must not exist yet", {}, "o"},
     {"force", "", "let --out replace an existing file"},
     {"reporting", "us|si", "units shown (default: the mix file's; JSON is always SI)", systems},
     {"explain", "", "add the reason, source and inputs of every value"},
-    {"color", "auto|always|never", "colour of the verdicts (default auto; NO_COLOR is obeyed)",
+    {"color", "auto|always|never", "colour of the verdicts (default auto; NO_COLOR turns it off)",
      colours},
-    {"quiet", "", "no warnings"},
-    {"verbose", "", "say on standard error what is done"},
-    {"help", "", "show this help"},
+    {"quiet", "", "no warnings", {}, "q"},
+    {"verbose", "", "report progress on standard error"},
+    {"help", "", "show this help", {}, "h"},
     {"version", "", "show the version"},
 };
 
@@ -52,7 +53,8 @@ po::options_description description_of(const std::vector<const Option*>& options
     po::options_description description;
     auto add = description.add_options();
     for (const Option* option : options) {
-        const std::string name{option->name};
+        const std::string name = std::string{option->name} + (option->letter.empty() ? "" : ",") +
+                                 std::string{option->letter};
         if (option->value.empty()) {
             add(name.c_str(), "");
         } else {
@@ -86,14 +88,14 @@ void demand_allowed_word(const Option& option, const std::string& value) {
                              near ? fmt::format("did you mean '{}'?", *near) : "");
 }
 
-std::string wrong_count(const std::string& command, FileCount count, std::size_t named) {
+std::string wrong_count(const std::string& command, const FilesAsked& asked, std::size_t named) {
     const std::string counted = named == 0 ? "none" : std::to_string(named);
-    if (count.most == 0) {
+    if (asked.most == 0) {
         return fmt::format("'{}' reads no file; {} are named", command, counted);
     }
-    return count.most == 1 ? fmt::format("'{}' reads one file; {} are named", command, counted)
+    return asked.most == 1 ? fmt::format("'{}' reads one file; {} are named", command, counted)
                            : fmt::format("'{}' reads 1 to {} files; {} are named", command,
-                                         count.most, counted);
+                                         asked.most, counted);
 }
 
 } // namespace
@@ -111,7 +113,7 @@ std::vector<Option> with_common_options(std::span<const Option> own) {
 }
 
 Arguments::Arguments(const std::string& command, std::span<const Option> own_options,
-                     FileCount count, const std::vector<std::string>& words) {
+                     FilesAsked asked, const std::vector<std::string>& words) {
     constexpr std::size_t most_words = 100; // the library's parsing takes the square of their count
     if (words.size() > most_words) {
         throw wrong_command_line(
@@ -147,8 +149,11 @@ Arguments::Arguments(const std::string& command, std::span<const Option> own_opt
     if (parsed.count(file_argument)) {
         files_ = parsed[file_argument].as<std::vector<std::string>>();
     }
-    if (files_.size() < count.least || files_.size() > count.most) {
-        throw wrong_command_line(wrong_count(command, count, files_.size()), help);
+    kind_ = asked.kind;
+    if (files_.size() < asked.least || files_.size() > asked.most) {
+        const std::string starter = files_.empty() ? where_to_see_one() : "";
+        throw wrong_command_line(wrong_count(command, asked, files_.size()),
+                                 help + (starter.empty() ? "" : "; " + starter));
     }
     for (const Option* option : options) {
         const std::string name{option->name};
@@ -163,6 +168,10 @@ Arguments::Arguments(const std::string& command, std::span<const Option> own_opt
 std::optional<std::string> Arguments::value(std::string_view option) const {
     const auto found = values_.find(option);
     return found == values_.end() ? std::nullopt : std::optional{found->second};
+}
+
+std::string Arguments::where_to_see_one() const {
+    return kind_ ? fmt::format("'boardmark starter {}' shows one", word_of(*kind_)) : "";
 }
 
 Arguments Arguments::for_file(const std::string& file) const {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/mix/mix.hpp>
+#include <boardmark/input/fields/file_kind.hpp>
 
 #include <map>
 #include <optional>
@@ -17,6 +18,7 @@ struct Option {
     std::string_view value; ///< "Q"; empty for a switch
     std::string_view meaning;
     std::span<const std::string_view> words = {}; ///< the values allowed; empty: any
+    std::string_view letter = {};                 ///< its short form, "o"; empty: none
 };
 
 /// The option of the commands that show checks.
@@ -31,10 +33,11 @@ std::vector<Option> with_common_options(std::span<const Option> own);
 enum class Format { text, json, csv, html };
 enum class Colour { automatic, always, never };
 
-/// How many files a command reads.
-struct FileCount {
+/// The files that a command reads: how many, of what kind.
+struct FilesAsked {
     std::size_t least;
     std::size_t most;
+    std::optional<input::FileKind> kind = {}; ///< nothing where it is no kind of file
 };
 
 /// A command's part of the command line, parsed.
@@ -42,12 +45,16 @@ class Arguments {
 public:
     /// Parses strictly: no abbreviations, no unknown options, `--` ends the options.
     /// Throws Failure where the command line is wrong.
-    Arguments(const std::string& command, std::span<const Option> own_options, FileCount count,
+    Arguments(const std::string& command, std::span<const Option> own_options, FilesAsked asked,
               const std::vector<std::string>& words);
 
     /// The file that the command reads, the first where it reads several.
     const std::string& file() const { return files_.front(); }
     const std::vector<std::string>& files() const { return files_; }
+
+    /// Where a file of the kind that is asked may be seen: "'boardmark starter wall' shows one".
+    /// Empty where the command asks for no kind.
+    std::string where_to_see_one() const;
 
     /// The same arguments for one of its files.
     Arguments for_file(const std::string& file) const;
@@ -63,6 +70,7 @@ public:
 
 private:
     std::vector<std::string> files_;
+    std::optional<input::FileKind> kind_;
     std::map<std::string, std::string, std::less<>> values_;
 };
 

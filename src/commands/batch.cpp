@@ -14,11 +14,12 @@ constexpr Option options[] = {
     {"panel", "A x B x C", "a panel instead of a volume, such as '30 in x 36 in x 8 in'"},
     {"allowance", "P", "percent more than that, such as 10%"},
     {"moisture", "NAME=P,...", "today's moistures, in the file's basis: sand=5.2%,stone=1.4%"},
-    {"resolution", "M", "weigh to whole steps of the scale, such as 0.1lb"},
+    {"resolution", "M", "round to the steps of the scale, such as 0.1lb"},
     {"mixer", "Q", "equal charges for a mixer of this rated capacity, such as 6ft3"},
     {"truck", "Q", "equal loads for trucks that carry this much, such as 9yd3"},
-    {"sacks", "M|NAME=M,...", "up to whole sacks of the main cement, such as 94lb"},
-    {"hold-back", "P|M|Q", "water kept back for the site: 10%, 2lb or 2gal; 0% to ask only"},
+    {"sacks", "M|NAME=M,...", "round up to whole sacks of the main cement, such as 94lb"},
+    {"hold-back", "P|M|Q",
+     "water held back for the site: 10%, 2lb or 2gal; 0% only asks how much may be added"},
 };
 
 constexpr std::string_view examples[] = {
@@ -53,7 +54,7 @@ ExitCode run(const Arguments& arguments) {
     const BatchWork& worked = *outcome;
     tell(worked.improbable, arguments, mix.origin.system);
     const report::BatchResult result{.title = mix.title,
-                                     .requirements = mix.requirements,
+                                     .requirements = mix.requirements(),
                                      .batch = worked.whole,
                                      .each = worked.each,
                                      .charging = worked.charging,
@@ -64,6 +65,7 @@ ExitCode run(const Arguments& arguments) {
                                      .site_water = worked.site_water,
                                      .short_load = short_load_of(mix, worked.charging, arguments),
                                      .proportions = mix.proportions,
+                                     .tolerances = mix.tables.trial.batching,
                                      .checks = worked.checks,
                                      .inputs = mix.origin.files_read.inputs};
     deliver(result, arguments, mix.origin);
@@ -76,6 +78,7 @@ const Command batch_command{.name = "batch",
                             .summary = "batch weights for a volume at today's moistures",
                             .usage = "boardmark batch [OPTIONS] --volume Q MIX",
                             .reads = "MIX is a mix file",
+                            .kind = input::FileKind::mix,
                             .options = options,
                             .examples = examples,
                             .run = run};

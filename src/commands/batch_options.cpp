@@ -56,8 +56,8 @@ std::optional<core::VesselSize> vessel(const Arguments& arguments) {
     const auto mixer = arguments.value("mixer");
     const auto truck = arguments.value("truck");
     if (mixer && truck) {
-        throw wrong_command_line("--mixer and --truck are two ways to mix",
-                                 "keep the one that this batch goes into");
+        throw wrong_command_line("--mixer and --truck cannot both be given",
+                                 "keep the one that this batch is mixed in");
     }
     if (mixer) {
         return core::VesselSize{core::Vessel::mixer,
@@ -135,8 +135,8 @@ void ask_back_sacks(const Arguments& arguments, const std::vector<AskedSack>& sa
     for (const AskedSack& sack : sacks) {
         if (sack.kg < lightest_kg || (sack.kg > heaviest_kg && sack.kg < big_bag_kg)) {
             improbable.push_back(
-                {fmt::format("--sacks: {} is unusual for a sack ({:.3g} lb, {:.3g} "
-                             "kg); look at its print. It is used as written.",
+                {fmt::format("--sacks: {} is unusual for a sack ({:.3g} lb, {:.3g} kg); check what "
+                             "is printed on it. It is used as written.",
                              *arguments.value("sacks"), units::unit("lb").from_inside(sack.kg),
                              sack.kg),
                  {}});
@@ -150,9 +150,8 @@ void ask_back_volume(double net_volume_m3, std::vector<core::Phrase>& improbable
     constexpr double largest_usual_m3 = 300;
     if (net_volume_m3 > largest_usual_m3) {
         improbable.push_back(
-            {"An order of {volume} is unusual, hardly ever above {usual}; look at the figure and "
-             "its "
-             "unit once more. It is used as written.",
+            {"An order of {volume} is unusual, rarely above {usual}; check the figure and its "
+             "unit. It is used as written.",
              {{"volume", core::Quantity{net_volume_m3, core::Measure::volume}},
               {"usual", core::Quantity{largest_usual_m3, core::Measure::volume}}}});
     }

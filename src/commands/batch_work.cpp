@@ -50,7 +50,7 @@ core::HoldBack hold_back_of(const BatchOptions& options, const WorkedMix& worked
     core::HoldBack hold_back{.percent = std::nullopt,
                              .kg = std::nullopt,
                              .resolution_kg = options.resolution_kg,
-                             .minimum_binder_kg_m3 = worked.requirements.minimum_binder_kg_m3};
+                             .minimum_binder_kg_m3 = worked.requirements().minimum_binder_kg_m3};
     switch (asked.unit->dimension) {
     case units::Dimension::percentage:
         hold_back.percent = asked.inside();
@@ -72,7 +72,7 @@ core::Outcome<core::Charging> charging_of(const std::vector<core::Sack>& sacks,
 }
 
 std::vector<core::Check> assessed(const core::Batch& batch, const WorkedMix& mix) {
-    return core::assess(mix.requirements, mix.proportions, batch, mix.tables);
+    return core::assess(mix.mix, mix.proportions, batch, mix.tables);
 }
 
 /// Up to whole sacks, exactly as asked, and down to whole sacks: each with its checks.
@@ -111,9 +111,8 @@ void ask_back_held(BatchWork& work, const core::Tables& tables) {
     const double percent = 100 * water.held_back.kg / (water.held_back.kg + water.at_mixer.kg);
     if (percent > most_percent) {
         work.improbable.push_back(
-            {"--hold-back: {held}, {percent} of the water, is more than is usual ({most}): the "
-             "rest "
-             "hardly mixes. It is used as written.",
+            {"--hold-back: {held}, {percent} of the water, is more than is usual ({most}): what is "
+             "left is too little to mix well. It is used as written.",
              {{"held", core::Quantity{water.held_back.kg, core::Measure::mass}},
               {"percent", core::Quantity{percent, core::Measure::percent}},
               {"most", core::Quantity{most_percent, core::Measure::percent}}}});

@@ -30,9 +30,10 @@ ExitCode run(const Arguments& arguments) {
 
 const Command brief_command{
     .name = "brief",
-    .summary = "one document for contractor and supplier: what is asked, proposed, still open",
+    .summary = "one document for contractor and supplier: what is required, proposed, still open",
     .usage = "boardmark brief [OPTIONS] WALL",
     .reads = "WALL is a wall file",
+    .kind = input::FileKind::wall,
     .options = options,
     .examples = examples,
     .run = run};

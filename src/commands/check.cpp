@@ -18,9 +18,10 @@ ExitCode run(const Arguments& arguments) {
 } // namespace
 
 const Command check_command{.name = "check",
-                            .summary = "hold a mix, proportioned or submitted, against the limits",
+                            .summary = "check a mix, proportioned or submitted, against the limits",
                             .usage = "boardmark check [OPTIONS] MIX",
                             .reads = "MIX is a mix file",
+                            .kind = input::FileKind::mix,
                             .options = options,
                             .examples = examples,
                             .run = run};

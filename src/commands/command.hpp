@@ -13,7 +13,9 @@ struct Command {
     std::string_view name;
     std::string_view summary;
     std::string_view usage;
-    std::string_view reads = {}; ///< "MIX is a mix file"
+    std::string_view reads = {};                  ///< "MIX is a mix file"
+    std::optional<input::FileKind> kind = {};     ///< of the files; nothing: no kind of ours
+    std::span<const std::string_view> words = {}; ///< that may stand in place of a file
     std::span<const Option> options = {};
     std::span<const std::string_view> examples;
     ExitCode (*run)(const Arguments& arguments);
@@ -49,6 +51,7 @@ extern const Command record_command;
 extern const Command wall_command;
 extern const Command brief_command;
 extern const Command draw_command;
+extern const Command pour_command;
 extern const Command schema_command;
 extern const Command starter_command;
 extern const Command completion_command;

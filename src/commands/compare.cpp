@@ -18,7 +18,7 @@ namespace {
 
 constexpr Option options[] = {
     all_option,
-    {"only-different", "", "leave out rows that are equal in all columns"},
+    {"only-different", "", "leave out rows that are the same in every column"},
 };
 
 constexpr std::string_view examples[] = {
@@ -30,19 +30,19 @@ constexpr std::size_t most_mixes = 12;
 
 ExitCode run_study(const Arguments& arguments) {
     const ReadMix read = read_mix_file(arguments, {input::Purpose::check});
-    const core::Mix& mix = mix_with_reducer(read, arguments.file());
-    const core::Tables tables = reference::tables(mix.system);
+    const core::CompleteMix& mix = mix_with_reducer(read, arguments.file());
+    const core::Tables tables = reference::tables(mix->system);
     const auto written = core::proportion(mix, tables);
     if (!written) {
-        return end_with(no_mix_follows(written.why(), arguments, mix.system));
+        return end_with(no_mix_follows(written.why(), arguments, mix->system));
     }
-    const auto checks = core::assess(mix.requirements, *written, tables);
+    const auto checks = core::assess(mix, *written, tables);
     const auto columns = core::reducer_study(mix, tables);
     if (!columns) {
-        return end_with(no_mix_follows(columns.why(), arguments, mix.system));
+        return end_with(no_mix_follows(columns.why(), arguments, mix->system));
     }
     const report::ComparisonResult result{
-        .title = mix.title,
+        .title = mix->title,
         .files = std::vector<std::string>(columns->size(), arguments.file()),
         .columns = *columns,
         .summary = core::summary_of(*columns),
@@ -141,6 +141,7 @@ const Command compare_command{
     .summary = "mixes side by side; of one mix, what its high-range water reducer buys",
     .usage = "boardmark compare [OPTIONS] MIX [MIX...]",
     .reads = "MIX is a mix file",
+    .kind = input::FileKind::mix,
     .options = options,
     .examples = examples,
     .run = run,

@@ -5,10 +5,10 @@
 
 #include "log.hpp"
 #include "output_file.hpp"
+#include "terminal.hpp"
 
 #include <unistd.h>
 
-#include <algorithm>
 #include <cstdlib>
 #include <iostream>
 #include <string_view>
@@ -19,6 +19,11 @@ namespace {
 bool variable_is_set(const char* name) {
     const char* value = std::getenv(name);
     return value && *value != '\0';
+}
+
+/// Whether a result goes to a terminal, not to a file or a pipe.
+bool writes_to_terminal(const Arguments& arguments) {
+    return arguments.value("out").value_or("-") == "-" && ::isatty(STDOUT_FILENO) == 1;
 }
 
 bool wants_colour(const Arguments& arguments) {
@@ -32,9 +37,13 @@ bool wants_colour(const Arguments& arguments) {
     }
     const char* terminal = std::getenv("TERM");
     const bool dumb = terminal && std::string_view{terminal} == "dumb";
-    const bool to_terminal =
-        arguments.value("out").value_or("-") == "-" && ::isatty(STDOUT_FILENO) == 1;
-    return to_terminal && !dumb && !variable_is_set("NO_COLOR");
+    return writes_to_terminal(arguments) && !dumb && !variable_is_set("NO_COLOR");
+}
+
+std::size_t width_of_page(const Arguments& arguments) {
+    return writes_to_terminal(arguments)
+               ? terminal_width(STDOUT_FILENO).value_or(report::page_width)
+               : report::page_width;
 }
 
 } // namespace
@@ -43,7 +52,8 @@ report::TextStyle text_style(const Arguments& arguments, core::UnitSystem system
     return {.system = arguments.reporting().value_or(system_of_file),
             .explain = arguments.has("explain"),
             .all = arguments.has("all"),
-            .colour = wants_colour(arguments)};
+            .colour = wants_colour(arguments),
+            .width = width_of_page(arguments)};
 }
 
 void write_where_asked(const std::string& written, const Arguments& arguments,
@@ -66,10 +76,11 @@ void write_only_form(const std::string& written, const Arguments& arguments) {
 void demand_sound(bool has_result, const input::Diagnostics& diagnostics,
                   const Arguments& arguments, std::string_view consequence) {
     if (!has_result) {
-        throw Failure{ExitCode::wrong_input, input::render(diagnostics, consequence)};
+        throw Failure{ExitCode::wrong_input,
+                      input::render(diagnostics, consequence, terminal_width(STDERR_FILENO))};
     }
     if (!arguments.has("quiet")) {
-        std::cerr << input::render(diagnostics);
+        std::cerr << input::render(diagnostics, consequence, terminal_width(STDERR_FILENO));
     }
 }
 
@@ -79,17 +90,9 @@ void tell(const std::vector<core::Phrase>& improbable, const Arguments& argument
         return;
     }
     for (const core::Phrase& phrase : improbable) {
-        std::cerr << "boardmark: warning: "
-                  << report::words(phrase, arguments.reporting().value_or(system_of_file)) << "\n";
-    }
-}
-
-void add_cautions(const std::vector<core::Phrase>& more, std::vector<core::Phrase>& cautions) {
-    auto place = cautions.begin();
-    for (const core::Phrase& caution : more) {
-        if (std::ranges::count(cautions, caution.text, &core::Phrase::text) == 0) {
-            place = cautions.insert(place, caution) + 1;
-        }
+        std::cerr << for_standard_error(
+            "boardmark: warning: " +
+            report::words(phrase, arguments.reporting().value_or(system_of_file)) + "\n");
     }
 }
 
@@ -99,8 +102,10 @@ ExitCode verdict(const std::vector<core::Check>& checks) {
 
 Failure no_mix_follows(const core::Unresolved& unresolved, const std::string& file,
                        const Arguments& arguments, core::UnitSystem system_of_file) {
-    return {ExitCode::unresolved, report::text(unresolved, front::shown_name(file),
-                                               arguments.reporting().value_or(system_of_file))};
+    return {ExitCode::unresolved,
+            report::text(unresolved, front::shown_name(file),
+                         arguments.reporting().value_or(system_of_file),
+                         terminal_width(STDERR_FILENO).value_or(report::page_width))};
 }
 
 Failure no_mix_follows(const core::Unresolved& unresolved, const Arguments& arguments,

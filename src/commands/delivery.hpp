@@ -72,9 +72,6 @@ void demand_sound(bool has_result, const input::Diagnostics& diagnostics,
 void tell(const std::vector<core::Phrase>& improbable, const Arguments& arguments,
           core::UnitSystem system_of_file);
 
-/// Adds what is not told yet to the cautions of a result.
-void add_cautions(const std::vector<core::Phrase>& more, std::vector<core::Phrase>& cautions);
-
 /// 1 where a requirement is not met, else 0.
 ExitCode verdict(const std::vector<core::Check>& checks);
 

@@ -19,18 +19,18 @@ constexpr std::string_view examples[] = {
 
 ExitCode run(const Arguments& arguments) {
     const ReadMix read = read_mix_file(arguments, {input::Purpose::check});
-    const core::Mix& mix = mix_with_reducer(read, arguments.file());
-    const core::Tables tables = reference::tables(mix.system);
+    const core::CompleteMix& mix = mix_with_reducer(read, arguments.file());
+    const core::Tables tables = reference::tables(mix->system);
     const auto written = core::proportion(mix, tables);
     if (!written) {
-        return end_with(no_mix_follows(written.why(), arguments, mix.system));
+        return end_with(no_mix_follows(written.why(), arguments, mix->system));
     }
-    const auto checks = core::assess(mix.requirements, *written, tables);
+    const auto checks = core::assess(mix, *written, tables);
     const auto response = core::dose_response(mix, tables);
     if (!response) {
-        return end_with(no_mix_follows(response.why(), arguments, mix.system));
+        return end_with(no_mix_follows(response.why(), arguments, mix->system));
     }
-    deliver(report::DoseResult{mix.title, *response, checks, written->worksheet.cautions,
+    deliver(report::DoseResult{mix->title, *response, checks, written->worksheet.cautions,
                                read.origin.files_read.inputs},
             arguments, read.origin);
     return verdict(checks);
@@ -43,6 +43,7 @@ const Command dose_command{.name = "dose",
                                "the response of a mix to the dose of its high-range water reducer",
                            .usage = "boardmark dose [OPTIONS] MIX",
                            .reads = "MIX is a mix file",
+                           .kind = input::FileKind::mix,
                            .options = options,
                            .examples = examples,
                            .run = run};

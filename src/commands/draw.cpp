@@ -1,11 +1,11 @@
 #include <boardmark/front/input_file.hpp>
 #include <boardmark/report/drawing/drawing_report.hpp>
-#include <boardmark/text/closest.hpp>
 #include <boardmark/units/date.hpp>
 
 #include "command.hpp"
 #include "option_values.hpp"
 #include "output_file.hpp"
+#include "part_option.hpp"
 #include "planned_wall.hpp"
 
 #include <fmt/format.h>
@@ -20,7 +20,7 @@ constexpr std::string_view forms[] = {"svg", "html", "dxf"};
 constexpr std::string_view papers[] = {"letter", "a4", "tabloid", "a3"};
 
 constexpr Option options[] = {
-    {"format", "svg|html|dxf", "form of the drawing (default svg)", forms},
+    {"format", "svg|html|dxf", "format of the drawing (default svg)", forms},
     {"wall", "NAME", "draw this run, planter or bench only"},
     {"scale", "1:N", "scale of the elevations (default: the largest usual one that fits)"},
     {"paper", "letter|a4|tabloid|a3", "what a sheet fits (default letter; a4 in SI)", papers},
@@ -64,23 +64,12 @@ report::Paper paper_of(const Arguments& arguments, core::UnitSystem system) {
                               [](report::Paper paper) { return report::name_of(paper); });
 }
 
-/// The part of that name, which the file must have.
-std::string part_of(const Arguments& arguments, const core::WallLayout& layout) {
-    const auto written = arguments.value("wall");
-    if (!written) {
-        return "";
-    }
+std::vector<std::string_view> drawn_parts(const core::WallLayout& layout) {
     std::vector<std::string_view> names;
     for (const core::WallSection& section : layout.sections) {
         names.push_back(section.part);
     }
-    if (std::ranges::count(names, std::string_view{*written}) == 0) {
-        const auto near = text::closest(*written, names);
-        throw wrong_command_line(fmt::format("--wall: the file has no '{}'", *written),
-                                 near ? fmt::format("did you mean '{}'?", *near)
-                                      : fmt::format("one of '{}'", fmt::join(names, "', '")));
-    }
-    return *written;
+    return names;
 }
 
 void demand_fitting(const report::DrawingResult& result, const report::SheetWishes& wishes) {
@@ -124,7 +113,8 @@ ExitCode run(const Arguments& arguments) {
                                        planned.origin.files_read.inputs.front().sha256};
     const report::SheetWishes wishes{.paper = paper_of(arguments, system),
                                      .scale = scale_of(arguments),
-                                     .part = part_of(arguments, planned.plan.layout),
+                                     .part =
+                                         part_option(arguments, drawn_parts(planned.plan.layout)),
                                      .date = date_of(arguments)};
     demand_fitting(result, wishes);
     const std::string form = arguments.value("format").value_or("svg");
@@ -147,6 +137,7 @@ const Command draw_command{
     .summary = "sheets with every face that shows and a section of each part, true to scale",
     .usage = "boardmark draw [OPTIONS] WALL",
     .reads = "WALL is a wall file",
+    .kind = input::FileKind::wall,
     .options = options,
     .examples = examples,
     .run = run,

@@ -2,12 +2,14 @@
 
 #include <boardmark/text/utf8.hpp>
 
+#include "terminal.hpp"
+
 #include <iostream>
 
 namespace boardmark::commands {
 
 ExitCode end_with(const Failure& failure) {
-    std::cerr << failure.message;
+    std::cerr << for_standard_error(failure.message);
     return failure.code;
 }
 

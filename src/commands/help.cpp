@@ -1,9 +1,9 @@
 #include "help.hpp"
 
-#include <boardmark/input/fields/key_table.hpp>
 #include <boardmark/reference/tables.hpp>
 
 #include "command.hpp"
+#include "help_key.hpp"
 
 #include <fmt/format.h>
 
@@ -23,8 +23,9 @@ std::string exit_codes() {
 }
 
 std::string head_of(const Option& option) {
-    return option.value.empty() ? fmt::format("--{}", option.name)
-                                : fmt::format("--{} {}", option.name, option.value);
+    return fmt::format("--{}{}{}{}", option.name,
+                       option.letter.empty() ? "" : fmt::format(", -{}", option.letter),
+                       option.value.empty() ? "" : " ", option.value);
 }
 
 /// Options one below the other, their meanings in one column.
@@ -84,22 +85,6 @@ std::string help_on_exposure() {
     return text;
 }
 
-std::string help_on_keys() {
-    std::string text;
-    for (const auto& file : input::key_tables()) {
-        text +=
-            fmt::format("{}Keys of the {}, with an example of each; * is a name of your own.\n\n",
-                        text.empty() ? "" : "\n", file.name);
-        for (const auto& key : file.keys) {
-            text += fmt::format(
-                "  {}\n      {}{}\n      {}\n", key.path, key.meaning,
-                key.default_text.empty() ? "" : fmt::format(" (default {})", key.default_text),
-                key.example);
-        }
-    }
-    return text;
-}
-
 } // namespace
 
 std::string short_help() {
@@ -117,8 +102,9 @@ std::string general_help() {
     for (const Command& command : all_commands()) {
         text += fmt::format("  {:<12}{}\n", command.name, command.summary);
     }
-    text += fmt::format("  {:<12}{}\n", "help",
-                        "this text; 'help COMMAND', 'help exposure', 'help keys' say more");
+    text +=
+        fmt::format("  {:<12}{}\n", "help",
+                    "this text; 'help COMMAND', 'help KEY', 'help keys', 'help exposure' say more");
     text += "\nOptions of every command:\n" + text_of({});
     text += "\nExamples:\n";
     for (const Command& command : all_commands()) {
@@ -138,7 +124,8 @@ std::optional<std::string> help_on(const std::string& subject) {
         return help_on_keys();
     }
     const Command* command = find_command(subject);
-    return command ? std::optional{help_of(*command)} : std::nullopt;
+    return command ? std::optional{help_of(*command) + keys_beside_command(subject)}
+                   : help_on_key(subject);
 }
 
 std::string version_line() {

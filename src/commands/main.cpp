@@ -1,11 +1,15 @@
 #include <boardmark/text/closest.hpp>
+#include <boardmark/text/wrap.hpp>
 
 #include "command.hpp"
 #include "failure.hpp"
 #include "help.hpp"
+#include "help_key.hpp"
 #include "output_file.hpp"
+#include "terminal.hpp"
 
 #include <fmt/format.h>
+#include <unistd.h>
 
 #include <exception>
 #include <iostream>
@@ -16,24 +20,35 @@ namespace boardmark::commands {
 namespace {
 
 ExitCode print(const std::string& text) {
-    write_result(text, {});
+    const auto width = terminal_width(STDOUT_FILENO);
+    write_result(width ? text::fitted(text, *width) : text, {});
     return ExitCode::done;
 }
 
-Failure unknown_command(const std::string& word) {
-    const bool is_subject = !find_command(word) && help_on(word).has_value();
-    if (is_subject) {
-        return wrong_command_line(fmt::format("'{}' is not a command", word),
-                                  fmt::format("did you mean 'help {}'?", word));
-    }
+/// The command that a mistyped word most likely stands for.
+std::optional<std::string> closest_command(const std::string& word) {
     std::vector<std::string_view> names{"help"};
     for (const Command& command : all_commands()) {
         names.push_back(command.name);
     }
     const auto near = text::closest(word, names);
-    return wrong_command_line(fmt::format("'{}' is not a command", word),
+    return near ? std::optional{std::string{*near}} : std::nullopt;
+}
+
+Failure unknown_command(const std::string& word) {
+    const auto near = closest_command(word);
+    const std::string advice = near            ? fmt::format("did you mean '{}'?", *near)
+                               : help_on(word) ? fmt::format("did you mean 'help {}'?", word)
+                                               : "'boardmark help' lists the commands";
+    return wrong_command_line(fmt::format("'{}' is not a command", word), advice);
+}
+
+Failure unknown_subject(const std::string& word) {
+    const auto command = closest_command(word);
+    const auto near = command ? command : closest_key(word);
+    return wrong_command_line(fmt::format("'{}' is neither a command nor a key", word),
                               near ? fmt::format("did you mean '{}'?", *near)
-                                   : "'boardmark help' lists the commands");
+                                   : "'boardmark help' and 'boardmark help keys' list them");
 }
 
 ExitCode show_help(const std::vector<std::string>& subjects) {
@@ -42,7 +57,7 @@ ExitCode show_help(const std::vector<std::string>& subjects) {
     }
     const auto text = help_on(subjects.front());
     if (!text) {
-        throw unknown_command(subjects.front());
+        throw unknown_subject(subjects.front());
     }
     return print(*text);
 }
@@ -71,8 +86,8 @@ ExitCode run(const std::vector<std::string>& words) {
                                  "'boardmark help' lists the commands")
             : unknown_command(first);
     }
-    return command->run(
-        Arguments{first, command->options, {command->least_files, command->most_files}, rest});
+    return command->run(Arguments{
+        first, command->options, {command->least_files, command->most_files, command->kind}, rest});
 }
 
 } // namespace

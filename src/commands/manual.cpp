@@ -24,10 +24,12 @@ std::string roff(std::string_view text) {
 std::string roff_of(std::span<const Option> options) {
     std::string text;
     for (const Option& option : options) {
-        text +=
-            fmt::format(".TP\n\\fB\\-\\-{}\\fR{}\n{}\n", roff(option.name),
-                        option.value.empty() ? "" : fmt::format(" \\fI{}\\fR", roff(option.value)),
-                        roff(option.meaning));
+        text += fmt::format(
+            ".TP\n{}\\fB\\-\\-{}\\fR{}\n{}\n",
+            option.letter.empty() ? "" : fmt::format("\\fB\\-{}\\fR, ", roff(option.letter)),
+            roff(option.name),
+            option.value.empty() ? "" : fmt::format(" \\fI{}\\fR", roff(option.value)),
+            roff(option.meaning));
     }
     return text;
 }
@@ -52,11 +54,16 @@ constexpr std::string_view beginning =
     ".SH DESCRIPTION\nMix, trial, results and wall files in; batch weights, yield, limit checks, "
     "comparisons, forces on the forms and a brief for the contractor out. Proportions are a start, "
     "to be proven by trial batches; local codes and the licensed engineer decide.\n"
+    ".PP\n\\fBboardmark help\\fR \\fIKEY\\fR explains any key of any file, \\fBboardmark "
+    "starter\\fR "
+    "\\fIKIND\\fR writes a file to begin with.\n"
     ".SH COMMANDS\n";
 
 constexpr std::string_view ending =
     ".SH ENVIRONMENT\n"
     ".TP\nNO_COLOR\nwhere it is set and not empty, no colour is used\n"
+    ".TP\nCOLUMNS\nwhere output is a terminal, its columns in place of its window's; text fits 60 "
+    "to 100\n"
     ".TP\nTERM\n\"dumb\" has no colour\n"
     ".TP\nSOURCE_DATE_EPOCH\nstands for today where a date is needed\n";
 

@@ -13,14 +13,14 @@ ExitCode run_mix_command(const std::string& name, input::Purpose purpose,
     const WorkedMix& worked = std::get<WorkedMix>(opened);
     report::MixResult result{.command = name,
                              .title = worked.title,
-                             .requirements = worked.requirements,
+                             .requirements = worked.requirements(),
                              .proportions = worked.proportions,
                              .checks = worked.checks,
                              .grading = &worked.tables.grading,
                              .inputs = worked.origin.files_read.inputs};
     if (arguments.format() == Format::html) { // only a page draws it
         result.strength =
-            core::strength_over_ratio(worked.requirements, worked.proportions, worked.tables);
+            core::strength_over_ratio(worked.requirements(), worked.proportions, worked.tables);
     }
     deliver(result, arguments, worked.origin);
     return verdict(worked.checks);

@@ -8,22 +8,31 @@
 
 #include <fmt/format.h>
 
+#include <filesystem>
+#include <system_error>
+
 namespace boardmark::commands {
 
 OpenedFile open_file(const Arguments& arguments, FilesRead& files_read) {
     if (arguments.has("verbose")) {
         start_log();
     }
-    return open_file(arguments.file(), front::largest_yaml_file, files_read);
+    const std::string& path = arguments.file();
+    std::error_code ignored;
+    const bool is_there = path == "-" || std::filesystem::exists(path, ignored);
+    return open_file(path, front::largest_yaml_file, files_read,
+                     is_there ? "" : arguments.where_to_see_one());
 }
 
-OpenedFile open_file(const std::string& path, std::size_t largest_accepted, FilesRead& files_read) {
+OpenedFile open_file(const std::string& path, std::size_t largest_accepted, FilesRead& files_read,
+                     const std::string& advice) {
     const std::string name = front::shown_name(path);
     log("reading " + name);
     files_read.paths.push_back(path);
     auto bytes = front::read_bytes(path, largest_accepted);
     if (const auto* failure = std::get_if<front::ReadFailure>(&bytes)) {
-        throw wrong_command_line(fmt::format("{} cannot be read: {}", name, failure->reason));
+        throw wrong_command_line(fmt::format("{} cannot be read: {}", name, failure->reason),
+                                 advice);
     }
     OpenedFile file{name, std::get<std::string>(std::move(bytes))};
     front::note(path, file.text, files_read.inputs);

@@ -21,8 +21,10 @@ struct OpenedFile {
 /// Every file that is read is added to `files_read`.
 OpenedFile open_file(const Arguments& arguments, FilesRead& files_read);
 
-/// Another file, read; of one that is larger than accepted only a byte more.
-OpenedFile open_file(const std::string& path, std::size_t largest_accepted, FilesRead& files_read);
+/// Another file, read; of one that is larger than accepted only a byte more. The advice, which may
+/// be empty, is told where it cannot be read.
+OpenedFile open_file(const std::string& path, std::size_t largest_accepted, FilesRead& files_read,
+                     const std::string& advice = "");
 
 /// Gets files beside the file of the arguments. `files_read` must outlive the loader.
 input::Loader loader_beside(const std::string& path, FilesRead& files_read);

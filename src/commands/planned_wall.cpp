@@ -38,10 +38,10 @@ std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments) {
         return no_mix_follows(plan.why(), unresolved_file(*reading.record, tables, arguments),
                               arguments, wall.system);
     }
-    add_cautions(input::improbable_figures(reading.diagnostics), plan->cautions);
+    input::add_improbable_figures(reading.diagnostics, plan->cautions);
     Origin origin{wall.system, std::move(files_read)};
     return PlannedWall{std::move(*reading.record), std::move(tables), *std::move(plan),
-                       std::move(origin)};
+                       std::move(origin), input::improbable_figures(reading.diagnostics)};
 }
 
 } // namespace boardmark::commands

@@ -17,6 +17,8 @@ struct PlannedWall {
     core::Tables tables;
     core::WallPlan plan;
     Origin origin;
+    std::vector<core::Phrase> improbable =
+        {}; ///< figures of the file; the plan's cautions have them
 
     /// 1 where a requirement on the walls or their mix is not met, else 0.
     ExitCode verdict() const;

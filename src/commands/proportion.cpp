@@ -13,7 +13,7 @@ constexpr Option options[] = {
     {"w-cm", "A,B,...", "a trial set: 2 to 9 ratios side by side, such as 0.36,0.40,0.45"},
     {"volume", "Q", "with --w-cm: batch weights of each for this much, such as 1.5ft3"},
     {"moisture", "NAME=P,...", "with --volume: today's moistures, sand=5.2%,stone=1.4%"},
-    {"resolution", "M", "with --volume: weigh to whole steps of the scale, such as 0.1lb"},
+    {"resolution", "M", "with --volume: round to the steps of the scale, such as 0.1lb"},
 };
 
 constexpr std::string_view examples[] = {
@@ -46,11 +46,12 @@ const Command proportion_command{
     .summary = "select the proportions of 1 yd3 or 1 m3, step by step, and check them",
     .usage = "boardmark proportion [OPTIONS] MIX",
     .reads = "MIX is a mix file",
+    .kind = input::FileKind::mix,
     .options = options,
     .examples = examples,
     .run = run,
     .notes =
-        "A trial set is made whole even where a ratio breaks a limit: the strength line needs it.\n"
-        "The exit code is then 1, and 3 where for one of the ratios no mix follows."};
+        "A trial set is made whole even where a ratio exceeds a limit: the strength line needs "
+        "it.\nThe exit code is then 1, and 3 where for one of the ratios no mix follows."};
 
 } // namespace boardmark::commands

@@ -60,11 +60,11 @@ std::optional<core::BatchOrder> order_of(const Arguments& arguments) {
 }
 
 /// The mix, where a set can be made of it.
-const core::Mix& demand_free(const ReadMix& read, const std::string& file) {
-    const core::Mix& mix = std::get<core::Mix>(read.mix);
-    if (const auto fixed = core::fixed_for_a_set(mix.selections)) {
+const core::CompleteMix& demand_free(const ReadMix& read, const std::string& file) {
+    const core::CompleteMix& mix = std::get<core::CompleteMix>(read.mix);
+    if (const auto fixed = core::fixed_for_a_set(mix->selections)) {
         throw wrong_command_line(
-            fmt::format("--w-cm: {}: {}", file, report::words(*fixed, mix.system)),
+            fmt::format("--w-cm: {}: {}", file, report::words(*fixed, mix->system)),
             "delete it from a copy of the file, or leave '--w-cm' out");
     }
     return mix;
@@ -92,11 +92,11 @@ ExitCode run_trial_set(const Arguments& arguments) {
         arguments, {.purpose = order ? input::Purpose::batch : input::Purpose::proportion,
                     .moisture_percent = moistures(arguments),
                     .to_be_selected = true});
-    const core::Mix& mix = demand_free(read, front::shown_name(arguments.file()));
-    const core::Tables tables = reference::tables(mix.system);
+    const core::CompleteMix& mix = demand_free(read, front::shown_name(arguments.file()));
+    const core::Tables tables = reference::tables(mix->system);
     const core::TrialSet set = core::trial_set(mix, ratios, order, tables);
-    const report::TrialSetResult result{.title = mix.title,
-                                        .requirements = mix.requirements,
+    const report::TrialSetResult result{.title = mix->title,
+                                        .requirements = mix->requirements,
                                         .set = set,
                                         .batch_m3 =
                                             order ? std::optional{order->volume_m3} : std::nullopt,

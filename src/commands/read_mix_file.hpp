@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/mix/complete_mix.hpp>
 #include <boardmark/input/mix/read_mix.hpp>
 
 #include "arguments.hpp"
@@ -13,7 +13,7 @@ namespace boardmark::commands {
 
 /// A mix that was read, and where from.
 struct ReadMix {
-    core::AnyMix mix;
+    core::AnyCompleteMix mix;
     Origin origin;
 };
 

@@ -47,8 +47,8 @@ std::string_view action_of(const Arguments& arguments) {
             continue;
         }
         if (!asked.empty()) {
-            throw wrong_command_line(
-                fmt::format("--{} and --{} are two things; ask for one at a time", asked, action));
+            throw wrong_command_line(fmt::format(
+                "--{} and --{} cannot be used together; use one at a time", asked, action));
         }
         asked = action;
     }

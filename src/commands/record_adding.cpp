@@ -48,7 +48,7 @@ core::RecordedTrial row_of(const input::TrialRecord& read, const core::Yield& yi
     return {.batch = read.name,
             .date = units::written_date(*read.date),
             .mix = read.mix_file,
-            .title = core::title_of(read.trial.mix),
+            .title = core::title_of(read.trial->mix),
             .density_kg_m3 = yield.density_kg_m3,
             .yield_m3 = yield.volume_m3,
             .relative_yield = yield.relative_yield,
@@ -58,7 +58,7 @@ core::RecordedTrial row_of(const input::TrialRecord& read, const core::Yield& yi
             .air_percent = yield.measured_air_percent,
             .target_air_percent = yield.target.air_percent,
             .gravimetric_air_percent = yield.gravimetric_air_percent,
-            .temperature_c = read.trial.tests.temperature_c,
+            .temperature_c = read.trial->tests.temperature_c,
             .remark = ""};
 }
 
@@ -78,7 +78,8 @@ void demand_fit(const Row& row, const std::string& what, const std::string& file
 }
 
 /// What a trial was. Throws Failure where that does not follow.
-core::Yield yield_of(const core::Trial& trial, const std::string& file, core::UnitSystem system) {
+core::Yield yield_of(const core::CompleteTrial& trial, const std::string& file,
+                     core::UnitSystem system) {
     const core::Tables tables = reference::tables(system);
     const auto follows = [&](auto outcome) {
         if (!outcome) {
@@ -86,7 +87,7 @@ core::Yield yield_of(const core::Trial& trial, const std::string& file, core::Un
         }
         return *std::move(outcome);
     };
-    const core::Proportions designed = follows(core::proportions_of(trial.mix, tables));
+    const core::Proportions designed = follows(core::proportions_of(trial->mix, tables));
     return follows(core::yield_of(trial, designed, tables));
 }
 
@@ -99,7 +100,7 @@ FiledRows filed_trial(OpenedFile file, const std::string& path, const Arguments&
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments, nothing_saved);
     const input::TrialRecord& read = *reading.record;
     demand_name_and_date(read, file.name, arguments);
-    const auto system = core::system_of(read.trial.mix);
+    const auto system = core::system_of(read.trial->mix);
     const auto row = row_of(read, yield_of(read.trial, file.name, system));
     demand_fit(row, "the trial", file.name, arguments);
     return {.addition = {.file = text::printable(file.name),

@@ -79,7 +79,7 @@ void demand_one_shape(const ChartedValues& values) {
     const auto shapes = core::shapes_of(values.points);
     if (shapes.size() > 1) {
         throw wrong_command_line(
-            fmt::format("the specimens are of {} shapes, whose strengths are not one and the same",
+            fmt::format("the specimens are of {} shapes, whose strengths cannot be compared",
                         shapes.size()),
             "keep a record for each of " + told(shapes));
     }

@@ -9,11 +9,11 @@
 
 namespace boardmark::commands {
 
-const core::Mix& mix_with_reducer(const ReadMix& read, const std::string& file) {
-    const auto* selected = std::get_if<core::Mix>(&read.mix);
+const core::CompleteMix& mix_with_reducer(const ReadMix& read, const std::string& file) {
+    const auto* selected = std::get_if<core::CompleteMix>(&read.mix);
     if (!selected) {
         throw wrong_command_line(
-            fmt::format("{} holds submitted amounts: what a reducer buys cannot be told from them",
+            fmt::format("{} holds submitted amounts: they do not show what a reducer buys",
                         front::shown_name(file)),
             "use 'boardmark check', or compare it with a second mix");
     }

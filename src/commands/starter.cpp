@@ -1,29 +1,39 @@
-#include <boardmark/input/fields/starter.hpp>
+#include <boardmark/input/starter/starter.hpp>
 
 #include "command.hpp"
 #include "delivery.hpp"
+#include "file_kind_argument.hpp"
 
 namespace boardmark::commands {
 namespace {
 
 constexpr std::string_view examples[] = {
     "boardmark starter",
-    "boardmark starter --reporting si",
+    "boardmark starter wall",
+    "boardmark starter results --reporting si",
 };
 
 ExitCode run(const Arguments& arguments) {
     const core::UnitSystem system = arguments.reporting().value_or(core::UnitSystem::us);
-    write_only_form(input::starter_mix(system), arguments);
+    write_only_form(input::starter(file_kind_argument(arguments), system), arguments);
     return ExitCode::done;
 }
 
 } // namespace
 
-const Command starter_command =
-    without_file({.name = "starter",
-                  .summary = "a mix file to begin with, every key explained",
-                  .usage = "boardmark starter [OPTIONS]",
-                  .examples = examples,
-                  .run = run});
+const Command starter_command{
+    .name = "starter",
+    .summary = "a file to begin with, every key explained",
+    .usage = "boardmark starter [OPTIONS] [KIND]",
+    .reads = kinds_of_file,
+    .words = words_for_kinds,
+    .options = {},
+    .examples = examples,
+    .run = run,
+    .takes_standard_input = false,
+    .least_files = 0,
+    .notes =
+        "A trial and a wall name the mix that 'boardmark starter mix > mix.yaml' writes beside\n"
+        "them: together they work as they are."};
 
 } // namespace boardmark::commands

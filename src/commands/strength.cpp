@@ -31,7 +31,7 @@ ExitCode run(const Arguments& arguments) {
     const core::StrengthRecord& record = *reading.record;
     core::StrengthFindings findings =
         core::find_strength(record, today, reference::tables(record.system));
-    add_cautions(input::improbable_figures(reading.diagnostics), findings.worksheet.cautions);
+    input::add_improbable_figures(reading.diagnostics, findings.worksheet.cautions);
     deliver(report::StrengthResult{record, findings, today, files_read.inputs}, arguments,
             {record.system, files_read});
     return verdict(findings.checks);
@@ -44,6 +44,7 @@ const Command strength_command{
     .summary = "judge strength results: averages of three, scatter, the line over w/cm",
     .usage = "boardmark strength [OPTIONS] RESULTS",
     .reads = "RESULTS is a file of strength results",
+    .kind = input::FileKind::results,
     .options = options,
     .examples = examples,
     .run = run};

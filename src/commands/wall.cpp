@@ -32,6 +32,7 @@ const Command wall_command{
     .summary = "quantities, boards, forces on the forms, placing, joints and steel of walls",
     .usage = "boardmark wall [OPTIONS] WALL",
     .reads = "WALL is a wall file",
+    .kind = input::FileKind::wall,
     .options = options,
     .examples = examples,
     .run = run};

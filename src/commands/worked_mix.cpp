@@ -13,20 +13,20 @@ std::variant<WorkedMix, Failure> open_mix(const Arguments& arguments, const MixD
     const ReadMix read = read_mix_file(arguments, demand);
     return std::visit(
         [&](const auto& either) -> std::variant<WorkedMix, Failure> {
-            WorkedMix worked{.title = either.title,
-                             .requirements = either.requirements,
-                             .tables = reference::tables(either.system),
+            WorkedMix worked{.title = either->title,
+                             .mix = read.mix,
+                             .tables = reference::tables(either->system),
                              .proportions = {},
                              .checks = {},
                              .origin = read.origin,
-                             .supply = either.supply};
+                             .supply = either->supply};
             log("calculating '" + worked.title + "'");
-            auto proportions = core::proportions_of(read.mix, worked.tables);
+            auto proportions = core::proportions_of(worked.mix, worked.tables);
             if (!proportions) {
-                return no_mix_follows(proportions.why(), arguments, either.system);
+                return no_mix_follows(proportions.why(), arguments, either->system);
             }
             worked.proportions = *std::move(proportions);
-            worked.checks = core::assess(worked.requirements, worked.proportions, worked.tables);
+            worked.checks = core::assess(worked.mix, worked.proportions, worked.tables);
             log(fmt::format("{} steps, {} checks", worked.proportions.worksheet.steps.size(),
                             worked.checks.size()));
             return worked;

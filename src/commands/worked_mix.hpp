@@ -2,7 +2,7 @@
 
 #include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/checks/check.hpp>
-#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
 #include "failure.hpp"
@@ -17,12 +17,14 @@ namespace boardmark::commands {
 /// A mix that was read and proportioned, with the tables it was done with.
 struct WorkedMix {
     std::string title;
-    core::Requirements requirements;
+    core::AnyCompleteMix mix;
     core::Tables tables;
     core::Proportions proportions;
     std::vector<core::Check> checks;
     Origin origin;
     std::optional<core::Supply> supply = {};
+
+    const core::Requirements& requirements() const { return core::requirements_of(mix); }
 };
 
 /// Reads the file of the arguments, proportions or accepts the mix and runs the checks. Warnings go

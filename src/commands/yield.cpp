@@ -38,10 +38,10 @@ ExitCode run(const Arguments& arguments) {
     FilesRead files_read;
     const input::TrialReading reading = read(arguments, files_read);
     const input::TrialRecord& record = *reading.record;
-    const core::Trial& trial = record.trial;
-    const core::UnitSystem system = core::system_of(trial.mix);
+    const core::CompleteTrial& trial = record.trial;
+    const core::UnitSystem system = core::system_of(trial->mix);
     const core::Tables tables = reference::tables(system);
-    const auto designed = core::proportions_of(trial.mix, tables);
+    const auto designed = core::proportions_of(trial->mix, tables);
     if (!designed) {
         return end_with(no_mix_follows(designed.why(), arguments, system));
     }
@@ -49,13 +49,13 @@ ExitCode run(const Arguments& arguments) {
     if (!yield) {
         return end_with(no_mix_follows(yield.why(), arguments, system));
     }
-    add_cautions(input::improbable_figures(reading.diagnostics), yield->found.worksheet.cautions);
+    input::add_improbable_figures(reading.diagnostics, yield->found.worksheet.cautions);
     const auto checks = core::assess(trial, *yield, *designed, tables);
     const auto next = core::next_trial(trial, *yield, *designed, tables);
     const std::optional<core::NextTrial> next_trial = next ? std::optional{*next} : std::nullopt;
     const std::optional<core::Unresolved> no_next =
         next ? std::nullopt : std::optional{next.why()}; // what this trial was stands without it
-    const report::YieldResult result{.title = core::title_of(trial.mix),
+    const report::YieldResult result{.title = core::title_of(trial->mix),
                                      .mix_file = record.mix_file,
                                      .name = record.name,
                                      .date = record.date,
@@ -74,9 +74,11 @@ ExitCode run(const Arguments& arguments) {
 
 const Command yield_command{
     .name = "yield",
-    .summary = "what a trial batch really was: yield, air, w/cm, and the batch sheet of the next",
+    .summary =
+        "what a trial batch turned out to be: yield, air, w/cm, and the batch sheet of the next",
     .usage = "boardmark yield [OPTIONS] TRIAL",
     .reads = "TRIAL is a trial file",
+    .kind = input::FileKind::trial,
     .options = options,
     .examples = examples,
     .run = run};

@@ -89,8 +89,8 @@ input::Loader loader_beside(const std::string& path,
     return [path, on_read = std::move(on_read)](
                const std::string& name) -> std::variant<std::string, input::LoadFailure> {
         if (links_out_of_folder(path, name)) {
-            return input::LoadFailure{"it is a link out of the folder",
-                                      "lay the file itself beside the one that you name"};
+            return input::LoadFailure{"it is a link to a place outside the folder",
+                                      "put the file itself beside the one that you name"};
         }
         if (is_pipe_or_device(path, name)) {
             return input::LoadFailure{"it is a pipe or a device", "name a plain file"};

@@ -12,8 +12,8 @@
 namespace boardmark {
 namespace {
 
-Opened<WorkedMix> worked(core::AnyMix mix, const std::string& name, std::vector<Fault> warnings,
-                         report::InputFiles inputs) {
+Opened<WorkedMix> worked(core::AnyCompleteMix mix, const std::string& name,
+                         std::vector<Fault> warnings, report::InputFiles inputs) {
     const core::UnitSystem system = core::system_of(mix);
     core::Tables tables = reference::tables(system);
     auto proportions = core::proportions_of(mix, tables);
@@ -27,7 +27,7 @@ Opened<WorkedMix> worked(core::AnyMix mix, const std::string& name, std::vector<
 }
 
 input::LoadFailure loads_nothing() {
-    return {"the text stands alone: no loader was given for it"};
+    return {"this text names another file, and no loader was given"};
 }
 
 } // namespace
@@ -59,14 +59,13 @@ Opened<WorkedMix> open(const std::string& path, Purpose purpose) {
 }
 
 Opened<WorkedMix> work(core::AnyMix mix) {
-    const std::string title = core::title_of(mix);
-    const core::Faults faults = std::visit(
-        [](const auto& either) { return core::faults_of(either, reference::vocabulary()); }, mix);
-    if (faults.empty()) {
-        return worked(std::move(mix), title, {}, {});
+    const std::string title = std::visit([](const auto& either) { return either.title; }, mix);
+    auto entered = core::complete(std::move(mix), reference::vocabulary());
+    if (auto* whole = std::get_if<core::AnyCompleteMix>(&entered)) {
+        return worked(std::move(*whole), title, {}, {});
     }
     std::vector<Fault> placed;
-    for (const core::Fault& fault : faults) {
+    for (const core::Fault& fault : std::get<core::Faults>(entered)) {
         placed.push_back({.file = title, .message = fault.message});
     }
     std::string told = front::lines_of(placed);

@@ -2,6 +2,7 @@
 #include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/front/input_file.hpp>
 #include <boardmark/front/noted_files.hpp>
+#include <boardmark/input/values/improbable.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/report/writing/words.hpp>
 
@@ -26,6 +27,7 @@ Opened<WorkedWall> read_wall(std::string text, std::string name, input::Loader l
         return {plan.why(), report::text(plan.why(), front::shown_name(name), wall.system),
                 std::move(faults)};
     }
+    input::add_improbable_figures(reading.diagnostics, plan->cautions);
     return {WorkedWall{std::move(*reading.record), *std::move(plan), std::move(inputs)},
             std::move(faults)};
 }

@@ -26,9 +26,8 @@ std::vector<Fault> batch_faults(const std::string& title, const core::Proportion
         const core::Material& material = *ingredient.material;
         if (!material.aggregate.moisture_percent || !material.aggregate.absorption_percent) {
             faults.push_back({.file = title,
-                              .message = material.name +
-                                         ": moisture_percent or absorption_percent is missing; "
-                                         "a batch is weighed by them"});
+                              .message = material.name + ": moisture_percent or absorption_percent "
+                                                         "is missing; batch weights need them"});
         }
     }
     return faults;
@@ -36,12 +35,12 @@ std::vector<Fault> batch_faults(const std::string& title, const core::Proportion
 
 } // namespace
 
-WorkedMix::WorkedMix(core::AnyMix mix, core::Tables tables, core::Proportions proportions,
+WorkedMix::WorkedMix(core::AnyCompleteMix mix, core::Tables tables, core::Proportions proportions,
                      report::InputFiles inputs)
     : mix_{std::move(mix)}
     , tables_{std::move(tables)}
     , proportions_{std::move(proportions)}
-    , checks_{core::assess(core::requirements_of(mix_), proportions_, tables_)}
+    , checks_{core::assess(mix_, proportions_, tables_)}
     , inputs_{std::move(inputs)} {}
 
 const std::string& WorkedMix::title() const {

@@ -46,6 +46,13 @@ core::LiftRules lifts(UnitSystem system) {
             .part_of_setting_percent = figure(printed, "part_of_setting", system)};
 }
 
+core::CrewRules crew(UnitSystem system) {
+    const EmbeddedTable& printed = table("placing");
+    return {.free_fall_mm = figure(printed, "free_fall", system),
+            .hose_apart_mm = figure(printed, "hose_apart", system),
+            .spare_vibrators = figure(printed, "spare_vibrators", system)};
+}
+
 core::MaturityRules maturity(UnitSystem system) {
     const EmbeddedTable& printed = table("curing");
     return {.datum_c = figure(printed, "datum", system),
@@ -126,7 +133,10 @@ core::CuringRules curing(UnitSystem system) {
 } // namespace
 
 core::PlacingTables placing_tables(UnitSystem system) {
-    return {.lifts = lifts(system), .vibration = vibration(system), .curing = curing(system)};
+    return {.lifts = lifts(system),
+            .vibration = vibration(system),
+            .crew = crew(system),
+            .curing = curing(system)};
 }
 
 } // namespace boardmark::reference

@@ -214,7 +214,7 @@ Reading<double> read_number(std::string_view text) {
     if (number.length != text.size()) {
         return Misreading{number.length,
                           "'" + std::string{text.substr(number.length)} +
-                              "' stands after the number; this value has no unit",
+                              "' follows the number; this value has no unit",
                           "write '" + std::string{text.substr(0, number.length)} + "'"};
     }
     return number.value;

@@ -51,7 +51,7 @@ Misreading unknown_unit(std::string_view text, std::size_t at) {
     }
     constexpr std::string_view no_break_space = "\xC2\xA0";
     if (spelling.starts_with(no_break_space)) {
-        return {at, "an invisible no-break space stands before the unit", "write a plain space"};
+        return {at, "there is an invisible no-break space before the unit", "write a plain space"};
     }
     const std::string what = "'" + std::string{spelling} + "' is not a unit known here";
     for (const Unit& known : all_units()) {

@@ -24,9 +24,10 @@ std::string text_of_example() {
     return text;
 }
 
-const core::Mix& example() {
-    static const core::AnyMix mix = test::read(text_of_example(), input::Purpose::proportion);
-    return std::get<core::Mix>(mix);
+const core::CompleteMix& example() {
+    static const core::AnyCompleteMix mix =
+        test::read(text_of_example(), input::Purpose::proportion);
+    return std::get<core::CompleteMix>(mix);
 }
 
 const core::Tables& tables() {
@@ -61,7 +62,7 @@ BENCHMARK(proportions_with_reasons)->Unit(benchmark::kMicrosecond);
 void checks_with_messages(benchmark::State& state) {
     const core::Proportions proportions = *core::proportion(example(), tables());
     for ([[maybe_unused]] auto _ : state) {
-        benchmark::DoNotOptimize(core::assess(example().requirements, proportions, tables()));
+        benchmark::DoNotOptimize(core::assess(example(), proportions, tables()));
     }
 }
 BENCHMARK(checks_with_messages)->Unit(benchmark::kMicrosecond);
@@ -70,7 +71,7 @@ void verdicts_of_a_mix(benchmark::State& state) {
     const core::Proportions proportions = *core::proportion(example(), tables());
     std::vector<core::Finding> verdicts;
     for ([[maybe_unused]] auto _ : state) {
-        core::judge(example().requirements, proportions, tables(), verdicts);
+        core::judge(example(), proportions, tables(), verdicts);
         benchmark::DoNotOptimize(verdicts.data());
     }
 }
@@ -85,8 +86,8 @@ BENCHMARK(tables_of_a_system)->Unit(benchmark::kMicrosecond);
 
 void json_of_a_mix(benchmark::State& state) {
     const core::Proportions proportions = *core::proportion(example(), tables());
-    const auto checks = core::assess(example().requirements, proportions, tables());
-    const report::MixResult result{"proportion", example().title, example().requirements,
+    const auto checks = core::assess(example(), proportions, tables());
+    const report::MixResult result{"proportion", example().title, example()->requirements,
                                    proportions, checks};
     for ([[maybe_unused]] auto _ : state) {
         benchmark::DoNotOptimize(report::json(result));

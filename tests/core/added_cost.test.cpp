@@ -1,5 +1,7 @@
 #include <boardmark/core/wall/added_cost.hpp>
 
+#include "walls.hpp"
+
 #include <catch2/catch.hpp>
 
 #include <algorithm>
@@ -11,16 +13,7 @@ using Catch::Matchers::WithinAbs;
 
 /// Ten square metres that show, twenty stainless ties, forty metres of boards 0.1 m wide.
 struct Terrace {
-    Wall wall{.title = "terrace",
-              .system = UnitSystem::si,
-              .mix = Mix{.title = "",
-                         .system = UnitSystem::si,
-                         .requirements = {.strength_mpa = 30, .slump_mm = 100}},
-              .runs = {{.name = "wall",
-                        .length_m = 5,
-                        .heights = {{0, 2}},
-                        .thickness_mm = 250,
-                        .bottom_thickness_mm = 250}}};
+    Wall wall = boardmark::test::wall_of(boardmark::test::run_of(5, 2, 250));
     WallQuantities quantities{};
     BoardOrder boards{};
 

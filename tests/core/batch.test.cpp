@@ -84,19 +84,19 @@ TEST_CASE("a scale too coarse for an item is refused by its name") {
         batch_of(mix_to_batch(), {.volume_m3 = 0.002, .resolution_kg = 5});
         FAIL("a batch followed");
     } catch (const core::Unresolved& unresolved) {
-        CHECK_THAT(unresolved.what.text, Contains("rounds to nothing"));
+        CHECK_THAT(unresolved.what.text, Contains("rounds to zero"));
     }
 }
 
 TEST_CASE("the ticket says when the reducer goes in and what is dosed by trial") {
     const core::Batch batch = batch_of(mix_to_batch(), {.volume_m3 = 0.05, .resolution_kg = {}});
     REQUIRE(batch.order.size() == 6);
-    CHECK_THAT(batch.order[0].text, Contains("{tenth} is weighed apart and waits"));
-    CHECK_THAT(batch.order[1].text, Contains("by trial") && Contains("before weighing"));
+    CHECK_THAT(batch.order[0].text, Contains("Weigh {tenth} of the water separately"));
+    CHECK_THAT(batch.order[1].text, Contains("by trial") && Contains("before you weigh"));
     CHECK_THAT(batch.order[2].text, Contains("the rest of the water at the mixer"));
     CHECK_THAT(batch.order[3].text, Contains("Measure the slump before {name}"));
-    CHECK_THAT(batch.order[4].text, Contains("Of the water that waits"));
-    CHECK_THAT(batch.order[5].text, Contains("goes in last") && Contains("From then on no water"));
+    CHECK_THAT(batch.order[4].text, Contains("Add only as much of the water set aside"));
+    CHECK_THAT(batch.order[5].text, Contains("goes in last") && Contains("From then on add no water"));
     CHECK(item(batch, "agent").by_trial);
     CHECK(item(batch, "reducer").litres.has_value());
     CHECK_FALSE(item(batch, "cement").litres.has_value());
@@ -111,8 +111,7 @@ TEST_CASE("a ratio that rounding lifts over the limit is judged as it will be we
     const core::Batch batch =
         batch_of(solved, {.volume_m3 = inside(1.25, "ft3"), .resolution_kg = inside(2, "lb")});
     REQUIRE(batch.w_cm > 0.405);
-    const auto checks =
-        core::assess(core::requirements_of(solved.mix), solved.proportions, batch, solved.tables);
+    const auto checks = core::assess(solved.mix, solved.proportions, batch, solved.tables);
     const auto found = std::ranges::find(checks, "w_cm.exposure", &core::Check::id);
     CHECK(found->verdict == core::Verdict::fails);
     CHECK(*found->value == batch.w_cm);

@@ -60,7 +60,6 @@ TEST_CASE("the narrowest place of a run by hand") {
     for (const Row& row : rows) {
         INFO(row.what);
         core::Wall wall = wall_of(run_of(5, 2, 250));
-        wall.mix = core::SubmittedMix{};
         wall.runs.front().openings = row.openings;
         CHECK_THAT(core::cast_parts(wall).at(0).thinnest_mm(), WithinAbs(row.narrowest_mm, 1e-6));
     }
@@ -68,7 +67,6 @@ TEST_CASE("the narrowest place of a run by hand") {
 
 TEST_CASE("footings, planters and benches by hand") {
     core::Wall wall = wall_of(run_of(5, 2, 250));
-    wall.mix = core::SubmittedMix{};
     wall.runs.front().footing = core::Footing{.width_mm = 900, .depth_mm = 300};
     wall.planters = {{.name = "planter",
                       .length_m = 3,

@@ -16,8 +16,8 @@ namespace {
 
 /// w/cm 0.45 as written, in C2, which allows 0.40 (ACI 318-19 Table 19.3.2.1); its strength curve
 /// is never in the way.
-core::Mix mix_at(const std::string& w_cm) {
-    const core::AnyMix mix = read(R"(boardmark: 1
+core::CompleteMix mix_at(const std::string& w_cm) {
+    const core::AnyCompleteMix mix = read(R"(boardmark: 1
 title: doses
 reporting: us
 requirements:
@@ -38,8 +38,8 @@ materials:
 mixture: {binder: {cement: 100 %}, coarse: {stone: 100 %}, fine: {sand: 100 %},
           admixtures: {reducer: 8 fl oz/cwt}}
 selections: {w_cm: )" + w_cm + "}\n",
-                                  input::Purpose::proportion);
-    return std::get<core::Mix>(mix);
+                                          input::Purpose::proportion);
+    return std::get<core::CompleteMix>(mix);
 }
 
 const core::Tables& us_tables() {

@@ -45,7 +45,7 @@ TEST_CASE("each reason for full head is said and presses with the whole head") {
     const std::vector<Row> rows{
         {"slump", [](FormCase& pour) { pour.highest_slump_mm = 190.5; }},
         {"slump", [](FormCase& pour) { pour.highest_slump_mm.reset(); }},
-        {"maximum slump",
+        {"no highest slump",
          [](FormCase& pour) {
              pour.high_range_reducer = true;
              pour.slump_maximum_stated = false;
@@ -103,7 +103,7 @@ TEST_CASE("a reducer without a stated maximum takes the formula only where it is
     pour.formula_asked = true;
     const FormPressure asked = core::aci_form_pressure(pour, us());
     CHECK(asked.valid);
-    CHECK(speaks_of(asked.remarks, "asked for"));
+    CHECK(speaks_of(asked.remarks, "asks for a formula"));
     pour.highest_slump_mm = 190.5; // asking does not stretch the formula
     CHECK_FALSE(core::aci_form_pressure(pour, us()).valid);
 }

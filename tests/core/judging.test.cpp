@@ -35,12 +35,11 @@ TEST_CASE("the verdicts of a mix cost no allocation once the buffer has room") {
         "  strength_records: {tests: 3, standard_deviation: 480 psi}\n");
     INFO(mix.requirements);
     const test::Solved solved = test::solve(test::text(mix));
-    const core::Requirements& requirements = core::requirements_of(solved.mix);
     std::vector<core::Finding> verdicts;
-    core::judge(requirements, solved.proportions, solved.tables, verdicts);
+    core::judge(solved.mix, solved.proportions, solved.tables, verdicts);
     const std::size_t found = verdicts.size();
     const std::size_t before = test::allocations;
-    core::judge(requirements, solved.proportions, solved.tables, verdicts);
+    core::judge(solved.mix, solved.proportions, solved.tables, verdicts);
     const std::size_t after = test::allocations;
     CHECK(after - before == 0);
     CHECK(verdicts.size() == found);
@@ -50,7 +49,7 @@ TEST_CASE("the verdicts of a mix cost no allocation once the buffer has room") {
 
 TEST_CASE("the figures of a mix cost no allocation once the buffer has room and are its own") {
     const test::Solved solved = test::solve(test::text(busy));
-    const core::Mix& mix = std::get<core::Mix>(solved.mix);
+    const auto& mix = std::get<core::CompleteMix>(solved.mix);
     core::Proportions figures{};
     REQUIRE_FALSE(core::figures(mix, solved.tables, figures));
     const std::size_t before = test::allocations;

@@ -159,7 +159,7 @@ TEST_CASE("a batch says how much of its water is ice") {
     const core::Batch batch = boardmark::test::made(core::batch(
         mix.proportions, {.volume_m3 = inside(2, "yd3")}, mix.tables.water_density_kg_m3));
     const auto told = std::ranges::find_if(batch.order, [](const core::Phrase& caution) {
-        return caution.text.find("weighed as ice") != std::string::npos;
+        return caution.text.find("of the water as ice") != std::string::npos;
     });
     REQUIRE(told != batch.order.end());
     const auto ice = std::get<core::Quantity>(told->arguments.at(0).value);

@@ -15,16 +15,16 @@ using core::Verdict;
 
 namespace {
 
-core::Mix mix_with(const std::string& requirements, const std::string& selections = "{}") {
-    return std::get<core::Mix>(
+core::CompleteMix mix_with(const std::string& requirements, const std::string& selections = "{}") {
+    return std::get<core::CompleteMix>(
         read(text({.requirements = "  average_strength: 5000 psi\n" + requirements,
                    .selections = selections}),
              input::Purpose::batch));
 }
 
-core::TrialSet set_of(const core::Mix& mix, const std::vector<double>& ratios,
+core::TrialSet set_of(const core::CompleteMix& mix, const std::vector<double>& ratios,
                       const std::optional<core::BatchOrder>& order = std::nullopt) {
-    return core::trial_set(mix, ratios, order, reference::tables(mix.system));
+    return core::trial_set(mix, ratios, order, reference::tables(mix->system));
 }
 
 Verdict verdict(const core::TrialMix& mix, const std::string& id) {
@@ -96,14 +96,15 @@ TEST_CASE("what a file fixes that a set must vary") {
         {"{w_cm: 0.40, water: 260 lb/yd3}", "selections.w_cm"},
     }));
     INFO(selections);
-    const auto fixed = core::fixed_for_a_set(mix_with("", selections).selections);
+    const auto fixed = core::fixed_for_a_set(mix_with("", selections)->selections);
     REQUIRE(fixed);
     CHECK_THAT(fixed->text, Contains(what));
 }
 
 TEST_CASE("water, air and aggregate may be given: all mixes share them") {
-    const core::Mix mix = mix_with("", "{water: 260 lb/yd3, air: 5 %, coarse_volume: 0.60}");
-    CHECK_FALSE(core::fixed_for_a_set(mix.selections));
+    const core::CompleteMix mix =
+        mix_with("", "{water: 260 lb/yd3, air: 5 %, coarse_volume: 0.60}");
+    CHECK_FALSE(core::fixed_for_a_set(mix->selections));
     for (const core::TrialMix& trial : set_of(mix, {0.36, 0.40}).mixes) {
         CHECK_THAT(in_unit(trial.solved()->proportions.totals.water_kg_m3, "lb/yd3"),
                    WithinAbs(260, 1e-9));
@@ -111,7 +112,7 @@ TEST_CASE("water, air and aggregate may be given: all mixes share them") {
 }
 
 TEST_CASE("what to do with a set depends on its size, its range and its batches") {
-    const core::Mix mix = mix_with("  exposure: [C2]\n"); // 0.40
+    const core::CompleteMix mix = mix_with("  exposure: [C2]\n"); // 0.40
     CHECK(advises(set_of(mix, {0.36, 0.45}), "Two trials"));
     CHECK_FALSE(advises(set_of(mix, {0.36, 0.40, 0.45}), "Two trials"));
     CHECK(advises(set_of(mix, {0.42, 0.45, 0.50}), "outside these ratios"));

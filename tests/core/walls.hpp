@@ -17,9 +17,24 @@ inline core::WallRun run_of(double length_m, double height_m, double thickness_m
             .bottom_thickness_mm = thickness_mm};
 }
 
-/// A wall file of one run; its mix is empty, because no quantity asks for it.
+/// Concrete of which nothing is asked but that it is there.
+inline const core::CompleteSubmittedMix& some_concrete() {
+    static const core::CompleteSubmittedMix concrete = entered(core::SubmittedMix{
+        .title = "test",
+        .system = core::UnitSystem::si,
+        .requirements = {.strength_mpa = 30, .slump_mm = 100},
+        .water_kg_m3 = 170,
+        .air_percent = 2,
+        .amounts = {{.material =
+                         core::Material{.name = "cement", .kind = core::Kind::portland_cement},
+                     .kg_m3 = 350}},
+        .nominal_max_size_mm = 20});
+    return concrete;
+}
+
+/// A wall file of one run; no quantity asks for its concrete.
 inline core::Wall wall_of(core::WallRun run) {
-    return {.title = "test", .system = core::UnitSystem::si, .mix = {}, .runs = {std::move(run)}};
+    return {{.runs = {std::move(run)}}, "test", core::UnitSystem::si, some_concrete()};
 }
 
 inline core::PracticeTables practice() {

@@ -83,7 +83,7 @@ core::Faults work(core::Mix mix) {
     const auto result = core::proportion(whole, tables());
     if (result) {
         demand_sound(*result);
-        CHECK_FALSE(core::assess(whole->requirements, *result, tables()).empty());
+        CHECK_FALSE(core::assess(whole, *result, tables()).empty());
     } else {
         CHECK_FALSE(result.why().ways_out.empty());
     }

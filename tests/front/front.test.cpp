@@ -124,3 +124,40 @@ TEST_CASE("a wall file is planned with its mix") {
     CHECK_FALSE(wall.value().csv().empty());
     CHECK_THAT(wall.value().html(), Contains("</html>"));
 }
+
+TEST_CASE("a trial file is opened with its mix: its yield, its checks, the next trial") {
+    const auto trial = open_trial(example("quay-wall-trial.yaml"));
+    REQUIRE(trial);
+    const WorkedTrial& worked = trial.value();
+    CHECK(worked.next().has_value());
+    CHECK_FALSE(worked.checks().empty());
+    // mass of the batch over its density, by definition
+    CHECK_THAT(worked.yield().volume_m3 * worked.yield().density_kg_m3,
+               WithinAbs(worked.yield().batch_mass_kg, 1e-9));
+    CHECK_THAT(worked.text(), Contains("Quay terrace"));
+    CHECK(worked.text(true).size() > worked.text().size());
+    CHECK_THAT(worked.json(), Contains("\"command\": \"yield\""));
+    CHECK_THAT(worked.csv(), Contains("cement"));
+    CHECK_THAT(worked.html(), Contains("</html>"));
+}
+
+TEST_CASE("a trial of a day to come is told with its place") {
+    const auto trial = open_trial(example("quay-wall-trial.yaml"), 0);
+    REQUIRE_FALSE(trial);
+    REQUIRE(trial.faults().size() == 1);
+    CHECK(trial.faults().front().line > 0);
+    CHECK_THAT(trial.told(), Contains("trial.date"));
+}
+
+TEST_CASE("strength results are opened and judged") {
+    const int today = 20782; // 2026-11-25
+    const auto results = open_results(example("strength-results.yaml"), today);
+    REQUIRE(results);
+    const WorkedResults& worked = results.value();
+    CHECK_FALSE(worked.findings().checks.empty());
+    CHECK_THAT(worked.text(), Contains(worked.record().title));
+    CHECK_THAT(worked.json(), Contains("\"command\": \"strength\""));
+    CHECK_FALSE(worked.csv().empty());
+    CHECK_THAT(worked.html(), Contains("</html>"));
+    CHECK_THAT(open_results(example("no-such.yaml"), today).told(), Contains("cannot be read"));
+}

@@ -1,11 +1,13 @@
 // How faults are printed. Each expected text is the whole text.
 
 #include <boardmark/input/gate/diagnostic.hpp>
+#include <boardmark/text/utf8.hpp>
 
 #include "input/gate/source_text.hpp"
 
 #include <catch2/catch.hpp>
 
+#include <sstream>
 #include <string>
 
 using namespace boardmark::input;
@@ -149,4 +151,37 @@ TEST_CASE("line numbers stand right-aligned and may be long") {
     fault.line = line;
     CHECK(excerpt(fault) ==
           head + "a: 1\n" + std::string(head.size() - 3, ' ') + " |    ^ right\n");
+}
+
+TEST_CASE("on a terminal a fault fits the window, its advice below where it has no room") {
+    Diagnostic fault = fault_at("slump: 4 kg", 7, 4, 2);
+    fault.message = "requirements.slump: kg is a mass, and a length is asked for here";
+    fault.advice = "write a length with its unit, in inches or in millimetres";
+    CHECK(render({fault}, "nothing was calculated", 60) ==
+          "test.yaml:1:8: error: requirements.slump: kg is a mass,\n"
+          "    and a length is asked for here\n"
+          "    1 | slump: 4 kg\n"
+          "      |        ~~^~\n"
+          "        write a length with its unit, in inches or in\n"
+          "        millimetres\n"
+          "1 error in test.yaml; nothing was calculated\n");
+}
+
+TEST_CASE("no line of a fault is wider than the window") {
+    const auto text = GENERATE(
+        as<std::string>{}, std::string(300, 'x'), "title: " + std::string(90, 'y'),
+        "砂利砂利砂利砂利砂利砂利砂利砂利砂利砂利砂利砂利砂利砂利砂利砂利砂利砂利砂利砂利: 1");
+    const auto [line, width] = GENERATE(table<std::size_t, std::size_t>(
+        {{1, 60}, {1, 73}, {1, 100}, {12345678, 60}, {12345678, 100}}));
+    for (const std::size_t byte : {std::size_t{0}, std::size_t{48}, text.size() - 3}) {
+        Diagnostic fault = fault_at(text, byte, 3);
+        fault.line = line;
+        const std::string rendered = render({fault}, "nothing was calculated", width);
+        std::istringstream lines{rendered};
+        for (std::string one; std::getline(lines, one);) {
+            INFO(one);
+            CHECK(boardmark::text::display_width(one) <= width);
+        }
+        CHECK(rendered.find('^') != std::string::npos);
+    }
 }

@@ -89,7 +89,7 @@ TEST_CASE("unknown keys and what is suggested") {
          "known here: thickness, clear_bar_spacing, clear_cover"},
         {"requirements: {colour: grey}\n", "'requirements.colour' is not a key of this format",
          "'boardmark help keys' lists all keys"},
-        {"materials: {sand: {relative_density: 2,64}}\n", "'64' stands alone: a comma ends a value",
+        {"materials: {sand: {relative_density: 2,64}}\n", "'64' is left over: a comma ends a value",
          "write decimals with a point, as in 1.5"},
     }));
     INFO(text);
@@ -108,12 +108,12 @@ TEST_CASE("a key that was meant counts as being there") {
 
 TEST_CASE("a key twice is refused where it stands the second time") {
     const auto [text, fault, advice] = GENERATE(table<std::string, std::string, std::string>({
-        {"title: A\ntitle: B\n", "2:1 'title' stands here a second time",
+        {"title: A\ntitle: B\n", "2:1 'title' is given a second time",
          "the first is on line 1; keep one"},
-        {"materials:\n  sand: {}\n  sand: {}\n", "3:3 'materials.sand' stands here a second time",
+        {"materials:\n  sand: {}\n  sand: {}\n", "3:3 'materials.sand' is given a second time",
          "the first is on line 2; keep one"},
-        {"mixture:\n  fine: {a: 50 %, a: 50 %}\n",
-         "2:19 'mixture.fine.a' stands here a second time", "the first is on line 2; keep one"},
+        {"mixture:\n  fine: {a: 50 %, a: 50 %}\n", "2:19 'mixture.fine.a' is given a second time",
+         "the first is on line 2; keep one"},
     }));
     INFO(text);
     const Opened opened{text};
@@ -121,7 +121,7 @@ TEST_CASE("a key twice is refused where it stands the second time") {
     CHECK(opened.faults.at(0).advice == advice);
 }
 
-TEST_CASE("of a key that stands twice the first value is kept") {
+TEST_CASE("of a key that is given twice the first value is kept") {
     CHECK(Opened("title: A\ntitle: B\n").document.text({"title"}) == "A");
 }
 

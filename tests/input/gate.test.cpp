@@ -112,10 +112,10 @@ TEST_CASE("bytes that no text of a mix holds") {
         std::string message;
     };
     const auto [text, line, column, message] = GENERATE(values<Case>({
-        {std::string("a: x\0y\n", 7), 1, 5, "a control character stands here"},
-        {"a: 1\nb: \x1B[31m\n", 2, 4, "a control character stands here"},
-        {"a: \x7F\n", 1, 4, "a control character stands here"},
-        {"a: \xC2\x85\n", 1, 4, "a control character stands here"}, // C1, in two bytes
+        {std::string("a: x\0y\n", 7), 1, 5, "there is a control character here"},
+        {"a: 1\nb: \x1B[31m\n", 2, 4, "there is a control character here"},
+        {"a: \x7F\n", 1, 4, "there is a control character here"},
+        {"a: \xC2\x85\n", 1, 4, "there is a control character here"}, // C1, in two bytes
         {"a: M\xFCnster\n", 1, 5, "the text is not UTF-8 here"},
         {"ö: \xC3(\n", 1, 4, "the text is not UTF-8 here"},        // a character cut in two
         {"a: \xED\xA0\x80\n", 1, 4, "the text is not UTF-8 here"}, // half of a UTF-16 pair

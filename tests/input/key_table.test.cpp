@@ -30,3 +30,41 @@ TEST_CASE("a described key") {
     CHECK(air->default_text == "exposure");
     CHECK(air->example == "air: exposure");
 }
+
+TEST_CASE("what may be written under a key, with the range in the unit of its example") {
+    const auto [path, holds] = GENERATE(Catch::Generators::table<std::string, std::string>({
+        {"requirements.slump", "a length (in, ft, mm, m), 0 in to 12 in"},
+        {"requirements.reinforced", "yes or no"},
+        {"requirements.finish", "one of: board-marked, board-formed"},
+        {"requirements.air", "a percentage (%), 0 % to 20 %; or: exposure, none"},
+        {"requirements.exposure", "a list in brackets, each words of your own or of the trade"},
+        {"requirements.section", "keys of its own"},
+        {"requirements.strength_curve",
+         "pairs in braces: a number without a unit, 0.15 to 1.5; to each a stress (psi, MPa), 290 "
+         "psi to 29000 psi; or 'from FILE'"},
+    }));
+    const auto keys = key_tables().front().keys;
+    const auto key = std::ranges::find(keys, path, &DescribedKey::path);
+    REQUIRE(key != keys.end());
+    CHECK(key->holds == holds);
+}
+
+TEST_CASE("a word names keys by their path or by its end") {
+    const auto [word, paths] =
+        GENERATE(Catch::Generators::table<std::string, std::vector<std::string>>({
+            {"sieves", {"materials.*.sieves"}},
+            {"materials.sand.sieves", {"materials.*.sieves"}},
+            {"materials.*.sieves", {"materials.*.sieves"}},
+            {"requirements.slump", {"requirements.slump"}},
+            {"slump", {"requirements.slump", "trial.slump", "trial.target.slump"}},
+            {"lump", {}},
+            {"", {}},
+        }));
+    INFO(word);
+    const auto tables = key_tables();
+    std::vector<std::string> found;
+    for (const FoundKey& one : keys_named(word, tables)) {
+        found.emplace_back(one.key->path);
+    }
+    CHECK(found == paths);
+}

@@ -118,7 +118,7 @@ TEST_CASE("a moisture of the command line takes the place of the file's") {
     options.moisture_percent = {{"sand", 5.2}, {"stone", 1.4}};
     const auto reading = input::read_mix(with_sand("    moisture: 6.0 %\n"), "test.yaml", options);
     REQUIRE(reading.mix);
-    const auto& mix = std::get<core::Mix>(*reading.mix);
+    const core::Mix& mix = std::get<core::CompleteMix>(*reading.mix);
     CHECK(mix.fine[0].material->aggregate.moisture_percent == 5.2);
     CHECK(mix.coarse[0].material->aggregate.moisture_percent == 1.4); // the file has none
 }
@@ -141,14 +141,17 @@ TEST_CASE("sieves that give no fineness modulus") {
         std::string passing;
         std::string fault;
     };
-    const auto [passing, fault] = GENERATE(values<Case>({
-        {"4.75 mm: 98 %, 2.36 mm: 85 %",
-         "19:5 materials.sand.sieves lacks a sieve of the fineness modulus"},
-        {"4.75 mm: 98 %, 2.36 mm: 85 %, 1.18 mm: 65 %, 0.6 mm: 45 %, 0.3 mm: 20 %",
-         "19:5 materials.sand.sieves lacks a sieve of the fineness modulus"}, // the finest
-        {"4.75 mm: 85 %, 2.36 mm: 98 %, 1.18 mm: 65 %, 0.6 mm: 45 %, 0.3 mm: 20 %, 0.15 mm: 5 %",
-         "19:38 materials.sand.sieves: more passes 2.36 mm than 4.75 mm"},
-    }));
+    const auto [passing, fault] =
+        GENERATE(values<Case>({
+            {"4.75 mm: 98 %, 2.36 mm: 85 %", "19:5 materials.sand.sieves has no figure for a sieve "
+                                             "that the fineness modulus needs"},
+            {"4.75 mm: 98 %, 2.36 mm: 85 %, 1.18 mm: 65 %, 0.6 mm: 45 %, 0.3 mm: 20 %",
+             "19:5 materials.sand.sieves has no figure for a sieve that the fineness modulus "
+             "needs"}, // the finest
+            {"4.75 mm: 85 %, 2.36 mm: 98 %, 1.18 mm: 65 %, 0.6 mm: 45 %, 0.3 mm: 20 %, 0.15 mm: 5 "
+             "%",
+             "19:38 materials.sand.sieves: more passes 2.36 mm than 4.75 mm"},
+        }));
     INFO(passing);
     CHECK(faults_in(changed(sound_mix, "fineness_modulus: 2.8", "sieves: {" + passing + "}")) ==
           Faults{fault});

@@ -99,11 +99,11 @@ inline std::string with_selections(const std::string& pairs) {
 
 /// The sound mix as the reader gives it.
 inline core::Mix mix_of(const std::string& yaml) {
-    return std::get<core::Mix>(read(yaml, input::Purpose::proportion));
+    return *std::get<core::CompleteMix>(read(yaml, input::Purpose::proportion));
 }
 
 inline core::SubmittedMix submitted_of(const std::string& yaml) {
-    return std::get<core::SubmittedMix>(read(yaml, input::Purpose::check));
+    return *std::get<core::CompleteSubmittedMix>(read(yaml, input::Purpose::check));
 }
 
 /// What the reader finds wrong, as "line:column message".

@@ -161,7 +161,7 @@ TEST_CASE("a slump before the reducer asks for a high-range reducer in the mixtu
 TEST_CASE("a figure that the method needs is asked for with the paper that has it") {
     const auto [line, fault] = GENERATE(table<std::string, std::string>({
         {"    nominal_max_size: 3/4 in\n",
-         "9:3 materials.stone has no 'nominal_max_size'; the water table is entered with it"},
+         "9:3 materials.stone has no 'nominal_max_size'; the water table needs it"},
         {"    relative_density: 2.68\n",
          "9:3 materials.stone has no 'relative_density'; the aggregate test report has it"},
         {"    absorption: 0.5 %\n",
@@ -211,7 +211,7 @@ TEST_CASE("a batch asks for moistures and refuses usual figures") {
                                     "    absorption: 0.5 %\n    moisture: 2.0 %\n");
     CHECK(batch_faults(wet).empty());
     CHECK(batch_faults(changed(wet, "    moisture: 6.0 %\n", "")) ==
-          Faults{"16:3 materials.sand has no 'moisture'; a batch is weighed at the moisture of "
+          Faults{"16:3 materials.sand has no 'moisture'; batch weights need the moisture of "
                  "today's stockpile"});
     CHECK(batch_faults(
               changed(wet, "    moisture: 2.0 %\n", "    moisture: 2.0 %\n    typical: yes\n")) ==

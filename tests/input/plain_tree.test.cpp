@@ -2,7 +2,7 @@
 
 #include "input/gate/plain_tree.hpp"
 
-#include <boardmark/input/fields/starter.hpp>
+#include <boardmark/input/starter/starter.hpp>
 
 #include "input/gate/gate.hpp"
 
@@ -82,7 +82,7 @@ TEST_CASE("what is not plain is left to the library") {
 
 TEST_CASE("the starter file is plain") {
     const auto system = GENERATE(core::UnitSystem::us, core::UnitSystem::si);
-    CHECK(found_in(starter_mix(system)) == Found::same);
+    CHECK(found_in(starter(FileKind::mix, system)) == Found::same);
 }
 
 TEST_CASE("a file of too many values or too deep is left to the library") {

@@ -93,7 +93,7 @@ TEST_CASE("prices that are refused and where the caret stands") {
         {"3 to 3 USD/m", "m", "a: the first price must be the lower one", 0},
         {"2 to 4 USD/m likely 5", "m", "a: the likely price lies outside the range", 0},
         {"2 to 4 USD/m likely 1", "m", "a: the likely price lies outside the range", 0},
-        {"2 USD/m likely 2", "m", "a: a likely price stands without a range", 8},
+        {"2 USD/m likely 2", "m", "a: a likely price is given without a range", 8},
         {"2 to 4 USD/m, likely 3", "m", "a: a comma would end a value between braces", 12},
         {"2 to 4 USD/m likely", "m", "a: 'likely' is not expected here", 13},
         {"2 to 4 USD/m likely 3 USD/m", "m", "a: ' USD/m' is not expected here", 21},

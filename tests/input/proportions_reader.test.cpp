@@ -114,7 +114,7 @@ TEST_CASE("amounts that are refused") {
          "14:10 proportions.stone: coarse aggregate is submitted by mass; 'as needed' is not one"},
         {"  cement: 760", "  cemnt: 760", "13:3 'cemnt' is not among the materials"},
         {", nominal_max_size: 3/4 in", "",
-         "7:3 materials.stone has no 'nominal_max_size'; the air limits are entered with it"},
+         "7:3 materials.stone has no 'nominal_max_size'; the air limits depend on it"},
     }));
     INFO(to);
     CHECK(check_faults(changed(submitted_mix, from, to)) == Faults{fault});

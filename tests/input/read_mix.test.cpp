@@ -248,8 +248,8 @@ TEST_CASE("small figures that are usual are not warned of") {
 
 TEST_CASE("a file holds a mixture or proportions and not both") {
     CHECK(faults_in(sound_mix + "proportions: {volume: 1 m3}\n", Purpose::check) ==
-          Faults{"25:1 'mixture' and 'proportions' exclude each other: amounts are either selected "
-                 "or submitted"});
+          Faults{"25:1 'mixture' and 'proportions' cannot both be given: amounts are either "
+                 "selected or submitted"});
 }
 
 TEST_CASE("a submitted mix is not proportioned") {
@@ -275,7 +275,7 @@ TEST_CASE("materials come from the yard") {
     const auto reading = read_with(mix_from_yard, {{"yard.yaml", yard}});
     REQUIRE(reading.mix);
     CHECK(reading.diagnostics.empty());
-    const auto& mix = std::get<core::Mix>(*reading.mix);
+    const core::Mix& mix = std::get<core::CompleteMix>(*reading.mix);
     CHECK(mix.title == "Quay terrace"); // the yard's own title is another
     CHECK(mix.binder.at(0).material->kind == core::Kind::white_cement);
     CHECK(mix.coarse.at(0).material->aggregate.nominal_max_size_mm == 20);

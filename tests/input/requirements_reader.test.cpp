@@ -143,11 +143,11 @@ TEST_CASE("rules between the keys of the requirements") {
         {"average_strength: 4499 psi",
          "7:21 requirements.average_strength is below 'strength': half of all tests would fail"},
         {"average_strength_basis: \"trials\"",
-         "7:3 requirements.average_strength_basis stands without 'average_strength'"},
+         "7:3 requirements.average_strength_basis is given without 'average_strength'"},
         {"slump_window: 5 in to 8 in",
-         "7:17 requirements.slump_window does not hold the slump asked for"},
+         "7:17 requirements.slump_window does not include the required slump"},
         {"slump_window: 2 in to 3 in",
-         "7:17 requirements.slump_window does not hold the slump asked for"},
+         "7:17 requirements.slump_window does not include the required slump"},
     }));
     INFO(line);
     CHECK(faults_with(line) == std::vector<std::string>{fault});

@@ -61,17 +61,17 @@ TEST_CASE("selections that go together") {
 TEST_CASE("selections that exclude each other are told at the later one") {
     const auto [pairs, fault] = GENERATE(table<std::string, std::string>({
         {"w_cm: 0.40, water: 256 lb/yd3, binder: 640 lb/yd3",
-         "25:45 selections: 'w_cm', 'water' and 'binder' together say one thing too many"},
+         "25:45 selections: 'w_cm', 'water' and 'binder' cannot all be given"},
         {"w_cm: by exposure, water: 256 lb/yd3, binder: 640 lb/yd3",
-         "25:52 selections: 'w_cm', 'water' and 'binder' together say one thing too many"},
+         "25:52 selections: 'w_cm', 'water' and 'binder' cannot all be given"},
         {"w_cm: by exposure, binder: 640 lb/yd3",
          "25:33 selections: 'binder' leaves no room for 'w_cm: by exposure'"},
         {"coarse_volume: 0.62, fine_share: 44 %",
-         "25:35 selections: 'coarse_volume' and 'fine_share' exclude each other"},
+         "25:35 selections: 'coarse_volume' and 'fine_share' cannot both be given"},
         {"coarse_volume: 0.62, coarse_adjustment: -5 %",
-         "25:35 selections: 'coarse_volume' and 'coarse_adjustment' exclude each other"},
+         "25:35 selections: 'coarse_volume' and 'coarse_adjustment' cannot both be given"},
         {"fine_share: 44 %, coarse_adjustment: -5 %",
-         "25:32 selections: 'fine_share' and 'coarse_adjustment' exclude each other"},
+         "25:32 selections: 'fine_share' and 'coarse_adjustment' cannot both be given"},
     }));
     INFO(pairs);
     CHECK(faults_in(with_selections(pairs)) == std::vector<std::string>{fault});

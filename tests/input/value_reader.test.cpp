@@ -216,7 +216,7 @@ TEST_CASE("bare numbers and counts") {
         {"18", Form::count, 18, ""},
         {"18.0", Form::count, 18, ""}, // exact, however it is written
         {"18.5", Form::count, -1, "a: 18.5 is not a whole number"},
-        {"0.45 kg", Form::number, -1, "a: ' kg' stands after the number; this value has no unit"},
+        {"0.45 kg", Form::number, -1, "a: ' kg' follows the number; this value has no unit"},
         {".nan", Form::number, -1, "a: '.nan' is not a number that can be measured"},
         {"010", Form::number, -1, "a: a number has no leading zero"},
         {"[1]", Form::count, -1, "a: expected a whole number, found a list"},

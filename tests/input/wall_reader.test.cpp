@@ -74,7 +74,7 @@ TEST_CASE("a wall of the least that is needed") {
 
 TEST_CASE("a wall of a submitted mix, reported in its own units") {
     const core::Wall wall = wall_of(one_wall + "reporting: si\n", submitted_mix);
-    CHECK(std::holds_alternative<core::SubmittedMix>(wall.mix));
+    CHECK(std::holds_alternative<core::CompleteSubmittedMix>(wall.mix));
     CHECK(wall.system == core::UnitSystem::si);
 }
 

@@ -37,7 +37,8 @@ Studied studied(double percent) {
     mix.requirements.minimum_binder_kg_m3 = std::nullopt;
     set_reduction(mix, percent);
     try {
-        const auto columns = boardmark::test::made(core::reducer_study(mix, tables_of(mix.system)));
+        const auto columns =
+            boardmark::test::made(core::reducer_study(entered(mix), tables_of(mix.system)));
         for (const core::ComparedMix& column : columns) {
             if (!column.proportions) {
                 RC_DISCARD("a column cannot be made");
@@ -94,8 +95,8 @@ TEST_CASE("the water of the mix as written is that of less binder") {
         const Studied study = studied(between(1, 30, "reduction, %"));
         const bool by_ratio = !study.mix.selections.binder_kg_m3;
         RC_PRE(by_ratio);
-        const core::Proportions written =
-            boardmark::test::made(core::proportion(study.mix, tables_of(study.mix.system)));
+        const core::Proportions written = boardmark::test::made(
+            core::proportion(entered(study.mix), tables_of(study.mix.system)));
         demand_same(study.totals(2).water_kg_m3, written.totals.water_kg_m3, 1e-9, "water");
         demand_same(study.totals(2).binder_kg_m3, written.totals.binder_kg_m3, 1e-9, "binder");
     });

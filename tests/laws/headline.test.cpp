@@ -20,7 +20,7 @@ struct Drawn {
     core::Mix mix = any_mix();
     const core::Tables& tables = tables_of(mix.system);
     core::Proportions proportions = solved(mix);
-    std::vector<core::Check> checks = core::assess(mix.requirements, proportions, tables);
+    std::vector<core::Check> checks = core::assess(entered(mix), proportions, tables);
     report::MixResult result{.command = "proportion",
                              .title = mix.title,
                              .requirements = mix.requirements,

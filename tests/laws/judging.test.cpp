@@ -53,8 +53,8 @@ TEST_CASE("a mix is judged without a word as it is told") {
         draw_what_is_checked(mix);
         const core::Tables& tables = tables_of(mix.system);
         const core::Proportions proportions = solved(mix);
-        const auto told = core::assess(mix.requirements, proportions, tables);
-        core::judge(mix.requirements, proportions, tables, verdicts);
+        const auto told = core::assess(entered(mix), proportions, tables);
+        core::judge(entered(mix), proportions, tables, verdicts);
         RC_ASSERT(verdicts.size() == told.size());
         for (std::size_t i = 0; i < told.size(); ++i) {
             RC_ASSERT(verdicts[i].id.name() == std::string_view{told[i].id});

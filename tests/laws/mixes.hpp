@@ -229,7 +229,7 @@ inline core::SubmittedAmount amount_of(core::Material material, double kg_m3) {
 /// The proportions, or nothing where no mix follows.
 inline std::optional<core::Proportions> attempt(const core::Mix& mix) {
     try {
-        return boardmark::test::made(core::proportion(mix, tables_of(mix.system)));
+        return boardmark::test::made(core::proportion(entered(mix), tables_of(mix.system)));
     } catch (const core::Unresolved&) {
         return std::nullopt;
     }

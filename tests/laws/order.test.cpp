@@ -52,11 +52,11 @@ TEST_CASE("the order of shares does not change a verdict") {
         core::Mix mix = any_mix();
         const core::Tables& tables = tables_of(mix.system);
         const core::Proportions first = solved(mix);
-        auto before = core::assess(mix.requirements, first, tables);
+        auto before = core::assess(entered(mix), first, tables);
         shuffle(mix.binder, "order of the binders");
         shuffle(mix.admixtures, "order of the admixtures");
         shuffle(mix.requirements.exposure, "order of the classes");
-        auto after = core::assess(mix.requirements, solved(mix), tables);
+        auto after = core::assess(entered(mix), solved(mix), tables);
         RC_ASSERT(before.size() == after.size());
         std::ranges::stable_sort(before, {}, &core::Check::id);
         std::ranges::stable_sort(after, {}, &core::Check::id);
@@ -191,8 +191,8 @@ std::string mix_text(const Figures& figures, const std::string& reporting, const
 }
 
 core::Proportions solved_text(const std::string& yaml) {
-    const core::AnyMix mix = read(yaml, input::Purpose::proportion);
-    return solved(std::get<core::Mix>(mix));
+    const core::AnyCompleteMix mix = read(yaml, input::Purpose::proportion);
+    return solved(*std::get<core::CompleteMix>(mix));
 }
 
 } // namespace
@@ -232,8 +232,9 @@ TEST_CASE("a slump on the edge of a band is the same slump in either unit") {
                           .water_kg_m3 = std::nullopt};
     INFO(slump_mm << " mm, tables of " << reporting);
     const auto binder_kg_m3 = [&, system = reporting](const Writing& in) {
-        const core::AnyMix mix = read(mix_text(figures, system, in), input::Purpose::proportion);
-        const auto proportions = attempt(std::get<core::Mix>(mix));
+        const core::AnyCompleteMix mix =
+            read(mix_text(figures, system, in), input::Purpose::proportion);
+        const auto proportions = attempt(*std::get<core::CompleteMix>(mix));
         return proportions ? proportions->selection.binder_kg_m3 : -1;
     };
     CHECK_THAT(binder_kg_m3(in_us_units),

@@ -41,7 +41,7 @@ Weighed any_batch() {
 /// A trial of exactly that batch, with the density that its volume asks and every test on target.
 core::Trial perfect(const Weighed& weighed) {
     core::Trial trial{
-        .mix = weighed.mix,
+        .mix = entered(weighed.mix),
         .water = {},
         .batched = {},
         .tests = {.density = core::Reading{weighed.batch.mass_kg / weighed.batch.volume_m3},

@@ -25,7 +25,8 @@ TEST_CASE("a mix of a set is the mix of its ratio alone") {
         core::Mix mix = free_mix();
         const double low = between(0.3, 0.45, "lower w/cm");
         const double high = low + between(0.01, 0.2, "step");
-        const auto set = core::trial_set(mix, {low, high}, std::nullopt, tables_of(mix.system));
+        const auto set =
+            core::trial_set(entered(mix), {low, high}, std::nullopt, tables_of(mix.system));
         for (const core::TrialMix& trial : set.mixes) {
             mix.selections.w_cm = trial.w_cm;
             const auto alone = attempt(mix);
@@ -42,8 +43,8 @@ TEST_CASE("mixes of a set differ in binder and sand, not in water, air or stone"
         const core::Mix mix = free_mix();
         RC_PRE(!mix.selections.fine_share_percent); // it shares out what the binder leaves
         const double low = between(0.3, 0.45, "lower w/cm");
-        const auto set = core::trial_set(mix, {low, low + between(0.01, 0.2, "step")}, std::nullopt,
-                                         tables_of(mix.system));
+        const auto set = core::trial_set(entered(mix), {low, low + between(0.01, 0.2, "step")},
+                                         std::nullopt, tables_of(mix.system));
         RC_PRE(set.mixes[0].solved() && set.mixes[1].solved());
         const core::Proportions& rich = set.mixes[0].solved()->proportions;
         const core::Proportions& lean = set.mixes[1].solved()->proportions;

@@ -35,8 +35,8 @@ const core::Check& check_of(const std::vector<core::Check>& checks, const std::s
 
 Verdict verdict_on(const core::SubmittedMix& mix, const std::string& id) {
     const core::Tables& tables = tables_of(mix.system);
-    const core::Proportions proportions = boardmark::test::made(core::accept(mix, tables));
-    return check_of(core::assess(mix.requirements, proportions, tables), id).verdict;
+    const core::Proportions proportions = boardmark::test::made(core::accept(entered(mix), tables));
+    return check_of(core::assess(entered(mix), proportions, tables), id).verdict;
 }
 
 int severity(Verdict verdict) {
@@ -142,7 +142,7 @@ TEST_CASE("a lower ratio never makes the verdict on exposure worse") {
             core::SubmittedMix mix = submitted(w_cm, 6, exposure, system);
             const core::Tables& tables = tables_of(system);
             const auto checks = core::assess(
-                mix.requirements, boardmark::test::made(core::accept(mix, tables)), tables);
+                entered(mix), boardmark::test::made(core::accept(entered(mix), tables)), tables);
             for (const core::Check& check : checks) {
                 if (check.id.starts_with("w_cm.") || check.id == "cement.sulfate") {
                     severest = std::max(severest, severity(check.verdict));
@@ -202,7 +202,7 @@ TEST_CASE("what a cement holds counts like the same material beside it") {
 TEST_CASE("the exit follows the checks and nothing but a fail is a fail") {
     holds([] {
         const core::Mix mix = any_mix();
-        const auto checks = core::assess(mix.requirements, solved(mix), tables_of(mix.system));
+        const auto checks = core::assess(entered(mix), solved(mix), tables_of(mix.system));
         bool fails = false;
         for (const core::Check& check : checks) {
             fails = fails || check.verdict == Verdict::fails;
@@ -219,7 +219,7 @@ TEST_CASE("the exit follows the checks and nothing but a fail is a fail") {
 TEST_CASE("no drawn mix fails the closing of its own volumes") {
     holds([] {
         const core::Mix mix = any_mix();
-        const auto checks = core::assess(mix.requirements, solved(mix), tables_of(mix.system));
+        const auto checks = core::assess(entered(mix), solved(mix), tables_of(mix.system));
         RC_ASSERT(check_of(checks, "volume.closes").verdict == Verdict::holds);
     });
 }

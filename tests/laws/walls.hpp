@@ -171,8 +171,7 @@ inline core::WallPlacing any_placing() {
 /// At least one of runs, planters and benches.
 inline core::Wall any_wall_file() {
     const core::UnitSystem system = any_system();
-    core::Wall wall{
-        .title = "drawn", .system = system, .mix = any_submitted_mix(system), .runs = {}};
+    core::Wall wall{{}, "drawn", system, entered(any_submitted_mix(system))};
     const int runs = *rc::gen::inRange(0, 3).as("runs");
     for (int i = 0; i < runs; ++i) {
         wall.runs.push_back(any_run("run " + std::to_string(i)));
@@ -291,8 +290,9 @@ inline std::vector<Fact> facts() {
                    }});
     const auto section = [&](const char* name, auto member) {
         all.push_back({name, [member](core::Wall& wall) {
-                           auto& mix = std::get<core::SubmittedMix>(wall.mix);
+                           core::SubmittedMix mix = std::get<core::CompleteSubmittedMix>(wall.mix);
                            (mix.requirements.section.*member).reset();
+                           wall.mix = entered(std::move(mix));
                        }});
     };
     section("section.thickness", &core::Section::thickness_mm);

@@ -9,7 +9,7 @@
 #include <boardmark/units/rounding.hpp>
 
 #include "laws/mixes.hpp"
-#include "report/writing/wrap.hpp"
+#include <boardmark/text/wrap.hpp>
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -140,7 +140,7 @@ TEST_CASE("wrapped words are the same words in lines that fit") {
             joined += (joined.empty() ? "" : " ") + word;
         }
         std::string again;
-        for (const std::string& line : report::lines_of(joined, width)) {
+        for (const std::string& line : text::lines_of(joined, width)) {
             RC_ASSERT(line.size() <= width);
             again += (again.empty() ? "" : " ") + line;
         }
@@ -179,7 +179,7 @@ TEST_CASE("the JSON of any mix is valid and says again what was found") {
     holds([] {
         const core::Mix mix = any_mix();
         const core::Proportions proportions = solved(mix);
-        const auto checks = core::assess(mix.requirements, proportions, tables_of(mix.system));
+        const auto checks = core::assess(entered(mix), proportions, tables_of(mix.system));
         const auto json = nlohmann::json::parse(report::json(result_of(mix, proportions, checks)));
         RC_ASSERT(json["totals"]["w_cm"].get<double>() == proportions.totals.w_cm);
         RC_ASSERT(json["checks"].size() == checks.size());
@@ -199,7 +199,7 @@ TEST_CASE("the worksheet of any mix fits the page and says nothing about what is
     holds([] {
         const core::Mix mix = any_mix();
         const core::Proportions proportions = solved(mix);
-        const auto checks = core::assess(mix.requirements, proportions, tables_of(mix.system));
+        const auto checks = core::assess(entered(mix), proportions, tables_of(mix.system));
         const std::string page =
             report::text(result_of(mix, proportions, checks),
                          {.system = any_system(), .explain = perhaps("explain")});

@@ -86,10 +86,10 @@ TEST_CASE("most fines below 0.125 mm") {
 TEST_CASE("most fines are not published above C50/60 nor without a freezing class") {
     CHECK(submitted({.exposure = "S0, W1, C1"}).check("finish.fines_high") == nullptr);
     Solved strong = submitted({});
-    core::Requirements asked = core::requirements_of(strong.mix);
+    core::SubmittedMix mix = std::get<core::CompleteSubmittedMix>(strong.mix);
     const auto has_maximum = [&](double strength_mpa) {
-        asked.strength_mpa = strength_mpa;
-        const auto checks = core::assess(asked, strong.proportions, strong.tables);
+        mix.requirements.strength_mpa = strength_mpa;
+        const auto checks = core::assess(entered(mix), strong.proportions, strong.tables);
         return std::ranges::count(checks, "finish.fines_high", &core::Check::id) == 1;
     };
     CHECK(has_maximum(50));

@@ -42,9 +42,9 @@ std::string control_of_300_lb(const std::string& reduction,
 }
 
 std::vector<core::ComparedMix> study_of(const std::string& yaml) {
-    const core::AnyMix mix = read(yaml, input::Purpose::proportion);
+    const core::AnyCompleteMix mix = read(yaml, input::Purpose::proportion);
     return boardmark::test::made(
-        core::reducer_study(std::get<core::Mix>(mix), tables_in(UnitSystem::us)));
+        core::reducer_study(std::get<core::CompleteMix>(mix), tables_in(UnitSystem::us)));
 }
 
 /// A binder of 400 kg/m3 of given shares, by a submitted mix.

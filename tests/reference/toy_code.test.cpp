@@ -79,8 +79,8 @@ proportions: {{volume: 1 yd3, water: {} lb, cement: {} lb, slag: {} lb, air: {} 
     core::Tables tables = reference::tables(UnitSystem::us);
     tables.code = toy_code();
     const core::Requirements& asked = core::requirements_of(*reading.mix);
-    return {asked,
-            core::assess(asked, test::made(core::proportions_of(*reading.mix, tables)), tables)};
+    return {asked, core::assess(*reading.mix,
+                                test::made(core::proportions_of(*reading.mix, tables)), tables)};
 }
 
 } // namespace

@@ -102,3 +102,29 @@ TEST_CASE("a grid without rows is no text") {
     const Grid grid{{Align::left, Align::left}};
     CHECK(grid.text().empty());
 }
+
+TEST_CASE("on a narrow page a last column of words stands under its row") {
+    Grid grid{{Align::left, Align::left, Align::left}};
+    grid.head({"verdict", "check", "says"});
+    grid.add({"not checked", "aggregate.reactivity", "evidence that the aggregates do not react"});
+    CHECK(grid.text(50) == "  verdict      check\n"
+                           "      says\n"
+                           "  not checked  aggregate.reactivity\n"
+                           "      evidence that the aggregates do not react\n");
+    CHECK(grid.text(100).find("aggregate.reactivity  evidence") != std::string::npos);
+}
+
+TEST_CASE("columns that a narrow page cannot take go on below, names repeated") {
+    Grid grid{{Align::left, Align::right, Align::right, Align::left}};
+    grid.head({"", "found per yd3", "next per yd3", "note"});
+    grid.add({"water", "278 lb", "256 lb", "less"});
+    grid.add({"stone", "1647 lb", "1682 lb", ""});
+    CHECK(grid.text(30) == "         found per yd3\n"
+                           "  water         278 lb\n"
+                           "  stone        1647 lb\n"
+                           "\n"
+                           "         next per yd3  note\n"
+                           "  water        256 lb  less\n"
+                           "  stone       1682 lb\n");
+    CHECK(grid.natural_width() == 2 + 5 + 2 + 13 + 2 + 12 + 2 + 4);
+}

@@ -93,24 +93,27 @@ public:
             // Names are unique: each gets its own last letter.
             material.name = name + static_cast<char>('a' + number++);
         };
-        if (auto* mix = std::get_if<core::Mix>(&mix_)) {
-            mix->title = title;
+        if (const auto* selected = std::get_if<core::CompleteMix>(&mix_)) {
+            core::Mix mix = *selected;
+            mix.title = title;
             auto each = give;
-            for (auto* shares : {&mix->binder, &mix->coarse, &mix->fine}) {
+            for (auto* shares : {&mix.binder, &mix.coarse, &mix.fine}) {
                 for (core::Share& share : *shares) {
                     each(share.material.edit());
                 }
             }
-            for (core::Dosage& dosage : mix->admixtures) {
+            for (core::Dosage& dosage : mix.admixtures) {
                 each(dosage.material.edit());
             }
+            mix_ = entered(std::move(mix));
         } else {
-            auto& submitted = std::get<core::SubmittedMix>(mix_);
-            submitted.title = title;
+            core::SubmittedMix mix = std::get<core::CompleteSubmittedMix>(mix_);
+            mix.title = title;
             auto each = give;
-            for (core::SubmittedAmount& amount : submitted.amounts) {
+            for (core::SubmittedAmount& amount : mix.amounts) {
                 each(amount.material.edit());
             }
+            mix_ = entered(std::move(mix));
         }
         solve_again();
         return *this;
@@ -144,14 +147,14 @@ public:
 
 private:
     void solve_again() {
-        const core::Tables tables = reference::tables(system_of(mix_));
+        const core::Tables tables = reference::tables(core::system_of(mix_));
         water_density_kg_m3_ = tables.water_density_kg_m3;
         proportions_ = boardmark::test::made(core::proportions_of(mix_, tables));
-        checks_ = core::assess(core::requirements_of(mix_), proportions_, tables);
+        checks_ = core::assess(mix_, proportions_, tables);
     }
 
     std::string title() const {
-        return std::visit([](const auto& mix) { return mix.title; }, mix_);
+        return std::visit([](const auto& mix) { return mix->title; }, mix_);
     }
 
     template <class Write>
@@ -159,6 +162,8 @@ private:
         const double volume_m3 = 0.056633693184;
         const core::Batch batch = boardmark::test::made(
             core::batch(proportions_, {volume_m3, std::nullopt}, water_density_kg_m3_));
+        const core::BatchingTolerances tolerances =
+            reference::tables(system_of(mix_)).trial.batching;
         return write(report::BatchResult{.title = title(),
                                          .requirements = core::requirements_of(mix_),
                                          .batch = batch,
@@ -171,10 +176,11 @@ private:
                                          .site_water = std::nullopt,
                                          .short_load = std::nullopt,
                                          .proportions = proportions_,
+                                         .tolerances = tolerances,
                                          .checks = checks_});
     }
 
-    core::AnyMix mix_;
+    core::AnyCompleteMix mix_;
     double water_density_kg_m3_ = 0;
     core::Proportions proportions_;
     std::vector<core::Check> checks_;

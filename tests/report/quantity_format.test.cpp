@@ -1,3 +1,4 @@
+#include "report/writing/measure_units.hpp"
 #include "report/writing/quantity_format.hpp"
 
 #include <catch2/catch.hpp>

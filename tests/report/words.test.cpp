@@ -103,8 +103,8 @@ TEST_CASE("a sentence without values is printed as it is") {
 
 TEST_CASE("why no mix follows is told with numbered ways out and fits the page") {
     const core::Unresolved unresolved{
-        {"{source} ends at {most} slump; asked is {slump}, which water alone would bring to "
-         "segregation",
+        {"{source} ends at {most} slump; this mix is to have {slump}, at which water alone would "
+         "make it segregate",
          {Argument{"source", "ACI 211.1-91 Table 6.3.3"},
           Argument{"most", core::Quantity{177.8, Measure::slump}},
           Argument{"slump", core::Quantity{203.2, Measure::slump}}}},
@@ -121,8 +121,9 @@ TEST_CASE("why no mix follows is told with numbered ways out and fits the page")
         on_one_line += (on_one_line.empty() ? "" : " ") + line.substr(line.find_first_not_of(' '));
     }
     CHECK(on_one_line ==
-          "wall\\u001B[0m.yaml: no mix follows: ACI 211.1-91 Table 6.3.3 ends at 7 in slump; asked "
-          "is 8 in, which water alone would bring to segregation "
+          "wall\\u001B[0m.yaml: no mix follows: ACI 211.1-91 Table 6.3.3 ends at 7 in slump; this "
+          "mix "
+          "is to have 8 in, at which water alone would make it segregate "
           "ways out: "
           "1. state the slump before the high-range water reducer goes in; the reducer brings the "
           "flow, and the table is entered with the slump of the water alone "

@@ -47,8 +47,8 @@ TEST_CASE("texts that are not numbers, and why") {
         {"1e400", "the number is too large", ""},
         {"3/0", "a fraction cannot divide by zero", ""},
         {"5.", "digits are missing after the point", ""},
-        {"0.45 kg", "' kg' stands after the number; this value has no unit", "write '0.45'"},
-        {"1 2", "' 2' stands after the number; this value has no unit", "write '1'"},
+        {"0.45 kg", "' kg' follows the number; this value has no unit", "write '0.45'"},
+        {"1 2", "' 2' follows the number; this value has no unit", "write '1'"},
     }));
     INFO(text);
     const auto reading = read_number(text);

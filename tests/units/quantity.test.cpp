@@ -138,7 +138,7 @@ TEST_CASE("texts that are not quantities and why") {
         Refusal{"8 oz", 2, "'oz' does not say which ounce", "write 'fl oz' for a liquid"},
         Refusal{"4\"", 1, "'\"' is not a unit known here", "write 'in'"},
         Refusal{"4'", 1, "''' is not a unit known here", "write 'ft'"},
-        Refusal{"5\xC2\xA0psi", 1, "an invisible no-break space stands before the unit",
+        Refusal{"5\xC2\xA0psi", 1, "there is an invisible no-break space before the unit",
                 "write a plain space"},
         // no unit at all
         Refusal{"5 furlong", 2, "'furlong' is not a unit known here", ""},

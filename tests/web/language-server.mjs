@@ -50,8 +50,8 @@ server.stdout.on("data", (chunk) => {
 
 const modeline = `# yaml-language-server: $schema=${pathToFileURL(schema)}`;
 const text = [modeline, "boardmark: 1", "title: Quay terrace", "reporting: us", "requirements:",
-  "  strength: 4500 PSI", "  slump: 4 in", "  slumb_window: 6 in to 8 in", "  ", "materials:",
-  "  cement: {kind: portland cement}", ""].join("\n");
+  "  strength: 4500 PSI", "  slump: 4 in", "  slumb_window: 6 in to 8 in", "  ", "  exposure: [F2]",
+  "materials:", "  cement: {kind: portland cement}", ""].join("\n");
 const document = { uri: "file:///terrace/mix.yaml" };
 const faults = [];
 const demand = (holds, what) => { if (!holds) faults.push(what); };
@@ -80,11 +80,14 @@ const lines = (problems?.diagnostics ?? []).map((one) => one.range.start.line);
 demand(lines.includes(5), "a wrong unit is not flagged on its line");
 demand(lines.includes(7), "an unknown key is not flagged on its line");
 demand(!lines.includes(6), "a right value is flagged");
+const said = (problems?.diagnostics ?? []).find((one) => one.range.start.line === 5)?.message ?? "";
+demand(said.includes("psi") && said.includes("for example 4500 psi"),
+  `a wrong unit is not told with an example: ${said}`);
 
 const completion = await request("textDocument/completion",
   { textDocument: document, position: { line: 8, character: 2 } });
 const labels = (completion?.items ?? []).map((item) => item.label);
-for (const key of ["exposure", "air", "finish"]) {
+for (const key of ["code", "air", "finish"]) {
   demand(labels.includes(key), `'${key}' is not offered under requirements: ${labels.join(", ")}`);
 }
 demand(!labels.includes("slump"), "a key that is there is offered again");
@@ -93,6 +96,11 @@ const hover = await request("textDocument/hover",
   { textDocument: document, position: { line: 6, character: 4 } });
 demand(JSON.stringify(hover?.contents ?? "").includes("slump at placing"),
   `hovering over slump says: ${JSON.stringify(hover)}`);
+
+const classes = await request("textDocument/hover",
+  { textDocument: document, position: { line: 9, character: 14 } });
+demand(JSON.stringify(classes?.contents ?? "").includes("freezing and thawing with frequent contact"),
+  `hovering over F2 says: ${JSON.stringify(classes)}`);
 
 console.log(`${lines.length} problems flagged, ${labels.length} keys offered`);
 if (faults.length > 0) console.error(faults.join("\n"));

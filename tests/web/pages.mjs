@@ -16,6 +16,22 @@ mkdirSync(folder, { recursive: true });
 
 const hostile = `"</title><script>alert(1)</script>{{x}} & 'quoted'"`;
 const mix = readFileSync(join(source, "examples/quay-wall.yaml"), "utf8");
+// Ten materials, the most that a ticket of one sheet holds.
+writeFileSync(join(folder, "ten.yaml"), mix
+  .replace(/^(  sand:)$/m, `  ash: {kind: fly ash, relative_density: 2.40}
+  pea_stone:
+    kind: coarse aggregate
+    nominal_max_size: 3/8 in
+    relative_density: 2.66
+    absorption: 0.8 %
+    dry_rodded_density: 98 lb/ft3
+    moisture: 1.0 %
+$1`)
+  .replace(/^(  air_agent:.*)$/m, "$1\n  iron_oxide: {kind: pigment, relative_density: 4.5}\n" +
+           "  late_set: {kind: retarder, relative_density: 1.10}")
+  .replace(/binder: \{.*?\}/, "binder: {cement: 65 %, slag: 20 %, ash: 15 %}")
+  .replace(/coarse: \{.*?\}/, "coarse: {stone: 80 %, pea_stone: 20 %}")
+  .replace(/^(  admixtures: \{.*)\}/m, "$1, iron_oxide: 2 %, late_set: 3 fl oz/cwt}"));
 writeFileSync(join(folder, "hostile.yaml"), mix.replace(/^title:.*$/m, `title: ${hostile}`));
 
 const record = join(folder, "quay.record");
@@ -35,6 +51,10 @@ const pages = {
   dose: ["dose", "examples/flowing-wall.yaml"],
   wall: ["wall", "examples/terrace-walls.yaml"],
   brief: ["brief", "examples/terrace-walls.yaml"],
+  pour: ["pour", "--start", "07:00", "examples/terrace-walls.yaml"],
+  pour_si: ["pour", "--reporting", "si", "examples/terrace-walls.yaml"],
+  pour_cold: ["pour", "examples/cold-wall.yaml"],
+  batch_ten: ["batch", "--volume", "14 yd3", "--truck", "9 yd3", "--hold-back", "10%", join(folder, "ten.yaml")],
   record: ["record", record, "--chart", "slump"],
   hostile: ["check", join(folder, "hostile.yaml")],
 };
@@ -121,7 +141,8 @@ for (const name of Object.keys(pages)) {
   const folds = await page.locator(".fold").count();
   const unfolded = () => page.$$eval(".folded", (all) => all.filter((one) =>
     one.getBoundingClientRect().height > 0).length);
-  demand(name === "record" || folds > 0, `${name} folds nothing`);
+  const whole = name === "record" || /^(batch|pour)/.test(name); // shown whole: rows, or one sheet
+  demand(whole || folds > 0, `${name} folds nothing`);
   demand(await unfolded() === 0, `${name} shows what is folded`);
   await page.emulateMedia({ media: "print" });
   demand(await unfolded() === folds, `${name} prints ${await unfolded()} of ${folds} folded parts`);
@@ -137,7 +158,10 @@ for (const name of Object.keys(pages)) {
   for (const format of ["Letter", "A4"]) {
     const paper = await page.pdf({ format, path: join(folder, `${name}-${format}.pdf`) });
     const count = (paper.toString("latin1").match(/\/Type\s*\/Page\b/g) ?? []).length;
-    demand(count >= 1 && count <= (name === "wall" || name === "brief" ? 20 : 14), // drawings take pages of their own
+    const one_sheet = /^(batch|pour)/.test(name); // what goes to the mixer or to the wall
+    const drawn = name === "wall" || name === "brief"; // its drawings take pages of their own
+    const most = one_sheet ? 1 : drawn ? 20 : 14;
+    demand(count >= 1 && count <= most,
        `${name}: ${count} pages of ${format}`);
   }
   await page.close();

@@ -10,6 +10,7 @@ import { parseDocument } from "yaml";
 const [program, source] = process.argv.slice(2);
 const ajv = new Ajv({ allErrors: true, strict: true, allowUnionTypes: true, strictTypes: false,
                       strictRequired: false });
+ajv.addVocabulary(["errorMessage", "patternErrorMessage", "enumDescriptions"]); // for editors
 
 const kinds = [
   { name: "trial", has: (keys) => keys.includes("trial"), reads: "yield" },
@@ -74,9 +75,11 @@ for (const folder of ["examples", ...subjects]) {
   }
 }
 for (const system of ["us", "si"]) {
-  const starter = execFileSync(program, ["starter", "--reporting", system], { encoding: "utf8" });
-  if (!validators.mix(parseDocument(starter, { version: "1.2" }).toJS())) {
-    faults.push(`the starter file: ${ajv.errorsText(validators.mix.errors)}`);
+  for (const kind of ["mix", "trial", "results", "wall"]) {
+    const starter = execFileSync(program, ["starter", kind, "--reporting", system], { encoding: "utf8" });
+    if (!validators[kind](parseDocument(starter, { version: "1.2" }).toJS())) {
+      faults.push(`the starter file, ${kind}: ${ajv.errorsText(validators[kind].errors)}`);
+    }
   }
 }
 console.log(`${read} files are read and satisfy their schema; ${refused} are refused by both`);

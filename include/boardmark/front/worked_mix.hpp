@@ -3,7 +3,7 @@
 #include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/batch/batch.hpp>
 #include <boardmark/core/checks/check.hpp>
-#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/mix/complete_mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/front/opened.hpp>
 #include <boardmark/report/mix/mix_report.hpp>
@@ -16,7 +16,7 @@ namespace boardmark {
 /// A mix and what follows from it.
 class WorkedMix {
 public:
-    WorkedMix(core::AnyMix mix, core::Tables tables, core::Proportions proportions,
+    WorkedMix(core::AnyCompleteMix mix, core::Tables tables, core::Proportions proportions,
               report::InputFiles inputs = {});
 
     const std::string& title() const;
@@ -40,7 +40,7 @@ public:
 private:
     report::MixResult result() const;
 
-    core::AnyMix mix_;
+    core::AnyCompleteMix mix_;
     core::Tables tables_;
     core::Proportions proportions_;
     std::vector<core::Check> checks_;

@@ -98,7 +98,7 @@ std::optional<Unresolved> demand_readable(const std::vector<BatchItem>& items,
     for (const BatchItem& item : items) {
         if (item.kg == 0 && ingredient_named(proportions, item.name).kg_m3 > 0) {
             return Unresolved{
-                {"{name} rounds to nothing at this scale's resolution", {word("name", item.name)}},
+                {"{name} rounds to zero at this scale's resolution", {word("name", item.name)}},
                 {{"weigh on a finer scale ('--resolution')", {}}, {"mix a larger batch", {}}}};
         }
     }

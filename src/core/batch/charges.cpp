@@ -55,26 +55,27 @@ Unresolved sack_too_large(const Sack& sack, double of_one_sack_m3, const VesselS
 
 std::vector<Phrase> cautions_of_mixer(const Charging& charging) {
     std::vector<Phrase> cautions{
-        {"{capacity} is taken for the mixer's rated capacity, not for the volume of its drum: no "
-         "charge is larger. An overfull mixer does not mix.",
+        {"{capacity} is taken as the mixer's rated capacity, not as the volume of its drum: no "
+         "charge is larger. An overfilled mixer does not mix properly.",
          {volume_of("capacity", charging.size->capacity_m3)}}};
     if (charging.count > 1) {
-        cautions.push_back({"The {count} charges are alike, none is a small last one: unequal "
-                            "charges show as unequal colour. Coat the drum with mortar of this mix "
-                            "before the first, or the first loses some to it.",
-                            {quantity("count", {double(charging.count), Measure::count})}});
+        cautions.push_back(
+            {"All {count} charges are the same size, with no small last one: unequal charges show "
+             "as unequal colour. Coat the drum with mortar of this mix before the first charge, or "
+             "that charge loses mortar to the drum.",
+             {quantity("count", {double(charging.count), Measure::count})}});
     }
     return cautions;
 }
 
 std::vector<Phrase> cautions_of_trucks(const Charging& charging) {
     std::vector<Phrase> cautions{
-        {"{capacity} is taken for the load that the supplier runs, not for the volume of the drum. "
-         "The supplier's limit holds where it is lower.",
+        {"{capacity} is taken as the load that the supplier carries, not as the volume of the "
+         "drum. Where the supplier's limit is lower, that limit counts.",
          {volume_of("capacity", charging.size->capacity_m3)}}};
     if (charging.count > 1) {
-        cautions.push_back({"The {count} loads are alike, none is a small last one: a short load "
-                            "loses more of its mortar to the drum, and the colour differs.",
+        cautions.push_back({"All {count} loads are the same size, with no small last one: a short "
+                            "load loses more of its mortar to the drum, and the colour differs.",
                             {quantity("count", {double(charging.count), Measure::count})}});
     }
     if (below(charging.each_m3, charging.size->capacity_m3)) {

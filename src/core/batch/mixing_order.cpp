@@ -41,8 +41,8 @@ double tenth_of_water_kg(const Batch& batch, const std::optional<double>& resolu
 
 /// Water that is weighed apart although the weights above have it in one.
 Phrase tenth_step(const Orders& orders) {
-    return {"Of the water, {tenth} is weighed apart and waits: weigh the water at the mixer less "
-            "by it.",
+    return {"Weigh {tenth} of the water separately and set it aside; weigh that much less at the "
+            "mixer.",
             {quantity("tenth", {orders.tenth_kg, Measure::mass})}};
 }
 
@@ -52,9 +52,9 @@ Phrase charging(const Orders& orders) {
                               "water at the mixer. ";
     switch (orders.waiting) {
     case Waiting::a_tenth:
-        return {first + "The water that waits stays apart. Mix.", {}};
+        return {first + "Keep the water set aside out of the mixer. Mix.", {}};
     case Waiting::held_back:
-        return {first + "The water held back stays apart. Mix.", {}};
+        return {first + "Keep the water held back out of the mixer. Mix.", {}};
     case Waiting::none:
         break;
     }
@@ -65,16 +65,16 @@ Phrase charging(const Orders& orders) {
 Phrase admixture_step(const Ingredient& admixture, const Orders& orders) {
     std::string told =
         admixture.by_trial
-            ? "{name} is dosed by trial: find the dose on the trial batch and write it down. Take "
-              "its liquid off the water at the mixer before weighing that. It goes in with that "
-              "water, apart from other admixtures"
-            : "{name} goes in with the water at the mixer, apart from other admixtures";
+            ? "{name} is dosed by trial: find the dose on the trial batch and write it down. "
+              "Subtract its liquid from the water at the mixer before you weigh that water. It "
+              "goes in with that water, separately from other admixtures"
+            : "{name} goes in with the water at the mixer, separately from other admixtures";
     if (orders.waiting != Waiting::none) {
-        told += orders.waiting == Waiting::a_tenth ? ", never into the water that waits"
+        told += orders.waiting == Waiting::a_tenth ? ", never into the water set aside"
                                                    : ", never into the water held back";
     }
     if (!admixture.by_trial && admixture.liquid_kg_m3 > 0) {
-        told += "; its liquid is off the weight of the water already";
+        told += "; its liquid is already subtracted from the weight of the water";
     }
     return {told + ".", {word("name", admixture.name)}};
 }
@@ -82,12 +82,12 @@ Phrase admixture_step(const Ingredient& admixture, const Orders& orders) {
 Phrase slump_step(const Orders& orders) {
     const Selection& selection = orders.proportions.selection;
     if (!orders.reducer) {
-        return {"Measure the slump: {slump} is asked.",
+        return {"Measure the slump: the target is {slump}.",
                 {quantity("slump", {selection.slump_mm, Measure::slump})}};
     }
     const Argument name = word("name", orders.reducer->name);
     return selection.slump_before_reducer_mm
-               ? Phrase{"Measure the slump of the water alone: {before} is asked before {name}.",
+               ? Phrase{"Measure the slump with water alone: the target before {name} is {before}.",
                         {quantity("before", {*selection.slump_before_reducer_mm, Measure::slump}),
                          name}}
                : Phrase{"Measure the slump before {name}.", {name}};
@@ -97,8 +97,7 @@ Phrase slump_step(const Orders& orders) {
 std::optional<Phrase> water_step(const Orders& orders) {
     const std::string mixed = "; mix, measure again and write down how much went in.";
     if (orders.waiting == Waiting::a_tenth) {
-        return Phrase{"Of the water that waits only what the concrete needs goes in now" + mixed,
-                      {}};
+        return Phrase{"Add only as much of the water set aside as the concrete needs" + mixed, {}};
     }
     if (!orders.site) {
         return std::nullopt;
@@ -107,36 +106,35 @@ std::optional<Phrase> water_step(const Orders& orders) {
     const bool without_target =
         orders.reducer && !orders.proportions.selection.slump_before_reducer_mm;
     if (orders.waiting == Waiting::held_back && !none && without_target) {
-        return Phrase{
-            "Of the water held back only what the concrete needs goes in now, no more than "
-            "may be added on site" +
-                mixed + " What is not needed stays out.",
-            {}};
+        return Phrase{"Add only as much of the water held back as the concrete needs, and no more "
+                      "than may be added on site" +
+                          mixed + " Leave out what is not needed.",
+                      {}};
     }
     if (orders.waiting == Waiting::held_back) {
-        return none ? Phrase{"The water held back stays out: these weights leave no room for it.",
+        return none ? Phrase{"Do not add the water held back: these weights leave no room for it.",
                              {}}
-                    : Phrase{
-                          "If that slump is not reached, the water held back goes in now, no more "
-                          "than may be added on site" +
-                              mixed + " What is not needed stays out.",
-                          {}};
+                    : Phrase{"If the slump is below that, add the water held back now, but no more "
+                             "than may be added on site" +
+                                 mixed + " Leave out what is not needed.",
+                             {}};
     }
     return none ? std::nullopt
-                : std::optional{Phrase{"If that slump is not reached, water goes in now, no more "
+                : std::optional{Phrase{"If the slump is below that, add water now, but no more "
                                        "than may be added on site" +
                                            mixed,
                                        {}}};
 }
 
 Phrase reducer_step(const Ingredient& reducer) {
-    return {std::string{reducer.by_trial ? "{name}, by trial: find its dose, write it down; its "
-                                           "liquid is water too, and comes off the water at the "
-                                           "mixer of the next batch. It"
-                                         : "{name}"} +
-                " goes in last, then mixes as long as its data sheet says. From then on no water: "
-                "the flow is corrected with {name}.",
-            {word("name", reducer.name)}};
+    return {
+        std::string{reducer.by_trial
+                        ? "{name}, by trial: find its dose and write it down; its liquid is water "
+                          "too, and is subtracted from the water at the mixer of the next batch. It"
+                        : "{name}"} +
+            " goes in last, then mixes as long as its data sheet says. From then on add no water: "
+            "correct the flow with {name}.",
+        {word("name", reducer.name)}};
 }
 
 } // namespace
@@ -153,10 +151,9 @@ std::vector<Phrase> mixing_order(const Proportions& proportions, const Batch& ba
     }
     if (proportions.temperature && proportions.temperature->ice_kg_m3 > 0) {
         const double ice_kg = proportions.temperature->ice_kg_m3 * batch.volume_m3;
-        steps.push_back(
-            {"Of the water, {ice} is weighed as ice: take as much off the water at the mixer, and "
-             "mix until it has melted.",
-             {quantity("ice", {ice_kg, Measure::mass})}});
+        steps.push_back({"Weigh {ice} of the water as ice: weigh that much less water at the "
+                         "mixer, and mix until the ice has melted.",
+                         {quantity("ice", {ice_kg, Measure::mass})}});
     }
     for (const Ingredient* admixture : of_role(proportions, Role::admixture)) {
         if (admixture != reducer && admixture->material->kind != Kind::pigment) {

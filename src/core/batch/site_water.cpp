@@ -35,8 +35,8 @@ Outcome<double> held_back_kg(double water_kg, const HoldBack& asked) {
     const double kg = asked.kg ? *asked.kg : water_kg * *asked.percent / 100;
     if (kg > 0 && !below(kg, water_kg)) {
         return Unresolved{
-            {"{held} of water is to be held back, and only {water} is to be batched: nothing would "
-             "mix",
+            {"{held} of water is to be held back, but only {water} is batched: no water would be "
+             "left to mix with",
              {quantity("held", {kg, Measure::mass}), quantity("water", {water_kg, Measure::mass})}},
             {{"hold back less; a tenth is usual", {}}}};
     }
@@ -86,13 +86,13 @@ std::vector<Phrase> advice_of(const SiteWater& water, const Proportions& proport
     } else {
         const auto reducers = high_range_reducers(proportions);
         const std::string when =
-            reducers.empty() ? "Add it only before discharge, only until the slump asked is "
-                               "reached, mix "
-                             : "Add it only before discharge and before {name} goes in, mix ";
+            reducers.empty()
+                ? "Add it only before discharge, only until the target slump is reached, mix "
+                : "Add it only before discharge and before {name} goes in, mix ";
         advice.push_back(
-            {when + "again, measure again and write down how much went in. Water beyond the "
-                    "mix's own lightens the face, unevenly from batch to batch, and lowers "
-                    "the strength.",
+            {when +
+                 "again, measure again and write down how much went in. More water than the mix's "
+                 "own lightens the face, unevenly from batch to batch, and lowers the strength.",
              reducers.empty() ? std::vector<Argument>{}
                               : std::vector{word("name", reducers.front()->name)}});
     }

@@ -36,8 +36,9 @@ void add_protection(const WallPlacing& placing, const ColdPlan& plan, BriefSecti
                                  {}});
     }
     if (plan.days < plan.days_if_loaded) {
-        section.items.push_back({"No backfill and no load in that time; {days} where one comes",
-                                 {quantity("days", {plan.days_if_loaded, Measure::age})}});
+        section.items.push_back(
+            {"No backfill and no load in that time; where a load comes, protect it for {days}",
+             {quantity("days", {plan.days_if_loaded, Measure::age})}});
     }
 }
 
@@ -46,13 +47,13 @@ void add_frost(const ColdPlan& plan, BriefSection& section) {
     section.items.push_back(
         plan.frost_strength_h
             ? Phrase{"It must have {needed} before it first freezes: not before {age} at the "
-                     "temperature held, an estimate; tests of strength decide",
+                     "temperature held, an estimate; strength tests decide",
                      {needed, quantity("age", {*plan.frost_strength_h, Measure::duration})}}
-            : Phrase{"It must have {needed} before it first freezes; tests of strength decide",
+            : Phrase{"It must have {needed} before it first freezes; strength tests decide",
                      {needed}});
     section.items.push_back(
-        {"Tests of strength, on specimens kept beside the wall or in the wall itself, come before "
-         "the protection ends, before faces are stripped and before props go",
+        {"Test the strength, on specimens kept beside the wall or in the wall itself, before the "
+         "protection ends, before faces are stripped and before props are removed",
          {}});
 }
 
@@ -78,9 +79,9 @@ BriefSection brief_of_cold(const BriefCase& brief) {
         placing.lowest_air_c
             ? Phrase{"Coldest air at placing or forecast {coldest}",
                      {warmth("coldest", plan->coldest_c)}}
-            : Phrase{"Air at placing {coldest}; no forecast is stated: ask it again before the "
-                     "first load",
-                     {warmth("coldest", plan->coldest_c)}});
+            : Phrase{
+                  "Air at placing {coldest}; no forecast is stated: check it before the first load",
+                  {warmth("coldest", plan->coldest_c)}});
     section.items.push_back({"Before placing: no ice or snow in the forms, nothing cast on frozen "
                              "ground or against frozen steel and boards; covers and heaters at "
                              "hand and tried",

@@ -42,7 +42,7 @@ std::vector<Question> of_the_concrete(const BriefCase& brief) {
           "after it?",
           {}}},
         {brief.asked.exposure.empty(),
-         {"Which exposure classes hold? The designer of the structure states them", {}}},
+         {"Which exposure classes apply? The designer of the structure states them", {}}},
         {true, {"Will cement, sand, stone and plant stay the same from mock-up to last load?", {}}},
     };
 }
@@ -81,15 +81,17 @@ std::vector<Question> of_the_site(const BriefCase& brief) {
           {}}},
         {!placing.vibrator_head_mm, {"Which vibrators, and how many stand by?", {}}},
         {!placing.setting_h,
-         {"How long until a lift no longer knits with the next at the day's temperature?", {}}},
+         {"How long, at the day's temperature, until a lift can no longer be vibrated together "
+          "with the next?",
+          {}}},
         {!placing.truck_m3, {"How large are the loads, and how long is the round trip?", {}}},
         {!placing.strip_after_h, {"At which one age will the forms of all faces be stripped?", {}}},
         {!brief.plan.after.soffits.empty() && !placing.soffit_strip_after_h,
-         {"When do forms and props of the soffits go, and at which strength? The engineer states "
-          "it",
+         {"When are forms and props of the soffits removed, and at which strength? The engineer "
+          "states it",
           {}}},
         {!placing.lowest_air_c,
-         {"How cold will the air get until the forms are struck and the protection ends?", {}}},
+         {"How cold will the air get until the forms are stripped and the protection ends?", {}}},
         {brief.plan.after.cold && !(placing.held_at_c && placing.protected_until_h),
          {"How is the wall protected from the cold, how warm and how long, and who keeps it up?",
           {}}},

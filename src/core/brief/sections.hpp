@@ -23,6 +23,9 @@ BriefSection brief_of_cold(const BriefCase& brief);
 BriefSection brief_of_joints(const BriefCase& brief);
 BriefSection brief_of_quantities(const BriefCase& brief);
 
+/// Before which no face is stripped, and the strength that decides.
+Phrase stripping_limit(const BriefCase& brief);
+
 /// What the files leave open, as questions.
 std::vector<Phrase> brief_questions(const BriefCase& brief);
 

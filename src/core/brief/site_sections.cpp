@@ -4,6 +4,7 @@
 #include "sections.hpp"
 
 #include <algorithm>
+#include <span>
 #include <utility>
 
 namespace boardmark::core {
@@ -43,7 +44,8 @@ Phrase of_its_wall(const std::string& wall, Phrase phrase) {
     return phrase;
 }
 
-/// Before which no face is stripped, and the strength that decides.
+} // namespace
+
 Phrase stripping_limit(const BriefCase& brief) {
     const AfterPlacing& after = brief.plan.after;
     const std::string& source = brief.tables.placing.curing.strip_strength_mpa.source.citation;
@@ -51,18 +53,16 @@ Phrase stripping_limit(const BriefCase& brief) {
         quantity("needed", {after.strip.needed_mpa, Measure::strength}), word("source", source)};
     const auto earliest_h = after.strip.earliest_h();
     if (!earliest_h) {
-        return {"No rule tells when a face may be stripped: tests of strength decide, and the face "
+        return {"No rule says when a face may be stripped: strength tests decide, and the face "
                 "needs {needed} [{source}]",
                 needed};
     }
-    Phrase limit{"No face before {earliest} after placing, nor with less than {needed} [{source}]; "
-                 "where a check says so tests of strength decide",
+    Phrase limit{"Strip no face before {earliest} after placing, nor with less than {needed} "
+                 "[{source}]; where a check says so, strength tests decide",
                  needed};
     limit.arguments.push_back(quantity("earliest", {*earliest_h, Measure::duration}));
     return limit;
 }
-
-} // namespace
 
 BriefSection brief_of_mockup(const BriefCase& brief) {
     BriefSection section{"THE MOCK-UP", {}};
@@ -80,8 +80,8 @@ BriefSection brief_of_mockup(const BriefCase& brief) {
     section.items.push_back({"Of a production truckload, with the same boards, treatment, release "
                              "agent, ties, crew and season as the wall",
                              {}});
-    section.items.push_back({"It holds a tie, a board joint, a contraction joint, a corner, a lift "
-                             "line, the edge of a box-out where there is one, and a repair",
+    section.items.push_back({"It includes a tie, a board joint, a contraction joint, a corner, a "
+                             "lift line, the edge of a box-out where there is one, and a repair",
                              {}});
     section.items.push_back({"Write down: slump before and after the reducer, air, temperature of "
                              "concrete and air, time since batching, lift height, stripping age",
@@ -142,6 +142,7 @@ BriefSection brief_of_face(const BriefCase& brief) {
 
 BriefSection brief_of_forms(const BriefCase& brief) {
     BriefSection section{"FORCES ON THE FORMS, for planning", {form_caution()}};
+    const std::span<const FormForces> all = brief.plan.forces;
     for (const FormForces& forces : brief.plan.forces) {
         const FormPressure& governing = governing_pressure(forces);
         const PressureGovernor governor = governing.governed_by;
@@ -153,14 +154,10 @@ BriefSection brief_of_forms(const BriefCase& brief) {
                                  {word("wall", forces.wall), metres("height", forces.height_m),
                                   quantity("pressure", {governing.kpa, Measure::pressure}),
                                   word("method", governing.method), word("by", by)}});
-        section.items.push_back(pressures_hold_for(forces));
-        for (Phrase& highest : highest_rises(forces)) {
-            section.items.push_back(std::move(highest));
-        }
         if (const auto hardest_kn = hardest_tie_kn(forces)) {
             section.items.push_back(
-                {"{wall}: a tie carries up to {load}, to be held against its "
-                 "working load; a qualified person designs the formwork",
+                {"{wall}: a tie carries up to {load}, to be compared with its working load; a "
+                 "qualified person designs the formwork",
                  {word("wall", forces.wall), quantity("load", {*hardest_kn, Measure::force})}});
         }
         for (const Phrase& remark : forces.tie_remarks) {
@@ -172,6 +169,9 @@ BriefSection brief_of_forms(const BriefCase& brief) {
                 section.items.push_back(why);
             }
         }
+    }
+    for (const auto& phrases : {pressures_hold_for(all), highest_rises(all)}) {
+        section.items.insert(section.items.end(), phrases.begin(), phrases.end());
     }
     return section;
 }
@@ -229,7 +229,7 @@ BriefSection brief_of_joints(const BriefCase& brief) {
                                       length("groove", run.joints.groove_mm)}});
         }
         section.items.push_back(
-            {"{wall}: least steel {vertical} vertical, {horizontal} horizontal, for cracks and "
+            {"{wall}: minimum steel {vertical} vertical, {horizontal} horizontal, for cracks and "
              "shrinkage only; the licensed engineer designs the wall",
              {word("wall", run.wall),
               quantity("vertical", {run.least_steel.vertical_mm2_m, Measure::steel_area}),
@@ -254,7 +254,7 @@ BriefSection brief_of_quantities(const BriefCase& brief) {
         {"Concrete to order for the walls {order}, for the footings {footings}",
          {quantity("order", {found.order.order_m3, Measure::volume}),
           quantity("footings", {found.footing_order.order_m3, Measure::volume})}});
-    section.items.push_back({"Formed faces {formed}, of which {shown} show",
+    section.items.push_back({"Formed faces {formed}, of which {shown} are exposed",
                              {quantity("formed", {found.total.form_face_m2, Measure::area}),
                               quantity("shown", {found.total.shown_m2, Measure::area})}});
     if (brief.wall.boards) {

@@ -10,8 +10,8 @@ Phrase soffit_rule(const SoffitAge& age, const CuringRules& rules) {
     const Soffit& soffit = age.soffit;
     const Argument part = word("part", soffit.part);
     if (!soffit.span_m) {
-        return {"{part} stands out: no rule by time exists, the engineer states the strength at "
-                "which its props go",
+        return {"{part} is a cantilever: no rule by time exists; the engineer states the strength "
+                "at which its props are removed",
                 {part}};
     }
     const char* what = soffit.opening.empty() ? "{part}, clear span {span}: "
@@ -22,7 +22,7 @@ Phrase soffit_rule(const SoffitAge& age, const CuringRules& rules) {
                  quantity("days", {*age.days, Measure::age}),
                  quantity("air", {rules.strip_air_c.value, Measure::temperature})}};
     if (soffit.stands_out) {
-        rule.text += ", and where it stands out the strength that the engineer states";
+        rule.text += ", and where it is a cantilever the strength that the engineer states";
     }
     return rule;
 }
@@ -32,13 +32,13 @@ Phrase soffit_release(const SoffitAge& age) {
     const Argument part = word("part", age.soffit.part);
     const auto earliest_h = age.earliest_h();
     if (!earliest_h) {
-        return {"{part}: nothing known tells when; its props stay until tests of strength and the "
+        return {"{part}: it is not known when; its props stay until strength tests and the "
                 "engineer release them",
                 {part}};
     }
     const Argument when = quantity("when", {*earliest_h, Measure::duration});
     return age.by_strength_h == earliest_h
-               ? Phrase{"{part}: not before {when} after placing, an estimate; tests of strength "
+               ? Phrase{"{part}: not before {when} after placing, an estimate; strength tests "
                         "decide",
                         {part, when}}
                : Phrase{"{part}: not before {when} after placing", {part, when}};
@@ -58,23 +58,24 @@ BriefSection brief_of_soffits(const BriefCase& brief) {
     }
     if (placing.soffit_strength_percent) {
         section.items.push_back(
-            {"The engineer asks {percent} of the specified strength, {needed}, before props go",
+            {"The engineer requires {percent} of the specified strength, {needed}, before props "
+             "are removed",
              {quantity("percent", {*placing.soffit_strength_percent, Measure::percent}),
               quantity("needed",
                        {*brief.plan.after.soffits.front().needed_mpa, Measure::strength})}});
     }
     if (placing.soffit_strip_after_h) {
         section.items.push_back(
-            {"Planned: forms and props of soffits go {age} after placing",
+            {"Planned: forms and props of soffits are removed {age} after placing",
              {quantity("age", {*placing.soffit_strip_after_h, Measure::duration})}});
     }
     section.items.push_back({"Faces are stripped without touching the props of a soffit; a side "
                              "form that carries a soffit stays with it",
                              {}});
-    section.items.push_back({"The engineer decides when props go, in which order and whether "
-                             "reshores follow; nobody stands below, and nobody and nothing is on "
-                             "it until then",
-                             {}});
+    section.items.push_back(
+        {"The engineer decides when props are removed, in which order, and whether reshores "
+         "follow; until then nobody stands below, and nobody and nothing is on it",
+         {}});
     return section;
 }
 

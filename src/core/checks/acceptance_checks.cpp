@@ -111,11 +111,11 @@ Check mean_check(const StrengthFindings& findings) {
     if (lowest == findings.tests.end() || !lowest->running_mean_mpa) {
         check.message =
             acceptance.averaged > 0
-                ? Phrase{of_rule(acceptance) + "{tests} tests; averages of {averaged} are held",
+                ? Phrase{of_rule(acceptance) + "{tests} tests; averages of {averaged} are judged",
                          {quantity("tests", {double(findings.tests.size()), Measure::count}),
                           quantity("averaged", {double(acceptance.averaged), Measure::count})}}
                 : Phrase{of_rule(acceptance) +
-                             "averages are held of 2 to 6 tests of one volume; here are {tests}",
+                             "the rule averages 2 to 6 tests of one volume; this file has {tests}",
                          {quantity("tests", {double(findings.tests.size()), Measure::count})}};
         return check;
     }

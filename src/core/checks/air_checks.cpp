@@ -21,7 +21,7 @@ void unwanted_check(const Selection& selection, Findings& findings) {
                   .measure = Measure::percent},
                  [&](Check& told) {
                      told.requirement = "requirements.air";
-                     told.message = {"air {value} is entrained; the file asks for none",
+                     told.message = {"air {value} is entrained; the file wants none",
                                      {percent_of("value", percent)}};
                  });
 }
@@ -49,12 +49,12 @@ void stated_check(const CheckContext& context, Findings& findings) {
                   .measure = Measure::percent},
                  [&](Check& told) {
                      told.requirement = "requirements.air";
-                     told.message = {
-                         "air {value}, {low} to {high}: the file asks {target}, delivered within "
-                         "{tolerance} points",
-                         {percent_of("value", percent), percent_of("low", *limit.low),
-                          percent_of("high", *limit.high), percent_of("target", required.percent),
-                          quantity("tolerance", {tolerance, Measure::ratio})}};
+                     told.message = {"air {value}, {low} to {high}: the file requires {target}, "
+                                     "delivered within {tolerance} points",
+                                     {percent_of("value", percent), percent_of("low", *limit.low),
+                                      percent_of("high", *limit.high),
+                                      percent_of("target", required.percent),
+                                      quantity("tolerance", {tolerance, Measure::ratio})}};
                      append_loss(selection, told.message);
                      append_design_below(low_design, told.message);
                  });

@@ -94,7 +94,7 @@ Phrase held_message(const Loading& loading, const AlkaliLevel& level, const Chec
                    asked_besides(level)
              : std::string{"alkali from cement {value} of Na2O equivalent; level {level} has no "
                            "limit"}) +
-            ": from memory, hold it against the standard." + salt_note(context),
+            ": from memory, check it against the standard." + salt_note(context),
         {quantity("value", {loading.kg_m3, Measure::alkali}),
          quantity("limit", {limit, Measure::alkali}), word("level", level.name)}};
 }
@@ -139,8 +139,8 @@ Phrase message_of(Standing standing, const Loading& loading, const AlkaliLevel* 
                     salt_note(context),
                 {word("missing", joined(cements_of_unknown_alkali(context.proportions)))}};
     case Standing::beyond_guidance:
-        return {"a cement of more than {guided} of alkali asks more supplementary materials than "
-                "level {level} does: the engineer decides." +
+        return {"a cement of more than {guided} of alkali needs more supplementary materials than "
+                "level {level} requires: the engineer decides." +
                     salt_note(context),
                 {word("level", level->name),
                  quantity("guided",

@@ -35,7 +35,7 @@ void hold(const Requirements& requirements, const Proportions& proportions, cons
 
 } // namespace
 
-std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,
+std::vector<Check> assess(CompleteRequirements requirements, const Proportions& proportions,
                           const Tables& tables) {
     std::vector<Check> told;
     Findings findings{told};
@@ -43,14 +43,14 @@ std::vector<Check> assess(const Requirements& requirements, const Proportions& p
     return told;
 }
 
-void judge(const Requirements& requirements, const Proportions& proportions, const Tables& tables,
+void judge(CompleteRequirements requirements, const Proportions& proportions, const Tables& tables,
            std::vector<Finding>& verdicts) {
     verdicts.clear();
     Findings findings{verdicts};
     hold(requirements, proportions, tables, findings);
 }
 
-std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,
+std::vector<Check> assess(CompleteRequirements requirements, const Proportions& proportions,
                           const Batch& batch, const Tables& tables) {
     return assess(requirements, as_weighed(proportions, batch), tables);
 }

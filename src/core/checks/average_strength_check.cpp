@@ -161,7 +161,7 @@ std::string floor_text(double strongest_mpa, const CheckContext& context) {
 
 std::string unknown_text(const Proportions& proportions) {
     return proportions.submitted
-               ? "the code asks an average of {limit}; " + who_shows(proportions)
+               ? "the code requires an average of {limit}; " + who_shows(proportions)
                : "no curve and no table gives a strength at w/cm {w_cm}: prove the "
                  "required average of {limit} by trial "
                  "('requirements.strength_curve')";
@@ -269,7 +269,7 @@ void check_average_strength(const CheckContext& context, Findings& findings) {
             append_stated(*average, stated.falls_short, by_code.strength_mpa, told.message);
         } else if (doubtful_record) {
             told.message.text +=
-                "; that average counts on a strength record of which {lacks} is not stated";
+                "; that average relies on a strength record for which {lacks} is not stated";
             told.message.arguments.push_back(word("lacks", joined(by_code.record_lacks())));
         }
     });

@@ -1,6 +1,7 @@
 #include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/core/batch/batch.hpp>
+#include <boardmark/core/trial/batching_tolerance.hpp>
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
@@ -10,20 +11,6 @@
 
 namespace boardmark::core {
 namespace {
-
-const TypicalFigure& batching_tolerance(Role role, const Tables& tables) {
-    const BatchingTolerances& batching = tables.trial.batching;
-    switch (role) {
-    case Role::water:
-        return batching.water_percent;
-    case Role::binder:
-        return batching.binder_percent;
-    case Role::admixture:
-        return batching.admixture_percent;
-    default:
-        return batching.aggregate_percent;
-    }
-}
 
 /// What was weighed of an item, and what the last digit written down leaves open.
 struct WeighedItem {
@@ -57,7 +44,7 @@ std::string remark_on(const BatchItem& asked, Verdict verdict) {
 
 /// What was weighed against what the mix asks to weigh.
 Check batching_check(const BatchItem& asked, const WeighedItem& weighed, const Tables& tables) {
-    const TypicalFigure& tolerance = batching_tolerance(asked.role, tables);
+    const TypicalFigure& tolerance = batching_tolerance(asked.role, tables.trial.batching);
     const Limit limit{asked.kg * (1 - tolerance.value / 100),
                       asked.kg * (1 + tolerance.value / 100)};
     const Verdict verdict = batching_verdict(asked, weighed, limit, tables);
@@ -70,7 +57,7 @@ Check batching_check(const BatchItem& asked, const WeighedItem& weighed, const T
         .measure = Measure::mass,
         .requirement = "batch of the mix file",
         .source = tolerance.source,
-        .message = {"{name} {value}, asked {asked} within {tolerance}" + remark_on(asked, verdict),
+        .message = {"{name} {value}, target {asked} within {tolerance}" + remark_on(asked, verdict),
                     {word("name", asked.name), quantity("value", {weighed.kg, Measure::mass}),
                      quantity("asked", {asked.kg, Measure::mass}),
                      quantity("tolerance", {tolerance.value, Measure::percent}),

@@ -12,7 +12,7 @@ Check open_salt_check(CheckId id, const SaltExposure& salt, const Source& source
             .measure = Measure::length,
             .requirement = salt.by.empty() ? "salt at the face" : "salt at the face, " + salt.by,
             .source = source,
-            .message = {"whether salt reaches the faces is not stated: 'requirements.exposure' "
+            .message = {"it is not stated whether salt reaches the faces: 'requirements.exposure' "
                         "({classes}) or 'requirements.site' of the mix file",
                         {word("classes", salt.open_classes)}}};
 }

@@ -54,7 +54,7 @@ void tell_air(const DemandedAir& found, const CheckContext& context, Check& told
                         {quantity("size", {size_mm, Measure::aggregate_size})}};
         return;
     }
-    std::string text = "air {value}, {low} to {high}: {class} asks {target} at {size} stone, "
+    std::string text = "air {value}, {low} to {high}: {class} requires {target} with {size} stone, "
                        "delivered within {tolerance} points";
     if (found.may_reduce) {
         text += "; above {strength} the code permits {reduction} point less";
@@ -62,7 +62,7 @@ void tell_air(const DemandedAir& found, const CheckContext& context, Check& told
         text += ". {editions}";
     }
     if (found.holds_by_reduction) {
-        text += ", and only with that does it hold";
+        text += ", and it holds only with that";
     }
     told.message = {std::move(text),
                     {percent_of("value", found.percent), percent_of("low", demand.low),

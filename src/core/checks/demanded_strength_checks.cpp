@@ -43,7 +43,8 @@ void tell_ratio(const CheckContext& context, double w_cm, double lowest, Check& 
         message.arguments.push_back(word(name, demand.by->name));
         const std::string limit = numbered("limit", message);
         message.arguments.push_back(quantity(limit, {demand.high, Measure::w_cm}));
-        message.text += "; {" + name + (broken ? "} breaks {" : "} allows {") + limit + "}";
+        message.text += broken ? "; exceeds {" + limit + "} ({" + name + "}) too"
+                               : "; {" + name + "} allows {" + limit + "}";
     }
     told.source = *governing.last->source;
     told.requirement = joined(governing.classes);
@@ -77,10 +78,9 @@ void tell_strength(const CheckContext& context, const StrengthFinding& found, Ch
     }
     told.source = *governing.last->source;
     told.requirement = joined(governing.classes);
-    told.message = {found.by_twin
-                        ? "specified strength {value}: {classes} asks {limit}, which the other "
-                          "system of units prints as {twin}"
-                        : "specified strength {value}, at least {limit} in {classes}",
+    told.message = {found.by_twin ? "specified strength {value}: {classes} requires {limit}, which "
+                                    "the other system of units prints as {twin}"
+                                  : "specified strength {value}, at least {limit} in {classes}",
                     {quantity("twin", {governing.last->low_twin, Measure::strength}),
                      quantity("value", {found.specified_mpa, Measure::strength}),
                      quantity("limit", {found.least_mpa, Measure::strength}),

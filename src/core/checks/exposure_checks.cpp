@@ -87,14 +87,14 @@ void check_reactivity(const CheckContext& context, Findings& findings) {
     if (!asking) {
         return;
     }
-    findings.add({.id = check_ids::aggregate_reactivity, .verdict = Verdict::not_checked},
-                 [&](Check& told) {
-                     told.requirement = asking->name;
-                     told.source = *asking->reactivity_evidence;
-                     told.message = {"{class} asks evidence that the aggregates do not react with "
-                                     "alkali, or are kept from it: the aggregate producer has it",
-                                     {word("class", asking->name)}};
-                 });
+    findings.add(
+        {.id = check_ids::aggregate_reactivity, .verdict = Verdict::not_checked}, [&](Check& told) {
+            told.requirement = asking->name;
+            told.source = *asking->reactivity_evidence;
+            told.message = {"{class} requires evidence that the aggregates do not react with "
+                            "alkali, or are kept from reacting: the aggregate producer has it",
+                            {word("class", asking->name)}};
+        });
 }
 
 } // namespace

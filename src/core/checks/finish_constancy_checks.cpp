@@ -32,7 +32,7 @@ void ratio_check(const CheckContext& context, Findings& findings) {
         told.requirement = board_marked;
         told.source = change.source;
         std::string& text = told.message.text;
-        text = "{change} of w/cm shows in the colour: here {value} of water";
+        text = "a change of {change} in w/cm shows in the colour: here that is {value} of water";
         told.message.arguments = {quantity("change", {change.value, Measure::w_cm}),
                                   quantity("value", {water_kg_m3, Measure::water_amount})};
         if (!has_sand) {

@@ -64,8 +64,8 @@ Verdict least_check(const CheckContext& context, Findings& findings) {
             std::string{"at least {limit} is advised at {size} stone"} + least.how;
         if (found.verdict == Verdict::not_checked) {
             told.message.text = "powder {value}, " + advised +
-                                ", the sand's part below {opening} mm "
-                                "counted: its sieve analysis tells it; add 'sieves'";
+                                ", counting the sand below {opening} mm: the sieve analysis of the "
+                                "sand shows it; add 'sieves'";
             return;
         }
         told.message.text =
@@ -73,7 +73,8 @@ Verdict least_check(const CheckContext& context, Findings& findings) {
             std::string{sand_kg_m3 ? ", {sand} of it sand, " : " without the sand's own, "} +
             advised +
             (enough ? ""
-                    : ": bleeding and sand streaks threaten; finer sand, stone dust or binder");
+                    : ": risk of bleeding and sand streaks; use finer sand, stone dust or more "
+                      "binder");
         told.message.arguments.push_back(amount("sand", sand_kg_m3.value_or(0)));
     });
     return found.verdict;
@@ -175,17 +176,17 @@ void most_check(const CheckContext& context, Findings& findings) {
         told.requirement = board_marked;
         told.source = row->source;
         if (fines->ends_too_early) {
-            told.message = {
-                "powder {value}, at most {limit} with the sand's part below {opening} mm: "
-                "its sieves end above that; add '0.075 mm' to 'sieves'",
-                {value, limit, below}};
+            told.message = {"powder {value}, at most {limit} with the sand below {opening} mm: its "
+                            "sieves end above that; add '0.075 mm' to 'sieves'",
+                            {value, limit, below}};
             return;
         }
-        told.message = {std::string{"fines below {opening} mm {value}"} + fines->how +
-                            ", at most {limit} for this cement "
-                            "content where DIN 1045-2 applies" +
-                            (many ? ": sticky, and its skin scales and crazes more easily" : ""),
-                        {below, value, limit}};
+        told.message = {
+            std::string{"fines below {opening} mm {value}"} + fines->how +
+                ", at most {limit} for this cement "
+                "content where DIN 1045-2 applies" +
+                (many ? ": a sticky mix, whose surface scales and crazes more easily" : ""),
+            {below, value, limit}};
     });
 }
 
@@ -216,8 +217,8 @@ std::string bleeding_text(const BleedingSigns& seen, Verdict verdict) {
     switch (verdict) {
     case Verdict::watch:
         return "bleeding is likely (" + signs +
-               "): it draws sand streaks and runs at the board joints; see it on the "
-               "trial batch";
+               "): it causes sand streaks and leaks at the board joints; look for it on the trial "
+               "batch";
     case Verdict::not_checked:
         return (seen.count() == 0
                     ? "w/cm and air show no sign of bleeding, and the fines are not "

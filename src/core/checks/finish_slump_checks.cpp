@@ -94,8 +94,9 @@ void arrival_check(const CheckContext& context, double retained_percent, Finding
                 "mixed to {asked} it arrives at {arriving} after {minutes} min ({retained} "
                 "is retained), permitted {low} to {high}";
             if (above(mixer_mm, measures_to_mm)) {
-                text += "; placing at {asked} needs more than {measures} at the mixer, which slump "
-                        "no longer measures: redose on site, or a reducer that holds longer";
+                text += "; placing at {asked} needs more than {measures} at the mixer, beyond what "
+                        "a slump test can measure: redose on site, or use a reducer that holds "
+                        "slump longer";
             } else if (!same(mixer_mm, asked_mm)) {
                 text += "; to place at {asked}, mix to {mixer}";
             }

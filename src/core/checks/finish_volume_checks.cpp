@@ -59,7 +59,7 @@ void size_check(const CheckContext& context, Findings& findings) {
                      told.message = {
                          small ? "stone of {value}; up to about {limit} flows round bars and into "
                                  "the print of the boards"
-                               : "stone of {value} keeps mortar from the print of the boards: at "
+                               : "stone of {value} keeps mortar out of the print of the boards: at "
                                  "most about {limit} is advised for the face",
                          {quantity("value", {size_mm, Measure::aggregate_size}),
                           quantity("limit", {largest.value, Measure::aggregate_size})}};

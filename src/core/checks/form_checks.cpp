@@ -23,12 +23,12 @@ double force_precision_kn(UnitSystem system) {
 /// A breaking load is halved by the guide's factor, and the message says so.
 Phrase tie_message(const TieRowLoad& row, TieRating rating, const FormPressure& pressure,
                    const Tables& tables) {
-    Phrase message{
-        "the hardest loaded tie, {depth} below the top, carries {value} by {method} of {limit} "
-        "working load",
-        {quantity("depth", {row.depth_m, Measure::line_length}),
-         quantity("value", {row.load_kn, Measure::force}), word("method", pressure.method),
-         quantity("limit", {working_load_kn(rating, tables), Measure::force})}};
+    Phrase message{"the most loaded tie, {depth} below the top, carries {value} by {method}; its "
+                   "working load is {limit}",
+                   {quantity("depth", {row.depth_m, Measure::line_length}),
+                    quantity("value", {row.load_kn, Measure::force}),
+                    word("method", pressure.method),
+                    quantity("limit", {working_load_kn(rating, tables), Measure::force})}};
     if (rating.breaking) {
         message.text += ", the breaking load of {breaking} over {factor}";
         message.arguments.push_back(quantity("breaking", {rating.kn, Measure::force}));
@@ -74,17 +74,17 @@ void watch_layout(const TieLayout& layout, Check& check) {
 
 Check tie_check(const FormPressure& pressure, const TieLayout& layout,
                 const std::optional<TieRating>& rating, const Tables& tables) {
-    Check check{.id = check_ids::forms_tie,
-                .verdict = Verdict::not_checked,
-                .measure = Measure::force,
-                .requirement = "working load",
-                .source = tables.forms.tie_safety_factor.source,
-                .message = {"state 'ties.working_load': what one tie may carry, by the paper of "
-                            "its maker",
-                            {}}};
+    Check check{
+        .id = check_ids::forms_tie,
+        .verdict = Verdict::not_checked,
+        .measure = Measure::force,
+        .requirement = "working load",
+        .source = tables.forms.tie_safety_factor.source,
+        .message = {"state 'ties.working_load': what one tie may carry, by its maker's data sheet",
+                    {}}};
     const auto rows = tie_loads(pressure, layout);
     if (rows.empty()) {
-        check.message = {"no row of ties stands in the concrete: 'ties.first' is not below the top",
+        check.message = {"no row of ties is in the concrete: 'ties.first' is not below the top",
                          {}};
         return check;
     }

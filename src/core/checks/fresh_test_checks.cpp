@@ -93,11 +93,11 @@ Check air_check(const Yield& yield, const Tables& tables) {
 /// What a gap between the two airs points to.
 std::string meaning_of_gap(double gap_points) {
     return gap_points > 0
-               ? "more than the meter shows: the concrete is lighter than its papers say. Look for "
+               ? "more than the meter shows: the concrete is lighter than its data say. Look for "
                  "water that was not counted or a moisture taken too low (then w/cm is higher than "
                  "shown), a relative density taken too high, a measure not filled to its rim"
-               : "less than the meter shows: the concrete is heavier than its papers say. Look for "
-                 "a moisture taken too high, a relative density taken too low, a measure filled "
+               : "less than the meter shows: the concrete is heavier than its data say. Look for a "
+                 "moisture taken too high, a relative density taken too low, a measure filled "
                  "above its rim, an aggregate correction that was not taken off the meter";
 }
 
@@ -139,12 +139,10 @@ Check yield_check(const Yield& yield, const Tables& tables) {
         graded(off_percent, noise_percent, tables.trial.yield_off_most_percent.value);
     std::string text = "relative yield {value}: {off} off, of which one density test may explain "
                        "{noise} (two operators differ by up to {precision})";
-    text +=
-        verdict == Verdict::watch ? ". Weigh three samples before the sheet is blamed"
-        : verdict == Verdict::fails
-            ? ". Check the intended volume, the weights and the measure: nothing per volume can "
-              "be trusted"
-            : "";
+    text += verdict == Verdict::watch   ? ". Test three samples before you change the batch sheet"
+            : verdict == Verdict::fails ? ". Check the intended volume, the weights and the "
+                                          "measure: until then trust no figure per volume"
+                                        : "";
     return {.id = check_ids::yield_relative,
             .verdict = verdict,
             .value = yield.relative_yield,

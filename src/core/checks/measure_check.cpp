@@ -26,20 +26,19 @@ std::vector<Check> check_measure(const Trial& trial, const Proportions& designed
     if (!below(filled->volume_m3.value, least_m3)) {
         return {};
     }
-    return {
-        {.id = check_ids::density_measure,
-         .verdict = Verdict::watch,
-         .value = filled->volume_m3.value,
-         .limit = Limit{.low = least_m3, .high = std::nullopt},
-         .measure = Measure::volume,
-         .requirement = "measure of the density test",
-         .source = row->least_m3.source,
-         .message = {"a measure of {value} is small for stone of {size}: {least} or more is "
-                     "asked, from memory; the density is less certain, test again with a larger "
-                     "one",
-                     {quantity("value", {filled->volume_m3.value, Measure::volume}),
-                      quantity("size", {size_mm, Measure::aggregate_size}),
-                      quantity("least", {row->least_m3.value, Measure::volume})}}}};
+    return {{.id = check_ids::density_measure,
+             .verdict = Verdict::watch,
+             .value = filled->volume_m3.value,
+             .limit = Limit{.low = least_m3, .high = std::nullopt},
+             .measure = Measure::volume,
+             .requirement = "measure of the density test",
+             .source = row->least_m3.source,
+             .message = {
+                 "a measure of {value} is small for stone of {size}: {least} or more is required "
+                 "(from memory); the density is less certain, test again with a larger one",
+                 {quantity("value", {filled->volume_m3.value, Measure::volume}),
+                  quantity("size", {size_mm, Measure::aggregate_size}),
+                  quantity("least", {row->least_m3.value, Measure::volume})}}}};
 }
 
 } // namespace boardmark::core

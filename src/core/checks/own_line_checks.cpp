@@ -10,10 +10,11 @@ namespace {
 /// What to say behind the fall of a line.
 std::string doubt_of(const StrengthLine& line) {
     if (use_of(line) == LineUse::none) {
-        return line.slope < 0 ? ": the fall may be chance, and no ratio is read from this line; "
-                                "trials over a wider range of w/cm settle it"
-                              : ": that is no fall, and no ratio is read from this line; check the "
-                                "results, and test trials over a wider range of w/cm";
+        return line.slope < 0
+                   ? ": the fall may be chance, and no ratio is read from this line; "
+                     "trials over a wider range of w/cm settle it"
+                   : ": strength must fall as w/cm rises, so no ratio is read from this line; "
+                     "check the results, and test trials over a wider range of w/cm";
     }
     std::string doubt;
     if (!surely_falls(line)) {

@@ -122,18 +122,18 @@ Check outlier_check(const StrengthLine& line) {
                                (residual.logarithm < 0 ? " below" : " above") + ")");
         }
     }
-    return {.id = check_ids::strength_line_outliers,
-            .verdict = outliers.empty() ? Verdict::holds : Verdict::watch,
-            .measure = Measure::ratio,
-            .requirement = "strength against w/cm",
-            .source = {},
-            .message = {outliers.empty()
-                            ? "no test stands out from the line"
-                            : "{names} from the line, farther than chance puts the farthest of "
-                              "{tests} tests. They are in the line; find the reason before one is "
-                              "left out",
-                        {word("names", named(outliers)),
-                         quantity("tests", {double(line.points.size()), Measure::count})}}};
+    return {
+        .id = check_ids::strength_line_outliers,
+        .verdict = outliers.empty() ? Verdict::holds : Verdict::watch,
+        .measure = Measure::ratio,
+        .requirement = "strength against w/cm",
+        .source = {},
+        .message = {outliers.empty()
+                        ? "no test stands out from the line"
+                        : "{names} from the line, farther than chance explains among {tests} "
+                          "tests. They are in the line; find the reason before you leave one out",
+                    {word("names", named(outliers)),
+                     quantity("tests", {double(line.points.size()), Measure::count})}}};
 }
 
 } // namespace

@@ -26,8 +26,8 @@ void compare(const SiteAgainstStated& classes, const SiteReading& reading,
             told.source = context.tables.code.site.source;
             told.message = reading.reason_of(classes.by_site.category);
             told.message.text =
-                (milder ? "{stated} is stated and stands, but the site asks {by_site}: "
-                        : "{stated} is stated, the site asks {by_site}: ") +
+                (milder ? "{stated} is stated and used, but the site calls for {by_site}: "
+                        : "{stated} is stated, the site calls for {by_site}: ") +
                 told.message.text;
             if (milder) {
                 told.message.text += "; state {by_site}, or say why not";

@@ -95,8 +95,8 @@ std::vector<Check> within_test_check(const StrengthFindings& findings,
          .requirement = "scatter between specimens",
          .source = within.source,
          .message = {std::string{"within-test coefficient of variation {value}, rated {rating}"} +
-                         (poor ? ": look at making, curing, capping and the machine before the "
-                                 "concrete is blamed"
+                         (poor ? ": check making, curing, capping and the machine before you blame "
+                                 "the concrete"
                                : ""),
                      {quantity("value", {within.percent, Measure::percent}),
                       word("rating", within.rating)}}}};

@@ -33,8 +33,8 @@ std::vector<Check> late_tests(const StrengthRecord& record, const StrengthFindin
              .requirement = "age of the strength",
              .source = {},
              .message = {
-                 "{name} was tested at {age}, not at {asked}: {value} stands "
-                 "in no average of consecutive tests" +
+                 "{name} was tested at {age}, not at {asked}: {value} counts in no average of "
+                 "consecutive tests" +
                      std::string{short_of_it ? ", and is below {limit} even so" : ""},
                  {word("name", test.batch.name), quantity("age", {test.age_d, Measure::age}),
                   quantity("asked", {record.strength_age_d, Measure::age}),

@@ -104,7 +104,7 @@ Phrase message_of(const CementFinding& found, const ExposureClass& exposure,
     case Acceptance::no_cement:
         break;
     }
-    return {"{name} ({standard}) is not accepted in {class}, which asks {accepted}",
+    return {"{name} ({standard}) is not accepted in {class}, which requires {accepted}",
             {name, standard, exposure_class, accepted}};
 }
 
@@ -121,7 +121,7 @@ void check_cement(const CheckContext& context, const ExposureClass& exposure, Fi
             told.message = message_of(found, exposure, context);
             if (low_expansion) {
                 told.message.text += "; without pozzolan or slag the cement must show the low "
-                                     "expansion that the code's second option asks";
+                                     "expansion that the code's second option requires";
             }
         });
 }
@@ -150,24 +150,25 @@ void check_calcium_chloride(const CheckContext& context, const ExposureClass& ex
     }
     const Material* suspect = suspect_accelerator(context.proportions);
     const bool holds_chloride = suspect && suspect->chloride_percent;
-    findings.add({.id = check_ids::chloride_sulfate,
-                  .verdict = !suspect         ? Verdict::holds
-                             : holds_chloride ? Verdict::fails
-                                              : Verdict::not_checked},
-                 [&](Check& told) {
-                     told.requirement = exposure.name;
-                     told.source = exposure.limits.source;
-                     if (!suspect) {
-                         told.message = {"no accelerator that could hold calcium chloride", {}};
-                         return;
-                     }
-                     told.message = {
-                         holds_chloride
-                             ? "{name} holds chloride; calcium chloride is not permitted in {class}"
-                             : "{name} does not state its chloride; calcium chloride is not "
-                               "permitted in {class}",
-                         {word("name", suspect->name), word("class", exposure.name)}};
-                 });
+    findings.add(
+        {.id = check_ids::chloride_sulfate,
+         .verdict = !suspect         ? Verdict::holds
+                    : holds_chloride ? Verdict::fails
+                                     : Verdict::not_checked},
+        [&](Check& told) {
+            told.requirement = exposure.name;
+            told.source = exposure.limits.source;
+            if (!suspect) {
+                told.message = {"no accelerator that could contain calcium chloride", {}};
+                return;
+            }
+            told.message = {
+                holds_chloride
+                    ? "{name} contains chloride; calcium chloride is not permitted in {class}"
+                    : "{name} does not state its chloride; calcium chloride is not "
+                      "permitted in {class}",
+                {word("name", suspect->name), word("class", exposure.name)}};
+        });
 }
 
 } // namespace

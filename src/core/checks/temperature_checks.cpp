@@ -175,9 +175,9 @@ void evaporation_check(const CheckContext& context, const MixtureTemperature& te
                      told.source = weather.evaporation.uno.source;
                      told.message = {
                          std::string{"about {value}, within {low} to {high}; from {limit} "} +
-                             (dries     ? "protect it: it dries faster than it bleeds"
-                              : may_dry ? "protection is due: have it at hand"
-                                        : "protection is due"),
+                             (dries     ? "protect it: it dries faster than bleed water rises"
+                              : may_dry ? "protection is needed: have it at hand"
+                                        : "protection is needed"),
                          {quantity("value", {rate.kg_m2_h, Measure::evaporation}),
                           quantity("low", {rate.low_kg_m2_h, Measure::evaporation}),
                           quantity("high", {rate.high_kg_m2_h, Measure::evaporation}),

@@ -26,17 +26,16 @@ Phrase uncovered(const Ties& ties) {
         return {ties.cone_mm
                     ? "ties of mild steel end at the face: they rust and stain it; set them "
                       "back {limit} behind the deepest relief and close the holes"
-                    : "ties of mild steel, taken to end at the face because 'ties.cone' is "
-                      "not stated: they would rust and stain it; {limit} behind the "
-                      "deepest relief and a closed hole are asked",
+                    : "ties of mild steel, taken to end at the face because 'ties.cone' is not "
+                      "stated: they would rust and stain it; {limit} behind the deepest relief and "
+                      "a closed hole are required",
                 {}};
     }
-    return {ties.plug
-                ? "the holes before the ends of the ties stay open: mild steel rusts in them; "
-                  "close them, with {limit} from the deepest relief to the end"
-                : "'ties.plug' does not say that the holes before the ties of mild steel are "
-                  "closed: open, they rust; {limit} from the deepest relief to the end is "
-                  "asked besides",
+    return {ties.plug ? "the holes at the ends of the ties stay open: mild steel rusts in them; "
+                        "close them, with {limit} from the deepest relief to the end"
+                      : "'ties.plug' does not say that the holes at the ends of the mild steel "
+                        "ties are closed: in open holes they rust; {limit} from the deepest relief "
+                        "to the end is required as well",
             {}};
 }
 
@@ -62,8 +61,8 @@ void judge_mild_steel(const Wall& wall, const FormFigure& rule, Check& check) {
         check.message.text +=
             near ? ": set them deeper, or use stainless steel or glass fibre" : "";
         check.message.text += wall.boards ? "" : relief_taken_as_none();
-        check.message.text += cover_open ? "; nor may they come nearer than the bars, whose "
-                                           "'reinforcement.cover' is not stated"
+        check.message.text += cover_open ? "; they must not come nearer to the face than the bars "
+                                           "either, and 'reinforcement.cover' is not stated"
                                          : "";
     }
     check.message.arguments.push_back(quantity("limit", {limit_mm, Measure::length}));
@@ -79,14 +78,14 @@ std::optional<Check> check_tie_salt(const Wall& wall, const SaltExposure& salt,
     const FormFigure& rule = tables.forms.mild_steel_from_face_mm;
     Check check = open_salt_check(check_ids::ties_salt, salt, rule.source);
     if (!wall.ties) {
-        check.message = {"'ties.kind' is not stated: of what they are decides whether they rust",
-                         {}};
+        check.message = {
+            "'ties.kind' is not stated: what the ties are made of decides whether they rust", {}};
         return check;
     }
     if (wall.ties->kind != TieKind::mild_steel) {
         check.verdict = Verdict::holds;
         check.message = {wall.ties->kind == TieKind::stainless_steel
-                             ? "ties of stainless steel, which no cover need keep from rusting"
+                             ? "ties of stainless steel, which need no cover against rust"
                              : "ties of glass fibre, which do not rust",
                          {}};
         return check;

@@ -31,9 +31,10 @@ void leave_unmetered_air_open(const Yield& yield, std::vector<Check>& checks) {
 
 } // namespace
 
-std::vector<Check> assess(const Trial& trial, const Yield& yield, const Proportions& designed,
-                          const Tables& tables) {
-    std::vector<Check> all = assess(requirements_of(trial.mix), yield.found, tables);
+std::vector<Check> assess(const CompleteTrial& complete_trial, const Yield& yield,
+                          const Proportions& designed, const Tables& tables) {
+    const Trial& trial = *complete_trial;
+    std::vector<Check> all = assess(trial.mix, yield.found, tables);
     // What the volumes leave open is the air; it has its own check here.
     std::erase_if(all, [](const Check& check) { return check.is(check_ids::volume_closes); });
     leave_unmetered_air_open(yield, all);

@@ -60,11 +60,11 @@ Check check_vibrator(const Reinforcement& bars, double thickness_mm, std::option
                     : below(*room_mm, asked_mm) ? Verdict::watch
                                                 : Verdict::holds;
     check.message = {
-        *room_mm <= 0 ? "the bars do not fit with their cover: no head goes in between them"
+        *room_mm <= 0 ? "the bars do not fit with their cover: no vibrator head fits between them"
         : check.verdict == Verdict::fails
-            ? "a head of {head} does not go in: {value} is clear between the bars"
-            : "{value} is clear between the bars for a head of {head}; {limit} lets it "
-              "go down straight",
+            ? "a vibrator head of {head} does not fit: {value} is clear between the bars"
+            : "{value} is clear between the bars for a vibrator head of {head}; with {limit} it "
+              "goes straight down",
         {quantity("head", {*head_mm, Measure::length}),
          quantity("value", {*room_mm, Measure::length}),
          quantity("limit", {asked_mm, Measure::length})}};

@@ -40,8 +40,8 @@ Check amount_check(const Direction& direction, int layers, const Source& source)
                      {word("name", direction.name), quantity("value", {value, Measure::steel_area}),
                       quantity("limit", {direction.least_mm2_m, Measure::steel_area})}};
     if (short_of_advice) {
-        check.message.text += "; for a face that shows {advised} is advised, or closer joints: the "
-                              "least steel does not keep cracks fine";
+        check.message.text += "; for a face that shows {advised} is advised, or closer joints: "
+                              "minimum steel does not keep cracks narrow";
         check.message.arguments.push_back(
             quantity("advised", {*direction.advised_mm2_m, Measure::steel_area}));
     }
@@ -92,7 +92,7 @@ Check layers_check(const ReinforcedWall& wall, const WallSteelRules& rules) {
         .measure = Measure::count,
         .requirement = "layers of bars",
         .source = rules.two_layers_above_mm.source,
-        .message = {"{value} of bars in {thickness}; above {limit} one near each face",
+        .message = {"{value} of bars in {thickness}; thicker than {limit} needs one near each face",
                     {word("value", wall.bars.layers < 2 ? "one layer" : "two layers"),
                      quantity("thickness", {wall.thickness_mm, Measure::length}),
                      quantity("limit", {rules.two_layers_above_mm.value, Measure::length})}}};

@@ -17,12 +17,11 @@ void check_water_reduction(const CheckContext& context, Findings& findings) {
                       .measure = Measure::percent},
                      [&](Check& told) {
                          told.requirement = "product data";
-                         told.message = {
-                             "{name}: a water reduction of {value} stands without its dose and is "
-                             "taken at the dose of this mix: the product data sheet has it; write "
-                             "'water_reduction' by dose",
-                             {word("name", std::string{admixture->name}),
-                              quantity("value", {percent, Measure::percent})}};
+                         told.message = {"{name}: the water reduction of {value} is stated without "
+                                         "its dose and taken at the dose of this mix: the product "
+                                         "data sheet has the dose; write 'water_reduction' by dose",
+                                         {word("name", std::string{admixture->name}),
+                                          quantity("value", {percent, Measure::percent})}};
                      });
     }
 }

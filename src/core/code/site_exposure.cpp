@@ -48,7 +48,7 @@ void record_site(const Requirements& requirements, const CodeTables& code, Works
         reason.arguments.push_back(word("class", found.name));
         const ExposureClass* in_force = class_in_force(requirements, found.category, code);
         if (in_force && std::ranges::count(requirements.exposure_by_site, found.name) == 0) {
-            reason.text += "; {stated} is stated and stands";
+            reason.text += "; {stated} is stated and used";
             reason.arguments.push_back(word("stated", in_force->name));
         }
         worksheet.steps.push_back({.quantity = code.categories[found.category].step,

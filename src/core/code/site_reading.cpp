@@ -84,10 +84,10 @@ const std::string& SiteReading::class_of(std::size_t category) const {
 Phrase SiteReading::reason_of(std::size_t category) const {
     const SiteRule* row = row_of(category);
     if (!row) {
-        return {"the code says nothing of such a site", {}};
+        return {"the code says nothing about such a site", {}};
     }
     if (!row->missing.empty()) {
-        return {"{missing} of the site is not stated", {word("missing", row->missing)}};
+        return {"{missing} is not stated for the site", {word("missing", row->missing)}};
     }
     Phrase reason{row->reason, {}};
     if (row->by_soil) {

@@ -50,8 +50,8 @@ bool is_borne(const FormDemand& demand, const FormPressure& pressure) {
 }
 
 Phrase too_much(std::string text, const FormPressure& least, const FormDemand& demand) {
-    text += demand.measure == Measure::force ? ", and ties of {limit} do not bear it"
-                                             : ", and {limit} does not bear it";
+    text += demand.measure == Measure::force ? ", and ties of {limit} cannot carry it"
+                                             : ", and forms for {limit} cannot carry it";
     return {std::move(text),
             {quantity("value", {least.kpa, Measure::pressure}), word("method", least.method),
              design_of(demand)}};
@@ -62,12 +62,9 @@ std::optional<AllowableRise> whatever_the_rate(const FormPressure& full, const F
                                                const FormDemand& demand) {
     if (is_borne(demand, full)) {
         const char* text = demand.measure == Measure::force
-                               ? "ties of {limit} bear the full liquid head of {value}: the rate "
-                                 "of rise does not matter"
-                               : "{limit} bears the full liquid head of {value}: the rate of rise "
-                                 "does not matter";
-        AllowableRise any =
-            no_rise({text, {design_of(demand), quantity("value", {full.kpa, Measure::pressure})}});
+                               ? "ties of {limit} carry the full liquid head at any rate of rise"
+                               : "forms for {limit} carry the full liquid head at any rate of rise";
+        AllowableRise any = no_rise({text, {design_of(demand)}});
         any.any = true;
         return any;
     }
@@ -101,8 +98,8 @@ AllowableRise allowable_rise(const FormCase& pour, const FormDemand& demand, con
     const double step_m_h = rise_precision_m_h(tables.system);
     const double usable_m_h = rounded_down(rise_m_h, step_m_h);
     if (usable_m_h < step_m_h / 2) {
-        Phrase reason =
-            too_much("no rate is slow enough: {step} presses too much by {method}", least, demand);
+        Phrase reason = too_much("no rate is slow enough: even {step} presses too hard by {method}",
+                                 least, demand);
         reason.arguments.push_back(quantity("step", {step_m_h, Measure::rate_of_rise}));
         return no_rise(std::move(reason));
     }

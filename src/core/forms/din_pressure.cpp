@@ -40,11 +40,10 @@ std::vector<Phrase> missing(const FormCase& pour, const DinFormPressure& din) {
 
 /// Of fluid classes it is not settled whether K1 multiplies the base as well.
 Phrase two_readings(double kept_kpa, double lower_kpa) {
-    return {
-        "whether slower setting raises all of the formula of fluid concrete or only the part of "
-        "the rise is not settled between sources, {kept} or {lower}: the higher is used",
-        {quantity("kept", {kept_kpa, Measure::pressure}),
-         quantity("lower", {lower_kpa, Measure::pressure})}};
+    return {"sources disagree whether slower setting raises the whole formula of fluid concrete or "
+            "only its part for the rise, {kept} or {lower}: the higher is used",
+            {quantity("kept", {kept_kpa, Measure::pressure}),
+             quantity("lower", {lower_kpa, Measure::pressure})}};
 }
 
 void compute_din(FormPressure& result, const FormCase& pour, const DinClass& consistency,

@@ -38,7 +38,7 @@ std::vector<Reason> reasons_of_the_concrete(const FormCase& pour, const Tables& 
     std::vector<Reason> reasons;
     if (!answers.fluid_concrete) {
         reasons.push_back(
-            {pour.self_consolidating, {"self-consolidating concrete is as fluid as a liquid", {}}});
+            {pour.self_consolidating, {"self-consolidating concrete presses like a liquid", {}}});
         reasons.push_back(
             {!pour.highest_slump_mm, {"the highest slump permitted at placing is not stated", {}}});
         reasons.push_back(exceeds(pour.highest_slump_mm, slump_mm, Measure::slump,
@@ -46,8 +46,8 @@ std::vector<Reason> reasons_of_the_concrete(const FormCase& pour, const Tables& 
                                   "to {limit}"));
     }
     reasons.push_back({unbounded_reducer,
-                       {"a high-range water reducer without a stated maximum slump: a formula is "
-                        "used only when it is asked for",
+                       {"a high-range water reducer, and no highest slump is stated: a formula is "
+                        "used only if the file asks for it",
                         {}}});
     reasons.push_back(
         {pour.redosing_on_site, {"admixture may be added again on site, to any slump", {}}});
@@ -64,8 +64,8 @@ std::vector<Reason> reasons_of_the_placing(const FormCase& pour, const FormTable
         exceeds(pour.rise_m_h, forms.aci.fastest_rise_m_h.value, Measure::rate_of_rise,
                 "a rate of rise of {value}; the formulas hold to {limit}"),
         {!pour.temperature_c,
-         {"the temperature of the concrete in the form is not stated; that of the air does not "
-          "stand in for it",
+         {"the temperature of the concrete in the form is not stated; the air's temperature does "
+          "not replace it",
           {}}},
         {pour.temperature_c && !above(*pour.temperature_c, forms.freezing_c.value),
          {"concrete at {value} freezes: no formula holds",
@@ -93,8 +93,8 @@ std::vector<Phrase> assumptions(const FormCase& pour, const Tables& tables) {
           {quantity("deepest_vibration",
                     {tables.forms.aci.deepest_vibration_m.value, Measure::line_length})}}},
         {on_request,
-         {"a formula was asked for in spite of a high-range water reducer without a stated maximum "
-          "slump: turn away concrete above {slump}",
+         {"the file asks for a formula although a high-range water reducer is in the mix and no "
+          "highest slump is stated: turn away concrete above {slump}",
           {quantity("slump", {pour.highest_slump_mm.value_or(0), Measure::slump})}}},
     });
 }
@@ -102,7 +102,8 @@ std::vector<Phrase> assumptions(const FormCase& pour, const Tables& tables) {
 std::vector<Phrase> low_form_remark(const FormCase& pour, const Tables& tables) {
     const double low_m = tables.forms.low_form_m.value;
     return applying({{!above(head_m(pour), low_m),
-                      {"for forms up to about {height} full liquid head costs little: {head} here",
+                      {"designing forms up to about {height} high for the full liquid head costs "
+                       "little: {head} here",
                        {quantity("height", {low_m, Measure::line_length}),
                         quantity("head", {head_kpa(pour), Measure::pressure})}}}});
 }

@@ -56,8 +56,9 @@ double hardest_tie_kn(const FormPressure& pressure, const TieLayout& layout) {
 }
 
 Phrase tie_load_remark() {
-    return {"A tie holds the form halfway to its neighbours, at the highest pressure of that area; "
-            "what wales, studs and cantilevers send to it otherwise is the form designer's.",
+    return {"A tie carries the form halfway to its neighbours, at the highest pressure on that "
+            "area; load that wales, studs and cantilevers bring to it in other ways is for the "
+            "form's designer.",
             {}};
 }
 

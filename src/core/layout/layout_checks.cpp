@@ -62,7 +62,7 @@ void tell_cure(const CheckedPart& part, const Elevation& face, const Sliver& sli
         }
     }
     if (from != CoursesFrom::both) {
-        check.message.text += ", or 'layout: {both}' shares the cut out";
+        check.message.text += ", or 'layout: {both}' splits the cut between top and bottom";
         check.message.arguments.push_back(word("both", "{courses_from: both}"));
     }
 }
@@ -114,11 +114,11 @@ std::optional<Check> stagger_check(const CheckedPart& part) {
     const bool near = below(mm_in_metre * *least_m, rule.value);
     check.verdict = near ? Verdict::watch : Verdict::holds;
     check.message = {
-        "board ends stand {apart} from those of the two courses beside, at least "
-        "{least}",
+        "board ends are {apart} from those of the two courses next to them, at least {least}",
         {on_face("apart", *least_m), quantity("least", {rule.value, Measure::length})}};
     if (near) {
-        check.message.text += ": lengths of stock leave no room; longer boards or closer joints do";
+        check.message.text +=
+            ": the stock lengths leave no room for it; longer boards or closer joints would";
     }
     return check;
 }
@@ -170,7 +170,7 @@ std::optional<Check> lift_check(const CheckedPart& part) {
         check.message.text += "; lifts of {lift} meet one";
         check.message.arguments.push_back(on_face("lift", *lift_m));
     }
-    check.message.text += "; 'layout: {lifts}' sees to it";
+    check.message.text += "; 'layout: {lifts}' makes them meet one";
     check.message.arguments.push_back(word("lifts", "{lifts: on board joints}"));
     return check;
 }
@@ -241,8 +241,8 @@ std::optional<Check> joint_check(const CheckedPart& part) {
     check.message = {"no contraction joint runs through an opening or a niche", {}};
     if (first) {
         check.verdict = Verdict::watch;
-        check.message = {"the contraction joint at {at} runs through '{opening}'; move the one, or "
-                         "state 'joints.spacing'",
+        check.message = {"the contraction joint at {at} runs through '{opening}'; move the "
+                         "opening, or state 'joints.spacing'",
                          {along("at", at_m), word("opening", first->name)}};
     }
     return check;
@@ -261,7 +261,7 @@ std::optional<Check> without_ties(const CheckedPart& part) {
         .measure = Measure::length,
         .requirement = "look of the face",
         .source = part.practice.tie_beside_joint_mm.source,
-        .message = {"'ties' is not stated: whether one stands in a joint is not known", {}}};
+        .message = {"'ties' is not stated: it is not known whether one is in a joint", {}}};
 }
 
 std::optional<Check> tie_check_of(const CheckedPart& part) {
@@ -290,17 +290,16 @@ std::optional<Check> tie_check_of(const CheckedPart& part) {
     }
     Check check = least(check_ids::layout_tie_in_joint, nearest_m, rule, rule.value);
     check.message = {
-        "the nearest tie stands {apart} from a contraction joint, at least {least}",
+        "the nearest tie is {apart} from a contraction joint, at least {least}",
         {on_face("apart", *nearest_m), quantity("least", {rule.value, Measure::length})}};
     if (near > 0) {
         check.verdict = Verdict::watch;
-        check.message = {
-            "{near} ties stand nearer than {least} to a contraction joint, one {apart} "
-            "from that at {at}: its hole opens into the groove; another 'ties.across' "
-            "moves the columns",
-            {quantity("near", {near, Measure::count}),
-             quantity("least", {rule.value, Measure::length}), on_face("apart", *nearest_m),
-             along("at", at_m)}};
+        check.message = {"{near} ties are nearer than {least} to a contraction joint, one of them "
+                         "{apart} from the joint at {at}: its hole opens into the groove; another "
+                         "'ties.across' moves the columns",
+                         {quantity("near", {near, Measure::count}),
+                          quantity("least", {rule.value, Measure::length}),
+                          on_face("apart", *nearest_m), along("at", at_m)}};
     }
     return check;
 }

@@ -54,7 +54,7 @@ Outcome<std::vector<Ingredient>> ingredients_of(const SubmittedMix& mix, const T
                                "that alone is {liquid} of {water}",
                                {quantity("liquid", {liquid_kg_m3, Measure::concentration}),
                                 quantity("water", {batched_kg_m3, Measure::concentration})}},
-                              {{"ask the supplier which water the figure counts", {}}}};
+                              {{"ask the supplier which water the figure includes", {}}}};
         }
         batched_kg_m3 -= liquid_kg_m3;
     }
@@ -76,7 +76,8 @@ std::optional<double> strength_ratio(const SubmittedMix& mix, double average_mpa
 
 } // namespace
 
-Outcome<Proportions> accept(const SubmittedMix& mix, const Tables& tables) {
+Outcome<Proportions> accept(const CompleteSubmittedMix& complete_mix, const Tables& tables) {
+    const SubmittedMix& mix = *complete_mix;
     auto ingredients = ingredients_of(mix, tables);
     if (!ingredients) {
         return std::move(ingredients).why();
@@ -88,10 +89,7 @@ Outcome<Proportions> accept(const SubmittedMix& mix, const Tables& tables) {
                             .worksheet = {}};
     Worksheet& worksheet = proportions.worksheet;
     record_site(mix.requirements, tables.code, worksheet);
-    std::vector<const Material*> materials;
-    for (const SubmittedAmount& amount : mix.amounts) {
-        materials.push_back(&*amount.material);
-    }
+    const auto materials = materials_of(mix);
     record_typical_figures(materials, tables, worksheet);
     proportions.estimate = std::ranges::any_of(
         materials, [](const Material* material) { return material->aggregate.typical; });
@@ -126,7 +124,7 @@ Outcome<Proportions> accept(const SubmittedMix& mix, const Tables& tables) {
         .entrainment_known = entrained.has_value()};
     worksheet.record([&] {
         return Step{
-            .quantity = "w_cm",
+            .quantity = step_ids::w_cm,
             .value = proportions.totals.w_cm,
             .measure = Measure::w_cm,
             .provenance = Provenance::computed,

@@ -76,7 +76,7 @@ AirContent as_placed(double percent, bool entrained, const Requirements& require
         worksheet.record([&] {
             Step step = air_step(in_batch_percent, Provenance::computed,
                                  {"{placing} at placing and {loss} lost before, by haul, pump and "
-                                  "reducer as the file states: the batch holds both",
+                                  "reducer as the file states: the batch has both",
                                   {percent_of("placing", percent),
                                    percent_of("loss", requirements.air_loss_percent)}});
             step.quantity = "air_in_batch";

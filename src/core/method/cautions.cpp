@@ -20,11 +20,11 @@ void caution_flow(const Requirements& requirements, const Tables& tables,
     if (high_range_reducers(proportions).empty() && highest_mm <= limit_mm) {
         return;
     }
-    cautions.push_back({"Fluid concrete pushes harder on the forms: above {limit} slump, and with "
-                        "a high-range water reducer, count on the full liquid head unless the "
-                        "formwork's designer has found otherwise. A qualified person designs the "
-                        "formwork.",
-                        {quantity("limit", {limit_mm, Measure::slump})}});
+    cautions.push_back(
+        {"Fluid concrete pushes harder on the forms: above {limit} slump, and with a high-range "
+         "water reducer, assume the full liquid head unless the formwork's designer has found "
+         "otherwise. A qualified person designs the formwork.",
+         {quantity("limit", {limit_mm, Measure::slump})}});
 }
 
 void caution_slump(const Requirements& requirements, const Tables& tables,
@@ -69,14 +69,13 @@ void caution_rich_mix(const Tables& tables, const Proportions& proportions,
     };
     Phrase told;
     if (rich) {
-        told.text =
-            "A rich mix: {binder} of cementitious material (look twice above {watch}: heat, "
-            "shrinkage, cost). ";
+        told.text = "A rich mix: {binder} of cementitious material (above {watch} check heat, "
+                    "shrinkage and cost). ";
         told.arguments = {amount("binder", selection.binder_kg_m3), amount("watch", watch_kg_m3)};
     }
     if (two_ratios) {
-        told.text += "Strength asks w/cm {strength} ({strength_binder} of cementitious material), "
-                     "the exposure classes {exposure} ({exposure_binder}). ";
+        told.text += "Strength requires w/cm {strength} ({strength_binder} of cementitious "
+                     "material), the exposure classes {exposure} ({exposure_binder}). ";
         told.arguments.push_back(quantity("strength", {*by_strength, Measure::w_cm}));
         told.arguments.push_back(amount("strength_binder", selection.water_kg_m3 / *by_strength));
         told.arguments.push_back(quantity("exposure", {*by_exposure, Measure::w_cm}));
@@ -98,10 +97,9 @@ void caution_dry_mix(const Tables& tables, const Proportions& proportions,
         return;
     }
     cautions.push_back(
-        {"A w/cm of {w_cm} is unusually low, below {lowest}: look at the water and "
-         "the cementitious material again. If it is meant, such a mix is hard to "
-         "place and to compact, shrinks by its own drying and is proven by trial "
-         "alone.",
+        {"A w/cm of {w_cm} is unusually low, below {lowest}: check the water and the cementitious "
+         "material again. If it is intended, such a mix is hard to place and to compact, shrinks "
+         "by its own drying and is proven by trial alone.",
          {quantity("w_cm", {w_cm, Measure::w_cm}), quantity("lowest", {lowest, Measure::w_cm})}});
 }
 
@@ -127,11 +125,11 @@ void caution(const Requirements& requirements, Proportions& proportions, const T
     caution_slump(requirements, tables, proportions, cautions);
     caution_flow(requirements, tables, proportions, cautions);
     if (requirements.strength_line) {
-        cautions.push_back({"The strength comes from a line of own results: it holds only for "
-                            "their materials, curing and air. With more air than theirs this "
-                            "concrete is weaker: compare them, and look at what 'boardmark "
-                            "strength' says of those results.",
-                            {}});
+        cautions.push_back(
+            {"The strength comes from a line through your own results: it is valid only for their "
+             "materials, curing and air. With more air than theirs this concrete is weaker: "
+             "compare them, and see what 'boardmark strength' says of those results.",
+             {}});
     }
     cautions.push_back(general_caution());
     cautions.push_back({"Wet concrete burns skin and eyes: gloves, boots, eye protection, clean "

@@ -20,7 +20,7 @@ struct BandPosition {
 };
 
 Unresolved slump_too_low(const SlumpBand& first, double slump_mm) {
-    return {{"{source} begins at {least} slump; asked is {slump}",
+    return {{"{source} begins at {least} slump; this mix is to have {slump}",
              {word("source", first.water_kg_m3.source.citation),
               quantity("least", {first.low_mm, Measure::slump}),
               quantity("slump", {slump_mm, Measure::slump})}},
@@ -29,8 +29,8 @@ Unresolved slump_too_low(const SlumpBand& first, double slump_mm) {
 }
 
 Unresolved slump_too_high(const SlumpBand& last, double slump_mm) {
-    return {{"{source} ends at {most} slump; asked is {slump}, which water alone would bring to "
-             "segregation",
+    return {{"{source} ends at {most} slump; this mix is to have {slump}, at which water alone "
+             "would make it segregate",
              {word("source", last.water_kg_m3.source.citation),
               quantity("most", {last.high_mm, Measure::slump}),
               quantity("slump", {slump_mm, Measure::slump})}},
@@ -90,7 +90,7 @@ Outcome<double> table_water_kg_m3(WaterEntry entry, const Tables& tables, Worksh
     const Source& source = position->lower->water_kg_m3.source;
     worksheet.record([&] {
         return Step{
-            .quantity = "water",
+            .quantity = step_ids::water,
             .value = water_kg_m3,
             .measure = Measure::concentration,
             .provenance = Provenance::table,

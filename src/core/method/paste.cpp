@@ -15,8 +15,8 @@
 namespace boardmark::core {
 namespace {
 
-Step given_step(const char* name, Quantity value) {
-    return {.quantity = name,
+Step given_step(StepId id, Quantity value) {
+    return {.quantity = id,
             .value = value.value,
             .measure = value.measure,
             .provenance = Provenance::given,
@@ -62,7 +62,7 @@ std::optional<double> exposure_ratio(const Mix& mix, const Tables& tables, Works
 
 void record_ratio(double w_cm, const char* text, Worksheet& worksheet) {
     worksheet.record([&] {
-        return Step{.quantity = "w_cm",
+        return Step{.quantity = step_ids::w_cm,
                     .value = w_cm,
                     .measure = Measure::w_cm,
                     .provenance = Provenance::computed,
@@ -74,7 +74,9 @@ void record_ratio(double w_cm, const char* text, Worksheet& worksheet) {
 Outcome<double> selected_ratio(const Mix& mix, Paste& paste, Worksheet& worksheet) {
     if (mix.selections.w_cm) {
         paste.governed_by = Governor::given;
-        worksheet.record([&] { return given_step("w_cm", {*mix.selections.w_cm, Measure::w_cm}); });
+        worksheet.record([&] {
+            return given_step(step_ids::w_cm, {*mix.selections.w_cm, Measure::w_cm});
+        });
         return *mix.selections.w_cm;
     }
     if (mix.selections.w_cm_by_exposure) {
@@ -124,7 +126,7 @@ Outcome<double> water_by_table(const Mix& mix, PasteDemand demand, const Tables&
     const double water_kg_m3 = *table_water * (1 - *reduction / 100);
     worksheet.record([&] {
         return Step{
-            .quantity = "water",
+            .quantity = step_ids::water,
             .value = water_kg_m3,
             .measure = Measure::concentration,
             .provenance = Provenance::computed,
@@ -138,7 +140,9 @@ Outcome<double> water_by_table(const Mix& mix, PasteDemand demand, const Tables&
 }
 
 double given_water(double water_kg_m3, Worksheet& worksheet) {
-    worksheet.record([&] { return given_step("water", {water_kg_m3, Measure::concentration}); });
+    worksheet.record([&] {
+        return given_step(step_ids::water, {water_kg_m3, Measure::concentration});
+    });
     return water_kg_m3;
 }
 
@@ -150,7 +154,9 @@ Outcome<double> water_of(const Mix& mix, PasteDemand demand, const Tables& table
 }
 
 double given_binder(double binder_kg_m3, Worksheet& worksheet) {
-    worksheet.record([&] { return given_step("binder", {binder_kg_m3, Measure::concentration}); });
+    worksheet.record([&] {
+        return given_step(step_ids::binder, {binder_kg_m3, Measure::concentration});
+    });
     return binder_kg_m3;
 }
 
@@ -158,7 +164,7 @@ double water_of_ratio(const Selections& given, Worksheet& worksheet) {
     const double w_cm = *given.w_cm;
     const double binder_kg_m3 = *given.binder_kg_m3;
     worksheet.record([&] {
-        return Step{.quantity = "water",
+        return Step{.quantity = step_ids::water,
                     .value = w_cm * binder_kg_m3,
                     .measure = Measure::concentration,
                     .provenance = Provenance::computed,
@@ -178,7 +184,7 @@ double binder_of_ratio(const Mix& mix, double w_cm, Paste& paste, Worksheet& wor
     const double by_ratio_kg_m3 = paste.water_kg_m3 / w_cm;
     const auto& minimum_kg_m3 = mix.requirements.minimum_binder_kg_m3;
     worksheet.record([&] {
-        return Step{.quantity = "binder",
+        return Step{.quantity = step_ids::binder,
                     .value = by_ratio_kg_m3,
                     .measure = Measure::concentration,
                     .provenance = Provenance::computed,
@@ -192,7 +198,7 @@ double binder_of_ratio(const Mix& mix, double w_cm, Paste& paste, Worksheet& wor
     paste.governed_by = Governor::minimum_binder;
     worksheet.record([&] {
         return Step{
-            .quantity = "binder",
+            .quantity = step_ids::binder,
             .value = *minimum_kg_m3,
             .measure = Measure::concentration,
             .provenance = Provenance::given,
@@ -235,7 +241,7 @@ Outcome<Paste> select_paste(const Mix& mix, PasteDemand demand, const Tables& ta
     paste.governed_by = Governor::given;
     paste.binder_kg_m3 = given_binder(*given.binder_kg_m3, worksheet);
     if (given.w_cm) {
-        worksheet.record([&] { return given_step("w_cm", {*given.w_cm, Measure::w_cm}); });
+        worksheet.record([&] { return given_step(step_ids::w_cm, {*given.w_cm, Measure::w_cm}); });
         paste.water_kg_m3 = water_of_ratio(given, worksheet);
         return paste;
     }

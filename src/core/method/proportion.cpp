@@ -20,19 +20,6 @@
 namespace boardmark::core {
 namespace {
 
-std::vector<const Material*> materials_of(const Mix& mix) {
-    std::vector<const Material*> materials;
-    for (const auto* shares : {&mix.binder, &mix.coarse, &mix.fine}) {
-        for (const Share& share : *shares) {
-            materials.push_back(&*share.material);
-        }
-    }
-    for (const Dosage& dosage : mix.admixtures) {
-        materials.push_back(&*dosage.material);
-    }
-    return materials;
-}
-
 bool is_estimate(const Mix& mix) {
     const auto is_typical = [](const Share& share) { return share.material->aggregate.typical; };
     return std::ranges::any_of(mix.coarse, is_typical) || std::ranges::any_of(mix.fine, is_typical);
@@ -212,36 +199,32 @@ std::optional<Unresolved> solve(const Mix& mix, const Tables& tables, Proportion
 
 } // namespace
 
-std::optional<Unresolved> figures(const Mix& mix, const Tables& tables, Proportions& proportions) {
+std::optional<Unresolved> figures(const CompleteMix& mix, const Tables& tables,
+                                  Proportions& proportions) {
     proportions.ingredients.clear();
     proportions.temperature.reset();
     proportions.submitted = false;
     proportions.is_load = false;
     proportions.worksheet = {.steps = {}, .cautions = {}, .is_told = false};
-    return solve(mix, tables, proportions);
+    return solve(*mix, tables, proportions);
 }
 
-Outcome<Proportions> proportion(const Mix& mix, const Tables& tables) {
+Outcome<Proportions> proportion(const CompleteMix& mix, const Tables& tables) {
     Proportions proportions{};
-    record_site(mix.requirements, tables.code, proportions.worksheet);
-    record_typical_figures(materials_of(mix), tables, proportions.worksheet);
-    if (auto why = solve(mix, tables, proportions)) {
+    record_site(mix->requirements, tables.code, proportions.worksheet);
+    record_typical_figures(materials_of(*mix), tables, proportions.worksheet);
+    if (auto why = solve(*mix, tables, proportions)) {
         return std::move(*why);
     }
-    caution(mix.requirements, proportions, tables);
+    caution(mix->requirements, proportions, tables);
     return proportions;
 }
 
-Outcome<Proportions> proportions_of(const AnyMix& mix, const Tables& tables) {
-    if (const auto* submitted = std::get_if<SubmittedMix>(&mix)) {
+Outcome<Proportions> proportions_of(const AnyCompleteMix& mix, const Tables& tables) {
+    if (const auto* submitted = std::get_if<CompleteSubmittedMix>(&mix)) {
         return accept(*submitted, tables);
     }
-    return proportion(std::get<Mix>(mix), tables);
-}
-
-const Requirements& requirements_of(const AnyMix& mix) {
-    return std::visit([](const auto& either) -> const Requirements& { return either.requirements; },
-                      mix);
+    return proportion(std::get<CompleteMix>(mix), tables);
 }
 
 } // namespace boardmark::core

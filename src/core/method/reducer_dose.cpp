@@ -75,7 +75,7 @@ Move by_gain(const FoundDose& found, double wanted_mm, const Tables& tables,
 Move move_of(const FoundDose& found, double wanted_mm, const Tables& tables) {
     const double half_a_reading = tables.trial.adjustments.slump_reading_mm.value / 2;
     if (std::abs(wanted_mm) < half_a_reading) {
-        return {found.percent, "as slump is read the dose stays"};
+        return {found.percent, "the slump is on target as near as slump is read: the dose stays"};
     }
     const SlumpGain gain{found.reducer, tables};
     return gain.is_known() ? by_gain(found, wanted_mm, tables, gain)

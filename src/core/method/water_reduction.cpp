@@ -95,7 +95,7 @@ Outcome<Reduction> reduction_of(const Dosage& dosage, const Tables& tables) {
 }
 
 Step step_of(const Reduction& reduction, const Material& reducer) {
-    Step step{.quantity = "water_reduction",
+    Step step{.quantity = step_ids::water_reduction,
               .value = reduction.percent,
               .measure = Measure::percent,
               .provenance = Provenance::table,

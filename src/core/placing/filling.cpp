@@ -3,9 +3,7 @@
 #include <algorithm>
 
 namespace boardmark::core {
-namespace {
 
-/// The time from the bottom until so much concrete is in.
 double filled_after_h(const std::vector<FilledLift>& lifts, double filled_m3) {
     double hours = 0;
     for (const FilledLift& lift : lifts) {
@@ -15,8 +13,6 @@ double filled_after_h(const std::vector<FilledLift>& lifts, double filled_m3) {
     }
     return hours;
 }
-
-} // namespace
 
 double volume_of(const std::vector<FilledLift>& lifts) {
     double volume_m3 = 0;

@@ -10,6 +10,9 @@ namespace boardmark::core {
 double volume_of(const std::vector<FilledLift>& lifts);
 double hours_of(const std::vector<FilledLift>& lifts);
 
+/// The time from the bottom until so much concrete is in, h; of more than the lifts hold, of all.
+double filled_after_h(const std::vector<FilledLift>& lifts, double filled_m3);
+
 /// The longest that lifts take for so much concrete in one go, wherever in the form it begins, h.
 /// Each lift fills evenly.
 ///

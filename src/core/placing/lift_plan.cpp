@@ -123,7 +123,7 @@ Check time_check(std::optional<double> between_h, const PouredWall& wall, const 
     Check check{.id = check_ids::lift_time,
                 .verdict = Verdict::not_checked,
                 .measure = Measure::duration,
-                .requirement = "lifts knit together",
+                .requirement = "lifts join without a cold joint",
                 .source = rule.source,
                 .message = {"neither a rate of rise nor the crew's output is stated", {}}};
     if (!between_h) {
@@ -135,13 +135,14 @@ Check time_check(std::optional<double> between_h, const PouredWall& wall, const 
     // Without a stated setting time the bound is a rule of thumb: no reason to fail a plan, none
     // to trust it.
     check.verdict = !wall.setting_h ? Verdict::watch : late ? Verdict::fails : Verdict::holds;
-    check.message = {wall.setting_h ? "{between} between lifts, at most {longest} of {setting} to "
-                                      "setting"
-                                    : "{between} between lifts; {longest} is a rule of thumb, for "
-                                      "'placing.setting', the time to setting at the concrete's "
-                                      "temperature, is not stated",
-                     {quantity("between", {*between_h, Measure::duration}),
-                      quantity("longest", {longest_h, Measure::duration})}};
+    check.message = {
+        wall.setting_h
+            ? "{between} between lifts, at most {longest} of {setting} to "
+              "setting"
+            : "{between} between lifts; {longest} is a rule of thumb, because 'placing.setting', "
+              "the time to setting at the concrete's temperature, is not stated",
+        {quantity("between", {*between_h, Measure::duration}),
+         quantity("longest", {longest_h, Measure::duration})}};
     if (late) {
         check.message.text += ": a cold joint shows on the face. Pour shorter runs, place faster, "
                               "or retard";

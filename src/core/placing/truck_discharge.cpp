@@ -75,8 +75,8 @@ void judge_by_round_trip(const Unloading& one, Check& check) {
     if (check.verdict == Verdict::watch) {
         check.message.text =
             above(round_trip_h, one.hours)
-                ? "a round trip of {before}, and {unloading} to unload {taken}: whether discharge "
-                  "ends within {limit} of batching is not known"
+                ? "a round trip of {before}, and {unloading} to unload {taken}: it is not known "
+                  "whether discharge ends within {limit} of batching"
                 : "the form takes {taken} in {unloading}, and a truck is said to be back after "
                   "{before}: one of the two is wrong";
         check.message.text += state_the_haul;
@@ -123,7 +123,8 @@ Check truck_discharge(const UnloadedPart& part, const TruckedPour& pour, const L
         .measure = Measure::duration,
         .requirement = "time from batching to the end of discharge",
         .source = rules.discharge_h.source,
-        .message = {"'placing.output' is not stated: how fast it takes a load is not known", {}}};
+        .message = {"'placing.output' is not stated: it is not known how fast it takes a load",
+                    {}}};
     if (!part.lifts.empty()) {
         judge(unloading_of(part, pour, rules.discharge_h.value), check);
     }

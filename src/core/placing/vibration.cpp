@@ -43,4 +43,9 @@ VibrationPlan vibration_plan(const VibratedLift& lift, const VibrationRules& rul
             .least_minutes = insertions * rules.insertion_least_s.value / 60};
 }
 
+int vibrators_at_work(const VibrationPlan& plan, double lift_h) {
+    constexpr double seconds_in_hour = 3600;
+    return stretches(plan.insertions * plan.most_s, lift_h * seconds_in_hour);
+}
+
 } // namespace boardmark::core

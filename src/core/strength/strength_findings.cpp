@@ -45,10 +45,9 @@ void add_cautions(const StrengthRecord& record, const StrengthFindings& findings
     }
     worksheet.cautions.push_back(general_caution());
     if (record.code == AcceptanceCode::en_206) {
-        worksheet.cautions.push_back(
-            {"The rules of EN 206 stand here from memory; hold them against the edition and the "
-             "national annex that apply.",
-             {}});
+        worksheet.cautions.push_back({"The rules of EN 206 are from memory here; check them "
+                                      "against the edition and the national annex that apply.",
+                                      {}});
     }
 }
 

@@ -38,7 +38,7 @@ ComparedDemand demand_of(const Requirements& requirements) {
 }
 
 /// Fills a column from its proportions.
-void evaluate(ComparedMix& column, const Requirements& requirements, const Requirements& asked,
+void evaluate(ComparedMix& column, CompleteRequirements requirements, const Requirements& asked,
               const Tables& tables) {
     const Proportions& proportions = *column.proportions;
     column.checks = assess(requirements, proportions, tables);
@@ -57,11 +57,11 @@ void evaluate(ComparedMix& column, const Requirements& requirements, const Requi
 
 } // namespace
 
-ComparedMix compared(std::string label, const AnyMix& mix, const ComparedSlump& slump,
+ComparedMix compared(std::string label, const AnyCompleteMix& mix, const ComparedSlump& slump,
                      const Requirements& asked, const Tables& tables) {
     ComparedMix column{.label = std::move(label)};
     const Requirements& requirements = requirements_of(mix);
-    column.supply = std::visit([](const auto& either) { return either.supply; }, mix);
+    column.supply = std::visit([](const auto& either) { return either->supply; }, mix);
     column.slump = slump;
     if (requirements.slump_mm > tables.practice.slump_measures_to_mm.value) {
         column.slump.mm = std::nullopt;
@@ -72,14 +72,15 @@ ComparedMix compared(std::string label, const AnyMix& mix, const ComparedSlump& 
         return column;
     }
     column.proportions = *std::move(proportions);
-    evaluate(column, requirements, asked, tables);
+    evaluate(column, mix, asked, tables);
     return column;
 }
 
-ComparedMix compared(std::string label, const AnyMix& mix, const Tables& tables) {
+ComparedMix compared(std::string label, const AnyCompleteMix& mix, const Tables& tables) {
     const Requirements& asked = requirements_of(mix);
     return compared(std::move(label), mix,
-                    {.mm = asked.slump_mm, .reason = {"asked in the mix file", {}}}, asked, tables);
+                    {.mm = asked.slump_mm, .reason = {"the target of the mix file", {}}}, asked,
+                    tables);
 }
 
 } // namespace boardmark::core

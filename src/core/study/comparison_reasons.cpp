@@ -9,10 +9,10 @@
 namespace boardmark::core {
 namespace {
 
-/// The last step of a quantity, which fixed its value; nothing where no step did.
-void add_step(const Worksheet& worksheet, const std::string& quantity, std::vector<Step>& reasons) {
+/// The last step of that name, which fixed its value; nothing where no step did.
+void add_step(const Worksheet& worksheet, StepId id, std::vector<Step>& reasons) {
     const auto step = std::find_if(worksheet.steps.rbegin(), worksheet.steps.rend(),
-                                   [&](const Step& one) { return one.quantity == quantity; });
+                                   [&](const Step& one) { return one.is(id); });
     if (step != worksheet.steps.rend()) {
         reasons.push_back(*step);
     }
@@ -71,8 +71,8 @@ Step heat_step(const ComparedMix& column, const HeatTables& heat) {
 std::vector<Step> reasons_of(const ComparedMix& column, const Tables& tables) {
     const Worksheet& worksheet = column.proportions->worksheet;
     std::vector<Step> reasons;
-    for (const char* quantity : {"water", "w_cm", "binder"}) {
-        add_step(worksheet, quantity, reasons);
+    for (const StepId id : {step_ids::water, step_ids::w_cm, step_ids::binder}) {
+        add_step(worksheet, id, reasons);
     }
     reasons.push_back(strength_step(column));
     reasons.push_back(slump_step(column.slump));

@@ -64,7 +64,7 @@ void remark_forms(const ComparedMix& column, const Tables& tables, std::vector<P
                            "full liquid head",
                            {limit}});
     } else if (holds_reducer(*column.proportions)) {
-        remarks.push_back({"with a high-range reducer count on the full liquid head on the forms "
+        remarks.push_back({"with a high-range reducer assume the full liquid head on the forms "
                            "unless their designer has found otherwise",
                            {}});
     }
@@ -75,7 +75,7 @@ void remark_slump(const ComparedMix& column, const Requirements& asked,
     if (column.gives_slump || !column.slump.mm) {
         return;
     }
-    Phrase remark{"its slump {slump} is not the one asked, {asked}",
+    Phrase remark{"its slump {slump} is not the target, {asked}",
                   {quantity("slump", {*column.slump.mm, Measure::slump}),
                    quantity("asked", {asked.slump_mm, Measure::slump})}};
     if (asked.slump_window) {
@@ -129,14 +129,14 @@ void remark_supply(const ComparedMix& column, std::vector<Phrase>& remarks) {
     const Argument least = quantity("least", {column.supply->minimum_load_m3, Measure::volume});
     const auto& charge = column.supply->short_load_charge;
     if (charge) {
-        remarks.push_back(
-            {"a load below {least} pays {currency} {charge} for what it lacks; that is not in the "
-             "cost here",
-             {least, word("currency", charge->currency),
-              quantity("charge", {charge->per_m3, Measure::money})}});
+        remarks.push_back({"a load below {least} pays {currency} {charge} for the volume it is "
+                           "short; that is not in the cost here",
+                           {least, word("currency", charge->currency),
+                            quantity("charge", {charge->per_m3, Measure::money})}});
     } else {
         remarks.push_back(
-            {"a load below {least} is short for the supplier: ask what he charges", {least}});
+            {"the supplier counts a load below {least} as short: ask what is charged for it",
+             {least}});
     }
 }
 

@@ -104,7 +104,8 @@ std::vector<Phrase> summary_of(const std::vector<ComparedMix>& columns) {
     std::vector<Phrase> summary;
     tell(summary, select(columns, [](const ComparedMix& column) { return !is_made(column); }),
          "Cannot be made as it stands: {labels}.");
-    tell(summary, select(columns, is_made_and_fails), "Out, because a limit is broken: {labels}.");
+    tell(summary, select(columns, is_made_and_fails),
+         "Ruled out, because a check fails: {labels}.");
     tell(summary,
          select(
              columns,
@@ -114,7 +115,7 @@ std::vector<Phrase> summary_of(const std::vector<ComparedMix>& columns) {
     tell(summary,
          select(columns,
                 [](const ComparedMix& column) { return is_sound(column) && !column.gives_slump; }),
-         "Not at the slump asked: {labels}.");
+         "Not at the target slump: {labels}.");
     tell(summary,
          select(columns,
                 [](const ComparedMix& column) {
@@ -122,14 +123,14 @@ std::vector<Phrase> summary_of(const std::vector<ComparedMix>& columns) {
                 }),
          "Estimates, not to be batched: {labels}.");
     const Columns left = select(columns, may_be_chosen);
-    tell(summary, left, "May be chosen as far as the checks could tell: {labels}.");
+    tell(summary, left, "May be chosen, as far as the checks can tell: {labels}.");
     if (left.size() < 2) {
         return summary;
     }
     const bool alike = std::ranges::all_of(
         left, [&](const ComparedMix* column) { return column->asked == left.front()->asked; });
     if (!alike) {
-        summary.push_back({"These are asked different things (strength or exposure classes): cost "
+        summary.push_back({"These have different requirements (strength or exposure classes): cost "
                            "and carbon do not decide between them.",
                            {}});
         return summary;
@@ -139,17 +140,17 @@ std::vector<Phrase> summary_of(const std::vector<ComparedMix>& columns) {
     const Columns cheapest = of_one_currency(left) ? least(left, cent, whole_cost) : Columns{};
     tell(summary, cheapest, "Cheapest of these: {labels}.");
     if (cheapest.empty()) {
-        summary.push_back({in_several_currencies(left)
-                               ? "Which of these is cheapest is not known: prices are in different "
-                                 "currencies."
-                               : "Which of these is cheapest is not known: prices are missing.",
-                           {}});
+        summary.push_back(
+            {in_several_currencies(left)
+                 ? "It is not known which of these is cheapest: prices are in different currencies."
+                 : "It is not known which of these is cheapest: prices are missing.",
+             {}});
     }
     const Columns cleanest = least(left, half_a_kg, whole_carbon);
     tell(summary, cleanest, "Least embodied carbon of these: {labels}.");
     if (cleanest.empty()) {
         summary.push_back(
-            {"Which of these holds least carbon is not known: figures are missing.", {}});
+            {"It is not known which of these has the least carbon: figures are missing.", {}});
     }
     summary.push_back(
         {"The finish decides last: cast the mock-up panel with the mix that is chosen, "

@@ -5,6 +5,7 @@
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../method/water_reduction.hpp"
+#include "../mix/door/complete_again.hpp"
 #include "../mix/material_figures.hpp"
 
 #include <algorithm>
@@ -43,12 +44,12 @@ Outcome<std::vector<double>> doses_of(const Material& reducer, const Tables& tab
 }
 
 /// The mix at the ratio as written, so that only the dose changes from point to point.
-Outcome<Mix> at_fixed_ratio(const Mix& mix, const Tables& tables) {
+Outcome<Mix> at_fixed_ratio(const CompleteMix& mix, const Tables& tables) {
     const auto written = proportion(mix, tables);
     if (!written) {
         return written.why();
     }
-    Mix fixed = mix;
+    Mix fixed = *mix;
     fixed.selections.w_cm = written->selection.w_cm;
     fixed.selections.w_cm_by_exposure = false;
     fixed.selections.binder_kg_m3 = std::nullopt;
@@ -123,7 +124,7 @@ std::size_t DoseResponse::failing_less_binder() const {
         points, [](const DosePoint& point) { return is_out(point.less_binder); }));
 }
 
-Outcome<DoseResponse> dose_response(const Mix& mix, const Tables& tables) {
+Outcome<DoseResponse> dose_response(const CompleteMix& mix, const Tables& tables) {
     assert(holds_high_range_reducer(mix));
     auto fixed = at_fixed_ratio(mix, tables);
     if (!fixed) {
@@ -157,7 +158,11 @@ Outcome<DoseResponse> dose_response(const Mix& mix, const Tables& tables) {
             }
             dosed.selections.water_kg_m3 = **base_water_kg_m3 * (1 - *saved / 100);
         }
-        auto columns = reducer_study(dosed, tables);
+        const auto at_dose = complete_again(dosed, tables);
+        if (!at_dose) {
+            return at_dose.why();
+        }
+        auto columns = reducer_study(*at_dose, tables);
         if (!columns) {
             return std::move(columns).why();
         }

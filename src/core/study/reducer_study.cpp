@@ -6,6 +6,7 @@
 #include "../basis/tolerance.hpp"
 #include "../method/slump_gain.hpp"
 #include "../method/water_reduction.hpp"
+#include "../mix/door/complete_again.hpp"
 #include "../mix/material_figures.hpp"
 #include "../trial/next_mix.hpp"
 #include "reducer_trade.hpp"
@@ -66,8 +67,8 @@ Mix without_reducer(const Mix& mix, double w_cm, double remaining_water) {
 ComparedSlump slump_of_water(const Requirements& asked) {
     return {.mm = slump_of_water_mm(asked),
             .reason = {asked.slump_before_reducer_mm
-                           ? "the slump of the water alone, asked in the mix file"
-                           : "asked in the mix file; the water is that of this slump",
+                           ? "the target slump with water alone, from the mix file"
+                           : "the target of the mix file; the water is that for this slump",
                        {}}};
 }
 
@@ -132,14 +133,24 @@ ComparedMix not_made(std::string label, Unresolved why) {
 }
 
 /// Gives the reason of the study where a column's mix holds a value as given.
-void explain(ComparedMix& column, const std::string& quantity, const Phrase& reason) {
+void explain(ComparedMix& column, StepId id, const Phrase& reason) {
     for (Step& step : column.reasons) {
-        if (step.quantity == quantity && step.provenance == Provenance::given) {
+        if (step.is(id) && step.provenance == Provenance::given) {
             step.provenance = Provenance::computed;
             step.reason = reason;
             step.marks = {};
         }
     }
+}
+
+/// The column of an edited mix, held against what the mix as written asks.
+ComparedMix column_of(std::string label, Mix edited, const ComparedSlump& slump,
+                      const Requirements& asked, const Tables& tables) {
+    auto mix = complete_again(std::move(edited), tables);
+    if (!mix) {
+        return not_made(std::move(label), std::move(mix).why());
+    }
+    return compared(std::move(label), *std::move(mix), slump, asked, tables);
 }
 
 const Phrase as_without{"that of the column without reducer", {}};
@@ -151,6 +162,7 @@ struct Study {
     const Tables& tables;
     const Proportions& base;
     const Proportions& written;
+    double w_cm; ///< of the mix as written, before its least binder lowered it
     Outcome<Effect> effect;
 
     double base_slump_mm() const { return slump_of_water_mm(mix.requirements); }
@@ -163,7 +175,7 @@ struct Study {
 
     ComparedMix less_binder() const {
         return reduced("less binder", [&](double water_kg_m3) {
-            return Paste{water_kg_m3, std::nullopt, ratio_before_minimum(mix, written.selection)};
+            return Paste{water_kg_m3, std::nullopt, w_cm};
         });
     }
 
@@ -183,9 +195,10 @@ struct Study {
         Mix flowing =
             with_reducer(mix, {base.totals.water_kg_m3, base.totals.binder_kg_m3, std::nullopt});
         flowing.requirements.slump_mm += gain->mm;
-        ComparedMix column = compared(label, flowing, slump_with(*gain), mix.requirements, tables);
-        explain(column, "water", as_without);
-        explain(column, "binder", as_without);
+        ComparedMix column =
+            column_of(label, std::move(flowing), slump_with(*gain), mix.requirements, tables);
+        explain(column, step_ids::water, as_without);
+        explain(column, step_ids::binder, as_without);
         return column;
     }
 
@@ -207,7 +220,8 @@ private:
     /// Where the reduction comes from, by the mix as written.
     void add_reduction(ComparedMix& column) const {
         const auto& steps = written.worksheet.steps;
-        const auto step = std::ranges::find(steps, "water_reduction", &Step::quantity);
+        const auto step = std::ranges::find_if(
+            steps, [](const Step& one) { return one.is(step_ids::water_reduction); });
         if (step != steps.end() && column.proportions) {
             column.reasons.insert(column.reasons.begin(), *step);
         }
@@ -219,15 +233,15 @@ private:
             return not_made(std::move(label), effect.why());
         }
         const double water_kg_m3 = base.totals.water_kg_m3 * effect->remaining_water;
-        ComparedMix column = compared(std::move(label), with_reducer(mix, paste_of(water_kg_m3)),
-                                      slump_of_water(mix.requirements), mix.requirements, tables);
-        explain(column, "water",
+        ComparedMix column = column_of(std::move(label), with_reducer(mix, paste_of(water_kg_m3)),
+                                       slump_of_water(mix.requirements), mix.requirements, tables);
+        explain(column, step_ids::water,
                 {"{base} of the column without reducer less the {saved} that the reducer saves at "
                  "its dose",
                  {quantity("base", {base.totals.water_kg_m3, Measure::concentration}),
                   quantity("saved", {effect->percent(), Measure::percent})}});
-        explain(column, "binder", as_without);
-        explain(column, "w_cm", as_written);
+        explain(column, step_ids::binder, as_without);
+        explain(column, step_ids::w_cm, as_written);
         add_reduction(column);
         return column;
     }
@@ -239,24 +253,25 @@ bool holds_high_range_reducer(const Mix& mix) {
     return std::ranges::any_of(mix.admixtures, is_high_range);
 }
 
-ComparedMix without_high_range_reducer(const Mix& mix, const Proportions& written,
+ComparedMix without_high_range_reducer(const CompleteMix& complete_mix, const Proportions& written,
                                        const Tables& tables) {
     const std::string label = "without reducer";
+    const Mix& mix = *complete_mix;
     const auto effect = effect_of(mix, tables);
     if (mix.selections.water_kg_m3 && !effect) {
         // The water without the reducer follows from the one with it only by the reduction.
         return not_made(label, effect.why());
     }
     const double remaining = effect ? effect->remaining_water : 1;
-    ComparedMix column = compared(
-        label, without_reducer(mix, ratio_before_minimum(mix, written.selection), remaining),
-        slump_of_water(mix.requirements), mix.requirements, tables);
-    explain(column, "w_cm", as_written);
-    explain(column, "water", {"the given water and what the reducer saves of it", {}});
+    const double w_cm = ratio_before_minimum(complete_mix, written.selection);
+    ComparedMix column = column_of(label, without_reducer(mix, w_cm, remaining),
+                                   slump_of_water(mix.requirements), mix.requirements, tables);
+    explain(column, step_ids::w_cm, as_written);
+    explain(column, step_ids::water, {"the given water and what the reducer saves of it", {}});
     return column;
 }
 
-Outcome<std::vector<ComparedMix>> reducer_study(const Mix& mix, const Tables& tables) {
+Outcome<std::vector<ComparedMix>> reducer_study(const CompleteMix& mix, const Tables& tables) {
     assert(holds_high_range_reducer(mix));
     const auto written = proportion(mix, tables);
     if (!written) {
@@ -270,7 +285,12 @@ Outcome<std::vector<ComparedMix>> reducer_study(const Mix& mix, const Tables& ta
         return columns;
     }
     const Proportions base = *columns.front().proportions;
-    const Study study{mix, tables, base, *written, effect_of(mix, tables)};
+    const Study study{*mix,
+                      tables,
+                      base,
+                      *written,
+                      ratio_before_minimum(mix, written->selection),
+                      effect_of(*mix, tables)};
     columns.push_back(study.less_water());
     columns.push_back(study.less_binder());
     if (columns.back().proportions) {

@@ -20,9 +20,13 @@ std::vector<Share> shares_of(const Proportions& proportions, Role role) {
     return shares;
 }
 
-double dry_kg_m3(const Proportions& proportions, Role role) {
+/// Nothing where an absorption is missing.
+std::optional<double> dry_kg_m3(const Proportions& proportions, Role role) {
     double sum_kg_m3 = 0;
     for (const Ingredient* ingredient : of_role(proportions, role)) {
+        if (!ingredient->dry_kg_m3) {
+            return std::nullopt;
+        }
         sum_kg_m3 += *ingredient->dry_kg_m3;
     }
     return sum_kg_m3;
@@ -52,9 +56,9 @@ Mix proportionable(const SubmittedMix& submitted, const Proportions& designed) {
     return mix;
 }
 
-Mix mix_to_adjust(const AnyMix& mix, const Proportions& designed) {
-    const auto* submitted = std::get_if<SubmittedMix>(&mix);
-    return submitted ? proportionable(*submitted, designed) : std::get<Mix>(mix);
+Mix mix_to_adjust(const AnyCompleteMix& mix, const Proportions& designed) {
+    const auto* submitted = std::get_if<CompleteSubmittedMix>(&mix);
+    return submitted ? proportionable(*submitted, designed) : *std::get<CompleteMix>(mix);
 }
 
 /// The aggregates with the moisture that they had in the trial.
@@ -67,15 +71,15 @@ void take_moistures(std::vector<Share>& shares, const Trial& trial) {
 
 } // namespace
 
-double ratio_before_minimum(const AnyMix& mix, const Selection& selection) {
-    const auto* selected = std::get_if<Mix>(&mix);
+double ratio_before_minimum(const AnyCompleteMix& mix, const Selection& selection) {
+    const auto* selected = std::get_if<CompleteMix>(&mix);
     if (!selected || selection.w_cm_governed_by != Governor::minimum_binder) {
         return selection.w_cm;
     }
-    if (selected->selections.w_cm) {
-        return *selected->selections.w_cm;
+    if ((*selected)->selections.w_cm) {
+        return *(*selected)->selections.w_cm;
     }
-    if (selected->selections.w_cm_by_exposure || !selection.w_cm_by_strength) {
+    if ((*selected)->selections.w_cm_by_exposure || !selection.w_cm_by_strength) {
         return *selection.w_cm_by_exposure;
     }
     return std::min(*selection.w_cm_by_strength,

@@ -4,6 +4,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../method/reducer_dose.hpp"
+#include "../mix/door/complete_again.hpp"
 #include "../mix/high_range_reducer.hpp"
 #include "../mix/material_figures.hpp"
 #include "next_mix.hpp"
@@ -37,12 +38,12 @@ void record_what_follows(const Trial& trial, const Mix& mix, NextTrial& next) {
     for (const Ingredient* coarse : of_role(next.proportions, Role::coarse)) {
         coarse_kg_m3 += coarse->kg_m3;
     }
-    next.adjustments.push_back(adjusted("coarse_aggregate", {coarse_kg_m3, Measure::concentration},
-                                        {trial.coarse == CoarseBasis::as_trial
-                                             ? "saturated surface-dry, the amount that this "
-                                               "trial held per volume"
-                                             : "saturated surface-dry, as the mix file selects it",
-                                         {}}));
+    next.adjustments.push_back(
+        adjusted("coarse_aggregate", {coarse_kg_m3, Measure::concentration},
+                 {trial.coarse == CoarseBasis::as_trial
+                      ? "saturated surface-dry, the amount that this trial contained per volume"
+                      : "saturated surface-dry, as the mix file selects it",
+                  {}}));
     double fine_kg_m3 = 0;
     for (const Ingredient* fine : of_role(next.proportions, Role::fine)) {
         fine_kg_m3 += fine->kg_m3;
@@ -74,8 +75,9 @@ void adjust_dose(const Ingredient& reducer, const Yield& yield, const Tables& ta
 
 } // namespace
 
-Outcome<NextTrial> next_trial(const Trial& trial, const Yield& yield, const Proportions& designed,
-                              const Tables& tables) {
+Outcome<NextTrial> next_trial(const CompleteTrial& complete_trial, const Yield& yield,
+                              const Proportions& designed, const Tables& tables) {
+    const Trial& trial = *complete_trial;
     NextTrial next{};
     Mix mix = mix_of(trial, yield, designed);
     next.advice = advice_on_tests(trial, yield, designed, tables);
@@ -91,7 +93,11 @@ Outcome<NextTrial> next_trial(const Trial& trial, const Yield& yield, const Prop
         next.adjustments.push_back(water_by_slump_and_air(yield, tables));
     }
     mix.selections.water_kg_m3 = *next.adjustments.front().value;
-    auto proportions = proportion(mix, tables);
+    const auto adjusted_mix = complete_again(mix, tables);
+    if (!adjusted_mix) {
+        return adjusted_mix.why();
+    }
+    auto proportions = proportion(*adjusted_mix, tables);
     if (!proportions) {
         return std::move(proportions).why();
     }
@@ -103,7 +109,7 @@ Outcome<NextTrial> next_trial(const Trial& trial, const Yield& yield, const Prop
         return std::move(weighed).why();
     }
     next.batch = *std::move(weighed);
-    next.checks = assess(mix.requirements, next.proportions, tables);
+    next.checks = assess(*adjusted_mix, next.proportions, tables);
     return next;
 }
 

@@ -39,14 +39,14 @@ Step water_before_reducer(const SlumpGap& before, const Yield& yield, const Tabl
     const double for_slump = water_for(before, tables);
     const bool flows_enough = !below(yield.slump.mm, yield.target.slump_mm);
     if (for_slump > 0 && flows_enough) {
-        return water_step(found, {"the water that the trial held: it flows enough as it is, though "
-                                  "the slump before the reducer was {measured} of {target}",
+        return water_step(found, {"the water that the trial contained: it flows enough as it is, "
+                                  "though the slump before the reducer was {measured} of {target}",
                                   {quantity("measured", {before.measured_mm, Measure::slump}),
                                    quantity("target", {before.target_mm, Measure::slump})}});
     }
     return water_step(found + for_slump,
                       {"water found {found}, {for_slump} for the slump before the reducer, "
-                       "{measured} to {target}; the flow is the dose's matter",
+                       "{measured} to {target}; the dose corrects the flow",
                        {concentration("found", found), concentration("for_slump", for_slump),
                         quantity("measured", {before.measured_mm, Measure::slump}),
                         quantity("target", {before.target_mm, Measure::slump})}},
@@ -93,11 +93,11 @@ Step water_under_reducer(const Trial& trial, const Yield& yield, const Proportio
     const double design = designed.totals.water_kg_m3;
     const double tolerance = design * tables.trial.batching.water_percent.value / 100;
     if (!above(std::abs(found - design), tolerance)) {
-        return water_step(found, {"the water that the trial held: with a high-range reducer the "
-                                  "water stays, its dose is the lever",
+        return water_step(found, {"the water that the trial contained: with a high-range reducer "
+                                  "the water stays, its dose is the lever",
                                   {}});
     }
-    return water_step(design, {std::string{"the mix file's water: the trial held "} +
+    return water_step(design, {std::string{"the mix file's water: the trial contained "} +
                                    (found > design ? "more" : "less") +
                                    ", {found}; with a high-range reducer the dose is the lever",
                                {concentration("found", found)}});
@@ -106,7 +106,8 @@ Step water_under_reducer(const Trial& trial, const Yield& yield, const Proportio
 Step water_of_design(const Proportions& designed) {
     return water_step(
         designed.totals.water_kg_m3,
-        {"the mix file's water: without its reducer this trial says nothing of it", {}});
+        {"the mix file's water: without its reducer this trial does not show how much is needed",
+         {}});
 }
 
 } // namespace boardmark::core

@@ -52,8 +52,8 @@ void advise_on_slump_loss(const Trial& trial, const Tables& tables, Advice& advi
 void advise_on_slump_before_reducer(const Trial& trial, const Proportions& designed,
                                     Advice& advice) {
     if (trial.tests.slump_before_reducer_mm && !designed.selection.slump_before_reducer_mm) {
-        advice.push_back({"The slump before the reducer was measured, but the mix asks none "
-                          "('requirements.slump_before_reducer'): it corrects nothing here.",
+        advice.push_back({"The slump before the reducer was measured, but the mix states no target "
+                          "for it ('requirements.slump_before_reducer'): it corrects nothing here.",
                           {}});
     }
 }

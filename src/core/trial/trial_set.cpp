@@ -4,6 +4,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../mix/door/complete_again.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -11,12 +12,17 @@
 namespace boardmark::core {
 namespace {
 
-std::variant<SolvedTrial, Unresolved>
-solve(const Mix& asked, double w_cm, const std::optional<BatchOrder>& order, const Tables& tables) {
-    Mix mix = asked;
+std::variant<SolvedTrial, Unresolved> solve(const CompleteMix& asked, double w_cm,
+                                            const std::optional<BatchOrder>& order,
+                                            const Tables& tables) {
+    Mix mix = *asked;
     mix.selections.w_cm = w_cm;
     mix.requirements.minimum_binder_kg_m3.reset(); // it would move the ratio; its check stays
-    auto proportions = proportion(mix, tables);
+    const auto at_ratio = complete_again(std::move(mix), tables);
+    if (!at_ratio) {
+        return at_ratio.why();
+    }
+    auto proportions = proportion(*at_ratio, tables);
     if (!proportions) {
         return std::move(proportions).why();
     }
@@ -27,9 +33,9 @@ solve(const Mix& asked, double w_cm, const std::optional<BatchOrder>& order, con
             return std::move(weighed).why();
         }
         solved.batch = *std::move(weighed);
-        solved.checks = assess(asked.requirements, solved.proportions, *solved.batch, tables);
+        solved.checks = assess(asked, solved.proportions, *solved.batch, tables);
     } else {
-        solved.checks = assess(asked.requirements, solved.proportions, tables);
+        solved.checks = assess(asked, solved.proportions, tables);
     }
     return solved;
 }
@@ -59,12 +65,13 @@ std::vector<Phrase> advice_of(const TrialSet& set, const std::vector<double>& ra
                               bool has_batches) {
     constexpr std::size_t usual_trials = 3; // common practice, no source
     std::vector<Phrase> advice{
-        {"Batch each one. The water is the same in all, so the slump nearly is: bring it to the "
-         "slump asked with the reducer where there is one, and the air with its agent, not with "
-         "water. Measure slump, air, density and temperature of each.",
+        {"Batch each one. The water is the same in all, and so nearly is the slump: bring the "
+         "slump to its target with the reducer where there is one, and the air with its agent, not "
+         "with water. Measure slump, air, density and temperature of each.",
          {}},
-        {"Cast the cylinders that the code asks for each age of test, from each. A trial with less "
-         "air or less slump than the wall will have shows more strength than the wall will have.",
+        {"From each, cast the cylinders that the code requires for each age of test. A trial with "
+         "less air or less slump than the wall will have shows more strength than the wall will "
+         "have.",
          {}},
         {"Write the averages into the mix file as 'requirements.strength_curve', from the lowest "
          "ratio to the highest: 'boardmark proportion' then selects w/cm by your own line instead "
@@ -98,7 +105,7 @@ std::optional<Phrase> fixed_for_a_set(const Selections& selections) {
     return std::nullopt;
 }
 
-TrialSet trial_set(const Mix& mix, const std::vector<double>& ratios,
+TrialSet trial_set(const CompleteMix& mix, const std::vector<double>& ratios,
                    const std::optional<BatchOrder>& order, const Tables& tables) {
     TrialSet set{.method = tables.method.name,
                  .procedure = tables.method.procedure,

@@ -4,6 +4,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../batch/charged.hpp"
+#include "../mix/door/complete_again.hpp"
 #include "yield_uncertainty.hpp"
 
 #include <algorithm>
@@ -48,14 +49,14 @@ void record_density(const Trial& trial, double density_kg_m3, Worksheet& workshe
                        .marks = {Mark::given}});
 }
 
-/// The batch as an accepted mix of 1 m3 of the concrete that it became.
-SubmittedMix as_found(const Trial& trial, double volume_m3, double air_percent,
-                      const Tables& tables) {
+/// The batch as a mix of 1 m3 of the concrete that it became.
+SubmittedMix mix_found(const Trial& trial, double volume_m3, double air_percent,
+                       const Tables& tables) {
     SubmittedMix mix = std::visit(
         [](const auto& either) {
-            return SubmittedMix{.title = either.title,
-                                .system = either.system,
-                                .requirements = either.requirements,
+            return SubmittedMix{.title = either->title,
+                                .system = either->system,
+                                .requirements = either->requirements,
                                 .air_percent = 0,
                                 .amounts = {},
                                 .nominal_max_size_mm = 0};
@@ -77,10 +78,20 @@ SubmittedMix as_found(const Trial& trial, double volume_m3, double air_percent,
     return mix;
 }
 
+/// That mix accepted. Unresolved where no figures follow from it.
+Outcome<Proportions> as_found(const Trial& trial, double volume_m3, double air_percent,
+                              const Tables& tables) {
+    const auto mix = complete_again(mix_found(trial, volume_m3, air_percent, tables));
+    if (!mix) {
+        return mix.why();
+    }
+    return accept(*mix, tables);
+}
+
 /// Volume of everything but the air in 1 m3, where every relative density is known.
 Outcome<std::optional<double>> air_free_volume_m3(const Trial& trial, double volume_m3,
                                                   const Tables& tables) {
-    const auto found = accept(as_found(trial, volume_m3, 0, tables), tables);
+    const auto found = as_found(trial, volume_m3, 0, tables);
     if (!found) {
         return found.why();
     }
@@ -147,11 +158,11 @@ void record_air(const Yield& yield, Worksheet& worksheet) {
         computed("air_free_density", {*yield.air_free_density_kg_m3, Measure::fresh_density},
                  {"mass of the batch over the absolute volume of everything in it but air", {}},
                  density_test));
-    worksheet.steps.push_back(
-        computed("gravimetric_air", {*yield.gravimetric_air_percent, Measure::percent},
-                 {"what the density {density} lacks of the air-free density {air_free}",
-                  {quantity("density", {yield.density_kg_m3, Measure::fresh_density}), air_free}},
-                 density_test));
+    worksheet.steps.push_back(computed(
+        "gravimetric_air", {*yield.gravimetric_air_percent, Measure::percent},
+        {"by how much the density {density} falls short of the air-free density {air_free}",
+         {quantity("density", {yield.density_kg_m3, Measure::fresh_density}), air_free}},
+        density_test));
 }
 
 double intended_volume_m3(const Trial& trial, const Proportions& designed, double binder_kg,
@@ -194,7 +205,9 @@ void record_paste(const Yield& yield, Worksheet& worksheet) {
 
 } // namespace
 
-Outcome<Yield> yield_of(const Trial& trial, const Proportions& designed, const Tables& tables) {
+Outcome<Yield> yield_of(const CompleteTrial& complete_trial, const Proportions& designed,
+                        const Tables& tables) {
+    const Trial& trial = *complete_trial;
     if (auto why = demand_water(trial, tables)) {
         return std::move(*why);
     }
@@ -245,7 +258,7 @@ Outcome<Yield> yield_of(const Trial& trial, const Proportions& designed, const T
     yield.target = {.slump_mm = trial.target_slump_mm.value_or(designed.selection.slump_mm),
                     .air_percent =
                         trial.target_air_percent.value_or(designed.selection.air_percent)};
-    auto found = accept(as_found(trial, yield.volume_m3, yield.air_percent, tables), tables);
+    auto found = as_found(trial, yield.volume_m3, yield.air_percent, tables);
     if (!found) {
         return std::move(found).why();
     }

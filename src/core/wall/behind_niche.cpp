@@ -88,7 +88,7 @@ void hold_layers_behind_niches(const WallRun& run, const Reinforcement& bars, co
     if (!stay_straight(deepest, cover)) {
         worsen(Verdict::watch,
                {"behind '{niche}', {deep} deep, bars must be moved to have their cover: the "
-                "drawings say how",
+                "drawings must show how",
                 {word("niche", deepest.niche), niche_length("deep", deepest.depth_mm)}},
                layers);
     }
@@ -113,7 +113,7 @@ void hold_cover_behind_niches(const WallRun& run, const Reinforcement& bars, Ver
     const bool fits = !above(room_for_layers_mm(bars), thinnest->left_mm);
     worsen(fits ? Verdict::watch : worst,
            {fits ? "behind '{niche}', {deep} deep, straight bars do not have it: they must be "
-                   "moved there, the drawings say how"
+                   "moved there, and the drawings must show how"
                  : "behind '{niche}', {deep} deep, the bars do not have it, and there is no room "
                    "to move them",
             {word("niche", fits ? deepest->niche : thinnest->niche),

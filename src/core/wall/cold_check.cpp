@@ -37,14 +37,14 @@ void find_days(const Wall& wall, const ColdPlan& plan, ColdFindings& found) {
                                         quantity("days", {plan.days, Measure::age}),
                                         quantity("loaded", {plan.days_if_loaded, Measure::age})};
     if (below(until_h, hours_of_day * plan.days)) {
-        found.add(Verdict::fails, {"protected for {until}, {days} are due", figures});
+        found.add(Verdict::fails, {"protected for {until}; {days} are needed", figures});
     } else if (!plan.loaded && below(until_h, hours_of_day * plan.days_if_loaded)) {
         found.add(Verdict::watch,
-                  {"protected for {until}; {days} are due without a load, {loaded} where backfill "
-                   "or a load comes on it early, and 'loaded_after' is not stated",
+                  {"protected for {until}; {days} are needed without a load, {loaded} where "
+                   "backfill or a load comes on it early, and 'loaded_after' is not stated",
                    figures});
     } else {
-        found.add(Verdict::holds, {"protected for {until}, {days} are due", figures});
+        found.add(Verdict::holds, {"protected for {until}; {days} are needed", figures});
     }
 }
 
@@ -57,8 +57,8 @@ void find_warmth(const Wall& wall, const ColdPlan& plan, ColdFindings& found) {
     }
     if (plan.fall_k && above(*plan.fall_k, plan.most_fall_k.value)) {
         found.add(Verdict::watch,
-                  {"from {warm} to {coldest} is a fall of more than {fall}: let it cool slowly, "
-                   "no more than that in the first 24 h after the protection",
+                  {"from {warm} to {coldest} is a fall of more than {fall}: let it cool slowly, by "
+                   "no more than that in the first 24 h after the protection ends",
                    {cold_degrees("warm", held_c), cold_degrees("coldest", plan.coldest_c),
                     quantity("fall", {plan.most_fall_k.value, Measure::temperature_difference})}});
     }
@@ -74,19 +74,17 @@ void find_frost(const Wall& wall, const YoungConcrete& young, const ColdPlan& pl
         return;
     }
     if (!plan.frost_strength_h) {
-        found.add(Verdict::watch,
-                  {"when it has the {frost} that it needs before it freezes is not known: tests of "
-                   "strength decide",
-                   {needed}});
+        found.add(Verdict::watch, {"it is not known when it has the {frost} that the concrete "
+                                   "needs before it freezes: strength tests decide",
+                                   {needed}});
         return;
     }
     const bool reached = !below(until_h, *plan.frost_strength_h);
     found.add(reached ? Verdict::watch : Verdict::fails,
-              {reached ? "the {frost} that it needs before it freezes are expected after "
-                         "{frost_age} at the temperature held, an estimate: tests of strength "
-                         "decide"
-                       : "the {frost} that it needs before it freezes are not expected before "
-                         "{frost_age} at the temperature held",
+              {reached ? "the {frost} that the concrete needs before it freezes is expected after "
+                         "{frost_age} at the temperature held, an estimate: strength tests decide"
+                       : "the {frost} that the concrete needs before it freezes is not expected "
+                         "before {frost_age} at the temperature held",
                {needed, cold_hours("frost_age", *plan.frost_strength_h)}});
 }
 
@@ -94,10 +92,9 @@ void find_slowness(const YoungConcrete& young, ColdFindings& found) {
     const bool slow = !young.binder_known || *young.pour.slag_percent > 0 ||
                       *young.pour.fly_ash_percent > 0 || young.pour.retards != false;
     if (slow) {
-        found.add(Verdict::watch,
-                  {"slag, ash, or an admixture that delays setting or may, ask for more days: "
-                   "tests of strength decide",
-                   {}});
+        found.add(Verdict::watch, {"slag, ash, or an admixture that delays or may delay setting "
+                                   "needs more days: strength tests decide",
+                                   {}});
     }
 }
 
@@ -128,8 +125,7 @@ void find_no_protection(const Wall& wall, const ColdPlan& plan, double cold_c,
                                                            : "no protection is stated";
     found.add(plan.freezes ? Verdict::fails : Verdict::watch,
               {"air of {value}, below {limit}, and {missing} ('held_at', 'protected_until'): "
-               "{least} or more "
-               "are due for {days}",
+               "{least} or more is needed for {days}",
                {cold_degrees("value", plan.coldest_c), cold_degrees("limit", cold_c),
                 word("missing", missing), cold_degrees("least", plan.least_c.value),
                 quantity("days", {plan.days, Measure::age})}});

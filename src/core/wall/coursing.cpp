@@ -60,7 +60,7 @@ Phrase poor_cut(const RunCoursing& run, const StepCoursing& step) {
     const bool stands = run.direction == BoardDirection::vertical;
     Phrase caution{
         "{name}: " + std::string(stands ? "a length" : "a height") + " of {extent} leaves a cut " +
-            (stands ? "board" : "course") + " of {remainder}, too narrow to look meant",
+            (stands ? "board" : "course") + " of {remainder}, too narrow to look intended",
         {word("name", run.name), quantity("extent", {step.extent_m * 1000, Measure::length}),
          quantity("remainder", {step.fit.remainder_mm, Measure::length})}};
     const auto whole = [&](const char* name, const std::optional<double>& extent_m) {

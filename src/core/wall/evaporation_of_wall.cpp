@@ -75,7 +75,7 @@ Check evaporation_check(const Wall& wall, const Evaporation& found, const Propor
         .message = {protect ? "{value} may evaporate, give or take {uncertainty} %; from {limit} "
                               "protect the top edge, and the faces once stripped"
                             : "{value} may evaporate, give or take {uncertainty} %; from {limit} "
-                              "precautions are due",
+                              "precautions are needed",
                     {quantity("value", {found.kg_m2_h, Measure::evaporation}),
                      quantity("limit", {limit.value, Measure::evaporation}),
                      quantity("uncertainty", {tables.weather.evaporation.uncertainty_percent.value,

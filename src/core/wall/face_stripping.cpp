@@ -54,8 +54,9 @@ void judge_measured(const StrippedFace& face, Check& check) {
     }
     if (enough && !in_any_weather) {
         append_clauses(
-            {{face.young.forecast ? "in frost {frost}, and 'air_temperature' is not stated"
-                                  : "in frost {frost}, and 'lowest_air' is not stated",
+            {{face.young.forecast
+                  ? "in frost the face needs {frost}, and 'air_temperature' is not stated"
+                  : "in frost the face needs {frost}, and 'lowest_air' is not stated",
               {quantity("frost",
                         {face.rules.strip_strength_in_frost_mpa.value, Measure::strength})}}},
             check.message);
@@ -72,9 +73,9 @@ void judge_too_soon(const StrippedFace& face, Check& check) {
             ? Phrase{"stripped after {value}, not before {limit}: {rule} in air above {air}, and "
                      "{needed} that the face needs",
                      {face_time("limit", *earliest_h)}}
-            : Phrase{"stripped after {value}, of which {counted} in air above {air} count and "
-                     "{rule} must; the {needed} that the face needs is neither measured "
-                     "('strip_strength') nor expected: hold it warmer, or longer",
+            : Phrase{"stripped after {value}; {counted} of it in air above {air} count, and {rule} "
+                     "are needed; the {needed} that the face needs is neither measured "
+                     "('strip_strength') nor expected: keep it warmer, or longer",
                      {face_time("counted",
                                 counted_hours(face.young.lift.air, face.stated_h, face.rules))}};
     check.message.arguments.insert(
@@ -93,18 +94,18 @@ void judge_by_rules(const StrippedFace& face, Check& check) {
     const bool surely = !below(counted_h, face.rules.strip_surely_after_h.value);
     std::vector<Phrase> doubts = doubts_of_time(face.young, face.rules);
     if (!surely) {
-        doubts.push_back({"from {sure} such hours on time alone tells it; until then tests of "
-                          "strength decide",
-                          {face_time("sure", face.rules.strip_surely_after_h.value)}});
+        doubts.push_back(
+            {"after {sure} such hours time alone is enough; until then strength tests decide",
+             {face_time("sure", face.rules.strip_surely_after_h.value)}});
     }
     check.value = face.stated_h;
     check.limit = Limit{.low = face.after.strip.earliest_h(), .high = std::nullopt};
     check.verdict = doubts.empty() ? Verdict::holds : Verdict::watch;
     check.message = {by_time ? "stripped after {value}, {counted} of it in air above {air}; one "
                                "age for every face, or colours differ"
-                             : "stripped after {value}; the {needed} that the face needs are "
-                               "expected by then, an estimate on the slow side that tests of "
-                               "strength must bear out; one age for every face, or colours differ",
+                             : "stripped after {value}; the {needed} that the face needs is "
+                               "expected by then, an estimate on the slow side that strength tests "
+                               "must confirm; one age for every face, or colours differ",
                      {face_time("value", face.stated_h), face_time("counted", counted_h),
                       quantity("air", {face.rules.strip_air_c.value, Measure::temperature}),
                       quantity("needed", {face.after.strip.needed_mpa, Measure::strength})}};
@@ -132,12 +133,12 @@ Check face_check(const Wall& wall, const YoungConcrete& young, const AfterPlacin
         judge_measured(face, check);
     } else if (young.lift.air.empty()) {
         check.message = {"the air after placing is not stated ('placing.air_temperature', "
-                         "'placing.lowest_air'); tests of strength decide",
+                         "'placing.lowest_air'); strength tests decide",
                          {}};
     } else if (!young.concrete_c && !below(counted_hours(young.lift.air, face.stated_h, rules),
                                            rules.strip_after_h.value)) {
         check.message = {"'placing.concrete_temperature' is not stated, and cold concrete gains "
-                         "strength slowly; tests of strength decide",
+                         "strength slowly; strength tests decide",
                          {}};
     } else if (!earliest_h || below(face.stated_h, *earliest_h)) {
         judge_too_soon(face, check);

@@ -27,10 +27,9 @@ void tell_assumed_density(const Totals& totals, MethodChoice& choice) {
         return;
     }
     for (FormPressure& pressure : choice.pressures) {
-        pressure.assumed.push_back(
-            {"the concrete is taken as heavy as normal concrete gets: the mix file does not state "
-             "all densities",
-             {}});
+        pressure.assumed.push_back({"the concrete is taken at the highest density of normal "
+                                    "concrete: the mix file does not state all densities",
+                                    {}});
         pressure.remarks.push_back(pressure.assumed.back());
     }
 }
@@ -50,16 +49,17 @@ Check for_its_rise(Check check, const FormForces& forces) {
     const auto rise_m_h = forces.rise.fastest_m_h();
     const bool full_head = !below(pressure.kpa, pressure.head_kpa);
     if (check.value && full_head && check.verdict != Verdict::fails) {
-        check.message.text += "; at any rise, for it is the full head";
+        check.message.text += "; at any rate of rise, because it is the full liquid head";
         return check;
     }
     if (!check.value || !rise_m_h) {
         return check; // a slower one may be borne, but nobody states one
     }
-    check.message.text += "; for a rise of no more than {rise}";
+    check.message.text += "; for a rate of rise up to {rise}";
     check.message.arguments.push_back(quantity("rise", {*rise_m_h, Measure::rate_of_rise}));
     if (!forces.rise.output_m3_h) {
-        check.message.text += ", and no 'placing.output' shows that it is kept";
+        check.message.text +=
+            "; 'placing.output', which would show that the crew keeps it, is not stated";
     }
     return check;
 }
@@ -101,8 +101,8 @@ std::vector<Phrase> tie_remarks(const FormForces& forces) {
     if (!hardest) {
         return {};
     }
-    return {{"where an opening or a step leaves a tie out, each tie beside it is taken to hold the "
-             "form of that tie too: up to {load} on {area}",
+    return {{"where an opening or a step leaves a tie out, each tie beside it is taken to carry "
+             "that tie's area too: up to {load} on {area}",
              {quantity("load", {hardest->load_kn, Measure::force}),
               quantity("area", {hardest->area_m2, Measure::area})}}};
 }

@@ -23,10 +23,11 @@ const char* consequence(Verdict verdict) {
     case Verdict::holds:
         return "; {limit} is stated";
     case Verdict::watch:
-        return ", a little more than the stated {limit}: {keeps} an hour keep it";
+        return ", a little more than the stated {limit}: {keeps} an hour would keep to it";
     default:
-        return ", faster than the stated {limit}, and the pressure goes by it: place no more than "
-               "{keeps} an hour, or state the faster rise and have forms and ties made for it";
+        return ", faster than the stated {limit}; the pressure counts with this faster rise: place "
+               "no more than {keeps} an hour, or state the faster rise and have forms and ties "
+               "made for it";
     }
 }
 
@@ -62,19 +63,19 @@ std::optional<Check> rise_check(const FormRise& rise, UnitSystem system) {
         return rise.output_m3_h
                    ? std::nullopt
                    : std::optional{missing_rise("neither 'placing.rise' nor 'placing.output' is "
-                                                "stated: how fast the form fills is not known")};
+                                                "stated: it is not known how fast the form fills")};
     }
     if (!rise.output_m3_h) {
-        return missing_rise("'placing.output' is not stated: whether the crew keeps the stated "
-                            "rise is not known");
+        return missing_rise("'placing.output' is not stated: it is not known whether the crew "
+                            "keeps the stated rise");
     }
     Check check = missing_rise("");
     check.value = rise.by_output_m_h();
     check.limit = Limit{.low = std::nullopt, .high = rise.stated_m_h};
     check.verdict = at_most({*check.value, *rise.stated_m_h, rise_precision_m_h(system)});
     check.message = {
-        std::string{"{output} an hour into {area}, the smallest plan area of the form, rise "
-                    "at {value}"} +
+        std::string{
+            "{output} an hour into {area}, the smallest plan area of the form, rises at {value}"} +
             consequence(check.verdict),
         {quantity("output", {*rise.output_m3_h, Measure::volume}),
          quantity("area", {rise.smallest_plan_m2, Measure::area}),

@@ -106,7 +106,7 @@ struct HeldPanel {
 
 void add_left_out(const JointLayout& layout, const ContractionJointRules& rules, Check& check) {
     check.message.text += "; no joint at {stations}, nearer than {least} to an end, a corner or "
-                          "another joint: a crack may start there, bars across it keep it fine";
+                          "another joint: a crack may start there; bars across it keep it narrow";
     std::string stations;
     for (std::size_t i = 0; i < layout.left_out_m.size(); ++i) {
         const std::string name = "left_out_" + std::to_string(i + 1);
@@ -130,8 +130,8 @@ void add_without(const JointLayout& layout, const ContractionJointRules& rules, 
             quantity("side_to_" + number, {layout.without[i].to_m, Measure::line_length}));
     }
     check.message.text += "; no joint on the side from " + sides +
-                          ", for joints stand no nearer than {apart} to a corner or an end: bars "
-                          "round the corners keep cracks fine";
+                          ": joints are kept at least {apart} from a corner or an end, where bars "
+                          "round the corner keep cracks narrow";
     check.message.arguments.push_back(
         quantity("apart", {rules.least_apart_m.value, Measure::line_length}));
 }
@@ -148,7 +148,7 @@ Check spacing_check(const JointedWall& wall, const JointLayout& layout, const He
                 .requirement = "contraction joints",
                 .source = hardest.by_rule.source,
                 .message = {wide ? "panels up to {value} wide, at most {limit} by the rules: "
-                                   "expect cracks between the joints, or more horizontal steel"
+                                   "expect cracks between the joints, or add horizontal steel"
                                  : "panels up to {value} wide, at most {limit}",
                             {quantity("value", {hardest.width_m, Measure::line_length}),
                              quantity("limit", {hardest.by_rule.m, Measure::line_length})}}};

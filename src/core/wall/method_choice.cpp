@@ -101,9 +101,10 @@ std::optional<Check> missing_method_check(const FormCase& pour, const MethodChoi
         .verdict = Verdict::not_checked,
         .measure = Measure::pressure,
         .requirement = "design pressure",
-        .message = {"'placing.flow_class' is stated, but not 'placing.end_of_set' that DIN "
-                    "18218 asks for too; or name in 'placing.method' what the form goes by",
-                    {}}};
+        .message = {
+            "'placing.flow_class' is stated, but not 'placing.end_of_set' that DIN 18218 asks for "
+            "too; or name in 'placing.method' the method that the form is designed by",
+            {}}};
 }
 
 } // namespace boardmark::core

@@ -26,7 +26,7 @@ constexpr std::array needed_checks{
                 "'reinforcement.vertical' is not stated; the drawings have it", ""},
     NeededCheck{check_ids::steel_horizontal, Measure::steel_area, true,
                 "'reinforcement.horizontal' is not stated; the drawings have it",
-                "its bars are not held against any rule here; the engineer's drawings have them"},
+                "no rule here checks its bars; the engineer's drawings have them"},
     NeededCheck{check_ids::steel_spacing, Measure::length, true,
                 "'reinforcement' is not stated; the drawings have it", ""},
     NeededCheck{check_ids::steel_layers, Measure::count, true,
@@ -42,9 +42,9 @@ constexpr std::array needed_checks{
                 "'placing.form_pressure' is not stated; the form's designer has it",
                 "'placing.form_pressure' is not stated; the form's designer has it"},
     NeededCheck{check_ids::forms_tie, Measure::force, false,
-                "'ties' is not stated: what holds the sides of the form is not known",
-                "what holds the sides of its form, stakes and braces or ties, is not looked at; a "
-                "qualified person designs it"},
+                "'ties' is not stated: it is not known what holds the sides of the form",
+                "the stakes, braces or ties that hold the sides of its form are not checked here; "
+                "a qualified person designs them"},
     NeededCheck{check_ids::stripping_age, Measure::duration, false,
                 "'placing.strip_after' is not stated", "'placing.strip_after' is not stated"},
 };
@@ -71,8 +71,8 @@ Check missing_trucks(const Wall& wall) {
     const bool stated =
         wall.placing.truck_m3 && (wall.placing.output_m3_h || wall.placing.rise_m_h);
     const char* open = !formed && stated
-                           ? "how fast footings and benches take a load is not planned here; agree "
-                             "the time of discharge with the supplier"
+                           ? "this plan does not say how fast footings and benches take a load; "
+                             "agree the time of discharge with the supplier"
                            : "'truck' and 'output' or 'rise' are not stated under 'placing'";
     return {.id = check_ids::truck_discharge,
             .verdict = Verdict::not_checked,

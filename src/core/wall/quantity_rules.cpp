@@ -32,7 +32,7 @@ void say_volumes(const Wall& wall, const WallQuantities& quantities, Worksheet& 
     worksheet.steps.push_back(
         rule("concrete", quantities.total.concrete_m3, Measure::volume,
              {"inside the nominal faces, less {out} of box-outs; planters without the soil they "
-              "hold; footings apart, {footings}",
+              "hold; footings separately, {footings}",
               {quantity("out", {quantities.total.box_outs_m3, Measure::volume}),
                quantity("footings", {quantities.total.footing_m3, Measure::volume})}}));
     Phrase ordered{"{net} and {waste} for waste",

@@ -16,7 +16,7 @@ std::optional<double> whole_in(const std::string& currency, const std::optional<
 
 std::optional<double> reducer_less_binder_per_m3(const Wall& wall, const Proportions& written,
                                                  const Tables& tables) {
-    const Mix* mix = std::get_if<Mix>(&wall.mix);
+    const auto* mix = std::get_if<CompleteMix>(&wall.mix);
     if (!wall.prices || !mix || !holds_high_range_reducer(*mix)) {
         return std::nullopt;
     }

@@ -66,7 +66,7 @@ Check check_section_of_mix(const Wall& wall, const std::vector<CastPart>& parts)
             check.verdict = Verdict::fails;
             say_side(side, thinnest, check);
             check.message.text = "the mix is for a section whose {key} is {value}, and its stone "
-                                 "was held against that; the {what} has {limit}";
+                                 "was checked against that; the {what} has {limit}";
             if (&side == &sides.front()) {
                 check.message.text += ": {part}";
             }

@@ -44,15 +44,15 @@ void hold_against_time(const StruckSoffit& struck, Owed& owed) {
                     counted_hours(struck.young.lift.air, struck.stated_h, struck.rules))};
     if (struck.young.lift.air.empty()) {
         owed.add(Verdict::not_checked,
-                 {"{days} in air above {air} for a clear span of {span}: the air after placing is "
-                  "not stated ('placing.air_temperature', 'placing.lowest_air')",
+                 {"{days} in air above {air} are needed for a clear span of {span}: the air after "
+                  "placing is not stated ('placing.air_temperature', 'placing.lowest_air')",
                   rule});
         return;
     }
     const bool long_enough = struck.age.by_time_h && !below(struck.stated_h, *struck.age.by_time_h);
     owed.add(long_enough ? Verdict::holds : Verdict::fails,
-             {long_enough ? "{days} in air above {air} for a clear span of {span}, and {counted} "
-                            "count"
+             {long_enough ? "{days} in air above {air} are needed for a clear span of {span}, and "
+                            "{counted} count"
                           : "{days} in air above {air} are needed for a clear span of {span}, and "
                             "only {counted} count",
               rule});
@@ -71,38 +71,37 @@ void hold_against_strength(const StruckSoffit& struck, Owed& owed) {
     if (!struck.age.needed_mpa) {
         if (struck.age.soffit.stands_out) {
             owed.add(Verdict::not_checked,
-                     {"it stands out, for which no rule by time exists: the engineer states the "
-                      "strength ('placing.soffit_strength')",
+                     {"it is a cantilever, for which no rule by time exists: the engineer states "
+                      "the strength ('placing.soffit_strength')",
                       {}});
         }
         return;
     }
     const Argument needed = quantity("needed", {*struck.age.needed_mpa, Measure::strength});
     if (measured_by(struck.wall.placing, *struck.age.needed_mpa, struck.stated_h)) {
-        owed.add(Verdict::holds, {"the {needed} that the engineer asks are measured", {needed}});
+        owed.add(Verdict::holds, {"the {needed} that the engineer requires is measured", {needed}});
     } else if (struck.young.lift.concrete.empty()) {
         owed.add(Verdict::not_checked,
-                 {"the {needed} that the engineer asks: 'placing.concrete_temperature' or the air "
-                  "is not stated; tests of strength decide",
+                 {"the {needed} that the engineer requires: 'placing.concrete_temperature' or the "
+                  "air is not stated; strength tests decide",
                   {needed}});
     } else if (!struck.age.not_before_h || below(struck.stated_h, *struck.age.not_before_h)) {
-        owed.add(Verdict::fails,
-                 struck.age.not_before_h
-                     ? Phrase{"the {needed} that the engineer asks are not expected before "
-                              "{reached}",
-                              {needed, soffit_time("reached", *struck.age.not_before_h)}}
-                     : Phrase{"the {needed} that the engineer asks are never expected in such cold",
-                              {needed}});
+        owed.add(
+            Verdict::fails,
+            struck.age.not_before_h
+                ? Phrase{"the {needed} that the engineer requires is not expected before {reached}",
+                         {needed, soffit_time("reached", *struck.age.not_before_h)}}
+                : Phrase{"the {needed} that the engineer requires is never expected in such cold",
+                         {needed}});
     } else if (!struck.age.by_strength_h) {
         owed.add(Verdict::not_checked,
-                 {"the {needed} that the engineer asks: no curve tells them for this concrete, "
-                  "tests of strength decide ('strip_strength')",
+                 {"the {needed} that the engineer requires: no curve gives its age for this "
+                  "concrete, strength tests decide ('strip_strength')",
                   {needed}});
     } else {
-        owed.add(Verdict::watch,
-                 {"the {needed} that the engineer asks are expected from {reached} on, an estimate "
-                  "that tests of strength must bear out",
-                  {needed, soffit_time("reached", *struck.age.by_strength_h)}});
+        owed.add(Verdict::watch, {"the {needed} that the engineer requires is expected from "
+                                  "{reached} on, an estimate that strength tests must confirm",
+                                  {needed, soffit_time("reached", *struck.age.by_strength_h)}});
     }
 }
 
@@ -115,8 +114,8 @@ Check soffit_check(const Wall& wall, const YoungConcrete& young, const SoffitAge
                 .source = rules.soffits.source};
     const auto stated_h = struck_h(wall.placing);
     if (!stated_h) {
-        check.message = {"'placing.soffit_strip_after' is not stated, when form and props of the "
-                         "soffit go",
+        check.message = {"'placing.soffit_strip_after' is not stated: when form and props of the "
+                         "soffit are removed",
                          {}};
         return check;
     }
@@ -131,11 +130,11 @@ Check soffit_check(const Wall& wall, const YoungConcrete& young, const SoffitAge
         check.value = *stated_h;
         check.limit = Limit{.low = age.earliest_h(), .high = std::nullopt};
     }
-    check.message = {age.soffit.opening.empty() ? "soffit struck after {value}"
-                                                : "head of {opening} struck after {value}",
+    check.message = {age.soffit.opening.empty() ? "soffit stripped after {value}"
+                                                : "head of {opening} stripped after {value}",
                      {soffit_time("value", *stated_h), word("opening", age.soffit.opening)}};
     if (!wall.placing.soffit_strip_after_h) {
-        check.message.text += ", the age of the faces, for 'soffit_strip_after' is not stated";
+        check.message.text += ", the age of the faces, because 'soffit_strip_after' is not stated";
     }
     for (const Phrase& why : owed.why) {
         append_clause(why, check.message);

@@ -65,8 +65,8 @@ void tell_missing(const ConcreteTemperatures& temperatures, Check& check) {
     }
     if (!keys.empty()) {
         add_to(check.message,
-               "; what the mix file's own would be is not known, for it does not state {keys}: "
-               "pressure goes by this file's alone",
+               "; it is not known what the mix file's own would be, because it does not state "
+               "{keys}: pressure goes by this file's alone",
                {word("keys", keys)});
     }
 }

@@ -32,6 +32,8 @@ UnloadedPart low_part(const CastPart& part, const Wall& wall) {
     return unloaded;
 }
 
+} // namespace
+
 std::vector<UnloadedPart> unloaded_parts(const Wall& wall, const Tables& tables) {
     std::vector<UnloadedPart> parts;
     for (const FormedWall& formed : formed_walls(wall, tables)) {
@@ -47,23 +49,28 @@ std::vector<UnloadedPart> unloaded_parts(const Wall& wall, const Tables& tables)
     return parts;
 }
 
-} // namespace
-
-/// Trucks as fast as each part takes its concrete: from lift to lift the slower of the crew's
-/// output and of the rise that is stated.
-std::optional<TruckPlan> trucks_of(const Wall& wall, const WallPlan& plan, const Tables& tables) {
+std::optional<TruckedPour> trucked_pour(const Wall& wall, double order_m3,
+                                        std::vector<UnloadedPart> parts) {
     const WallPlacing& placing = wall.placing;
     if (!placing.truck_m3) {
         return std::nullopt;
     }
-    TruckedPour pour{.order_m3 = plan.quantities.order.order_m3,
+    TruckedPour pour{.order_m3 = order_m3,
                      .truck_m3 = *placing.truck_m3,
-                     .parts = unloaded_parts(wall, tables),
+                     .parts = std::move(parts),
                      .haul_h = requirements_of(wall.mix).placing.haul_h};
     if (placing.round_trip_min) {
         pour.round_trip_h = *placing.round_trip_min / 60;
     }
-    return truck_plan(pour, tables.placing.lifts);
+    return pour;
+}
+
+/// Trucks as fast as each part takes its concrete: from lift to lift the slower of the crew's
+/// output and of the rise that is stated.
+std::optional<TruckPlan> trucks_of(const Wall& wall, const WallPlan& plan, const Tables& tables) {
+    const auto pour =
+        trucked_pour(wall, plan.quantities.order.order_m3, unloaded_parts(wall, tables));
+    return pour ? truck_plan(*pour, tables.placing.lifts) : std::nullopt;
 }
 
 } // namespace boardmark::core

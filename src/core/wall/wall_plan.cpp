@@ -41,10 +41,10 @@ void plan_runs(const Wall& wall, const Tables& tables, WallPlan& plan) {
 
 void add_cautions(WallPlan& plan) {
     plan.cautions.push_back(form_caution());
-    plan.cautions.push_back({"Loads of ties are held against working loads, never breaking loads; "
-                             "ask the tie's paper which of the two it states.",
+    plan.cautions.push_back({"Tie loads are compared with working loads, never with breaking "
+                             "loads; check which of the two the tie's data sheet states.",
                              {}});
-    plan.cautions.push_back({"Least steel is the code's for cracks and shrinkage, not for earth "
+    plan.cautions.push_back({"Minimum steel is the code's, for cracks and shrinkage, not for earth "
                              "pressure: a licensed engineer designs the wall.",
                              {}});
     for (const Phrase& caution : plan.proportions.worksheet.cautions) {
@@ -86,7 +86,7 @@ Outcome<WallPlan> plan_wall(const Wall& wall, const Tables& tables) {
                   .checks = {},
                   .cautions = {}};
     const std::vector<CastPart> parts = cast_parts(wall);
-    plan.mix_checks = assess(requirements_of(wall.mix), plan.proportions, tables);
+    plan.mix_checks = assess(wall.mix, plan.proportions, tables);
     for (const FormedWall& formed : formed_walls(wall, tables)) {
         plan.forces.push_back(form_forces(wall, formed, plan.proportions, tables, plan.checks));
     }

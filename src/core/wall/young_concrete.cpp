@@ -125,7 +125,7 @@ std::vector<Phrase> doubts_of_time(const YoungConcrete& young, const CuringRules
     };
     const auto& concrete_c = young.concrete_c;
     doubt(!young.binder_known,
-          {"what the cement holds is not stated ('standard', 'contains')", {}});
+          {"it is not stated what the cement contains ('standard', 'contains')", {}});
     doubt(young.strength_comes_slowly,
           {"more than {slag} slag cement or {ash} fly ash gains strength too slowly for it",
            {quantity("slag", {rules.strip_slag_most_percent.value, Measure::percent}),
@@ -141,7 +141,7 @@ std::vector<Phrase> doubts_of_time(const YoungConcrete& young, const CuringRules
           {"'lowest_air' is not stated, so the air is taken to stay as it is", {}});
     doubt(!young.placing_air_c,
           {"'air_temperature' is not stated: the air at placing is not known", {}});
-    doubt(!young.lift.set_h, {"when it has set is not stated ('setting' or 'end_of_set')", {}});
+    doubt(!young.lift.set_h, {"it is not stated when it has set ('setting' or 'end_of_set')", {}});
     return doubts;
 }
 

@@ -149,9 +149,8 @@ std::optional<Unresolved> record_temperature(const Requirements& requirements,
     temperature.ice_kg_m3 = water.ice_kg_m3;
     if (water.ice_kg_m3 > 0) {
         proportions.worksheet.caution([&] {
-            return Phrase{"Of the water, {ice} is weighed as ice: take as much off the water at "
-                          "the mixer, and "
-                          "mix until it has melted.",
+            return Phrase{"Weigh {ice} of the water as ice: weigh that much less water at the "
+                          "mixer, and mix until the ice has melted.",
                           {quantity("ice", {water.ice_kg_m3, Measure::concentration})}};
         });
     }

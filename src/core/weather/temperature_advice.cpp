@@ -38,8 +38,8 @@ void advise_hot_water(const MixtureHeat& heat, double target_c, const WeatherTab
              .value = *water_c,
              .measure = Measure::temperature,
              .provenance = Provenance::computed,
-             .reason = {"water this hot brings the mixture to {target}, which cold weather "
-                        "and the haul ask; hot water meets the aggregates before the cement",
+             .reason = {"water this hot brings the mixture to {target}, which cold weather and the "
+                        "haul require; hot water meets the aggregates before the cement",
                         {target}},
              .source = weather.solids_heat.source,
              .marks = with_confidence({Mark::estimate}, weather.solids_heat.source)});

@@ -71,11 +71,11 @@ std::vector<Node> cells_of(const SourceText& source, std::size_t number) {
     Parser parser;
     for (; line.at < text.size(); ++line.at) {
         if (text[line.at] == '\r') {
-            throw Refused{{{number, line.at}}, "a lone carriage return stands here", "delete it"};
+            throw Refused{{{number, line.at}}, "there is a lone carriage return here", "delete it"};
         }
         if (!parser.take(text[line.at], line)) {
             throw Refused{{{number, line.start}, line.at + 1 - line.start, line.at - line.start},
-                          "a quote stands inside a cell",
+                          "there is a quote inside a cell",
                           "put the cell between quotes and double the quotes inside"};
         }
     }
@@ -83,7 +83,7 @@ std::vector<Node> cells_of(const SourceText& source, std::size_t number) {
     if (!parser.end(line)) {
         throw Refused{{{number, last}, text.size() - last},
                       "the quote is not closed on its line",
-                      "a row stands on one line"};
+                      "write each row on one line"};
     }
     return std::move(line.cells);
 }

@@ -101,7 +101,7 @@ private:
         }
         const auto [first, is_new] = line_of_.emplace(text, name.spot.line + 1);
         if (!is_new) {
-            refuse(name, fmt::format("'{}' stands in line {} as well", text, first->second),
+            refuse(name, fmt::format("'{}' is in line {} as well", text, first->second),
                    "each row needs a name of its own");
         }
         reading_.places.push_back(name.source->diagnostic(name.underline(), "", ""));

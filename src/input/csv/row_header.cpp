@@ -42,7 +42,8 @@ public:
                 const bool twice =
                     std::ranges::count(found, column->column, &FileColumn<Row>::column) > 0;
                 if (twice) {
-                    refuse(cell, fmt::format("the column '{}' stands twice", column->column->name),
+                    refuse(cell,
+                           fmt::format("the column '{}' is given twice", column->column->name),
                            "delete one");
                 }
                 found.push_back(*column);
@@ -79,7 +80,7 @@ private:
             names.push_back(column.name);
         }
         if (cells_.size() == 1 && cell.scalar.find(';') != std::string::npos) {
-            return refuse(cell, "the columns are parted by semicolons",
+            return refuse(cell, "the columns are separated by semicolons",
                           "save the file with commas between the cells");
         }
         const auto near = text::closest(heading.name, names);

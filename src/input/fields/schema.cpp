@@ -1,7 +1,10 @@
 #include <boardmark/input/fields/schema.hpp>
 
 #include "../values/value_schema.hpp"
+#include "field_example.hpp"
 #include "field_path.hpp"
+
+#include <fmt/format.h>
 
 #include <vector>
 
@@ -25,7 +28,9 @@ std::string description_of(const Field& field) {
     return text + "\n\n" + std::string{field.example};
 }
 
-const Schema from_a_file{{"type", "string"}, {"pattern", "^from +.+$"}};
+Schema from_a_file() {
+    return matching("from +.+", "write 'from' and the name of a file, for example from yard.yaml");
+}
 
 class SchemaOfFields {
 public:
@@ -62,7 +67,7 @@ private:
     Schema schema_of_field(const Field& field) const {
         Schema schema = shape_of(field);
         if (field.from_file) {
-            schema = {{"anyOf", {schema, from_a_file}}};
+            schema = {{"anyOf", {schema, from_a_file()}}};
         }
         schema["description"] = description_of(field);
         return schema;
@@ -84,8 +89,9 @@ private:
         case Shape::table_or_point:
             return {{"anyOf", {schema_of_point(field), table_of(field)}}};
         case Shape::value_or_table:
-            return {
-                {"anyOf", {schema_of_value(field.whole.value_or(field.value)), table_of(field)}}};
+            return {{"anyOf",
+                     {schema_of_value(field.whole.value_or(field.value), whole_example(field)),
+                      table_of(field)}}};
         case Shape::value:
             return schema_of_one(field);
         }
@@ -95,24 +101,50 @@ private:
     /// A text that is one of the words that a table lists is offered as such.
     Schema schema_of_one(const Field& field) const {
         const auto listed = listed_.find(std::string{field.path});
-        return listed == listed_.end() ? schema_of_value(field.value)
-                                       : Schema{{"enum", listed->second}};
+        return listed == listed_.end() ? schema_of_value(field.value, example_of(field).value)
+                                       : schema_of_words(listed->second);
+    }
+
+    static Schema schema_of_words(const std::vector<ListedWord>& words) {
+        Schema schema{{"enum", Schema::array()}};
+        for (const ListedWord& listed : words) {
+            schema["enum"].push_back(listed.word);
+            if (!listed.meaning.empty()) {
+                schema["enumDescriptions"].push_back(listed.meaning);
+            }
+        }
+        return schema;
+    }
+
+    /// The example of one value for all; a table shows none.
+    static std::string_view whole_example(const Field& field) {
+        const FieldExample example = example_of(field);
+        return example.key.empty() ? example.value : std::string_view{};
     }
 
     /// `16 % at 8 fl oz/cwt`, or its value alone.
     static Schema schema_of_point(const Field& field) {
         Value key = field.key;
         key.words = {};
-        return {{"type", "string"},
-                {"pattern",
-                 "^" + pattern_of_key(field.value) + "(?: at " + pattern_of_key(key) + ")?$"}};
+        const FieldExample example = example_of(field);
+        return matching(
+            pattern_of_key(field.value) + "(?: at " + pattern_of_key(key) + ")?",
+            fmt::format("write {}, and where it is known 'at' and {}, for example {} at {}",
+                        described(field.value), described(key), example.value, example.key));
     }
 
     static Schema table_of(const Field& field) {
+        const FieldExample example = example_of(field);
         Schema rows{{"type", "object"}, {"minProperties", 1}};
         rows["patternProperties"]["^" + pattern_of_key(field.key) + "$"] =
-            schema_of_value(field.value);
+            schema_of_value(field.value, example.value);
         rows["additionalProperties"] = false;
+        std::string message =
+            fmt::format("write pairs of {} and {}", described(field.key), described(field.value));
+        if (!example.key.empty()) {
+            message += fmt::format(", for example {{{}: {}}}", example.key, example.value);
+        }
+        rows["errorMessage"] = message; // of a key that does not match, too
         if (field.key.words.empty()) {
             return rows;
         }

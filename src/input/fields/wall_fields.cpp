@@ -223,7 +223,7 @@ constexpr Field fields[] = {
      .value = usually(length({.low = 0, .high = 3e3}), {.low = 20, .high = 1000}),
      .example = "overhang: 4 in",
      .default_text = "0 in",
-     .meaning = "of the depth, what stands free of the support"},
+     .meaning = "how much of the depth overhangs the support"},
     {.path = "benches.*.span",
      .value = length({.low = 0, .high = 30e3}),
      .example = "span: 6 ft",
@@ -231,7 +231,8 @@ constexpr Field fields[] = {
     {.path = "benches.*.live_load",
      .value = quantity(Dimension::stress, {.low = 0.0001, .high = 0.1}), // 0.1 to 100 kPa
      .example = "live_load: 100 psf",
-     .meaning = "that the engineer counts on; unknown: the longer time before its props go"},
+     .meaning =
+         "that the engineer counts on; unknown: the longer time before its props are removed"},
     {.path = "benches.*.cover",
      .value = length({.low = 10, .high = 300}),
      .example = "cover: 2 in",

@@ -1,5 +1,6 @@
 #include <boardmark/input/gate/diagnostic.hpp>
 #include <boardmark/text/utf8.hpp>
+#include <boardmark/text/wrap.hpp>
 
 #include <algorithm>
 
@@ -7,7 +8,9 @@ namespace boardmark::input {
 namespace {
 
 constexpr std::size_t most_shown = 20;
-constexpr std::size_t longest_line = 90;
+constexpr std::size_t longest_line = 90; // of the file, characters shown
+constexpr std::size_t number_width = 5;  // of a line, and what stands behind it
+constexpr std::string_view bar = " | ";
 
 /// The byte at which a character begins.
 std::size_t byte_of(std::string_view text, std::size_t character) {
@@ -42,25 +45,25 @@ struct Window {
     std::size_t indent; ///< columns of the mark that stands for a cut beginning
 };
 
-Window window(const Diagnostic& diagnostic) {
+Window window(const Diagnostic& diagnostic, std::size_t longest) {
     const std::size_t length = text::count_characters(diagnostic.excerpt);
     const std::size_t start = diagnostic.column - 1;
     constexpr std::size_t context = 20;
-    const bool fits = start + diagnostic.underlined <= longest_line;
+    const bool fits = start + diagnostic.underlined <= longest;
     const std::size_t first = fits || start < context ? 0 : start - context;
-    const std::string_view part = characters(diagnostic.excerpt, first, longest_line);
+    const std::string_view part = characters(diagnostic.excerpt, first, longest);
     const bool cut_before = first > 0;
-    const bool cut_behind = first + longest_line < length;
+    const bool cut_behind = first + longest < length;
     return {(cut_before ? std::string{cut_mark} : "") + shown(part) +
                 (cut_behind ? std::string{cut_mark} : ""),
             first, cut_before ? cut_mark.size() : 0};
 }
 
 /// `~~~^~~` under the characters that are wrong, as wide as they are on a terminal.
-std::string underline(const Diagnostic& diagnostic, const Window& window) {
+std::string underline(const Diagnostic& diagnostic, const Window& window, std::size_t longest) {
     const std::size_t start = diagnostic.column - 1;
-    const std::size_t end = std::min(start + std::max<std::size_t>(diagnostic.underlined, 1),
-                                     window.first + longest_line);
+    const std::size_t end =
+        std::min(start + std::max<std::size_t>(diagnostic.underlined, 1), window.first + longest);
     const auto width = [&](std::size_t from, std::size_t count) {
         return text::display_width(shown(characters(diagnostic.excerpt, from, count)));
     };
@@ -81,20 +84,52 @@ std::string place(const Diagnostic& diagnostic) {
     return text;
 }
 
-std::string render(const Diagnostic& diagnostic) {
-    std::string text = place(diagnostic) +
-                       (diagnostic.severity == Severity::error ? ": error: " : ": warning: ") +
-                       text::printable(diagnostic.message) + "\n";
+/// Text as it is, or broken where a terminal ends.
+std::string fitting(const std::string& text, std::optional<std::size_t> width) {
+    return width ? text::fitted(text, *width) : text;
+}
+
+/// The advice behind the underlined spot, or below it where there is no room.
+std::string with_advice(const std::string& underlined, const std::string& advice,
+                        std::optional<std::size_t> width) {
+    const std::string beside = underlined + (advice.empty() ? "" : " " + advice);
+    if (!width || text::display_width(beside) <= *width) {
+        return beside + "\n";
+    }
+    const std::string under(number_width + bar.size(), ' ');
+    return underlined + "\n" + text::wrapped(advice, {under, under}, *width);
+}
+
+/// How many characters of a line are shown, so that it fits with what stands before it and the
+/// marks of a cut on both sides. Wide characters may take two columns each.
+std::size_t longest_shown(const Diagnostic& diagnostic, std::size_t before,
+                          std::optional<std::size_t> width) {
+    if (!width) {
+        return longest_line;
+    }
+    const std::string line = shown(diagnostic.excerpt);
+    const bool is_wide = text::display_width(line) > text::count_characters(diagnostic.excerpt);
+    const std::size_t columns = *width - std::min(*width, before + 2 * cut_mark.size());
+    return std::clamp<std::size_t>(is_wide ? columns / 2 : columns, 1, longest_line);
+}
+
+std::string render(const Diagnostic& diagnostic, std::optional<std::size_t> width) {
+    std::string text = fitting(
+        place(diagnostic) + (diagnostic.severity == Severity::error ? ": error: " : ": warning: ") +
+            text::printable(diagnostic.message) + "\n",
+        width);
     const std::string advice = text::printable(diagnostic.advice);
     if (diagnostic.line == 0) {
-        return advice.empty() ? text : text + "      " + advice + "\n";
+        return advice.empty() ? text : text + fitting("      " + advice + "\n", width);
     }
-    const Window part = window(diagnostic);
     std::string number = std::to_string(diagnostic.line);
-    number.insert(0, number.size() < 5 ? 5 - number.size() : 0, ' ');
-    text += number + " | " + part.text + "\n";
-    text += std::string(number.size(), ' ') + " | " + underline(diagnostic, part);
-    return text + (advice.empty() ? "" : " " + advice) + "\n";
+    number.insert(0, number.size() < number_width ? number_width - number.size() : 0, ' ');
+    const std::size_t longest = longest_shown(diagnostic, number.size() + bar.size(), width);
+    const Window part = window(diagnostic, longest);
+    text += number + std::string{bar} + part.text + "\n";
+    return text + with_advice(std::string(number.size(), ' ') + std::string{bar} +
+                                  underline(diagnostic, part, longest),
+                              advice, width);
 }
 
 std::string counted(std::size_t count, const std::string& noun) {
@@ -117,10 +152,11 @@ bool has_errors(const Diagnostics& diagnostics) {
     });
 }
 
-std::string render(const Diagnostics& diagnostics, std::string_view consequence) {
+std::string render(const Diagnostics& diagnostics, std::string_view consequence,
+                   std::optional<std::size_t> width) {
     std::string text;
     for (std::size_t i = 0; i < std::min(diagnostics.size(), most_shown); ++i) {
-        text += render(diagnostics[i]);
+        text += render(diagnostics[i], width);
     }
     if (diagnostics.size() > most_shown) {
         text += "and " + std::to_string(diagnostics.size() - most_shown) + " more\n";
@@ -136,8 +172,9 @@ std::string render(const Diagnostics& diagnostics, std::string_view consequence)
         }
     }
     if (errors > 0) {
-        text += counted(errors, "error") + " in " + joined(files) + "; " +
-                std::string{consequence} + "\n";
+        text += fitting(counted(errors, "error") + " in " + joined(files) + "; " +
+                            std::string{consequence} + "\n",
+                        width);
     }
     return text;
 }

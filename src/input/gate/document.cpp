@@ -28,12 +28,12 @@ bool refuse_torn_value(const Entry& entry, bool keys_are_names, Diagnostics& dia
         return false;
     }
     if (keys_are_names && is_digit(key.front())) {
-        refuse(entry.key, fmt::format("'{}' stands alone: a comma ends a value", key),
+        refuse(entry.key, fmt::format("'{}' is left over: a comma ends a value", key),
                "write decimals with a point, as in 1.5", diagnostics);
         return true;
     }
     if (key.starts_with("likely ")) {
-        refuse(entry.key, fmt::format("'{}' stands alone: a comma ends a value", key),
+        refuse(entry.key, fmt::format("'{}' is left over: a comma ends a value", key),
                "write it straight after the unit, without a comma", diagnostics);
         return true;
     }
@@ -53,7 +53,7 @@ bool refuse_duplicate(const Node& parent, const Entry& entry, const Path& path,
     if (first == &entry) {
         return false;
     }
-    refuse(entry.key, fmt::format("'{}' stands here a second time", dotted(path)),
+    refuse(entry.key, fmt::format("'{}' is given a second time", dotted(path)),
            fmt::format("the first is on line {}; keep one", first->key.spot.line + 1), diagnostics);
     return true;
 }

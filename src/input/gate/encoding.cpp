@@ -21,7 +21,7 @@ void demand_text(const SourceText& source) {
             {source.spot_of(*byte)}, "the text is not UTF-8 here", "save the file as UTF-8"};
     }
     if (const auto byte = text::first_control_character(text)) {
-        throw Refused{{source.spot_of(*byte)}, "a control character stands here", "delete it"};
+        throw Refused{{source.spot_of(*byte)}, "there is a control character here", "delete it"};
     }
 }
 

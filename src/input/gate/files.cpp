@@ -55,7 +55,7 @@ struct TellingKey {
     std::string_view commands;
 };
 constexpr std::string_view mix_commands = "use 'boardmark proportion', 'check' or 'batch'";
-constexpr TellingKey telling_keys[] = {
+constexpr TellingKey all_telling_keys[] = {
     {"trial", FileKind::trial, "a trial file", "use 'boardmark yield'"},
     {"specimens", FileKind::results, "a file of strength results", "use 'boardmark strength'"},
     {"walls", FileKind::wall, "a wall file", "use 'boardmark wall'"},
@@ -65,8 +65,23 @@ constexpr TellingKey telling_keys[] = {
 
 const TellingKey* telling_key(const Node& root) {
     const auto found = std::ranges::find_if(
-        telling_keys, [&](const TellingKey& telling) { return root.find(telling.key); });
-    return found == std::end(telling_keys) ? nullptr : &*found;
+        all_telling_keys, [&](const TellingKey& telling) { return root.find(telling.key); });
+    return found == std::end(all_telling_keys) ? nullptr : &*found;
+}
+
+/// Where a file of a kind may be seen.
+std::string starter_of(FileKind kind) {
+    switch (kind) {
+    case FileKind::mix:
+        return "'boardmark starter mix' shows a mix file";
+    case FileKind::trial:
+        return "'boardmark starter trial' shows a trial file";
+    case FileKind::results:
+        return "'boardmark starter results' shows a file of results";
+    case FileKind::wall:
+        return "'boardmark starter wall' shows a wall file";
+    }
+    return "";
 }
 
 /// A name that leaves the folder of the file it stands in.
@@ -113,9 +128,19 @@ bool refuse_other_kind(const Node& root, FileKind expected, Diagnostics& diagnos
     }
     refuse(root.find(telling->key)->key,
            "this is " + std::string{telling->name} + "; '" + std::string{telling->key} +
-               "' has no place in another kind of file",
-           std::string{telling->commands}, diagnostics);
+               "' does not belong in another kind of file",
+           std::string{telling->commands} + "; " + starter_of(expected), diagnostics);
     return true;
+}
+
+std::vector<std::string_view> telling_keys(FileKind kind) {
+    std::vector<std::string_view> keys;
+    for (const TellingKey& telling : all_telling_keys) {
+        if (telling.kind == kind) {
+            keys.push_back(telling.key);
+        }
+    }
+    return keys;
 }
 
 std::optional<FileKind> kind_of(std::string text) {
@@ -157,8 +182,10 @@ const SourceText* fetch(const Node& asked, const std::string& key, const std::st
     auto loaded = load(name);
     if (const auto* failure = std::get_if<LoadFailure>(&loaded)) {
         refuse(asked, key + ": '" + name + "' cannot be read: " + failure->reason,
-               failure->advice.empty() ? "check the name; it is relative to this file"
-                                       : failure->advice,
+               !failure->advice.empty() ? failure->advice
+               : key == "mix"
+                   ? "check the name, relative to this file; " + starter_of(FileKind::mix)
+                   : "check the name; it is relative to this file",
                diagnostics);
         return nullptr;
     }

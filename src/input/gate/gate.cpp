@@ -98,8 +98,9 @@ Refused translated(const SourceText& source, const YAML::ParserException& fault,
         return {{{spot.line, 0}}, "a name is too long", "give it a short name"};
     }
     if (says("illegal map value")) {
-        return {
-            {spot}, "a colon and a space stand inside this value", "put the text between quotes"};
+        return {{spot},
+                "there is a colon and a space inside this value",
+                "put the text between quotes"};
     }
     if (says("unknown token")) {
         return {{spot}, "no value begins with this character", "put the text between quotes"};
@@ -113,7 +114,7 @@ Refused translated(const SourceText& source, const YAML::ParserException& fault,
         return {{spot}, "a quote is never closed", "close it on its line"};
     }
     if (says("tab")) {
-        return {{spot}, "a tab stands where spaces belong", "use spaces"};
+        return {{spot}, "there is a tab where spaces belong", "use spaces"};
     }
     return {{spot}, "this is not YAML: " + std::string{complaint}};
 }

@@ -1,5 +1,5 @@
 #include <boardmark/core/forms/flow_class.hpp>
-#include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/mix/any_mix.hpp>
 
 #include "../wall/wall_sections.hpp"
 

@@ -55,15 +55,14 @@ void ask_back_dose(const FileContext& context, const Parsed& written, const Path
         return;
     }
     const double bound = low ? usual.low : usual.high;
-    context.ask_back(
-        *written.node,
-        fmt::format("{}: {} is a dose of {} fl oz/cwt ({} mL/100 kg), which is unusual for {}, "
-                    "hardly ever {} {} fl oz/cwt ({} mL/100 kg)",
-                    dotted(place), written.text, dose_in("fl oz/cwt", dose_m3_kg),
-                    dose_in("mL/100 kg", dose_m3_kg), core::name_of(admixture.kind),
-                    low ? "below" : "above", dose_in("fl oz/cwt", bound),
-                    dose_in("mL/100 kg", bound)),
-        "look at the amount and its unit once more; it is used as written");
+    context.ask_back(*written.node,
+                     fmt::format("{}: {} is a dose of {} fl oz/cwt ({} mL/100 kg), which is "
+                                 "unusual for {}, rarely {} {} fl oz/cwt ({} mL/100 kg)",
+                                 dotted(place), written.text, dose_in("fl oz/cwt", dose_m3_kg),
+                                 dose_in("mL/100 kg", dose_m3_kg), core::name_of(admixture.kind),
+                                 low ? "below" : "above", dose_in("fl oz/cwt", bound),
+                                 dose_in("mL/100 kg", bound)),
+                     "check the amount and its unit; it is used as written");
 }
 
 double dose_m3_kg(const core::Material& admixture, const core::Dose& dose) {

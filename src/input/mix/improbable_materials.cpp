@@ -62,11 +62,10 @@ private:
         }
         const Range usual = usual_density(material_.kind);
         context_.ask_back(*written->node,
-                          fmt::format("{}: {} is unusual for {} (hardly ever outside {:.3g} to "
-                                      "{:.3g})",
+                          fmt::format("{}: {} is unusual for {} (rarely outside {:.3g} to {:.3g})",
                                       dotted(path("relative_density")), written->text,
                                       core::name_of(material_.kind), usual.low, usual.high),
-                          "look at the figure once more; it is used as written");
+                          "check the figure; it is used as written");
     }
 
     /// The voids that a rodded density leaves tell a density of another state or unit.
@@ -94,7 +93,7 @@ private:
                             "lb/ft3 or 1600 kg/m3; 30 to 50 % of voids are usual");
         } else if (outside(voids_percent, usual_voids)) {
             context_.ask_back(*written->node, told() + "; 30 to 50 % are usual",
-                              "look at both densities once more; they are used as written");
+                              "check both densities; they are used as written");
         }
     }
 
@@ -107,10 +106,10 @@ private:
             if (pair.value.number > usual_reduction_percent) {
                 context_.ask_back(*pair.value.node,
                                   fmt::format("{}: {} is more than a water reducer that is not "
-                                              "high-range hardly ever saves, {:.0f} %",
+                                              "high-range usually saves, {:.0f} %",
                                               dotted(path("water_reduction")), pair.value.text,
                                               usual_reduction_percent),
-                                  "look at the data sheet and at 'kind' once more");
+                                  "check the data sheet and 'kind'");
             }
         }
     }
@@ -148,10 +147,10 @@ private:
         if (saturated > dense) {
             context_.ask_back(*written->node,
                               fmt::format("{}: {} is unusual for an aggregate of relative density "
-                                          "{:.2f}, hardly ever above {:.0f} %",
+                                          "{:.2f}, rarely above {:.0f} %",
                                           dotted(path("absorption")), written->text, saturated,
                                           most_of_dense_percent),
-                              "look at the test report once more; it is used as written");
+                              "check the test report; it is used as written");
         }
     }
 
@@ -177,13 +176,13 @@ void judge_bases(const MixContext& context, const Materials& materials) {
         }
     }
     if (dry && of_dry && of_saturated) {
-        context.ask_back(*dry->node,
-                         fmt::format("{}: oven-dry {:.6g} stands beside {} at {:.6g}, saturated "
-                                     "surface-dry",
-                                     dotted({"materials", of_dry->name, "relative_density_basis"}),
-                                     *of_dry->relative_density, text::printable(of_saturated->name),
-                                     *of_saturated->relative_density),
-                         "look whether the test reports state both so; they are used as written");
+        context.ask_back(
+            *dry->node,
+            fmt::format("{}: oven-dry {:.6g} is given while {} is {:.6g}, saturated surface-dry",
+                        dotted({"materials", of_dry->name, "relative_density_basis"}),
+                        *of_dry->relative_density, text::printable(of_saturated->name),
+                        *of_saturated->relative_density),
+            "check that the test reports state them so; they are used as written");
     }
 }
 

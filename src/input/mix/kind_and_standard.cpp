@@ -129,7 +129,7 @@ void hold_admixture(const HeldMaterial& held) {
     }
     if (material.admixture.retards == false && (type.retards || material.kind == Kind::retarder)) {
         held.refuse("retards",
-                    "'no' stands beside " +
+                    "'no' contradicts " +
                         (type.retards ? "'standard: " + material.standard + "'"
                                       : std::string{"'kind: retarder'"}) +
                         ", which delays setting",

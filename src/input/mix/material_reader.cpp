@@ -65,12 +65,13 @@ struct MaterialReader {
         const Reading* piece = reading("piece");
         const bool by_piece = price && !price->dimension;
         if (by_piece && !context.has(path("piece"))) {
-            context.refuse(*price->node,
-                           place("price") + ": the price is by the piece, and what one piece "
-                                            "holds is not told",
-                           "add for example 'piece: 94 lb'");
+            context.refuse(
+                *price->node,
+                place("price") +
+                    ": the price is by the piece, and the file does not say what one piece holds",
+                "add for example 'piece: 94 lb'");
         } else if (piece && !by_piece && (price || !context.has(path("price")))) {
-            context.refuse(*piece->key, place("piece") + " stands without a price by the piece",
+            context.refuse(*piece->key, place("piece") + " is given without a price by the piece",
                            "write the price as '18 USD/piece', or delete it");
         }
         if (!price || (by_piece && !(piece && piece->value))) {
@@ -148,7 +149,9 @@ struct MaterialReader {
         }
         const bool fine = material.kind == Kind::fine_aggregate;
         if (fine && sieves->sound && !core::fineness_modulus(material.aggregate.sieves, series)) {
-            context.refuse(*sieves->key, place("sieves") + " lacks a sieve of the fineness modulus",
+            context.refuse(*sieves->key,
+                           place("sieves") +
+                               " has no figure for a sieve that the fineness modulus needs",
                            "give 4.75, 2.36, 1.18, 0.6, 0.3 and 0.15 mm (No. 4 to No. 100)");
         }
     }
@@ -178,7 +181,7 @@ struct MaterialReader {
         if (curve->value && curve->node->source != context.root.source) {
             context.refuse(*curve->node,
                            place("water_reduction") + ": '" + curve->value->text +
-                               "' stands without a dose, and a file of materials has no mix",
+                               "' is given without a dose, and a file of materials has no mix",
                            "write for example '" + curve->value->text + " at 8 fl oz/cwt'");
         }
         demand_rising(*curve, "a higher dose saves less water");

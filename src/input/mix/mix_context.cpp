@@ -55,7 +55,7 @@ void demand_batch_figures(const MixContext& context, const core::Material& aggre
     Path moisture = path;
     moisture.push_back("moisture");
     if (!aggregate.aggregate.moisture_percent && !context.has(moisture)) {
-        context.missing(path, "moisture", "a batch is weighed at the moisture of today's stockpile",
+        context.missing(path, "moisture", "batch weights need the moisture of today's stockpile",
                         "measure it and add for example 'moisture: 6.0 %', or give '--moisture " +
                             aggregate.name + "=6.0%'");
     }

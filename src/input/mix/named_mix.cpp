@@ -2,8 +2,8 @@
 
 namespace boardmark::input {
 
-std::optional<core::AnyMix> read_named_mix(const FileContext& context, Files& files,
-                                           ReadOptions options, const char* advice) {
+std::optional<core::AnyCompleteMix> read_named_mix(const FileContext& context, Files& files,
+                                                   ReadOptions options, const char* advice) {
     const Parsed* named = context.document.value({"mix"});
     if (!named) {
         return std::nullopt;

@@ -12,7 +12,7 @@ namespace boardmark::input {
 ///
 /// @param options how the mix is read; `load` gets what the other file names
 /// @param advice what to name instead of a file of another kind
-std::optional<core::AnyMix> read_named_mix(const FileContext& context, Files& files,
-                                           ReadOptions options, const char* advice);
+std::optional<core::AnyCompleteMix> read_named_mix(const FileContext& context, Files& files,
+                                                   ReadOptions options, const char* advice);
 
 } // namespace boardmark::input

@@ -113,7 +113,7 @@ void demand_aggregates(const MixContext& context, const core::SubmittedMix& mix)
         if (!listed) {
             context.missing({"proportions"},
                             role == Role::coarse ? "coarse aggregate" : "fine aggregate",
-                            "a batch is weighed with it", "add its amount, saturated surface-dry");
+                            "batch weights need it", "add its amount, saturated surface-dry");
         }
     }
 }
@@ -138,11 +138,11 @@ double read_largest_size(const MixContext& context, const Materials& materials,
     for (const core::Material* stone : stones) {
         const Path path{"materials", stone->name, "nominal_max_size"};
         largest_mm = std::max(largest_mm, stone->aggregate.nominal_max_size_mm.value_or(0));
-        context.demand(path, "the air limits are entered with it");
+        context.demand(path, "the air limits depend on it");
     }
     if (stones.empty() && context.has({"materials"})) {
         context.missing({"materials"}, "coarse aggregate",
-                        "the air limits are entered with its nominal maximum size",
+                        "the air limits depend on its nominal maximum size",
                         "describe the stone, with 'nominal_max_size'");
     }
     return largest_mm;
@@ -171,13 +171,12 @@ void ask_back_submitted(const MixContext& context, const core::SubmittedMix& mix
     }
     const auto ask = [&](const char* what, double kg_m3, Range usual) {
         if (kg_m3 < usual.low || kg_m3 > usual.high) {
-            context.ask_back(
-                *context.document.find({"proportions"})->key,
-                fmt::format("proportions: {} come to {:.0f} lb/yd3 ({:.0f} kg/m3); hardly "
-                            "ever outside {:.0f} to {:.0f} kg/m3",
-                            what, units::unit("lb/yd3").from_inside(kg_m3), kg_m3, usual.low,
-                            usual.high),
-                "look at 'volume' and at the units of the amounts once more");
+            context.ask_back(*context.document.find({"proportions"})->key,
+                             fmt::format("proportions: {} come to {:.0f} lb/yd3 ({:.0f} kg/m3); "
+                                         "rarely outside {:.0f} to {:.0f} kg/m3",
+                                         what, units::unit("lb/yd3").from_inside(kg_m3), kg_m3,
+                                         usual.low, usual.high),
+                             "check 'volume' and the units of the amounts");
         }
     };
     for (const core::SubmittedAmount& amount : mix.amounts) {

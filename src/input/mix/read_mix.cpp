@@ -24,7 +24,7 @@ void judge_yard(const Node& yard, Diagnostics& diagnostics) {
             continue;
         }
         if (first) {
-            refuse(entry.key, "'materials' stands here a second time",
+            refuse(entry.key, "'materials' is given a second time",
                    "the first is on line " + std::to_string(first->spot.line + 1) + "; keep one",
                    diagnostics);
         }
@@ -122,7 +122,7 @@ Content content_of(const MixContext& context) {
     const Reading* proportions = context.document.find({"proportions"});
     if (mixture && proportions) {
         context.refuse(*proportions->key,
-                       "'mixture' and 'proportions' exclude each other: amounts are either "
+                       "'mixture' and 'proportions' cannot both be given: amounts are either "
                        "selected or submitted",
                        "keep one of the two");
         return Content::neither;
@@ -189,6 +189,16 @@ std::optional<core::AnyMix> build(const MixContext& context) {
     return std::nullopt;
 }
 
+/// The mix past the door of `core`, or nothing; then its faults are told.
+std::optional<core::AnyCompleteMix> enter(const MixContext& context, core::AnyMix mix) {
+    auto entered = core::complete(std::move(mix), context.options.vocabulary);
+    if (const auto* faults = std::get_if<core::Faults>(&entered)) {
+        tell_remaining_faults(context, *faults);
+        return std::nullopt;
+    }
+    return std::get<core::AnyCompleteMix>(std::move(entered));
+}
+
 } // namespace
 
 MixReading read_mix(std::string text, std::string file, const ReadOptions& options) {
@@ -213,17 +223,16 @@ MixReading read_mix(std::string text, std::string file, const ReadOptions& optio
     if (mix) {
         std::visit([&](auto& either) { either.requirements.strength_line = std::move(own_line); },
                    *mix);
-        tell_remaining_faults(context, *mix);
     }
 
     files.sort(diagnostics);
-    if (mix) {
+    // What was refused left values open that the door would refuse again.
+    if (mix && !has_errors(diagnostics)) {
         std::visit(
             [&](auto& either) { either.requirements.improbable = improbable_figures(diagnostics); },
             *mix);
-    }
-    if (!has_errors(diagnostics)) {
-        reading.mix = std::move(mix);
+        reading.mix = enter(context, std::move(*mix));
+        files.sort(diagnostics);
     }
     return reading;
 }

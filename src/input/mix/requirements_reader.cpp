@@ -84,7 +84,7 @@ void read_exposure(const MixContext& context, core::Requirements& requirements) 
         const auto [earlier, added] = stated.emplace(known->category, item.text);
         if (!added && earlier->second == item.text) {
             context.refuse(*item.node,
-                           "requirements.exposure: " + item.text + " stands here a second time",
+                           "requirements.exposure: " + item.text + " is given a second time",
                            "keep one");
             continue;
         }
@@ -151,7 +151,7 @@ void read_average(const MixContext& context, core::Requirements& requirements) {
     const auto basis = context.document.text(requirement("average_strength_basis"));
     if (basis && !context.has(requirement("average_strength"))) {
         context.refuse(*context.document.find(requirement("average_strength_basis"))->key,
-                       "requirements.average_strength_basis stands without 'average_strength'",
+                       "requirements.average_strength_basis is given without 'average_strength'",
                        context.add_example(requirement("average_strength")));
     }
     if (!average) {
@@ -187,7 +187,7 @@ void read_slump(const MixContext& context, core::Requirements& requirements) {
         requirements.slump_window = core::SlumpWindow{window->number, window->high};
         if (slump && (*slump < window->number || *slump > window->high)) {
             context.refuse(*window->node,
-                           "requirements.slump_window does not hold the slump asked for",
+                           "requirements.slump_window does not include the required slump",
                            "the slump lies between the two values");
         }
     }
@@ -206,10 +206,10 @@ void read_air(const MixContext& context, core::Requirements& requirements) {
         requirements.air = {core::AirBasis::stated, air->number};
     }
     if (requirements.air.basis == core::AirBasis::none && requirements.air_loss_percent > 0) {
-        context.refuse(*context.document.value(requirement("air_loss"))->node,
-                       "requirements.air_loss stands with 'air: none': no entrained air, none to "
-                       "lose",
-                       "take out one of the two");
+        context.refuse(
+            *context.document.value(requirement("air_loss"))->node,
+            "requirements.air_loss is given with 'air: none': there is no entrained air to lose",
+            "delete one of the two");
     }
 }
 

@@ -8,7 +8,7 @@ void refuse_pair(const MixContext& context, const std::string& first, const std:
     const Reading* other = context.document.find({"selections", second});
     if (one && other) {
         context.refuse(*other->key,
-                       "selections: '" + first + "' and '" + second + "' exclude each other",
+                       "selections: '" + first + "' and '" + second + "' cannot both be given",
                        "keep one of the two");
     }
 }
@@ -31,8 +31,7 @@ core::Selections read_selections(const MixContext& context) {
                                 .coarse_dry_kg_m3 = std::nullopt};
     const Reading* binder = context.document.find({"selections", "binder"});
     if (w_cm && binder && context.has({"selections", "water"})) {
-        context.refuse(*binder->key,
-                       "selections: 'w_cm', 'water' and 'binder' together say one thing too many",
+        context.refuse(*binder->key, "selections: 'w_cm', 'water' and 'binder' cannot all be given",
                        "keep two of the three; the third follows");
     } else if (selections.w_cm_by_exposure && binder) {
         context.refuse(*binder->key, "selections: 'binder' leaves no room for 'w_cm: by exposure'",

@@ -16,7 +16,7 @@ struct MissingFigure {
 };
 
 constexpr MissingFigure missing_figures[] = {
-    {core::Field::nominal_max_size, "nominal_max_size", "the water table is entered with it"},
+    {core::Field::nominal_max_size, "nominal_max_size", "the water table needs it"},
     {core::Field::dry_rodded_density, "dry_rodded_density", "the aggregate test report has it"},
     {core::Field::relative_density, "relative_density", "the aggregate test report has it"},
     {core::Field::absorption, "absorption", "the aggregate test report has it"},
@@ -78,13 +78,7 @@ void tell_missing_figures(const MixContext& context, const core::Mix& mix) {
     }
 }
 
-void tell_remaining_faults(const MixContext& context, const core::AnyMix& mix) {
-    if (has_errors(context.diagnostics)) {
-        return; // what was refused left values open that the door would refuse again
-    }
-    const core::Faults faults = std::visit(
-        [&](const auto& either) { return core::faults_of(either, context.options.vocabulary); },
-        mix);
+void tell_remaining_faults(const MixContext& context, const core::Faults& faults) {
     for (const Fault& fault : faults) {
         if (const Reading* section = section_of(context, fault)) {
             context.refuse(*section->key, fault.message, "check the figure and its unit");

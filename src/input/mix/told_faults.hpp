@@ -9,8 +9,7 @@ namespace boardmark::input {
 /// Tells the figures that the calculation misses, each at the material that lacks its key.
 void tell_missing_figures(const MixContext& context, const core::Mix& mix);
 
-/// Tells what the door of `core` refuses and nothing here has told: of a file without errors
-/// nothing gets past both.
-void tell_remaining_faults(const MixContext& context, const core::AnyMix& mix);
+/// Tells what the door of `core` refuses of a file in which nothing here has found an error.
+void tell_remaining_faults(const MixContext& context, const core::Faults& faults);
 
 } // namespace boardmark::input

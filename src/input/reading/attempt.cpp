@@ -1,8 +1,8 @@
 #include "attempt.hpp"
 
-#include <fmt/format.h>
+#include "../values/bounds.hpp"
 
-#include <cmath>
+#include <fmt/format.h>
 
 namespace boardmark::input {
 namespace {
@@ -20,16 +20,6 @@ std::string rescaled(double amount, const Range& range) {
         }
     }
     return "";
-}
-
-/// Three digits of a bound that is rough itself, without an exponent.
-std::string roughly(double bound) {
-    constexpr double largest_with_decimals = 1000;
-    if (std::abs(bound) < largest_with_decimals) {
-        return fmt::format("{:.3g}", bound);
-    }
-    const double step = std::pow(10, std::floor(std::log10(std::abs(bound))) - 2);
-    return fmt::format("{:.0f}", std::round(bound / step) * step);
 }
 
 const Range& range_of(const Value& value, const units::Unit* unit) {
@@ -66,19 +56,8 @@ bool Attempt::in_range(double inside, const units::Unit* unit) const {
     if (!below(inside, range) && inside <= range.high) {
         return true;
     }
-    const auto written = [&](double bound) {
-        const double amount = unit ? unit->from_inside(bound) : bound;
-        const std::string exactly = fmt::format("{:.6g}", amount);
-        const bool whole = exactly.find_first_of(".e") == std::string::npos;
-        return (whole ? exactly : roughly(amount)) +
-               (unit ? " " + std::string{unit->spelling} : "");
-    };
-    constexpr double largest_bound_told = 1e6; // beyond it the bound only guards the arithmetic
-    const bool tells_high = inside > range.high || (unit ? unit->from_inside(range.high)
-                                                         : range.high) < largest_bound_told;
-    const std::string before = !range.low_itself ? "above " : tells_high ? "" : "at least ";
     const std::string allowed =
-        before + written(range.low) + (tells_high ? " to " + written(range.high) : "");
+        words_of(range, unit, inside > range.high || has_told_end(range, unit));
     std::string advice = unit ? "" : rescaled(inside, range);
     refuse(fmt::format("{} is out of range ({})", node.scalar, allowed),
            advice.empty() ? "check the figure and its unit" : std::move(advice));
@@ -93,10 +72,10 @@ void Attempt::ask_back(double inside, const units::Unit* unit) const {
         return;
     }
     const double bound = low ? usual.low : usual.high;
-    warn(fmt::format("{} is unusual, hardly ever {} {}{}", node.scalar, low ? "below" : "above",
+    warn(fmt::format("{} is unusual, rarely {} {}{}", node.scalar, low ? "below" : "above",
                      roughly(unit ? unit->from_inside(bound) : bound),
                      unit ? " " + std::string{unit->spelling} : ""),
-         "look at the figure and its unit once more; it is used as written");
+         "check the figure and its unit; it is used as written");
 }
 
 std::optional<Parsed> Attempt::finish(Parsed parsed, double inside, const units::Unit* unit) const {

@@ -117,7 +117,7 @@ std::optional<std::vector<Heading>> read_header(const CsvRow& header, Diagnostic
         if (!heading) {
             sound = false;
         } else if (std::ranges::count(headings, heading->column, &Heading::column) > 0) {
-            refuse(cell, fmt::format("the column '{}' stands here a second time", cell.scalar),
+            refuse(cell, fmt::format("the column '{}' is given a second time", cell.scalar),
                    "keep one", diagnostics);
             sound = false;
         } else {
@@ -160,11 +160,11 @@ public:
 
     void add(const CsvRow& row) {
         if (row.size() != headings_.size()) {
-            refuse(
-                row.front(),
-                fmt::format("{} cells stand here, the header has {}", row.size(), headings_.size()),
-                "give every row one cell for each column; write decimals with a point",
-                diagnostics_);
+            refuse(row.front(),
+                   fmt::format("this row has {} cells, the header has {}", row.size(),
+                               headings_.size()),
+                   "give every row one cell for each column; write decimals with a point",
+                   diagnostics_);
             return;
         }
         Entry specimen{named(*cell(row, "specimen"), cell(row, "specimen")->scalar),

@@ -45,7 +45,7 @@ void fetch_specimens(Node& root, Files& files, const Loader& load, Diagnostics& 
     }
     if (const Entry* batches = root.find("batches")) {
         refuse(batches->key,
-               "'batches' stand here and in the columns of " + source->file() + " as well",
+               "'batches' are given here and in the columns of " + source->file() + " as well",
                "keep one of the two", diagnostics);
         return;
     }
@@ -155,8 +155,8 @@ private:
         if (record.specified_mpa < lowest_usual_mpa) {
             context_.ask_back(*strength->node,
                               "strength: " + strength->text +
-                                  " is unusual, hardly ever below 1500 psi or 10 MPa",
-                              "look at the figure and its unit once more; it is used as written");
+                                  " is unusual, rarely below 1500 psi or 10 MPa",
+                              "check the figure and its unit; it is used as written");
         }
     }
 

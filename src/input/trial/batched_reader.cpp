@@ -25,22 +25,10 @@ bool is_aggregate(const core::Material& material) {
     return role == Role::coarse || role == Role::fine;
 }
 
-std::vector<core::Material> materials_of(const core::AnyMix& mix) {
+std::vector<core::Material> materials_in(const core::AnyCompleteMix& mix) {
     std::vector<core::Material> materials;
-    if (const auto* submitted = std::get_if<core::SubmittedMix>(&mix)) {
-        for (const core::SubmittedAmount& amount : submitted->amounts) {
-            materials.push_back(amount.material);
-        }
-        return materials;
-    }
-    const auto& selected = std::get<core::Mix>(mix);
-    for (const auto* shares : {&selected.binder, &selected.coarse, &selected.fine}) {
-        for (const core::Share& share : *shares) {
-            materials.push_back(share.material);
-        }
-    }
-    for (const core::Dosage& dosage : selected.admixtures) {
-        materials.push_back(dosage.material);
+    for (const core::Material* material : core::materials_of(mix)) {
+        materials.push_back(*material);
     }
     return materials;
 }
@@ -53,11 +41,11 @@ core::Charged charged(const Parsed& parsed) {
 
 } // namespace
 
-BatchedReader::BatchedReader(const FileContext& context, const core::AnyMix& mix,
+BatchedReader::BatchedReader(const FileContext& context, const core::AnyCompleteMix& mix,
                              std::string mix_file)
     : context_(context)
     , mix_file_(std::move(mix_file))
-    , materials_(materials_of(mix))
+    , materials_(materials_in(mix))
     , meant_(refuse_strangers())
     , moistures_are_told_(refuse_strange_moistures()) {}
 

@@ -13,7 +13,8 @@ namespace boardmark::input {
 /// Reads what went into the mixer of a trial, against the materials of its mix.
 class BatchedReader {
 public:
-    BatchedReader(const FileContext& context, const core::AnyMix& mix, std::string mix_file);
+    BatchedReader(const FileContext& context, const core::AnyCompleteMix& mix,
+                  std::string mix_file);
 
     /// Puts water and materials into the trial. Where one is missing or wrong its fault is told.
     void read(core::Trial& trial) const;

@@ -72,7 +72,7 @@ private:
         if (total < moisture_of_sand.low || total > moisture_of_sand.high) {
             const bool low = total < moisture_of_sand.low;
             ask(one,
-                fmt::format("is unusual for fine aggregate, hardly ever {} {:.0f} %",
+                fmt::format("is unusual for fine aggregate, rarely {} {:.0f} %",
                             low ? "below" : "above",
                             low ? moisture_of_sand.low : moisture_of_sand.high),
                 measure_again);
@@ -91,8 +91,7 @@ private:
                             total_of(*wettest_)),
                 "exchanged, perhaps? sand holds more water than stone; both are used as written");
         } else if (total > highest) {
-            ask(one,
-                fmt::format("is unusual for coarse aggregate, hardly ever above {:.3g} %", highest),
+            ask(one, fmt::format("is unusual for coarse aggregate, rarely above {:.3g} %", highest),
                 measure_again);
         } else if (beside_wet_sand && total < absorption_of(one) / 2) {
             ask(one,

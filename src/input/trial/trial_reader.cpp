@@ -40,7 +40,7 @@ std::optional<int> read_day(const FileContext& context, const TrialOptions& opti
         context.ask_back(*date->node,
                          "trial.date: " + date->text + " is more than ten years before today, " +
                              units::written_date(*options.today),
-                         "look at the year once more; it is used as written");
+                         "check the year; it is used as written");
     }
     return day;
 }
@@ -52,6 +52,22 @@ void read_target(const FileContext& context, core::Trial& trial) {
     if (context.document.text({"trial", "coarse"}) == "as trial") {
         trial.coarse = core::CoarseBasis::as_trial;
     }
+}
+
+/// The trial past the door of `core`, or nothing; then its faults are told.
+std::optional<core::CompleteTrial> enter(const FileContext& context, core::Trial trial) {
+    if (has_errors(context.diagnostics)) {
+        return std::nullopt; // what was refused left values open that the door would refuse again
+    }
+    auto entered = core::complete(std::move(trial));
+    if (const auto* faults = std::get_if<core::Faults>(&entered)) {
+        for (const core::Fault& fault : *faults) {
+            context.refuse(*context.document.find({"trial"})->key, fault.message,
+                           "check the figure and its unit");
+        }
+        return std::nullopt;
+    }
+    return std::get<core::CompleteTrial>(std::move(entered));
 }
 
 std::optional<TrialRecord> build(const FileContext& context, Files& files,
@@ -70,15 +86,19 @@ std::optional<TrialRecord> build(const FileContext& context, Files& files,
         return std::nullopt;
     }
     const std::string mix_file = context.document.text({"mix"}).value_or("");
-    TrialRecord record{
-        .trial = {.mix = std::move(*mix), .water = {}, .batched = {}, .tests = fresh},
-        .mix_file = mix_file,
-        .name = context.document.text({"trial", "name"}).value_or("")};
-    record.date = read_day(context, options);
-    const BatchedReader batched{context, record.trial.mix, mix_file};
-    batched.read(record.trial);
-    read_target(context, record.trial);
-    return record;
+    core::Trial trial{.mix = std::move(*mix), .water = {}, .batched = {}, .tests = fresh};
+    const std::optional<int> date = read_day(context, options);
+    const BatchedReader batched{context, trial.mix, mix_file};
+    batched.read(trial);
+    read_target(context, trial);
+    auto entered = enter(context, std::move(trial));
+    if (!entered) {
+        return std::nullopt;
+    }
+    return TrialRecord{.trial = *std::move(entered),
+                       .mix_file = mix_file,
+                       .name = context.document.text({"trial", "name"}).value_or(""),
+                       .date = date};
 }
 
 } // namespace

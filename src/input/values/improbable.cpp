@@ -1,5 +1,7 @@
 #include <boardmark/input/values/improbable.hpp>
 
+#include <algorithm>
+
 namespace boardmark::input {
 namespace {
 
@@ -26,6 +28,15 @@ std::vector<core::Phrase> improbable_figures(const Diagnostics& diagnostics) {
         }
     }
     return cautions;
+}
+
+void add_improbable_figures(const Diagnostics& diagnostics, std::vector<core::Phrase>& cautions) {
+    auto place = cautions.begin();
+    for (const core::Phrase& caution : improbable_figures(diagnostics)) {
+        if (std::ranges::count(cautions, caution.text, &core::Phrase::text) == 0) {
+            place = cautions.insert(place, caution) + 1;
+        }
+    }
 }
 
 } // namespace boardmark::input

@@ -130,7 +130,7 @@ bool take_likely(Cursor& cursor, const Attempt& attempt, bool is_range, Amounts&
         return false;
     }
     if (!is_range) {
-        attempt.refuse("a likely price stands without a range",
+        attempt.refuse("a likely price is given without a range",
                        "write a range, as in '2 to 4 USD/m likely 3', or one price", start);
         return false;
     }

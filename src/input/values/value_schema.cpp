@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace boardmark::input {
@@ -88,12 +89,27 @@ std::string pattern_of(const Value& value) {
     return ".+";
 }
 
-Schema matching(const std::string& pattern) {
-    return {{"type", "string"}, {"pattern", "^" + pattern + "$"}};
+/// The first spelling of a dimension: "in" of a length.
+std::string_view first_unit(units::Dimension dimension) {
+    const auto units = units::all_units();
+    return std::ranges::find(units, dimension, &units::Unit::dimension)->spelling;
+}
+
+/// A value of the form where the field's own example shows none, for it is a word or a table.
+std::string plain_example(const Value& value) {
+    return value.form == Form::quantity && value.dimensions[0]
+               ? fmt::format("5 {}", first_unit(*value.dimensions[0]))
+               : "2";
+}
+
+std::string message_for(const Value& value, std::string_view example) {
+    const bool shows_none = example.empty() || std::ranges::count(value.words, example) > 0;
+    return fmt::format("write {}, for example {}", described(value),
+                       shows_none ? plain_example(value) : std::string{example});
 }
 
 /// A bare number, which YAML reads as a number, or a fraction, which it reads as a text.
-Schema number_schema(const Value& value) {
+Schema number_schema(const Value& value, std::string_view example) {
     Schema number{{"type", value.form == Form::count ? "integer" : "number"}};
     if (std::isfinite(value.range.low)) {
         number[value.range.low_itself ? "minimum" : "exclusiveMinimum"] = value.range.low;
@@ -101,7 +117,8 @@ Schema number_schema(const Value& value) {
     if (std::isfinite(value.range.high)) {
         number["maximum"] = value.range.high;
     }
-    return {{"anyOf", {number, matching(std::string{number_pattern})}}};
+    return {
+        {"anyOf", {number, matching(std::string{number_pattern}, message_for(value, example))}}};
 }
 
 Schema words_schema(std::span<const std::string_view> words) {
@@ -120,7 +137,7 @@ Schema kinds_schema() {
     return schema;
 }
 
-Schema schema_without_words(const Value& value) {
+Schema schema_without_words(const Value& value, std::string_view example) {
     switch (value.form) {
     case Form::text:
         return {{"type", {"string", "number"}}};
@@ -132,16 +149,54 @@ Schema schema_without_words(const Value& value) {
         return kinds_schema();
     case Form::number:
     case Form::count:
-        return number_schema(value);
+        return number_schema(value, example);
     default:
-        return matching(pattern_of(value));
+        return matching(pattern_of(value), message_for(value, example));
     }
 }
 
 } // namespace
 
-Schema schema_of_value(const Value& value) {
-    Schema schema = schema_without_words(value);
+Schema matching(const std::string& pattern, const std::string& message) {
+    return {{"type", "string"},
+            {"pattern", "^" + pattern + "$"},
+            {"patternErrorMessage", message},
+            {"errorMessage", message}}; // where it is no text at all, as in 'strength: 5000'
+}
+
+std::string described(const Value& value) {
+    switch (value.form) {
+    case Form::number:
+        return "a plain number without a unit";
+    case Form::count:
+        return "a whole number without a unit";
+    case Form::quantity: {
+        std::string quantity{units::describe(*value.dimensions[0])};
+        if (value.dimensions[1]) {
+            quantity += fmt::format(" or {}", units::describe(*value.dimensions[1]));
+        }
+        return quantity + " with its unit";
+    }
+    case Form::window:
+        return "the lowest and the highest value with 'to' between them";
+    case Form::price:
+        return "an amount, a currency and what it is paid for";
+    case Form::price_range:
+        return "a price or a range of prices";
+    case Form::date:
+        return "a year, month and day";
+    case Form::kind:
+        return "a kind of material";
+    case Form::text:
+    case Form::flag:
+    case Form::word:
+        break;
+    }
+    return "a name";
+}
+
+Schema schema_of_value(const Value& value, std::string_view example) {
+    Schema schema = schema_without_words(value, example);
     if (value.words.empty() || value.form == Form::word) {
         return schema;
     }

@@ -7,7 +7,7 @@ namespace boardmark::input {
 namespace {
 
 /// The greatest height of any wall, or nothing where one could not be read.
-std::optional<double> highest_m(const core::Wall& wall) {
+std::optional<double> highest_m(const core::WallWork& wall) {
     double highest = 0;
     for (const core::WallRun& run : wall.runs) {
         if (run.heights.empty()) {
@@ -43,7 +43,7 @@ std::vector<double> read_stock(const Section& section) {
 }
 
 /// Held against each other and the walls: what cannot be built.
-void hold_boards(const Section& section, const core::Boards& boards, const core::Wall& wall) {
+void hold_boards(const Section& section, const core::Boards& boards, const core::WallWork& wall) {
     const auto course_mm = section.number("course");
     if (course_mm && boards.direction == core::BoardDirection::horizontal &&
         *course_mm < boards.face_width_mm) {
@@ -62,7 +62,7 @@ void hold_boards(const Section& section, const core::Boards& boards, const core:
     }
 }
 
-void read_boards(const FileContext& context, core::Wall& wall) {
+void read_boards(const FileContext& context, core::WallWork& wall) {
     const Section section{context, {"boards"}};
     if (!section.stands()) {
         return;
@@ -95,7 +95,7 @@ core::TieKind tie_kind(const std::optional<std::string>& written) {
 }
 
 /// Cones stand on both sides, and between them stays a tie.
-void hold_cones(const Section& section, const core::Wall& wall) {
+void hold_cones(const Section& section, const core::WallWork& wall) {
     auto thinnest = thinnest_mm(wall);
     for (const core::Planter& planter : wall.planters) {
         thinnest = std::min(thinnest.value_or(planter.thickness_mm), planter.thickness_mm);
@@ -106,12 +106,12 @@ void hold_cones(const Section& section, const core::Wall& wall) {
                        "measure it from the face to the end of the tie");
     }
     if (section.value("plug") && wall.ties->plug == true && cone_mm == 0) {
-        section.refuse("plug", " stands without 'cone': there is no hole to close",
+        section.refuse("plug", " is given without 'cone': there is no hole to close",
                        "add for example 'cone: 1 1/2 in', or delete it");
     }
 }
 
-void read_ties(const FileContext& context, core::Wall& wall) {
+void read_ties(const FileContext& context, core::WallWork& wall) {
     const Section section{context, {"ties"}};
     if (!section.stands()) {
         return;
@@ -129,12 +129,12 @@ void read_ties(const FileContext& context, core::Wall& wall) {
     }
     hold_cones(section, wall);
     if (wall.ties->working_load_kn && wall.ties->breaking_load_kn) {
-        section.refuse("breaking_load", " stands beside 'working_load'; a tie is held to one",
+        section.refuse("breaking_load", " is given as well as 'working_load'; a tie has one",
                        "keep the working load; a breaking load is no load that a tie may carry");
     }
 }
 
-void read_edges(const FileContext& context, core::Wall& wall) {
+void read_edges(const FileContext& context, core::WallWork& wall) {
     const Section section{context, {"edges"}};
     if (!section.stands()) {
         return;
@@ -152,7 +152,7 @@ void read_edges(const FileContext& context, core::Wall& wall) {
     }
 }
 
-void read_layout(const FileContext& context, core::Wall& wall) {
+void read_layout(const FileContext& context, core::WallWork& wall) {
     const Section section{context, {"layout"}};
     const auto from = section.text("courses_from");
     wall.layout = {.courses_from = from == "top"    ? core::CoursesFrom::top
@@ -166,13 +166,13 @@ void read_layout(const FileContext& context, core::Wall& wall) {
         if (section.value(key) && (!wall.boards || stands)) {
             section.refuse(key,
                            stands ? ": the boards stand, so there are no courses"
-                                  : " stands without 'boards': there are no courses",
+                                  : " is given without 'boards': there are no courses",
                            "delete it");
         }
     }
 }
 
-void read_joints(const FileContext& context, core::Wall& wall) {
+void read_joints(const FileContext& context, core::WallWork& wall) {
     const Section section{context, {"joints"}};
     wall.joints = {.spacing_m = section.metres("spacing"), .groove_mm = section.number("groove")};
     auto thinnest = thinnest_mm(wall);
@@ -183,13 +183,13 @@ void read_joints(const FileContext& context, core::Wall& wall) {
     }
     if (wall.joints.groove_mm && thinnest && *wall.joints.groove_mm >= *thinnest) {
         section.refuse("groove", " cuts through the thinnest wall",
-                       "a groove weakens the wall, it does not part it");
+                       "a groove weakens the wall; it must not cut it in two");
     }
 }
 
 } // namespace
 
-std::optional<double> thinnest_mm(const core::Wall& wall) {
+std::optional<double> thinnest_mm(const core::WallWork& wall) {
     std::optional<double> thinnest;
     for (const core::WallRun& run : wall.runs) {
         if (run.thickness_mm > 0) {
@@ -199,7 +199,7 @@ std::optional<double> thinnest_mm(const core::Wall& wall) {
     return thinnest;
 }
 
-void read_forms(const FileContext& context, core::Wall& wall) {
+void read_forms(const FileContext& context, core::WallWork& wall) {
     read_boards(context, wall);
     read_ties(context, wall);
     read_edges(context, wall);

@@ -28,7 +28,8 @@ core::WallPlacing read_placing(const FileContext& context) {
     const Parsed* flow = section.value("flow_class");
     const bool by_class = flow && flow->is_word;
     const auto round_trip_h = section.hours("round_trip");
-    refuse_before(section, "end_of_set", "setting", ", when a lift no longer knits");
+    refuse_before(section, "end_of_set", "setting",
+                  ", when a lift can no longer be vibrated together with the next");
     refuse_before(section, "strip_after", section.value("end_of_set") ? "end_of_set" : "setting",
                   ": the concrete has not set");
     refuse_before(section, "soffit_strip_after",

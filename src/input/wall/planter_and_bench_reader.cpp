@@ -52,7 +52,7 @@ core::BenchTop read_bench(const Section& section, std::string_view name) {
     }
     if (depth_mm && bench.overhang_mm > *depth_mm) {
         section.refuse("overhang", " is more than the bench's depth",
-                       "it is the part of the depth that stands free");
+                       "it is the part of the depth that overhangs");
     }
     return bench;
 }
@@ -67,7 +67,7 @@ void refuse_name_of_another(const FileContext& context, const Path& path) {
         if (context.document.find(other)) {
             context.refuse(*context.document.find(path)->key,
                            dotted(path) + ": '" + dotted(other) + "' has this name already",
-                           "give each part a name of its own; results are told by it");
+                           "give each part a name of its own; results name parts by it");
             return;
         }
     }
@@ -75,7 +75,7 @@ void refuse_name_of_another(const FileContext& context, const Path& path) {
 
 } // namespace
 
-void read_parts(const FileContext& context, core::Wall& wall) {
+void read_parts(const FileContext& context, core::WallWork& wall) {
     const Section planters{context, {"planters"}};
     for (const std::string_view name : planters.names()) {
         if (planters.below(name).stands()) {

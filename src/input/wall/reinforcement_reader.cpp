@@ -27,7 +27,8 @@ double bar_mm(const std::optional<core::BarGrid>& grid) {
 }
 
 /// The bars of every layer with the cover outside them, against the thinnest run.
-void hold_in_wall(const Section& section, const core::Reinforcement& bars, const core::Wall& wall) {
+void hold_in_wall(const Section& section, const core::Reinforcement& bars,
+                  const core::WallWork& wall) {
     const auto thinnest = thinnest_mm(wall);
     if (!bars.cover_mm || !thinnest) {
         return;
@@ -43,7 +44,7 @@ void hold_in_wall(const Section& section, const core::Reinforcement& bars, const
 
 /// What the boards take from the cover.
 void hold_against_relief(const Section& section, const core::Reinforcement& bars,
-                         const core::Wall& wall) {
+                         const core::WallWork& wall) {
     if (bars.cover_mm && wall.boards && wall.boards->relief_mm >= *bars.cover_mm) {
         section.refuse("cover", " is not more than 'boards.relief': bars would lie bare",
                        "the cover that counts is measured from the deepest board joint");
@@ -54,7 +55,7 @@ void hold_against_relief(const Section& section, const core::Reinforcement& bars
 
 std::optional<core::Reinforcement> read_reinforcement(const FileContext& context,
                                                       const std::vector<core::BarSize>& sizes,
-                                                      const core::Wall& wall) {
+                                                      const core::WallWork& wall) {
     const Section section{context, {"reinforcement"}};
     if (!section.stands()) {
         return std::nullopt;

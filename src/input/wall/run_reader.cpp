@@ -30,7 +30,7 @@ struct RunReader {
         run.bottom_thickness_mm = bottom.value_or(run.thickness_mm);
         if (bottom && *bottom < run.thickness_mm) {
             section.refuse("bottom_thickness",
-                           ": a wall thinner at its foot than at its top stands on its head",
+                           ": a wall cannot be thinner at its foot than at its top",
                            "'thickness' is that of the top; exchange the two");
         }
     }
@@ -50,8 +50,8 @@ struct RunReader {
         } else if (run.top == core::Top::level && (top || !section.has("top"))) {
             section.context().refuse(*height->key,
                                      dotted(section.path("height")) +
-                                         ": heights by station need 'top', which says how one goes "
-                                         "over into the next",
+                                         ": heights by station need 'top', which says how one "
+                                         "height changes to the next",
                                      "add 'top: stepped' or 'top: sloping'");
         } else if (run.top != core::Top::level) {
             read_heights_by_station(*height);
@@ -77,10 +77,11 @@ struct RunReader {
         for (const Pair& pair : height.pairs) {
             const double station_m = pair.key.number / 1000;
             if (run.heights.empty() && station_m > 0) {
-                section.context().refuse(*pair.key.node,
-                                         place + ": the first station is not 0; the height where "
-                                                 "the run begins is not told",
-                                         "begin with '0 ft' or '0 m'");
+                section.context().refuse(
+                    *pair.key.node,
+                    place +
+                        ": the first station is not 0; the height where the run begins is missing",
+                    "begin with '0 ft' or '0 m'");
             } else if (!run.heights.empty() && station_m <= run.heights.back().station_m) {
                 section.context().refuse(*pair.key.node, place + ": the stations do not increase",
                                          "write them from the beginning of the run to its end");

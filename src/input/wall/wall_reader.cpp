@@ -8,7 +8,7 @@
 namespace boardmark::input {
 namespace {
 
-core::UnitSystem stated_system(const FileContext& context, const core::AnyMix& mix) {
+core::UnitSystem stated_system(const FileContext& context, const core::AnyCompleteMix& mix) {
     const auto stated = context.document.text({"reporting"});
     return stated ? (*stated == "us" ? core::UnitSystem::us : core::UnitSystem::si)
                   : core::system_of(mix);
@@ -18,20 +18,17 @@ std::optional<WallRecord> build(const FileContext& context, Files& files,
                                 const WallOptions& options) {
     context.demand({"title"}, "");
     context.demand({"mix"}, "the wall is of that concrete");
-    core::Wall wall{.title = context.document.text({"title"}).value_or(""),
-                    .system = core::UnitSystem::si,
-                    .mix = {},
-                    .runs = read_runs(context)};
-    read_parts(context, wall);
+    core::WallWork work{.runs = read_runs(context)};
+    read_parts(context, work);
     if (!context.has({"planters"}) && !context.has({"benches"})) {
         context.demand({"walls"}, "planters or benches would do as well");
     }
-    read_forms(context, wall);
-    wall.reinforcement = read_reinforcement(context, options.vocabulary.bars, wall);
-    wall.placing = read_placing(context);
-    wall.mockup = read_mockup(context);
-    wall.order = read_order(context);
-    wall.prices = read_prices(context);
+    read_forms(context, work);
+    work.reinforcement = read_reinforcement(context, options.vocabulary.bars, work);
+    work.placing = read_placing(context);
+    work.mockup = read_mockup(context);
+    work.order = read_order(context);
+    work.prices = read_prices(context);
     auto mix = read_named_mix(
         context, files,
         {.purpose = Purpose::check, .vocabulary = options.vocabulary, .load = options.load},
@@ -39,8 +36,9 @@ std::optional<WallRecord> build(const FileContext& context, Files& files,
     if (!mix) {
         return std::nullopt;
     }
-    wall.mix = std::move(*mix);
-    wall.system = stated_system(context, wall.mix);
+    const core::UnitSystem system = stated_system(context, *mix);
+    core::Wall wall{std::move(work), context.document.text({"title"}).value_or(""), system,
+                    std::move(*mix)};
     hold_flow_class(context, wall, options.vocabulary.flow_classes);
     return WallRecord{std::move(wall), context.document.text({"mix"}).value_or("")};
 }

@@ -20,14 +20,14 @@ void read_corners(const Section& section, core::WallRun& run);
 std::vector<core::Opening> read_openings(const Section& openings, const core::WallRun& run);
 
 /// Planters, bench tops and embedments.
-void read_parts(const FileContext& context, core::Wall& wall);
+void read_parts(const FileContext& context, core::WallWork& wall);
 
 /// Boards, ties, edges, layout and joints, held against the walls that have been read.
-void read_forms(const FileContext& context, core::Wall& wall);
+void read_forms(const FileContext& context, core::WallWork& wall);
 
 std::optional<core::Reinforcement> read_reinforcement(const FileContext& context,
                                                       const std::vector<core::BarSize>& bars,
-                                                      const core::Wall& wall);
+                                                      const core::WallWork& wall);
 
 core::WallPlacing read_placing(const FileContext& context);
 
@@ -42,6 +42,6 @@ void hold_flow_class(const FileContext& context, const core::Wall& wall,
                      const core::FlowClasses& classes);
 
 /// The thinnest run whose shape could be read, or nothing.
-std::optional<double> thinnest_mm(const core::Wall& wall);
+std::optional<double> thinnest_mm(const core::WallWork& wall);
 
 } // namespace boardmark::input

@@ -1,3 +1,4 @@
+#include <boardmark/core/trial/batching_tolerance.hpp>
 #include <boardmark/report/batch/batch_report.hpp>
 
 #include "../writing/names.hpp"
@@ -43,15 +44,29 @@ Json json_of(const core::ShortLoad& load) {
             {"charge", number_or_null(load.cost())}};
 }
 
+/// How far each weight may be off.
+void add_tolerances(const core::Batch& batch, const core::BatchingTolerances& tolerances,
+                    Json& object) {
+    for (std::size_t i = 0; i < batch.items.size(); ++i) {
+        const core::BatchItem& item = batch.items[i];
+        if (!item.by_trial) {
+            object["ingredients"][i]["tolerance_kg"] =
+                core::batching_tolerance_kg(item.role, item.kg, tolerances);
+        }
+    }
+}
+
 } // namespace
 
 std::string json(const BatchResult& result) {
     Json object =
         json_heading("batch", result.title, core::verdicts_of(result.checks), result.inputs);
     object.update(json_of(result.batch));
+    add_tolerances(result.batch, result.tolerances, object);
     object["ordered_m3"] = result.ordered_m3;
     object["charges"] = result.charging.count;
     object["per_charge"] = json_of(result.each);
+    add_tolerances(result.each, result.tolerances, object["per_charge"]);
     object["sacks"] = result.sacks ? json_of(*result.sacks) : Json(nullptr);
     object["site_water"] = result.site_water ? json_of(*result.site_water) : Json(nullptr);
     object["short_load"] = result.short_load ? json_of(*result.short_load) : Json(nullptr);

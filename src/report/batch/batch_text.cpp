@@ -1,7 +1,9 @@
+#include <boardmark/core/trial/batching_tolerance.hpp>
 #include <boardmark/report/batch/batch_report.hpp>
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/unit.hpp>
 
+#include "../writing/blank.hpp"
 #include "../writing/flow.hpp"
 #include "../writing/grid.hpp"
 #include "../writing/html.hpp"
@@ -10,6 +12,7 @@
 #include "../writing/text_sections.hpp"
 #include "../writing/trace.hpp"
 #include "../writing/wrap.hpp"
+#include "reading_text.hpp"
 #include "sack_text.hpp"
 #include "short_load_text.hpp"
 #include "site_water_text.hpp"
@@ -18,6 +21,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace boardmark::report {
 namespace {
@@ -53,28 +57,28 @@ Flow heading(const BatchResult& result, const TextStyle& style) {
         ticket += fmt::format(", in {} equal {} of {}", count, charges_name(result.charging),
                               volume(result.each.volume_m3));
     }
+    Grid signs{{Align::left, Align::left, Align::left, Align::left, Align::left, Align::left,
+                Align::left, Align::left}};
+    signs.add({"order", blank, "revision", blank, "date", blank, "signed", blank});
     return paragraph(ticket + ", at today's moistures", {}) +
-           paragraph(text::printable(result.title), {}) + file_line(result.inputs) + "\n" +
+           paragraph(text::printable(result.title), {}) + file_line(result.inputs) + signs + "\n" +
            verdict_line(result.checks, style.system);
 }
 
 std::string moisture_text(const core::BatchItem& item, UnitSystem system) {
     const double free_kg = *item.free_water_kg;
-    return (free_kg >= 0 ? "wet, at " : "drier than SSD, at ") +
+    return column_name(item.name) + (free_kg >= 0 ? " wet, at " : " drier than SSD, at ") +
            shown({*item.moisture_percent, Measure::percent}, system) +
            (free_kg >= 0 ? ": carries " : ": absorbs ") +
            shown({std::abs(free_kg), Measure::mass}, system) + " of water";
 }
 
-std::string note(const core::BatchItem& item, UnitSystem system) {
+std::string note(const core::BatchItem& item) {
     switch (item.role) {
     case core::Role::water:
-        return "added at the mixer";
+        return "at the mixer";
     case core::Role::binder:
         return item.sacks ? sacks_text(*item.sacks) : "";
-    case core::Role::coarse:
-    case core::Role::fine:
-        return moisture_text(item, system);
     case core::Role::admixture:
         return item.by_trial ? "by trial" : "";
     default:
@@ -99,24 +103,55 @@ std::string weighed(const core::BatchItem& item, UnitSystem system) {
     return item.by_trial ? "" : shown({item.kg, Measure::mass}, system);
 }
 
+/// How far a weight may be off, never more than it may: two digits that count, the rest cut off.
+std::string within(core::Role role, double kg, const BatchResult& result, UnitSystem system) {
+    const std::string_view unit = system == UnitSystem::us ? "lb" : "kg";
+    const double amount =
+        units::unit(unit).from_inside(core::batching_tolerance_kg(role, kg, result.tolerances));
+    const int decimals =
+        amount > 0 ? std::max(0, 1 - static_cast<int>(std::floor(std::log10(amount)))) : 0;
+    constexpr double of_a_conversion = 1e-9;
+    const double step = std::pow(10, -decimals);
+    return "± " + fixed(step * std::floor(amount / step + of_a_conversion), decimals) + " " +
+           std::string{unit};
+}
+
+/// Where the tolerances come from, each work once.
+std::string sources_of_tolerances(const BatchResult& result) {
+    std::vector<std::string> sources;
+    for (const core::BatchItem& item : result.each.items) {
+        const auto& source = core::batching_tolerance(item.role, result.tolerances).source.citation;
+        if (std::ranges::count(sources, source) == 0) {
+            sources.push_back(source);
+        }
+    }
+    return fmt::format("within: {}", fmt::join(sources, "; "));
+}
+
 /// The water at the mixer and the water held back, two rows to weigh apart.
 template <class Row>
 void add_parted_water(const BatchResult& result, const Row& row, UnitSystem system, Grid& grid) {
     const core::SiteWater& water = *result.site_water;
     const auto add = [&](const char* name, const core::WaterAmount& amount, const char* note) {
-        grid.add(row(
-            {name, shown({amount.kg, Measure::mass}, system), water_measure(amount.litres, system)},
-            shown({result.charging.count * amount.kg, Measure::mass}, system), note));
+        grid.add(row({name, shown({amount.kg, Measure::mass}, system),
+                      water_measure(amount.litres, system),
+                      within(core::Role::water, amount.kg, result, system), tick_box, blank},
+                     shown({result.charging.count * amount.kg, Measure::mass}, system), note));
     };
     add("water at the mixer", water.at_mixer, "");
-    add("water held back", water.held_back, "weighed apart; see the order at the mixer");
+    add("water held back", water.held_back, "weighed separately");
 }
 
 /// The items to weigh; where there are several charges, those of one charge and the whole beside.
 Flow text_of_items(const BatchResult& result, UnitSystem system) {
     const bool several = result.charging.count > 1;
-    Grid grid = several ? Grid{{Align::left, Align::right, Align::right, Align::right, Align::left}}
-                        : Grid{{Align::left, Align::right, Align::right, Align::left}};
+    std::vector<Align> columns{Align::left,  Align::right, Align::right,
+                               Align::right, Align::left,  Align::left};
+    if (several) {
+        columns.push_back(Align::right);
+    }
+    columns.push_back(Align::left);
+    Grid grid{columns};
     const auto row = [&](std::vector<std::string> cells, std::string in_all, std::string note) {
         if (several) {
             cells.push_back(std::move(in_all));
@@ -124,19 +159,22 @@ Flow text_of_items(const BatchResult& result, UnitSystem system) {
         cells.push_back(std::move(note));
         return cells;
     };
-    grid.head(row({"", "weigh", "or measure"}, fmt::format("all {}", result.charging.count), ""));
+    grid.head(row({"", "weigh", "or measure", "within", "", "weighed"},
+                  fmt::format("all {}", result.charging.count), ""));
     for (std::size_t i = 0; i < result.each.items.size(); ++i) {
         const core::BatchItem& item = result.each.items[i];
         if (item.role == core::Role::water && result.each.held_back_kg > 0) {
             add_parted_water(result, row, system, grid);
             continue;
         }
-        grid.add(row({column_name(item.name), weighed(item, system), measured(item, system)},
-                     weighed(result.batch.items[i], system), note(item, system)));
+        grid.add(
+            row({column_name(item.name), weighed(item, system), measured(item, system),
+                 item.by_trial ? "" : within(item.role, item.kg, result, system), tick_box, blank},
+                weighed(result.batch.items[i], system), note(item)));
     }
-    grid.add(row({"total", shown({result.each.mass_kg, Measure::mass}, system), ""},
+    grid.add(row({"total", shown({result.each.mass_kg, Measure::mass}, system), "", "", "", ""},
                  shown({result.batch.mass_kg, Measure::mass}, system), ""));
-    return grid;
+    return Flow{grid} + paragraph(sources_of_tolerances(result), {.first = "  ", .other = "  "});
 }
 
 /// What the rounded weights fill, where that is not what was asked for.
@@ -158,6 +196,12 @@ Flow text_of_facts(const BatchResult& result, UnitSystem system) {
                            ", of these weights, all free water and the admixtures' liquid counted" +
                            (any_by_trial ? " but for what is dosed by trial" : "")});
     add_yield(batch, system, facts);
+    std::string label = "moisture";
+    for (const core::BatchItem& item : batch.items) {
+        if (item.moisture_percent) {
+            facts.add({std::exchange(label, ""), moisture_text(item, system)});
+        }
+    }
     const std::string free_water = shown({std::abs(batch.free_water_kg), Measure::mass}, system);
     facts.add({"aggregates",
                batch.free_water_kg >= 0
@@ -170,19 +214,23 @@ Flow text_of_facts(const BatchResult& result, UnitSystem system) {
 }
 
 /// The name of a section, with what it counts where there are several charges.
-Flow charge_section(const std::string& name, const BatchResult& result) {
-    return section(result.charging.count > 1
-                       ? fmt::format("{}, each of {} {}", name, result.charging.count,
-                                     charges_name(result.charging))
-                       : name);
+std::string charge_name(const std::string& name, const BatchResult& result) {
+    return result.charging.count > 1 ? fmt::format("{}, each of {} {}", name, result.charging.count,
+                                                   charges_name(result.charging))
+                                     : name;
 }
 
-} // namespace
+Flow charge_section(const std::string& name, const BatchResult& result) {
+    return section(charge_name(name, result));
+}
 
-Flow flow_of(const BatchResult& result, const TextStyle& style) {
+/// The ticket, down to its cautions.
+Flow ticket(const BatchResult& result, const TextStyle& style) {
     Flow page = heading(result, style);
-    page += charge_section("WEIGH", result) + text_of_items(result, style.system);
+    page += wide_section(charge_name("WEIGH", result)) + text_of_items(result, style.system);
     page += charge_section("THIS BATCH", result) + text_of_facts(result, style.system);
+    page += section("WRITE DOWN, in the order of the trial file") +
+            text_of_readings(result, style.system);
     if (result.sacks) {
         page += charge_section("WHOLE SACKS", result) + text_of_sacks(result, style);
     }
@@ -193,9 +241,12 @@ Flow flow_of(const BatchResult& result, const TextStyle& style) {
     if (result.short_load) {
         page += section("DELIVERY") + text_of_short_load(*result.short_load, style.system);
     }
-    page += section("AT THE MIXER, in this order") + text_of_order(result.each.order, style) +
-            text_of_cautions(result.each.cautions, style);
-    page += section("CHECKS") + text_of_checks(result.checks, style.system);
+    return page + section("AT THE MIXER, in this order") + text_of_order(result.each.order, style) +
+           text_of_cautions(result.each.cautions, style);
+}
+
+Flow reasons_and_cautions(const BatchResult& result, const TextStyle& style) {
+    Flow page;
     if (style.explain) {
         page +=
             folded_section("REASONS") + text_of_reasons(result.proportions.worksheet.steps, style);
@@ -205,13 +256,42 @@ Flow flow_of(const BatchResult& result, const TextStyle& style) {
            text_of_cautions(result.proportions.worksheet.cautions, style);
 }
 
+Flow flow_of(const BatchResult& result, const TextStyle& style) {
+    return ticket(result, style) + section("CHECKS") + text_of_checks(result.checks, style.system) +
+           reasons_and_cautions(result, style);
+}
+
+/// What fails or is to be watched, whole; what is open stands in the headline.
+std::vector<core::Check> spoken_of(const std::vector<core::Check>& checks) {
+    std::vector<core::Check> spoken;
+    for (const core::Check& check : checks) {
+        if (check.verdict == core::Verdict::fails || check.verdict == core::Verdict::watch) {
+            spoken.push_back(check);
+        }
+    }
+    return spoken;
+}
+
+/// The sheet that goes to the mixer.
+Flow sheet_of(const BatchResult& result, const TextStyle& style) {
+    Flow page = ticket(result, style);
+    if (const auto checks = spoken_of(result.checks); !checks.empty()) {
+        page += section("CHECKS") + text_of_checks(checks, style.system);
+    }
+    return page + reasons_and_cautions(result, style);
+}
+
+} // namespace
+
 std::string text(const BatchResult& result, const TextStyle& style) {
     return written(flow_of(result, style) + "\n" + trace_line(result.inputs), style);
 }
 
 std::string html(const BatchResult& result, const TextStyle& style) {
-    return html_of(flow_of(result, style),
-                   {.title = result.title, .command = "batch", .inputs = result.inputs});
+    return html_of(sheet_of(result, style), {.title = result.title,
+                                             .command = "batch",
+                                             .inputs = result.inputs,
+                                             .one_sheet = true});
 }
 
 } // namespace boardmark::report

@@ -1,13 +1,12 @@
 #include "short_load_text.hpp"
 
 #include "../writing/quantity_format.hpp"
-#include "../writing/wrap.hpp"
 
 #include <fmt/format.h>
 
 namespace boardmark::report {
 
-std::string text_of_short_load(const core::ShortLoad& load, core::UnitSystem system) {
+Flow text_of_short_load(const core::ShortLoad& load, core::UnitSystem system) {
     const auto volume = [&](double m3) { return shown({m3, core::Measure::volume}, system); };
     const std::string loads =
         load.loads == 1 ? "one load of " + volume(load.each_m3)
@@ -23,7 +22,7 @@ std::string text_of_short_load(const core::ShortLoad& load, core::UnitSystem sys
         text += fmt::format("{} short{}. Ask what the supplier charges for that.",
                             volume(load.short_m3), load.loads == 1 ? "" : " each");
     }
-    return wrapped(text, {.first = "  ", .other = "  "});
+    return paragraph(text, {.first = "  ", .other = "  "});
 }
 
 } // namespace boardmark::report

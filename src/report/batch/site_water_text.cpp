@@ -25,9 +25,9 @@ std::string limit_text(const core::SiteWater& water, const TextStyle& style) {
     case core::WaterLimit::mix:
         return ratio + ", the mix's own: no higher one is known to reach the strength";
     case core::WaterLimit::reducer:
-        return ratio + "; with a high-range reducer no water goes in beyond what was held back";
+        return ratio + "; with a high-range reducer add no water beyond what was held back";
     case core::WaterLimit::binder:
-        return ratio + "; the least cementitious material allows no more";
+        return ratio + "; the minimum cementitious material allows no more";
     }
     return ratio;
 }
@@ -74,13 +74,13 @@ std::string share_allowed(const core::SiteWater& water, core::UnitSystem system)
     }
     return beyond.kg > 0 ? "the water held back and " +
                                amount_text(rounded_down(beyond, system), system) + " besides"
-                         : "of the water held back no more than " +
+                         : "of the water held back, no more than " +
                                amount_text(rounded_down(water.may_be_added, system), system);
 }
 
 std::string allowed(const core::SiteWater& water, const TextStyle& style) {
     if (water.may_be_added.kg <= 0) {
-        return water.held_back.kg > 0 ? "none; the water held back stays out" : "none";
+        return water.held_back.kg > 0 ? "none; do not add the water held back" : "none";
     }
     std::string text = share_allowed(water, style.system) + "; w/cm is then " +
                        shown({water.w_cm_then, Measure::w_cm}, style.system);

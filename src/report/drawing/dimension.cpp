@@ -14,18 +14,29 @@ namespace {
 constexpr double tick_mm = 0.9;
 constexpr double chain_row_mm = 3.0;
 
-double rounded_inches(double inches) {
+double inches_of(double metres) {
+    return units::unit("in").from_inside(1000 * metres);
+}
+
+double sixteenths(double inches) {
+    return units::nearest({.amount = inches, .step = 1.0 / 16});
+}
+
+/// A long length that is no sixteenth of an inch, because it was divided.
+bool is_divided(double inches) {
     constexpr double reading_error = 0.002;
     constexpr double foot = 12;
-    const double sixteenth = units::nearest({.amount = inches, .step = 1.0 / 16});
-    return inches < foot || std::abs(sixteenth - inches) <= reading_error
-               ? sixteenth
-               : units::nearest({.amount = inches, .step = 0.5});
+    return inches >= foot && std::abs(sixteenths(inches) - inches) > reading_error;
+}
+
+double rounded_inches(double inches) {
+    return is_divided(inches) ? units::nearest({.amount = inches, .step = 1.0 / 8})
+                              : sixteenths(inches);
 }
 
 std::string feet_and_inches(double metres) {
     constexpr double inches_in_foot = 12;
-    const double inches = rounded_inches(units::unit("in").from_inside(1000 * metres));
+    const double inches = rounded_inches(inches_of(metres));
     const double feet = std::floor(inches / inches_in_foot);
     return feet < 1 ? units::inch_fraction(inches) + " in"
                     : fmt::format("{:.0f} ft {} in", feet,
@@ -42,6 +53,10 @@ void tick_at(PaperPoint place, View& view) {
 std::string dimension(double metres, core::UnitSystem system) {
     return system == core::UnitSystem::us ? feet_and_inches(metres)
                                           : fmt::format("{:.0f} mm", 1000 * metres);
+}
+
+bool is_shown_to_an_eighth(double metres, core::UnitSystem system) {
+    return system == core::UnitSystem::us && is_divided(inches_of(metres));
 }
 
 double draw_chain(const Chain& chain, core::UnitSystem system, View& view) {

@@ -9,9 +9,12 @@
 
 namespace boardmark::report {
 
-/// A length as a drawing says it: "8 ft 7 in", "5 1/2 in", "2613 mm". What is no sixteenth of an
-/// inch, because it was divided, is shown to the nearest half inch from a foot on.
+/// A length as a drawing says it: "8 ft 6 7/8 in", "5 1/2 in", "2613 mm". What is no sixteenth of
+/// an inch, because it was divided, is shown to the nearest eighth of an inch from a foot on.
 std::string dimension(double metres, core::UnitSystem system);
+
+/// Whether a drawing rounds a length so: a chain of such lengths may not add up.
+bool is_shown_to_an_eighth(double metres, core::UnitSystem system);
 
 /// What a chain of dimensions is drawn from.
 struct Chain {

@@ -209,7 +209,7 @@ std::vector<Sheet> sheets_of_part(const DrawingResult& result, const SheetWishes
     const auto most_lines = static_cast<std::size_t>(most_notes_mm / note_row_mm);
     if (lines.size() > most_lines) {
         lines.resize(most_lines);
-        lines.back() = "The rest is told by 'boardmark wall'.";
+        lines.back() = "'boardmark wall' tells the rest.";
     }
     const double notes_mm = key_mm + note_row_mm * static_cast<double>(lines.size()) + 2;
     const SheetSize room = room_beside(notes_mm, size);

@@ -20,14 +20,14 @@ struct Meaning {
 
 constexpr Meaning meanings[] = {
     {Ink::board, "board"},
-    {Ink::sliver, "cut course or board too narrow to look meant"},
+    {Ink::sliver, "cut course or board too narrow to look intended"},
     {Ink::contraction_joint, "contraction joint, corner"},
     {Ink::lift, "line between lifts"},
     {Ink::tie, "tie"},
-    {Ink::hardest_tie, "hardest loaded ties"},
+    {Ink::hardest_tie, "most loaded ties"},
     {Ink::opening, "niche; crossed: opening"},
     {Ink::bar, "bar cut across"},
-    {Ink::standing_bar, "bar that stands"},
+    {Ink::standing_bar, "upright bar"},
     {Ink::pressure, "pressure of the fresh concrete"},
     {Ink::form_rating, "pressure that the forms are made for"},
     {Ink::match_line, "match line"},
@@ -111,6 +111,13 @@ void tell_elevations(const DrawingResult& result, const std::string& part, core:
         if (const core::DrawnTie* tie = core::hardest_tie(elevation)) {
             hardest_kn = std::max(hardest_kn, tie->load_kn);
         }
+        if (std::ranges::any_of(elevation.joints, [&](const core::FaceJoint& joint) {
+                return is_shown_to_an_eighth(joint.x_m, system);
+            })) {
+            add_once("Divided lengths are shown to 1/8 in and may not add up: set out from the "
+                     "whole length.",
+                     notes);
+        }
         if (elevation.chamfer_m > 0) {
             add_once(fmt::format("Edges and openings are chamfered by {}.",
                                  dimension(elevation.chamfer_m, system)),
@@ -118,7 +125,7 @@ void tell_elevations(const DrawingResult& result, const std::string& part, core:
         }
     }
     if (hardest_kn > 0) {
-        notes.push_back("Hardest loaded tie: " + shown({hardest_kn, core::Measure::force}, system) +
+        notes.push_back("Most loaded tie: " + shown({hardest_kn, core::Measure::force}, system) +
                         ".");
     }
 }
@@ -133,13 +140,12 @@ void tell_section(const DrawingResult& result, const std::string& part, core::Un
     if (const auto& bars = result.wall.reinforcement;
         bars && (!section->bars.empty() || !section->standing.empty())) {
         notes.push_back(told(*bars, system));
-        notes.emplace_back(
-            "Bars along the wall are drawn outside those that stand, the lowest half "
-            "a space up: the file states size, spacing and cover, not places.");
+        notes.emplace_back("Bars along the wall are drawn outside the upright ones, the lowest "
+                           "half a space up: the file states size, spacing and cover, not places.");
     }
     if (!section->footing.empty()) {
-        notes.emplace_back("The footing is drawn centred, and the ground is not drawn: the file "
-                           "states neither.");
+        notes.emplace_back("The footing is drawn centred and the ground is not drawn: the file "
+                           "does not say where they are.");
     }
     if (!section->pressure.empty()) {
         notes.push_back(words(core::form_caution(), core::UnitSystem::si));

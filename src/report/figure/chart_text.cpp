@@ -20,13 +20,15 @@
 namespace boardmark::report {
 namespace {
 
-constexpr std::size_t strip_width = 41;
+constexpr std::size_t widest_strip = 41;
+constexpr std::size_t narrowest_strip = 15;
 
 /// The strip on which one row of the chart is drawn.
 class Strip {
 public:
-    explicit Strip(const ChartResult& result)
-        : chart_(result.chart)
+    Strip(const ChartResult& result, std::size_t width)
+        : width_(width)
+        , chart_(result.chart)
         , target_(core::common_target(result.points)) {
         for (const core::ChartPoint& point : result.points) {
             stretch(point.value);
@@ -38,7 +40,7 @@ public:
 
     /// Lines of the chart and, over them, the value.
     std::string row(double value, core::ChartSignal signal) const {
-        std::string cells(strip_width, ' ');
+        std::string cells(width_, ' ');
         for (const auto& [at, mark] : lines()) {
             cells[cell_of(at)] = mark;
         }
@@ -72,11 +74,12 @@ private:
     }
 
     std::size_t cell_of(double value) const {
-        const double width = *high_ - *low_;
-        const double part = width > 0 ? (value - *low_) / width : 0.5;
-        return static_cast<std::size_t>(std::lround(part * (strip_width - 1)));
+        const double span = *high_ - *low_;
+        const double part = span > 0 ? (value - *low_) / span : 0.5;
+        return static_cast<std::size_t>(std::lround(part * static_cast<double>(width_ - 1)));
     }
 
+    std::size_t width_; ///< columns
     const core::ControlChart& chart_;
     std::optional<double> target_;
     std::optional<double> low_;
@@ -106,7 +109,7 @@ Flow heading(const ChartResult& result, const TextStyle& style) {
     const std::string& first = result.points.front().date;
     const std::string& last = result.points.back().date;
     return paragraph("Record " + text::printable(result.title), {}) +
-           record_headline("A chart tells whether the work is steady; " + signals_text(result)) +
+           record_headline("A chart shows whether the work is steady; " + signals_text(result)) +
            paragraph(what, {}) +
            paragraph(number_word(result.points.size()) +
                          (first == last ? " on " + first : ", " + first + " to " + last),
@@ -162,14 +165,22 @@ Flow rows(const ChartResult& result, const TextStyle& style) {
         values.push_back(shown({point.value, result.charted.measure}, style.system));
         value_width = std::max(value_width, shown_width(values.back()));
     }
-    const Strip strip{result};
+    constexpr std::string_view widest_signal = "outside";
+    const std::size_t before = 2 + shown_width(result.points.front().date) + 2 + batch_width + 2 +
+                               value_width + 2; // two blanks part the columns
+    const std::size_t behind = 2 + widest_signal.size();
+    const bool is_beside = before + narrowest_strip + behind <= style.width;
+    const std::size_t room = is_beside ? style.width - before - behind : widest_strip;
+    const Strip strip{result, std::min(room, widest_strip)};
+    const std::string parting = is_beside ? "  " : "\n      ";
     std::string text;
     for (std::size_t i = 0; i < result.points.size(); ++i) {
         const core::ChartPoint& point = result.points[i];
         const core::ChartSignal signal = result.chart.signals[i];
-        std::string line = fmt::format(
-            "  {}  {}  {}  {}  {}", point.date, padded_right(column_name(point.batch), batch_width),
-            padded_left(values[i], value_width), strip.row(point.value, signal), name_of(signal));
+        std::string line = fmt::format("  {}  {}  {}{}{}  {}", point.date,
+                                       padded_right(column_name(point.batch), batch_width),
+                                       padded_left(values[i], value_width), parting,
+                                       strip.row(point.value, signal), name_of(signal));
         line.erase(line.find_last_not_of(' ') + 1);
         text += line + "\n";
     }
@@ -195,8 +206,8 @@ Flow notes(const ChartResult& result) {
                                         rules.firm_count.value) +
                             cited(rules.firm_count) + ".");
     }
-    sentences.push_back("The limits come from the values themselves: they tell whether the work is "
-                        "steady, not whether the concrete meets what is asked.");
+    sentences.push_back("The limits come from the values themselves: they show whether the work is "
+                        "steady, not whether the concrete meets its requirements.");
     Flow text;
     for (const std::string& sentence : sentences) {
         text += paragraph(sentence, {.first = "  ", .other = "      "});

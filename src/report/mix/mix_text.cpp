@@ -124,7 +124,7 @@ Flow text_of_requirements(const core::Requirements& requirements, UnitSystem sys
     grid.add({"slump", slump_text(requirements, system)});
     grid.add({"air", air_text(requirements, system)});
     if (requirements.minimum_binder_kg_m3) {
-        const std::string least = "least cementitious material";
+        const std::string least = "minimum cementitious material";
         grid.add({system == UnitSystem::us ? in_us_trade_words(least) : least,
                   shown({*requirements.minimum_binder_kg_m3, Measure::concentration}, system)});
     }

@@ -1,7 +1,7 @@
 #include <boardmark/report/strength/record_report.hpp>
 
 #include "../writing/json_values.hpp"
-#include "../writing/quantity_format.hpp"
+#include "../writing/measure_units.hpp"
 #include "record_counts.hpp"
 
 namespace boardmark::report {

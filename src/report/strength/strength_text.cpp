@@ -148,15 +148,14 @@ Flow text_of_projections(const StrengthResult& result, UnitSystem system) {
                           {"  ", "  "});
             continue;
         }
-        text += paragraph(
-            fmt::format(
-                "{}: strength at {} is {:.3f} times that at {}, by {} batches tested at both; "
-                "one further batch lies between {:.3f} and {:.3f} times (95 %). Holds from {} "
-                "to {} at {}.",
-                early, age, projection.ratio, early, projection.pairs, projection.low_ratio,
-                projection.high_ratio, strength_text(projection.lowest_early_mpa, system),
-                strength_text(projection.highest_early_mpa, system), early),
-            {"  ", "  "});
+        text += paragraph(fmt::format("{}: strength at {} is {:.3f} times that at {}, by {} "
+                                      "batches tested at both; one further batch lies between "
+                                      "{:.3f} and {:.3f} times (95 %). Valid from {} to {} at {}.",
+                                      early, age, projection.ratio, early, projection.pairs,
+                                      projection.low_ratio, projection.high_ratio,
+                                      strength_text(projection.lowest_early_mpa, system),
+                                      strength_text(projection.highest_early_mpa, system), early),
+                          {"  ", "  "});
     }
     return text;
 }

@@ -1,5 +1,6 @@
 #include "added_cost_report.hpp"
 
+#include "../writing/measure_units.hpp"
 #include "../writing/names.hpp"
 #include "../writing/quantity_format.hpp"
 
@@ -28,16 +29,16 @@ Flow flow_of_added_cost(const core::AddedCost& added, core::UnitSystem system) {
     Flow flow = grid;
     if (!added.most_moving.empty()) {
         flow += paragraph("The price of " + in_words(added.most_moving) +
-                              " moves the total most. Low is all low prices of what is added less "
-                              "all high prices of what it replaces.",
+                              " moves the total most. Low takes every low price of what is added, "
+                              "less every high price of what it replaces.",
                           {"  ", "  "});
     }
     if (added.reducer_in_concrete_per_m3) {
-        flow +=
-            paragraph("The reducer less the binder that it saves, " + added.currency + " " +
-                          shown({*added.reducer_in_concrete_per_m3, core::Measure::money}, system) +
-                          " by the mix file's prices, is in the price of the concrete.",
-                      {"  ", "  "});
+        flow += paragraph(
+            "The cost of the reducer, less that of the binder it saves, " + added.currency + " " +
+                shown({*added.reducer_in_concrete_per_m3, core::Measure::money}, system) +
+                " by the mix file's prices, is included in the price of the concrete.",
+            {"  ", "  "});
     }
     if (!added.missing.empty()) {
         std::string names;

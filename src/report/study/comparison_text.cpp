@@ -92,30 +92,20 @@ std::vector<Grid> blocks(const ComparisonResult& result, const std::vector<Compa
     return grids;
 }
 
-bool fits_the_page(const Grid& grid) {
-    const std::string text = grid.text();
-    std::size_t start = 0;
-    for (std::size_t end; (end = text.find('\n', start)) != std::string::npos; start = end + 1) {
-        if (shown_width(text.substr(start, end - start)) > page_width) {
-            return false;
-        }
-    }
-    return true;
-}
-
 /// As many columns beside each other as fit, at least one.
 std::vector<Grid> fitting_blocks(const ComparisonResult& result,
-                                 const std::vector<ComparisonRow>& rows) {
+                                 const std::vector<ComparisonRow>& rows, std::size_t width) {
+    const auto fits = [&](const Grid& grid) { return grid.natural_width() <= width; };
     std::size_t in_a_block = most_columns_of_a_block;
     auto grids = blocks(result, rows, in_a_block);
-    while (in_a_block > 1 && !std::ranges::all_of(grids, fits_the_page)) {
+    while (in_a_block > 1 && !std::ranges::all_of(grids, fits)) {
         grids = blocks(result, rows, --in_a_block);
     }
     return grids;
 }
 
-Flow text_of_figures(const ComparisonResult& result, core::UnitSystem system) {
-    auto rows = comparison_rows(result, system);
+Flow text_of_figures(const ComparisonResult& result, const TextStyle& style) {
+    auto rows = comparison_rows(result, style.system);
     if (result.only_different) {
         std::erase_if(rows, [](const ComparisonRow& row) { return row.is_equal(); });
         if (rows.empty()) {
@@ -123,7 +113,7 @@ Flow text_of_figures(const ComparisonResult& result, core::UnitSystem system) {
         }
     }
     Flow text;
-    for (const Grid& grid : fitting_blocks(result, rows)) {
+    for (const Grid& grid : fitting_blocks(result, rows, style.width)) {
         text += text.blocks().empty() ? Flow{grid} : Flow{"\n"} + grid;
     }
     return text;
@@ -228,7 +218,7 @@ const std::string how_to_read =
 
 Flow flow_of(const ComparisonResult& result, const TextStyle& style) {
     Flow page = heading(result, style);
-    page += section("SIDE BY SIDE") + text_of_figures(result, style.system);
+    page += section("SIDE BY SIDE") + text_of_figures(result, style);
     page += section("WHAT DECIDES") + text_of_cautions(result.summary, style);
     page += text_of_compared_checks(result, style.system);
     if (const Flow remarks = text_of_remarks(result, style.system); !remarks.blocks().empty()) {

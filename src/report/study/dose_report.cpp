@@ -112,32 +112,32 @@ Flow text_of_points(const core::DoseResponse& response, UnitSystem system) {
 
 std::string limits_text(const core::DoseResponse& response, UnitSystem system) {
     if (response.limits_hold_from) {
-        return "With less water no limit is broken from " +
+        return "With less water no check fails from " +
                shown({response.points[*response.limits_hold_from].ml_100kg, Measure::dose},
                      system) +
                " on.";
     }
-    return response.limits_hold_at_last
-               ? "With less water no limit is broken at any dose."
-               : "With less water a limit is still broken at the last dose: 'boardmark compare' "
-                 "says which.";
+    return response.limits_hold_at_last ? "With less water no check fails at any dose."
+                                        : "With less water a check still fails at the last dose: "
+                                          "'boardmark compare' says which.";
 }
 
 std::string cost_words(const core::DoseResponse& response, UnitSystem system) {
     if (const auto reason = why_no_cost(response)) {
-        return "Where cost starts to rise is not known; cost: " + words(*reason, system) + ".";
+        return "It is not known where cost starts to rise; cost: " + words(*reason, system) + ".";
     }
     const std::size_t failing = response.failing_less_binder();
     if (failing == response.points.size()) {
-        return "With less binder every dose breaks a limit: none is the cheapest.";
+        return "With less binder a check fails at every dose: none is called the cheapest.";
     }
     if (!response.cheapest) {
-        return "Where cost starts to rise is not known: a price is missing.";
+        return "It is not known where cost starts to rise: a price is missing.";
     }
     const std::size_t cheapest = *response.cheapest;
     const std::string dose = shown({response.points[cheapest].ml_100kg, Measure::dose}, system);
     if (failing > 0) {
-        return "With less binder cost is least at " + dose + " of the doses that break no limit.";
+        return "With less binder cost is least at " + dose +
+               " among the doses at which no check fails.";
     }
     return cheapest == 0 ? "With less binder cost rises from the first dose on: the reducer costs "
                            "more than the binder it saves."
@@ -180,7 +180,7 @@ Flow flow_of(const DoseResult& result, const TextStyle& style) {
     });
     page +=
         section("WHAT IT SHOWS") +
-        (any_partial ? paragraph("A cost with + is the least it can be: a price is missing.",
+        (any_partial ? paragraph("A cost with + is at least that much: a price is missing.",
                                  {"  - ", "    "})
                      : Flow{}) +
         paragraph(limits_text(response, style.system), {"  - ", "    "}) +

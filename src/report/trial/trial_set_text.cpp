@@ -46,10 +46,11 @@ Flow text_of_failing(const core::TrialSet& set) {
     }
     return broken.empty()
                ? Flow{}
-               : paragraph(fmt::format("What fails, fails at {}; see the checks. A trial may, for "
-                                       "the sake of the line; the wall may not.",
-                                       fmt::join(broken, ", ")),
-                           {});
+               : paragraph(
+                     fmt::format("What fails, fails at {}; see the checks. A trial may fail a "
+                                 "limit for the sake of the strength line; the wall may not.",
+                                 fmt::join(broken, ", ")),
+                     {});
 }
 
 Flow heading(const TrialSetResult& result, UnitSystem system) {
@@ -156,7 +157,7 @@ Flow text_of_table(const TrialSetResult& result, UnitSystem system) {
         if (result.batch_m3) {
             add_batches(result, *first, system, table);
         }
-        table.add_heading("held against the limits");
+        table.add_heading("checked against the limits");
         table.add("requirements not met", cells(result.set, [](const SolvedTrial& mix) {
                       const auto count = std::ranges::count(mix.checks, core::Verdict::fails,
                                                             &core::Check::verdict);

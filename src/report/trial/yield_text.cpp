@@ -82,7 +82,7 @@ std::string relative_yield_text(const YieldResult& result) {
         return text + ": is the intended volume right?";
     }
     return check->verdict == core::Verdict::holds
-               ? text + ": the intended volume, as far as one density test can tell"
+               ? text + ": the intended volume, within what one density test can show"
            : relative < 1 ? text + ": less concrete than intended"
                           : text + ": more concrete than intended";
 }
@@ -97,7 +97,7 @@ Flow text_of_findings(const YieldResult& result, UnitSystem system) {
     grid.add({"density", in_units(yield.density_kg_m3, Measure::fresh_density)});
     grid.add({"yield", in_units(yield.volume_m3, Measure::volume, one_digit_more) + ", intended " +
                            in_units(yield.intended_volume_m3, Measure::volume, one_digit_more) +
-                           fmt::format("; the digits written down leave {:.2g} % open",
+                           fmt::format(", reading precision ±{:.2g} %",
                                        100 * yield.volume_uncertainty_m3 / yield.volume_m3)});
     grid.add({"relative yield", relative_yield_text(result)});
     grid.add({"air", air_found(yield, system)});
@@ -157,18 +157,18 @@ Flow text_of_sheet(const std::vector<SheetRow>& rows, double volume_m3, UnitSyst
     return grid +
            paragraph(
                "Weights for " + shown({volume_m3, Measure::volume}, system, one_digit_more) +
-                   " with the aggregates as wet as in this trial; per volume the water is all "
-                   "mixing water and the aggregates are saturated surface-dry.",
+                   " with the aggregates as wet as in this trial. In the columns per volume the "
+                   "water is all mixing water and the aggregates are saturated surface-dry.",
                {"  ", "  "});
 }
 
 std::string lever_text(const core::NextTrial& next) {
     if (next.lever == core::Lever::water) {
-        return "The lever is the water; cementitious material follows it at the w/cm of the mix.";
+        return "Correct the water; the cementitious material follows it at the w/cm of the mix.";
     }
-    return next.dose ? "The lever is the dose of " + text::printable(next.dose->reducer) +
-                           ", not the water."
-                     : "The lever is the dose of the reducer that was left out, not the water.";
+    return next.dose
+               ? "Correct the dose of " + text::printable(next.dose->reducer) + ", not the water."
+               : "Correct the dose of the reducer that was left out, not the water.";
 }
 
 /// What to change on the batch sheet, in words.

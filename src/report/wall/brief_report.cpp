@@ -8,7 +8,7 @@
 #include "../writing/html.hpp"
 #include "../writing/json_values.hpp"
 #include "../writing/long_table.hpp"
-#include "../writing/quantity_format.hpp"
+#include "../writing/measure_units.hpp"
 #include "../writing/text_sections.hpp"
 #include "../writing/trace.hpp"
 #include "../writing/verdicts.hpp"
@@ -67,26 +67,6 @@ Flow flow_of(const BriefResult& result, const TextStyle& style) {
         page += paragraph(source_text(source), item);
     }
     return page + section("CAUTIONS") + items_of(result.brief.cautions, style.system);
-}
-
-/// A sentence in SI with the figures it speaks of.
-Json json_of_item(const core::Phrase& phrase) {
-    Json values = Json::object();
-    for (const core::Argument& argument : phrase.arguments) {
-        if (const auto* quantity = std::get_if<core::Quantity>(&argument.value)) {
-            values[argument.name] = {{"value", quantity->value},
-                                     {"unit", si_unit(quantity->measure)}};
-        }
-    }
-    return {{"text", words(phrase, core::UnitSystem::si)}, {"values", std::move(values)}};
-}
-
-Json json_of_items(const std::vector<core::Phrase>& phrases) {
-    Json items = Json::array();
-    for (const core::Phrase& phrase : phrases) {
-        items.push_back(json_of_item(phrase));
-    }
-    return items;
 }
 
 /// Whether a sentence tells of a pressure or a tie: the caution then stands in its own row.

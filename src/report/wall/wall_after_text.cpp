@@ -28,8 +28,9 @@ std::string face_text(const core::AfterPlacing& after, UnitSystem system) {
                              stripping_hours(*earliest_h, system) + " on, all faces at one age: ";
     return after.strip.by_strength_h && after.strip.by_time_h != earliest_h
                ? from + "the face is then expected to have the " + needed +
-                     " that it needs, an estimate on the slow side; tests of strength decide."
-               : from + "hours in warm air are counted, and it has set and had time for " + needed +
+                     " that it needs, an estimate on the slow side; strength tests decide."
+               : from + "only hours in warm air count; by then it has set and had time to reach " +
+                     needed +
                      " if it hardens as plain concrete does; the checks say what that leaves open.";
 }
 
@@ -40,12 +41,12 @@ std::string soffit_text(const core::SoffitAge& age, UnitSystem system) {
     }
     const auto earliest_h = age.earliest_h();
     if (!earliest_h) {
-        return text + ": nothing known tells when its form and props may go.";
+        return text + ": it is not known when its form and props may be removed.";
     }
     return text + ": form and props not before " + stripping_hours(*earliest_h, system) +
-           (age.by_strength_h == earliest_h ? ", an estimate; tests of strength and the engineer "
-                                              "decide."
-                                            : "; the engineer decides.");
+           (age.by_strength_h == earliest_h
+                ? ", an estimate; strength tests and the engineer decide."
+                : "; the engineer decides.");
 }
 
 std::string cold_text(const core::ColdPlan& plan, UnitSystem system) {
@@ -60,7 +61,7 @@ std::string cold_text(const core::ColdPlan& plan, UnitSystem system) {
         text += ", not before " + stripping_hours(*plan.frost_strength_h, system) +
                 " at the temperature held, an estimate";
     }
-    return text + "; tests of strength decide.";
+    return text + "; strength tests decide.";
 }
 
 } // namespace

@@ -13,7 +13,7 @@ void add_course(LongTable& table, const core::RunCoursing& run, std::size_t numb
     table.add("height of a course", Measure::length, run.course_mm);
     table.add_count("whole courses", step.fit.whole);
     table.add("left", Measure::length, step.fit.remainder_mm,
-              step.poor_cut ? "too narrow to look meant" : "");
+              step.poor_cut ? "too narrow to look intended" : "");
     if (step.fit.whole_below_m) {
         table.add("whole below", Measure::line_length, step.fit.whole_below_m);
     }
@@ -49,8 +49,8 @@ void add_boards(LongTable& table, const WallResult& result) {
     table.add_count("uses of a board", result.wall.boards->uses);
     table.add("joints between boards", Measure::line_length, order.lined_m);
     table.add("bought to cut", Measure::line_length, order.plan.bought_m);
-    table.add("no cutting buys less than", Measure::line_length, order.plan.lower_bound_m,
-              order.plan.proven ? "no cutting buys less than this one" : "");
+    table.add("any cutting plan needs at least", Measure::line_length, order.plan.lower_bound_m,
+              order.plan.proven ? "no cutting plan needs less than this one" : "");
 }
 
 } // namespace boardmark::report

@@ -4,6 +4,11 @@
 #include "wall_lines.hpp"
 #include "wall_tables.hpp"
 
+#include <fmt/format.h>
+
+#include <string>
+#include <vector>
+
 namespace boardmark::report {
 namespace {
 
@@ -15,17 +20,23 @@ std::string governor_of(const core::FormForces& forces, const core::FormPressure
 }
 
 std::string note_of(const core::FormPressure& pressure, core::UnitSystem system) {
-    std::string note;
+    std::vector<std::string> told;
     for (const auto* phrases : {&pressure.why, &pressure.remarks}) {
         for (const core::Phrase& phrase : *phrases) {
-            note += words(phrase, system) + "; ";
+            told.push_back(words(phrase, system));
         }
     }
-    note += "[" + pressure.source.citation;
-    for (const core::Mark mark : pressure.marks) {
-        note += ", " + name_of(mark);
+    std::vector<std::string> origin;
+    if (!pressure.source.citation.empty()) {
+        origin.push_back(pressure.source.citation);
     }
-    return note + "]";
+    for (const core::Mark mark : pressure.marks) {
+        origin.push_back(name_of(mark));
+    }
+    if (!origin.empty()) {
+        told.push_back(fmt::format("[{}]", fmt::join(origin, ", ")));
+    }
+    return fmt::format("{}", fmt::join(told, "; "));
 }
 
 void add_pressure(LongTable& table, const core::FormForces& forces,
@@ -65,7 +76,7 @@ void add_basis(LongTable& table, const core::FormForces& forces) {
               by == core::RiseBy::output   ? "by the output"
               : by == core::RiseBy::stated ? "as stated"
                                            : "neither rise nor output is stated",
-              words(core::pressures_hold_for(forces), table.system()));
+              words(core::pressures_hold_for({&forces, 1}).front(), table.system()));
     table.add("smallest plan area", Measure::area, forces.rise.smallest_plan_m2, "",
               with_form_caution());
     table.add("output in an hour that keeps the stated rise", Measure::volume,
@@ -116,8 +127,8 @@ void add_forces(LongTable& table, const core::WallPlan& plan) {
             add_pressure(table, forces, pressure);
         }
         table.subject(forces.wall);
-        add_rise(table, "rise that the forms bear", forces.rise_by_form);
-        add_rise(table, "rise that the ties bear", forces.rise_by_ties);
+        add_rise(table, "rise that the forms allow", forces.rise_by_form);
+        add_rise(table, "rise that the ties allow", forces.rise_by_ties);
     }
     table.section("ties");
     for (const core::FormForces& forces : plan.forces) {

@@ -36,20 +36,18 @@ Flow text_of_memory(const core::FormForces& forces) {
             methods.push_back(pressure.method);
         }
     }
-    return methods.empty()
-               ? Flow{}
-               : paragraph(
-                     fmt::format("Figures from memory, not read again, are among those of {}; "
-                                 "'--explain' says which.",
-                                 fmt::join(methods, ", ")),
-                     {"  ", "  "});
+    return methods.empty() ? Flow{}
+                           : paragraph(fmt::format("Some figures of {} are from memory and were "
+                                                   "not read again; '--explain' says which.",
+                                                   fmt::join(methods, ", ")),
+                                       {"  ", "  "});
 }
 
 /// Why one method has the star.
 Flow text_of_governing(const core::FormForces& forces) {
     return paragraph(forces.method_asked
-                         ? "* asked for by the file: checks, ties and rises go by it."
-                         : "* the highest shown: checks, ties and rises go by it.",
+                         ? "* named in the file: checks, ties and rates of rise go by it."
+                         : "* the highest shown: checks, ties and rates of rise go by it.",
                      {"  ", "  "});
 }
 
@@ -90,8 +88,8 @@ Flow text_of_forces(const std::vector<core::FormForces>& all, const TextStyle& s
         }
     }
     Flow basis;
-    for (const core::FormForces& forces : all) {
-        basis += paragraph(words(core::pressures_hold_for(forces), style.system), {"  ", "    "});
+    for (const core::Phrase& holds : core::pressures_hold_for(all)) {
+        basis += paragraph(words(holds, style.system), {"  ", "    "});
     }
     const Flow caution = paragraph(words(core::form_caution(), style.system), {"  ", "  "});
     return grid + text_of_governing(all.front()) + basis + caution + text_of_memory(all.front()) +
@@ -100,10 +98,8 @@ Flow text_of_forces(const std::vector<core::FormForces>& all, const TextStyle& s
 
 Flow text_of_rise(const std::vector<core::FormForces>& all, core::UnitSystem system) {
     Flow text;
-    for (const core::FormForces& forces : all) {
-        for (const core::Phrase& highest : core::highest_rises(forces)) {
-            text += paragraph(words(highest, system), {.first = "  - ", .other = "    "});
-        }
+    for (const core::Phrase& highest : core::highest_rises(all)) {
+        text += paragraph(words(highest, system), {.first = "  - ", .other = "    "});
     }
     return text;
 }

@@ -46,12 +46,12 @@ void add_after(LongTable& table, const core::AfterPlacing& after) {
               "[" + after.curing_d.source.citation + "]");
     const bool known = after.strip.earliest_h().has_value();
     table.add("forms of faces may be stripped from", Measure::duration, after.strip.earliest_h(),
-              known ? "all faces at one age" : "no rule tells it");
+              known ? "all faces at one age" : "no rule says when");
     table.add("by time", Measure::duration, after.strip.by_time_h);
     table.add("by time alone", Measure::duration, after.strip.surely_by_time_h);
     table.add("too soon before", Measure::duration, after.strip.not_before_h);
     table.add("by strength", Measure::duration, after.strip.by_strength_h,
-              after.strip.by_strength_h ? "an estimate; tests of strength decide" : "");
+              after.strip.by_strength_h ? "an estimate; strength tests decide" : "");
     table.add("strength that the face needs", Measure::strength, after.strip.needed_mpa);
     table.add("not applied", after.strip_open);
 }
@@ -63,12 +63,12 @@ void add_soffits(LongTable& table, const std::vector<core::SoffitAge>& soffits) 
                           : "soffit of " + age.soffit.part + ", head of " + age.soffit.opening);
         const bool known = age.earliest_h().has_value();
         table.add("form and props not before", Measure::duration, age.earliest_h(),
-                  known ? "the engineer decides" : "nothing known tells it");
+                  known ? "the engineer decides" : "not known");
         table.add("rule by time", Measure::age, age.days);
         table.add("by time", Measure::duration, age.by_time_h);
-        table.add("strength that the engineer asks", Measure::strength, age.needed_mpa);
+        table.add("strength that the engineer requires", Measure::strength, age.needed_mpa);
         table.add("by strength", Measure::duration, age.by_strength_h,
-                  age.by_strength_h ? "an estimate; tests of strength decide" : "");
+                  age.by_strength_h ? "an estimate; strength tests decide" : "");
     }
 }
 
@@ -81,7 +81,7 @@ void add_cold(LongTable& table, const core::ColdPlan& plan) {
               "[" + plan.least_c.source.citation + "]");
     table.add("strength before it freezes", Measure::strength, plan.frost_strength_mpa);
     table.add("that strength not before", Measure::duration, plan.frost_strength_h,
-              plan.frost_strength_h ? "an estimate; tests of strength decide" : "");
+              plan.frost_strength_h ? "an estimate; strength tests decide" : "");
     table.add("cools in the first 24 h, at most", Measure::temperature_difference,
               plan.most_fall_k.value, "", "[" + plan.most_fall_k.source.citation + "]");
 }

@@ -102,9 +102,9 @@ Flow text_of_quantities(const core::WallQuantities& quantities, UnitSystem syste
            paragraph("Order " + shown({order.order_m3, Measure::volume}, system) +
                          " for the walls: " + shown({order.net_m3, Measure::volume}, system) +
                          fmt::format(" and {:.3g} % more, rounded up", order.waste_percent) +
-                         (footings_m3 > 0
-                              ? "; footings apart, " + shown({footings_m3, Measure::volume}, system)
-                              : "") +
+                         (footings_m3 > 0 ? "; footings separately, " +
+                                                shown({footings_m3, Measure::volume}, system)
+                                          : "") +
                          ".",
                      {"  ", "  "});
 }
@@ -140,10 +140,10 @@ Flow text_of_boards(const WallResult& result, UnitSystem system) {
         bought += (bought.empty() ? "" : ", ") + fmt::format("{} of ", boards.bought) +
                   long_length(boards.stock_m, system);
     }
-    const std::string bound =
-        order.plan.proven
-            ? "No cutting buys less."
-            : "No cutting buys less than " + long_length(order.plan.lower_bound_m, system) + ".";
+    const std::string bound = order.plan.proven
+                                  ? "No cutting plan needs less."
+                                  : "Any cutting plan needs at least " +
+                                        long_length(order.plan.lower_bound_m, system) + ".";
     return courses +
            paragraph(fmt::format("Buy {} boards: {}; {} in all, {:.1f} % of it waste or spoiled, "
                                  "each board used {}. {} {} of joints between boards.",

@@ -40,7 +40,7 @@ public:
         : style_(style) {}
 
     std::string operator()(const Heading& heading) const {
-        return heading.page_only ? "" : "\n" + heading.text + "\n";
+        return heading.page_only ? "" : "\n" + text::fitted(heading.text, style_.width);
     }
 
     std::string operator()(const Headline& headline) const {
@@ -54,7 +54,7 @@ public:
 
     std::string operator()(const Paragraph& paragraph) const {
         return paragraph.verdict && style_.colour ? in_colour(paragraph.text, *paragraph.verdict)
-                                                  : wrapped(paragraph.text, paragraph.indent);
+                                                  : wrapped(paragraph.text, paragraph.indent, style_.width);
     }
 
     std::string operator()(const CheckList& list) const {
@@ -66,22 +66,26 @@ public:
             grid.add(row.verdict, {padded_right(printed_verdict(row.verdict), verdict_width),
                                    row.title + " (" + row.id + "): " + row.told});
         }
-        return grid.text(style_.colour);
+        return grid.text(style_.width, style_.colour);
     }
 
-    std::string operator()(const Verbatim& verbatim) const { return verbatim.text; }
-    std::string operator()(const Grid& grid) const { return grid.text(style_.colour); }
-    std::string operator()(const SideBySide& table) const { return table.text(); }
+    std::string operator()(const Verbatim& verbatim) const {
+        return text::fitted(verbatim.text, style_.width);
+    }
+    std::string operator()(const Grid& grid) const {
+        return grid.text(style_.width, style_.colour);
+    }
+    std::string operator()(const SideBySide& table) const { return table.text(style_.width); }
     std::string operator()(const Figure&) const { return ""; }
     std::string operator()(const Drawings&) const { return ""; }
 
 private:
     std::string in_colour(const std::string& words, core::Verdict verdict) const {
         if (!style_.colour) {
-            return wrapped(words, {});
+            return wrapped(words, {}, style_.width);
         }
         std::string text;
-        for (const std::string& line : lines_of(words, page_width)) {
+        for (const std::string& line : lines_of(words, style_.width)) {
             text += coloured(line, verdict) + "\n";
         }
         return text;

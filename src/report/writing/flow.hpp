@@ -22,6 +22,7 @@ struct Heading {
     std::string text;
     bool folded = false;    ///< a page unfolds its section when asked to, and on paper
     bool page_only = false; ///< of drawings, which text leaves out
+    bool whole_width = false; ///< on a sheet of two columns over both
 };
 
 /// The verdict of a result in counts and names, which lead to the checks that they name.
@@ -38,7 +39,7 @@ struct CheckRow {
     std::string id;
     std::string title;
     std::string told;
-    std::size_t checks = 1; ///< that are told alike, of several mixes
+    std::size_t checks = 1; ///< that are told alike, of several mixes or parts
 };
 
 /// Checks below each other.
@@ -107,7 +108,7 @@ inline Flow operator+(Flow first, Flow second) {
     return first;
 }
 
-/// A paragraph that fits the page.
+/// A paragraph, broken where the page ends.
 inline Flow paragraph(std::string text, Indent indent) {
     return Block{Paragraph{std::move(text), std::move(indent)}};
 }
@@ -118,7 +119,7 @@ std::string printed_verdict(core::Verdict verdict);
 /// "22 hold", "1 holds"
 std::string held_text(const CheckList& list);
 
-/// The flow as text for a terminal, at most 100 columns wide.
+/// The flow as text, no line wider than the style says.
 std::string written(const Flow& flow, const TextStyle& style);
 
 } // namespace boardmark::report

@@ -45,35 +45,110 @@ std::vector<std::size_t> Grid::widths() const {
     return widest;
 }
 
-std::string Grid::text(bool colour) const {
-    const auto widest = widths();
+std::size_t Grid::natural_width() const {
+    std::size_t all = margin - gap;
+    for (const std::size_t width : widths()) {
+        all += gap + width;
+    }
+    return all;
+}
+
+/// The cells of a block in one line, the first column before them, up to where they end.
+std::string Grid::beside(const Row& row, Block block, const std::vector<std::size_t>& widest,
+                         bool colour) const {
+    std::string line(margin, ' ');
+    for (std::size_t i = 0; i < block.end; i = i == 0 ? block.begin : i + 1) {
+        const std::string& written = i < row.cells.size() ? row.cells[i] : "";
+        const std::string cell =
+            colour && row.verdict && i == 0 ? coloured(written, *row.verdict) : written;
+        line += columns_[i] == Align::left ? padded_right(cell, widest[i])
+                                           : padded_left(cell, widest[i]);
+        line += std::string(gap, ' ');
+    }
+    return line;
+}
+
+std::string Grid::one_block(const std::vector<std::size_t>& widest, std::size_t width,
+                            bool colour) const {
+    const std::size_t last = columns_.size() - 1;
     std::size_t last_at = margin;
-    for (std::size_t i = 0; i + 1 < widest.size(); ++i) {
+    for (std::size_t i = 0; i < last; ++i) {
         last_at += widest[i] + gap;
     }
-    const std::size_t room =
-        last_at + narrowest_last_column < page_width ? page_width - last_at : narrowest_last_column;
     std::string result;
     for (const Row& row : rows_) {
-        std::string line(margin, ' ');
-        for (std::size_t i = 0; i + 1 < row.cells.size(); ++i) {
-            const bool is_coloured = colour && row.verdict && i == 0;
-            const std::string cell =
-                is_coloured ? coloured(row.cells[i], *row.verdict) : row.cells[i];
-            line += columns_[i] == Align::left ? padded_right(cell, widest[i])
-                                               : padded_left(cell, widest[i]);
-            line += std::string(gap, ' ');
-        }
-        const auto last = lines_of(row.cells.back(), room);
-        const std::string first = columns_.back() == Align::right
-                                      ? padded_left(last.front(), widest.back())
-                                      : last.front();
-        result += without_trailing_spaces(line + first) + "\n";
-        for (std::size_t i = 1; i < last.size(); ++i) {
-            result += std::string(last_at, ' ') + last[i] + "\n";
+        const std::size_t before = row.cells.size() - 1;
+        const std::string line =
+            before == 0 ? std::string(margin, ' ') : beside(row, {1, before}, widest, colour);
+        const auto words = lines_of(row.cells.back(), width - last_at);
+        result += without_trailing_spaces(line + (has_words_last()
+                                                      ? words.front()
+                                                      : padded_left(words.front(), widest[last]))) +
+                  "\n";
+        for (std::size_t i = 1; i < words.size(); ++i) {
+            result += std::string(last_at, ' ') + words[i] + "\n";
         }
     }
     return result;
+}
+
+/// The columns but a last one of words, as many in a block as fit.
+std::vector<Grid::Block> Grid::blocks(const std::vector<std::size_t>& widest,
+                                      std::size_t width) const {
+    const std::size_t end = columns_.size() - (has_words_last() ? 1 : 0);
+    std::vector<Block> found{{1, 1}};
+    std::size_t taken = margin + widest[0];
+    for (std::size_t i = 1; i < end; ++i) {
+        if (taken + gap + widest[i] > width && found.back().begin < i) {
+            found.push_back({i, i});
+            taken = margin + widest[0];
+        }
+        found.back().end = i + 1;
+        taken += gap + widest[i];
+    }
+    return found;
+}
+
+/// The last column of words, beside the others where it has room there, else below them.
+std::string Grid::with_words(const std::string& others, const std::string& words,
+                             std::size_t width) const {
+    const std::size_t taken = shown_width(others);
+    const bool has_room = taken + std::min(widths().back(), narrowest_last_column) <= width;
+    if (has_room && !words.empty()) {
+        return wrapped(words, {others, std::string(taken, ' ')}, width);
+    }
+    const std::string below(margin + 4, ' ');
+    const std::string first = without_trailing_spaces(others);
+    return (first.empty() ? "" : text::fitted(first, width)) +
+           (words.empty() ? "" : wrapped(words, {below, below}, width));
+}
+
+std::string Grid::several_blocks(const std::vector<std::size_t>& widest, std::size_t width,
+                                 bool colour) const {
+    std::string result;
+    for (const Block block : blocks(widest, width)) {
+        const bool has_words = has_words_last() && block.end + 1 == columns_.size();
+        result += result.empty() ? "" : "\n";
+        for (const Row& row : rows_) {
+            const std::string others = beside(row, block, widest, colour);
+            const bool is_whole = row.cells.size() == columns_.size();
+            result += has_words ? with_words(others, is_whole ? row.cells.back() : "", width)
+                                : text::fitted(without_trailing_spaces(others), width);
+        }
+    }
+    return result;
+}
+
+std::string Grid::text(std::size_t width, bool colour) const {
+    if (rows_.empty()) {
+        return "";
+    }
+    const auto widest = widths();
+    const std::size_t others = natural_width() - widest.back();
+    const std::size_t room =
+        has_words_last() ? std::min(widest.back(), narrowest_last_column) : widest.back();
+    return others + room <= width || columns_.size() == 1 ? one_block(widest, width, colour)
+                                                          : several_blocks(widest, width, colour);
 }
 
 } // namespace boardmark::report

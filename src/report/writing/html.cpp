@@ -3,6 +3,8 @@
 #include <boardmark/text/utf8.hpp>
 
 #include "anchors.hpp"
+#include "blank.hpp"
+#include "one_sheet_style.hpp"
 #include "page_template.hpp"
 #include "trace.hpp"
 
@@ -64,6 +66,12 @@ object cell_of(const Grid& grid, const Grid::Row& row, std::size_t column) {
     std::string role = grid.columns()[column] == Align::right ? "r" : "";
     if (row.verdict && column == 0) {
         role = "v " + role_of(*row.verdict);
+    }
+    if (is_blank_to_fill(text)) {
+        return {{"text", ""}, {"class", "blank"}, {"is_name", false}};
+    }
+    if (text == tick_box) {
+        return {{"text", ""}, {"class", "box"}, {"is_name", false}};
     }
     const bool names_row = column == 0 && !row.verdict && !is_blank(text);
     return {{"text", text}, {"class", role}, {"is_name", names_row}};
@@ -305,6 +313,7 @@ std::string html_of(const Flow& flow, const PageWords& words) {
     for (auto section = sections.begin() + 1; section != sections.end(); ++section) {
         below.push_back(object{{"name", section->heading.text},
                                {"folded", section->heading.folded},
+                               {"wide", section->heading.whole_width},
                                {"blocks", section->blocks}});
     }
     mustache page{page_template};
@@ -317,6 +326,10 @@ std::string html_of(const Flow& flow, const PageWords& words) {
     all.set("opening", sections.front().blocks);
     all.set("sections", below);
     all.set("style", part(page_style));
+    if (words.one_sheet) {
+        all.set("one_sheet", object{{"sheet_hash", one_sheet_style_hash},
+                                    {"sheet_style", part(one_sheet_style)}});
+    }
     all.set("block", part(block_template));
     return page.render(all);
 }

@@ -13,6 +13,7 @@ struct PageWords {
     std::string title;   ///< the user's words
     std::string command; ///< that made the result
     InputFiles inputs = {};
+    bool one_sheet = false; ///< a ticket or card: printed on one sheet, Letter or A4
 };
 
 /// The flow as one page for a browser: no network, no script, a policy that forbids both, light and

@@ -4,8 +4,8 @@
 #include <boardmark/text/utf8.hpp>
 
 #include "finite.hpp"
+#include "measure_units.hpp"
 #include "names.hpp"
-#include "quantity_format.hpp"
 
 namespace boardmark::report {
 namespace {
@@ -58,6 +58,18 @@ Json json_of(const core::BatchItem& item) {
         row["sacks"] = *item.sacks;
     }
     return row;
+}
+
+/// A sentence in SI with the figures it speaks of.
+Json json_of_item(const core::Phrase& phrase) {
+    Json values = Json::object();
+    for (const core::Argument& argument : phrase.arguments) {
+        if (const auto* quantity = std::get_if<core::Quantity>(&argument.value)) {
+            values[argument.name] = {{"value", quantity->value},
+                                     {"unit", si_unit(quantity->measure)}};
+        }
+    }
+    return {{"text", words(phrase, json_system)}, {"values", std::move(values)}};
 }
 
 } // namespace
@@ -129,6 +141,14 @@ Json json_of(const std::vector<core::Phrase>& phrases) {
         list.push_back(words(phrase, json_system));
     }
     return list;
+}
+
+Json json_of_items(const std::vector<core::Phrase>& phrases) {
+    Json items = Json::array();
+    for (const core::Phrase& phrase : phrases) {
+        items.push_back(json_of_item(phrase));
+    }
+    return items;
 }
 
 Json json_of(const core::Selection& selection) {

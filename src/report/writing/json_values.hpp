@@ -27,6 +27,8 @@ Json number_or_null(std::optional<double> value);
 Json json_of(const std::vector<core::Check>& checks);
 Json json_of(const std::vector<core::Step>& steps);
 Json json_of(const std::vector<core::Phrase>& phrases);
+/// Sentences in SI with the figures that they speak of.
+Json json_of_items(const std::vector<core::Phrase>& phrases);
 Json json_of(const core::Selection& selection);
 Json json_of(const std::vector<core::Ingredient>& ingredients);
 Json json_of(const core::Totals& totals);

@@ -79,12 +79,13 @@ constexpr const char* page_template = R"(<!DOCTYPE html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src '{{hash}}'; base-uri 'none'; form-action 'none'">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src '{{hash}}'{{#one_sheet}} '{{sheet_hash}}'{{/one_sheet}}; base-uri 'none'; form-action 'none'">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <title>{{title}}: {{command}}</title>
 <style>{{>style}}</style>
-</head>
+{{#one_sheet}}<style>{{>sheet_style}}</style>
+{{/one_sheet}}</head>
 <body>
 <main>
 <header>
@@ -92,7 +93,7 @@ constexpr const char* page_template = R"(<!DOCTYPE html>
 {{#opening}}{{>block}}{{/opening}}
 </header>
 {{#sections}}
-<section>
+<section{{#wide}} class="wide"{{/wide}}>
 {{#folded}}<details class="fold"><summary><h2>{{name}}</h2></summary></details>
 <div class="folded">
 {{/folded}}{{^folded}}<h2>{{name}}</h2>

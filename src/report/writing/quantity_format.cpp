@@ -23,6 +23,8 @@ struct Style {
     int decimals;
 };
 
+constexpr double of_a_conversion = 1e-9;
+
 std::string stepped_amount(double amount, const Style& style, int finer) {
     const double step = style.step / std::pow(10, finer);
     const int decimals =
@@ -187,7 +189,7 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
     case Measure::age:
         return age(value);
     case Measure::volume:
-        return us && value >= units::unit("yd3").factor
+        return us && value >= (1 - of_a_conversion) * units::unit("yd3").factor
                    ? stepped(value, {"yd3", 0.01, 2}, finer)
                    : in_style({"ft3", 0.01, 2}, {"m3", 0.001, 3});
     case Measure::mass:
@@ -226,68 +228,6 @@ std::string water_measure(double litres, UnitSystem system) {
     return system == UnitSystem::us
                ? fixed(units::unit("gal").from_inside(litres / 1000), 2) + " gal"
                : fixed(litres, 2) + " L";
-}
-
-std::string si_unit(Measure measure) {
-    switch (measure) {
-    case Measure::w_cm:
-    case Measure::bulk_volume:
-    case Measure::ratio:
-    case Measure::relative_density:
-    case Measure::fineness_modulus:
-    case Measure::count:
-        return "1";
-    case Measure::percent:
-    case Measure::chloride:
-    case Measure::sulfate:
-        return "%";
-    case Measure::strength:
-        return "MPa";
-    case Measure::slump:
-    case Measure::aggregate_size:
-    case Measure::length:
-        return "mm";
-    case Measure::concentration:
-    case Measure::alkali:
-    case Measure::water_amount:
-    case Measure::fresh_density:
-    case Measure::bulk_density:
-        return "kg/m3";
-    case Measure::absolute_volume:
-    case Measure::volume:
-        return "m3";
-    case Measure::age:
-        return "d";
-    case Measure::mass:
-        return "kg";
-    case Measure::temperature:
-        return "degC";
-    case Measure::temperature_difference:
-        return "K";
-    case Measure::dose:
-        return "mL/100 kg";
-    case Measure::pressure:
-        return "kPa";
-    case Measure::force:
-        return "kN";
-    case Measure::rate_of_rise:
-        return "m/h";
-    case Measure::area:
-        return "m2";
-    case Measure::line_length:
-        return "m";
-    case Measure::wind:
-        return "km/h";
-    case Measure::evaporation:
-        return "kg/m2/h";
-    case Measure::duration:
-        return "h";
-    case Measure::steel_area:
-        return "mm2/m";
-    case Measure::money:
-        return "1/m3";
-    }
-    return "";
 }
 
 } // namespace boardmark::report

@@ -14,9 +14,6 @@ std::string shown(core::Quantity quantity, core::UnitSystem system, int finer = 
 /// Water as it is measured out: "2.19 gal", "8.29 L".
 std::string water_measure(double litres, core::UnitSystem system);
 
-/// The SI unit of a measure, as JSON names it: "kg/m3", "MPa", "1" for plain numbers.
-std::string si_unit(core::Measure measure);
-
 /// Plain numbers with a fixed count of digits.
 std::string fixed(double value, int decimals);
 

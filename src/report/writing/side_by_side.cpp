@@ -43,8 +43,8 @@ std::size_t SideBySide::widest_cell() const {
     return widest;
 }
 
-std::string SideBySide::text() const {
-    const std::size_t room = page_width - margin - widest_name();
+std::string SideBySide::text(std::size_t width) const {
+    const std::size_t room = width - std::min(margin + widest_name(), width);
     const std::size_t fitting = std::max<std::size_t>(room / (gap + widest_cell()), 1);
     std::string text;
     for (std::size_t first = 0; first < columns_; first += fitting) {

@@ -20,7 +20,7 @@ public:
     /// A line that heads the rows below it, after an empty one.
     void add_heading(std::string name);
 
-    std::string text() const;
+    std::string text(std::size_t width = page_width) const;
 
     /// All columns beside each other, for a page that scrolls.
     Grid grid() const;

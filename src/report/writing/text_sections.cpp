@@ -2,6 +2,7 @@
 
 #include <boardmark/core/checks/check_remedy.hpp>
 #include <boardmark/core/checks/check_title.hpp>
+#include <boardmark/core/checks/told_together.hpp>
 #include <boardmark/report/writing/words.hpp>
 #include <boardmark/text/utf8.hpp>
 
@@ -62,6 +63,10 @@ Flow folded_section(const std::string& name) {
     return Block{Heading{name, true}};
 }
 
+Flow wide_section(const std::string& name) {
+    return Block{Heading{.text = name, .whole_width = true}};
+}
+
 Flow verdict_line(const core::VerdictSummary& summary, core::UnitSystem system,
                   const std::string& refusal, const std::string& scope) {
     return Block{Headline{words(core::counts_of(summary, refusal), system), core::named_in(summary),
@@ -117,8 +122,9 @@ Flow checks_of(const std::vector<CheckRow>& rows, const std::string& scope) {
 Flow text_of_checks(const std::vector<core::Check>& checks, core::UnitSystem system,
                     const std::string& scope) {
     std::vector<CheckRow> rows;
-    for (const core::Check& check : checks) {
-        rows.push_back(row_of(check, system));
+    for (const core::ToldCheck& told : core::told_together(checks)) {
+        rows.push_back(row_of(told.check, system));
+        rows.back().checks = told.parts;
     }
     return checks_of(rows, scope);
 }

@@ -18,6 +18,9 @@ Flow section(const std::string& name);
 /// The name of a section that a page folds: what only explains.
 Flow folded_section(const std::string& name);
 
+/// The same where one of the two columns of a sheet is too narrow.
+Flow wide_section(const std::string& name);
+
 /// What must not be done with concrete of which some requirement is not met.
 constexpr const char* not_to_be_used = "DO NOT USE AS IT IS";
 

@@ -10,6 +10,12 @@ core::VerdictSummary verdicts_of(const core::WallPlan& plan) {
     return summary;
 }
 
+core::VerdictSummary verdicts_of(const core::PourCard& card) {
+    core::VerdictSummary summary = core::verdicts_of(card.checks);
+    summary.add(card.mix_checks);
+    return summary;
+}
+
 core::VerdictSummary verdicts_of(const ComparisonResult& result) {
     if (result.is_study) {
         return core::verdicts_of(result.checks);

@@ -69,14 +69,14 @@ std::string words(const core::Phrase& phrase, core::UnitSystem system) {
 }
 
 std::string text(const core::Unresolved& unresolved, const std::string& file,
-                 core::UnitSystem system) {
+                 core::UnitSystem system, std::size_t width) {
     std::string result =
         wrapped(text::printable(file) + ": no mix follows: " + words(unresolved.what, system),
-                {.first = "", .other = "    "});
+                {.first = "", .other = "    "}, width);
     result += "ways out:\n";
     for (std::size_t i = 0; i < unresolved.ways_out.size(); ++i) {
         result += wrapped(words(unresolved.ways_out[i], system),
-                          {.first = fmt::format("  {}. ", i + 1), .other = "     "});
+                          {.first = fmt::format("  {}. ", i + 1), .other = "     "}, width);
     }
     return result;
 }

@@ -12,6 +12,8 @@ namespace boardmark::core {
 struct Argument {
     std::string name;
     std::variant<Quantity, std::string> value;
+
+    bool operator==(const Argument&) const = default;
 };
 
 /// A sentence as data: `{name}` in the text stands for the argument of that name, so that the
@@ -19,6 +21,8 @@ struct Argument {
 struct Phrase {
     std::string text;
     std::vector<Argument> arguments;
+
+    bool operator==(const Phrase&) const = default;
 };
 
 } // namespace boardmark::core

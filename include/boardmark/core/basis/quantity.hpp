@@ -47,6 +47,8 @@ enum class Measure {
 struct Quantity {
     double value;
     Measure measure;
+
+    bool operator==(const Quantity&) const = default;
 };
 
 } // namespace boardmark::core

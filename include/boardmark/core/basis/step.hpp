@@ -3,6 +3,7 @@
 #include <boardmark/core/basis/phrase.hpp>
 #include <boardmark/core/basis/quantity.hpp>
 #include <boardmark/core/basis/source.hpp>
+#include <boardmark/core/basis/step_id.hpp>
 
 #include <optional>
 #include <string>
@@ -35,6 +36,8 @@ struct Step {
     Phrase reason;
     Source source = {};
     Marks marks = {};
+
+    bool is(StepId wanted) const { return quantity == wanted.name(); }
 };
 
 /// The steps of one calculation, in the order they were taken, and what must be said beside them.

@@ -4,7 +4,7 @@
 #include <boardmark/core/basis/quantity.hpp>
 #include <boardmark/core/basis/source.hpp>
 #include <boardmark/core/checks/finding.hpp>
-#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/mix/complete_requirements.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
 #include <optional>
@@ -33,21 +33,21 @@ struct Check {
 /// Holds proportions against every requirement that applies to them.
 ///
 /// The order is fixed: limits of the code first, then geometry, then what only advises.
-std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,
+std::vector<Check> assess(CompleteRequirements requirements, const Proportions& proportions,
                           const Tables& tables);
 
 /// The same verdicts and figures in the same order, without a word: what a search over many mixes
 /// asks. No allocation once the buffer has room.
 ///
 /// @param verdicts a buffer that is cleared and filled, to be used again
-void judge(const Requirements& requirements, const Proportions& proportions, const Tables& tables,
+void judge(CompleteRequirements requirements, const Proportions& proportions, const Tables& tables,
            std::vector<Finding>& verdicts);
 
 struct Batch;
 
 /// The same for a batch as it will be weighed: with the amounts and the ratio of its rounded
 /// weights.
-std::vector<Check> assess(const Requirements& requirements, const Proportions& proportions,
+std::vector<Check> assess(CompleteRequirements requirements, const Proportions& proportions,
                           const Batch& batch, const Tables& tables);
 
 /// Whether any requirement is not met.

@@ -128,6 +128,7 @@ inline constexpr CheckId layout_tie_in_joint{"layout.tie_in_joint"};
 
 inline constexpr CheckId lift_height{"lift.height"};
 inline constexpr CheckId lift_time{"lift.time"};
+inline constexpr CheckId load_discharge{"load.discharge"};
 inline constexpr CheckId truck_discharge{"truck.discharge"};
 inline constexpr CheckId vibrator_fits{"vibrator.fits"};
 

@@ -1,36 +1,19 @@
 #pragma once
 
-#include <boardmark/core/mix/fault.hpp>
+#include <boardmark/core/mix/complete.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/vocabulary.hpp>
 
-#include <utility>
 #include <variant>
 
 namespace boardmark::core {
 
-/// A mix that holds every figure its calculation needs, each finite and in its range. Only
-/// `complete` makes one; it never changes, and copying it copies the mix.
-template <class Unchecked>
-class Complete {
-public:
-    const Unchecked& operator*() const { return mix_; }
-    const Unchecked* operator->() const { return &mix_; }
-    operator const Unchecked&() const { return mix_; }
-
-private:
-    explicit Complete(Unchecked mix)
-        : mix_{std::move(mix)} {}
-
-    friend std::variant<Complete<Mix>, Faults> complete(Mix mix, const Vocabulary& words);
-    friend std::variant<Complete<SubmittedMix>, Faults> complete(SubmittedMix mix,
-                                                                 const Vocabulary& words);
-
-    Unchecked mix_;
-};
-
+/// A mix that holds every figure its calculation needs.
 using CompleteMix = Complete<Mix>;
 using CompleteSubmittedMix = Complete<SubmittedMix>;
+
+/// Either of the two, by what the file holds.
+using AnyCompleteMix = std::variant<CompleteMix, CompleteSubmittedMix>;
 
 /// The way into the computation: the mix as a complete one, or every fault of it, field by field.
 ///
@@ -48,6 +31,9 @@ std::variant<CompleteMix, Faults> complete(Mix mix, const Vocabulary& words);
 /// The same for submitted amounts: some water, some cementitious material, and no amount that is
 /// stated twice or not at all. Relative densities of aggregates may be missing, as `accept` says.
 std::variant<CompleteSubmittedMix, Faults> complete(SubmittedMix mix, const Vocabulary& words);
+
+/// Either of the two.
+std::variant<AnyCompleteMix, Faults> complete(AnyMix mix, const Vocabulary& words);
 
 /// All faults of a mix; none of a complete one.
 Faults faults_of(const Mix& mix, const Vocabulary& words);

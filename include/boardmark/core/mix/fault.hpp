@@ -90,6 +90,17 @@ enum class Field {
     slump_gain,
     maximum_dose,
     retains,
+    // of a trial
+    charged_water,
+    batched,
+    measured_density,
+    measured_slump,
+    measured_slump_before_reducer,
+    measured_air,
+    measured_temperature,
+    target_slump,
+    target_air,
+    intended_volume,
 };
 
 /// The member of the library's structs that a field is: "requirements.strength_mpa".
@@ -102,7 +113,7 @@ enum class Problem {
     unknown,    ///< a word that the tables do not know
 };
 
-/// Why a mix cannot be worked with, at one of its fields.
+/// Why a mix or a trial cannot be worked with, at one of its fields.
 struct Fault {
     Field field;
     Problem problem;

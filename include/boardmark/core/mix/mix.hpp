@@ -62,6 +62,7 @@ struct SubmittedMix {
     std::optional<Supply> supply = {};
 };
 
+/// Either of the two, unchecked.
 using AnyMix = std::variant<Mix, SubmittedMix>;
 
 } // namespace boardmark::core

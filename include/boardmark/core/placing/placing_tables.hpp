@@ -38,6 +38,13 @@ struct LiftRules {
     TypicalFigure part_of_setting_percent; ///< within which a lift still takes the vibrator
 };
 
+/// Rules for the crew on the day of placing.
+struct CrewRules {
+    TypicalFigure free_fall_mm;    ///< of the concrete, at most
+    TypicalFigure hose_apart_mm;   ///< between two places of the hose, at most
+    TypicalFigure spare_vibrators; ///< that stand by, tried
+};
+
 /// Hyperbola of strength by age: t / (a + b t).
 struct StrengthGain {
     double a_d;
@@ -112,6 +119,7 @@ struct CuringRules {
 struct PlacingTables {
     LiftRules lifts;
     VibrationRules vibration;
+    CrewRules crew;
     CuringRules curing;
 };
 

@@ -32,4 +32,9 @@ std::optional<double> radius_of_action_mm(double head_mm, const VibrationRules& 
 /// Insertions of one lift, none farther than half the spacing from an end.
 VibrationPlan vibration_plan(const VibratedLift& lift, const VibrationRules& rules);
 
+/// Vibrators that get through the insertions of a lift, each of its longest time, while it fills.
+///
+/// @param lift_h > 0
+int vibrators_at_work(const VibrationPlan& plan, double lift_h);
+
 } // namespace boardmark::core

@@ -3,8 +3,8 @@
 #include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/mix/complete_mix.hpp>
 #include <boardmark/core/mix/footprint.hpp>
-#include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/strength/expected_strength.hpp>
 
@@ -58,23 +58,23 @@ struct ComparedMix {
 };
 
 /// A mix of a file as a column, proportioned or accepted.
-ComparedMix compared(std::string label, const AnyMix& mix, const Tables& tables);
+ComparedMix compared(std::string label, const AnyCompleteMix& mix, const Tables& tables);
 
 /// The same with a slump that was found otherwise, held against other requirements than its own:
 /// those of the mix as written.
-ComparedMix compared(std::string label, const AnyMix& mix, const ComparedSlump& slump,
+ComparedMix compared(std::string label, const AnyCompleteMix& mix, const ComparedSlump& slump,
                      const Requirements& asked, const Tables& tables);
 
 /// The first column of that study: the mix without its reducer at the w/cm of the mix as written,
 /// whose proportions are given.
-ComparedMix without_high_range_reducer(const Mix& mix, const Proportions& written,
+ComparedMix without_high_range_reducer(const CompleteMix& mix, const Proportions& written,
                                        const Tables& tables);
 
 /// What the high-range reducer of a mix buys: `without reducer`, `less water`, `less binder`, `more
 /// flow`. A column that cannot be made says why. Asserts that the mix holds such a reducer.
 ///
 /// Unresolved where the mix as written has no proportions
-Outcome<std::vector<ComparedMix>> reducer_study(const Mix& mix, const Tables& tables);
+Outcome<std::vector<ComparedMix>> reducer_study(const CompleteMix& mix, const Tables& tables);
 
 /// What decides between the columns, in words: limits first, then cost and carbon.
 std::vector<Phrase> summary_of(const std::vector<ComparedMix>& columns);

@@ -1,7 +1,7 @@
 #pragma once
 
 #include <boardmark/core/basis/outcome.hpp>
-#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/mix/complete_mix.hpp>
 #include <boardmark/core/study/comparison.hpp>
 
 #include <optional>
@@ -39,6 +39,6 @@ struct DoseResponse {
 /// holds one.
 ///
 /// Unresolved where the reducer has no curve, or the mix without it cannot be made
-Outcome<DoseResponse> dose_response(const Mix& mix, const Tables& tables);
+Outcome<DoseResponse> dose_response(const CompleteMix& mix, const Tables& tables);
 
 } // namespace boardmark::core

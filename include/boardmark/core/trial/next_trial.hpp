@@ -38,7 +38,7 @@ struct NextTrial {
 ///
 /// Unresolved where no mix follows: the volumes do not close, or the aggregates carry more
 /// water than there is room for
-Outcome<NextTrial> next_trial(const Trial& trial, const Yield& yield, const Proportions& designed,
-                              const Tables& tables);
+Outcome<NextTrial> next_trial(const CompleteTrial& trial, const Yield& yield,
+                              const Proportions& designed, const Tables& tables);
 
 } // namespace boardmark::core

@@ -1,7 +1,7 @@
 #pragma once
 
+#include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/core/mix/material.hpp>
-#include <boardmark/core/mix/mix.hpp>
 
 #include <optional>
 #include <variant>
@@ -69,7 +69,7 @@ enum class CoarseBasis {
 
 /// A trial batch: the mix it was to be, what was weighed and what was measured.
 struct Trial {
-    AnyMix mix;
+    AnyCompleteMix mix;
     Charged water; ///< added at the mixer
     std::vector<BatchedMaterial> batched;
     FreshTests tests;

@@ -3,7 +3,7 @@
 #include <boardmark/core/basis/unresolved.hpp>
 #include <boardmark/core/batch/batch.hpp>
 #include <boardmark/core/checks/check.hpp>
-#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/mix/complete_mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
 #include <optional>
@@ -46,7 +46,7 @@ std::optional<Phrase> fixed_for_a_set(const Selections& selections);
 ///
 /// @param mix one for which fixed_for_a_set() finds nothing
 /// @param ratios increasing
-TrialSet trial_set(const Mix& mix, const std::vector<double>& ratios,
+TrialSet trial_set(const CompleteMix& mix, const std::vector<double>& ratios,
                    const std::optional<BatchOrder>& order, const Tables& tables);
 
 } // namespace boardmark::core

@@ -3,7 +3,7 @@
 #include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/mix/proportions.hpp>
-#include <boardmark/core/trial/trial.hpp>
+#include <boardmark/core/trial/complete_trial.hpp>
 
 #include <map>
 #include <optional>
@@ -37,11 +37,12 @@ struct Yield {
 ///
 /// @param designed the mix of the trial as its file has it
 /// Unresolved where air was neither measured nor follows from the relative densities
-Outcome<Yield> yield_of(const Trial& trial, const Proportions& designed, const Tables& tables);
+Outcome<Yield> yield_of(const CompleteTrial& trial, const Proportions& designed,
+                        const Tables& tables);
 
 /// Holds the concrete as it was found against the requirements, and the trial against its targets
 /// and the tolerances of batching and delivery.
-std::vector<Check> assess(const Trial& trial, const Yield& yield, const Proportions& designed,
-                          const Tables& tables);
+std::vector<Check> assess(const CompleteTrial& trial, const Yield& yield,
+                          const Proportions& designed, const Tables& tables);
 
 } // namespace boardmark::core

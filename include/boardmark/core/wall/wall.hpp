@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/mix/any_mix.hpp>
 
 #include <map>
 #include <optional>
@@ -238,11 +238,8 @@ struct WallPrices {
     std::map<std::string, PriceRange> item; ///< by the key of the wall file
 };
 
-/// Everything that a wall file says, complete and in SI.
-struct Wall {
-    std::string title;
-    UnitSystem system; ///< of the file
-    AnyMix mix;
+/// The work that a wall file describes: everything but the concrete that it is of.
+struct WallWork {
     std::vector<WallRun> runs;
     std::vector<Planter> planters = {};
     std::vector<BenchTop> benches = {};
@@ -257,6 +254,13 @@ struct Wall {
     std::optional<Mockup> mockup = {};
     OrderRules order = {};
     std::optional<WallPrices> prices = {};
+};
+
+/// Everything that a wall file says, complete and in SI.
+struct Wall : WallWork {
+    std::string title;
+    UnitSystem system; ///< of the file
+    AnyCompleteMix mix;
 };
 
 } // namespace boardmark::core

@@ -22,6 +22,7 @@
 #include <boardmark/core/weather/evaporation.hpp>
 
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -44,11 +45,12 @@ struct FormForces {
     std::optional<AllowableRise> rise_by_ties; ///< where the ties' load is stated
 };
 
-/// The rise, the concrete's temperature and the slump that the pressures on a form hold for.
-Phrase pressures_hold_for(const FormForces& forces);
+/// The rise, the concrete's temperature and the slump that the pressures on forms hold for. Forms
+/// of which the same is true share a sentence that begins with all their names.
+std::vector<Phrase> pressures_hold_for(std::span<const FormForces> all);
 
-/// How fast concrete may rise: what the form bears, what its ties bear.
-std::vector<Phrase> highest_rises(const FormForces& forces);
+/// How fast concrete may rise by the forms and by their ties, shared likewise.
+std::vector<Phrase> highest_rises(std::span<const FormForces> all);
 
 /// The pressure that checks, tie loads and allowable rises go by: the highest shown, unless the
 /// file asks for a method.

@@ -8,9 +8,15 @@
 
 namespace boardmark::input {
 
-/// Texts that only tables outside this room list, by the path of their key:
-/// "requirements.exposure".
-using ListedWords = std::map<std::string, std::vector<std::string>>;
+/// A word that a table outside this room lists.
+struct ListedWord {
+    std::string word;
+    std::string meaning = {}; ///< in one line; empty where the word says it
+};
+
+/// Those words by the path of their key: "requirements.exposure". All words of a key have a meaning
+/// or none has.
+using ListedWords = std::map<std::string, std::vector<ListedWord>>;
 
 /// The format of a kind of file as JSON Schema draft-07, made of the same table of keys that the
 /// reader goes by: an editor completes, describes and checks a file with it. A file that is read

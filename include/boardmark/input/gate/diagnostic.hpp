@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -29,8 +30,10 @@ bool has_errors(const Diagnostics& diagnostics);
 
 /// The diagnostics as text for a terminal: each with its line and a caret, at most 20 of them, then
 /// a sentence that counts the errors, names their files and ends with what follows from them. Text
-/// from a file is made harmless.
+/// from a file is made harmless. With a width, at least 60, no line is wider; without one each
+/// message is one line, as programs expect it.
 std::string render(const Diagnostics& diagnostics,
-                   std::string_view consequence = "nothing was calculated");
+                   std::string_view consequence = "nothing was calculated",
+                   std::optional<std::size_t> width = std::nullopt);
 
 } // namespace boardmark::input

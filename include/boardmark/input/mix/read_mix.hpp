@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/mix/complete_mix.hpp>
 #include <boardmark/core/mix/vocabulary.hpp>
 #include <boardmark/input/gate/diagnostic.hpp>
 #include <boardmark/input/reading/loader.hpp>
@@ -33,7 +33,7 @@ struct ReadOptions {
 
 /// A mix, complete and in SI, or the reasons why there is none. Warnings may stand beside a mix.
 struct MixReading {
-    std::optional<core::AnyMix> mix;
+    std::optional<core::AnyCompleteMix> mix;
     Diagnostics diagnostics;
 };
 

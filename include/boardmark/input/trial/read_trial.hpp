@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/trial/trial.hpp>
+#include <boardmark/core/trial/complete_trial.hpp>
 #include <boardmark/input/gate/diagnostic.hpp>
 #include <boardmark/input/mix/read_mix.hpp>
 #include <boardmark/input/reading/loader.hpp>
@@ -19,7 +19,7 @@ struct TrialOptions {
 
 /// A trial that was read, and the words about it that no calculation needs.
 struct TrialRecord {
-    core::Trial trial;
+    core::CompleteTrial trial;
     std::string mix_file;         ///< as the trial file names it
     std::string name;             ///< may be empty
     std::optional<int> date = {}; ///< days since 1970-01-01

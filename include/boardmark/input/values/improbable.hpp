@@ -11,4 +11,7 @@ namespace boardmark::input {
 /// a figure is hardly true. Each repeats the figure.
 std::vector<core::Phrase> improbable_figures(const Diagnostics& diagnostics);
 
+/// Puts those that the cautions of a result do not tell yet before them.
+void add_improbable_figures(const Diagnostics& diagnostics, std::vector<core::Phrase>& cautions);
+
 } // namespace boardmark::input

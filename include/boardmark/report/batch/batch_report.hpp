@@ -6,6 +6,7 @@
 #include <boardmark/core/batch/short_load.hpp>
 #include <boardmark/core/batch/site_water.hpp>
 #include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/trial/trial_tables.hpp>
 #include <boardmark/report/mix/mix_report.hpp>
 
 #include <optional>
@@ -36,6 +37,7 @@ struct BatchResult {
     std::optional<core::SiteWater> site_water;      ///< of one charge
     std::optional<core::ShortLoad> short_load = {}; ///< where the supplier has a smallest load
     const core::Proportions& proportions;
+    const core::BatchingTolerances& tolerances;
     const std::vector<core::Check>& checks;
     InputFiles inputs = {};
 };
@@ -43,7 +45,8 @@ struct BatchResult {
 /// A ticket to take to the scale.
 std::string text(const BatchResult& result, const TextStyle& style);
 
-/// The same as one page for a browser, that needs no network.
+/// The same on one sheet of paper, Letter or A4: what holds is left out, reasons follow where they
+/// are asked for.
 std::string html(const BatchResult& result, const TextStyle& style);
 
 /// The object of the contract.

@@ -6,6 +6,7 @@
 #include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/strength/expected_strength.hpp>
 #include <boardmark/report/writing/input_file.hpp>
+#include <boardmark/report/writing/text_style.hpp>
 
 #include <string>
 #include <vector>
@@ -24,15 +25,7 @@ struct MixResult {
     InputFiles inputs = {};
 };
 
-/// How a text report is written.
-struct TextStyle {
-    core::UnitSystem system; ///< units shown
-    bool explain = false;    ///< adds the reason, the source and the inputs of every value
-    bool all = false;        ///< lists the checks that hold, not their count alone
-    bool colour = false;
-};
-
-/// A worksheet that a concrete technician can follow from the top; at most 100 columns wide.
+/// A worksheet that a concrete technician can follow from the top.
 std::string text(const MixResult& result, const TextStyle& style);
 
 /// The same as one page for a browser, that needs no network: what holds and the steps

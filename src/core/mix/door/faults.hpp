@@ -19,6 +19,15 @@ void find_requirement_faults(const Requirements& requirements, const Vocabulary&
 
 void find_selection_faults(const Selections& selections, const FaultList& list);
 
+/// Some water, stated once.
+void find_water_faults(const SubmittedMix& mix, const FaultList& list);
+
+/// An amount that is stated once, as its material can be.
+void find_amount_faults(const SubmittedAmount& amount, const FaultList& list);
+
+/// Some cementitious material among the amounts.
+void demand_binder(const SubmittedMix& mix, const FaultList& list);
+
 void find_supply_faults(const std::optional<Supply>& supply, const FaultList& list);
 
 } // namespace boardmark::core

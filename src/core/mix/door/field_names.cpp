@@ -152,6 +152,26 @@ std::string_view name_of(Field field) {
         return "admixture.maximum_dose";
     case Field::retains:
         return "admixture.retains";
+    case Field::charged_water:
+        return "water";
+    case Field::batched:
+        return "batched";
+    case Field::measured_density:
+        return "tests.density";
+    case Field::measured_slump:
+        return "tests.slump";
+    case Field::measured_slump_before_reducer:
+        return "tests.slump_before_reducer_mm";
+    case Field::measured_air:
+        return "tests.air_percent";
+    case Field::measured_temperature:
+        return "tests.temperature_c";
+    case Field::target_slump:
+        return "target_slump_mm";
+    case Field::target_air:
+        return "target_air_percent";
+    case Field::intended_volume:
+        return "intended_volume_m3";
     }
     return "";
 }

@@ -1,7 +1,7 @@
 #include <boardmark/core/mix/complete_mix.hpp>
-#include <boardmark/core/mix/fineness_modulus.hpp>
 
 #include "faults.hpp"
+#include "figure_demands.hpp"
 
 #include <cmath>
 #include <set>
@@ -16,7 +16,8 @@ public:
         : mix_{mix}
         , words_{words}
         , faults_{faults}
-        , list_{faults} {}
+        , list_{faults}
+        , demands_{mix, words.fineness_sieves_mm} {}
 
     void find() {
         if (mix_.system != UnitSystem::us && mix_.system != UnitSystem::si) {
@@ -71,45 +72,12 @@ private:
             list.hold(Field::share, shares[i].percent, whole_share);
             sum_percent += shares[i].percent;
             if (find_faults_of(material, role, list)) {
-                demand_figures(material, list);
+                demands_.demand_figures(material, list);
             }
         }
         if (std::isfinite(sum_percent) && std::abs(sum_percent - 100) > 100 * 1e-6) {
             list_.impossible(blend,
                              "has shares that add up to " + std::to_string(sum_percent) + " %");
-        }
-    }
-
-    bool selects_bulk_volume() const {
-        return !mix_.selections.fine_share_percent && !mix_.selections.coarse_dry_kg_m3;
-    }
-
-    void demand_figures(const Material& material, const FaultList& list) const {
-        const AggregateFigures& figures = material.aggregate;
-        const Role role = role_of(material.kind);
-        if (role == Role::binder) {
-            return; // the tables have a usual figure for what a binder needs
-        }
-        if (role == Role::coarse && !figures.nominal_max_size_mm) {
-            list.missing(Field::nominal_max_size, "water and air are found by it");
-        }
-        if (figures.typical) {
-            return;
-        }
-        if (role == Role::coarse && selects_bulk_volume() && !figures.dry_rodded_density_kg_m3 &&
-            !mix_.blend_dry_rodded_density_kg_m3) {
-            list.missing(Field::dry_rodded_density, "the bulk volume is weighed by it");
-        }
-        if (role == Role::fine && selects_bulk_volume() && !mix_.selections.coarse_volume &&
-            !figures.fineness_modulus &&
-            !fineness_modulus(figures.sieves, words_.fineness_sieves_mm)) {
-            list.missing(Field::fineness_modulus, "the bulk volume of the stone is found by it");
-        }
-        if (!material.relative_density) {
-            list.missing(Field::relative_density, "the volumes need it");
-        }
-        if (!figures.absorption_percent) {
-            list.missing(Field::absorption, "the oven-dry amounts need it");
         }
     }
 
@@ -126,7 +94,7 @@ private:
             if (dosage.dose) {
                 find_dose_faults(Field::dose, *dosage.dose, list);
                 find_maximum_faults(material.admixture.maximum_dose, *dosage.dose, list);
-                demand_reduction(material, list);
+                demands_.demand_reduction(material, list);
             }
         }
         if (mix_.requirements.slump_before_reducer_mm && !reducer_for_flow) {
@@ -144,23 +112,11 @@ private:
         }
     }
 
-    /// The reduction of a reducer that saves water which the table asks for.
-    void demand_reduction(const Material& reducer, const FaultList& list) const {
-        const Selections& given = mix_.selections;
-        const bool enters_table = !given.water_kg_m3 && !(given.w_cm && given.binder_kg_m3);
-        const bool works_for_flow = reducer.kind == Kind::high_range_water_reducer &&
-                                    mix_.requirements.slump_before_reducer_mm;
-        if (reduces_water(reducer.kind) && enters_table && !works_for_flow &&
-            !reducer.admixture.standard_minimum_reduction &&
-            reducer.admixture.water_reduction.empty()) {
-            list.missing(Field::water_reduction, "the water of the table is lowered by it");
-        }
-    }
-
     const Mix& mix_;
     const Vocabulary& words_;
     Faults& faults_;
     FaultList list_;
+    FigureDemands demands_;
     std::set<std::string> names_;
 };
 

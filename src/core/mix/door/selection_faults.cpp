@@ -5,7 +5,7 @@ namespace {
 
 void exclude(bool together, Field field, const std::string& other, const FaultList& list) {
     if (together) {
-        list.impossible(field, "stands beside " + other + ", and they exclude each other");
+        list.impossible(field, "stands beside " + other + ", and they cannot both be given");
     }
 }
 

@@ -9,6 +9,8 @@ namespace {
 
 constexpr Bounds any_amount{.low = 0, .high = out_of_all_reach};
 
+} // namespace
+
 void find_amount_faults(const SubmittedAmount& amount, const FaultList& list) {
     const Material& material = amount.material;
     list.hold(Field::amount, amount.kg_m3, any_amount);
@@ -33,7 +35,18 @@ void find_water_faults(const SubmittedMix& mix, const FaultList& list) {
     }
 }
 
-} // namespace
+void demand_binder(const SubmittedMix& mix, const FaultList& list) {
+    double binder_kg_m3 = 0;
+    for (const SubmittedAmount& amount : mix.amounts) {
+        const Kind kind = amount.material->kind;
+        if (is_kind(kind) && role_of(kind) == Role::binder) {
+            binder_kg_m3 += amount.kg_m3.value_or(0);
+        }
+    }
+    if (!(binder_kg_m3 > 0)) {
+        list.missing(Field::amounts, "none of them is cementitious material");
+    }
+}
 
 Faults faults_of(const SubmittedMix& mix, const Vocabulary& words) {
     Faults faults;
@@ -50,7 +63,6 @@ Faults faults_of(const SubmittedMix& mix, const Vocabulary& words) {
               {.low = 0, .high = 100});
     list.hold(Field::ice, mix.batched_water.ice_kg_m3, any_amount);
     std::set<std::string> names;
-    double binder_kg_m3 = 0;
     for (std::size_t i = 0; i < mix.amounts.size(); ++i) {
         const SubmittedAmount& amount = mix.amounts[i];
         const Material& material = amount.material;
@@ -63,13 +75,8 @@ Faults faults_of(const SubmittedMix& mix, const Vocabulary& words) {
             of_amount.impossible(Field::name, "names two materials");
         }
         find_amount_faults(amount, of_amount);
-        if (role_of(material.kind) == Role::binder) {
-            binder_kg_m3 += amount.kg_m3.value_or(0);
-        }
     }
-    if (!(binder_kg_m3 > 0)) {
-        list.missing(Field::amounts, "none of them is cementitious material");
-    }
+    demand_binder(mix, list);
     return faults;
 }
 
@@ -79,6 +86,19 @@ std::variant<CompleteSubmittedMix, Faults> complete(SubmittedMix mix, const Voca
         return faults;
     }
     return CompleteSubmittedMix{std::move(mix)};
+}
+
+std::variant<AnyCompleteMix, Faults> complete(AnyMix mix, const Vocabulary& words) {
+    using Entered = std::variant<AnyCompleteMix, Faults>;
+    return std::visit(
+        [&](auto&& either) {
+            return std::visit(
+                [](auto&& complete_or_faults) {
+                    return Entered{std::forward<decltype(complete_or_faults)>(complete_or_faults)};
+                },
+                complete(std::move(either), words));
+        },
+        std::move(mix));
 }
 
 } // namespace boardmark::core

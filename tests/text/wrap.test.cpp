@@ -1,6 +1,5 @@
-#include "report/writing/wrap.hpp"
-
 #include <boardmark/text/utf8.hpp>
+#include <boardmark/text/wrap.hpp>
 
 #include <catch2/catch.hpp>
 
@@ -9,7 +8,7 @@
 #include <vector>
 
 using namespace boardmark;
-using report::lines_of;
+using text::lines_of;
 
 namespace {
 
@@ -52,14 +51,12 @@ TEST_CASE("a word that is wider than the width is broken so that the line fits")
 TEST_CASE("a paragraph has its indents and fits the page") {
     const std::string long_text =
         "Fluid concrete pushes harder on the forms: above 7 in slump, and with a high-range water "
-        "reducer, count on the full liquid head unless the formwork's designer has found "
-        "otherwise.";
-    CHECK(report::wrapped(long_text, {.first = "  - ", .other = "    "}) ==
+        "reducer, assume the full liquid head unless the formwork's designer has found otherwise.";
+    CHECK(text::wrapped(long_text, {.first = "  - ", .other = "    "}, 100) ==
           "  - Fluid concrete pushes harder on the forms: above 7 in slump, and with a high-range "
-          "water\n"
-          "    reducer, count on the full liquid head unless the formwork's designer has found "
-          "otherwise.\n");
-    CHECK(report::wrapped("short", {}) == "short\n");
+          "water\n    reducer, assume the full liquid head unless the formwork's designer has "
+          "found otherwise.\n");
+    CHECK(text::wrapped("short", {}, 100) == "short\n");
 }
 
 TEST_CASE("colours take no room on the page") {
@@ -71,15 +68,35 @@ TEST_CASE("colours take no room on the page") {
         {"砂\x1B[33m利\x1B[0m", 4},
     }));
     INFO(text);
-    CHECK(report::shown_width(text) == width);
-    CHECK(report::shown_width(report::padded_right(text, 8)) == 8);
-    CHECK(report::shown_width(report::padded_left(text, 8)) == 8);
+    CHECK(boardmark::text::shown_width(text) == width);
+    CHECK(boardmark::text::shown_width(boardmark::text::padded_right(text, 8)) == 8);
+    CHECK(boardmark::text::shown_width(boardmark::text::padded_left(text, 8)) == 8);
 }
 
 TEST_CASE("a text is filled up on the side that is asked and never cut") {
-    CHECK(report::padded_right("sand", 6) == "sand  ");
-    CHECK(report::padded_left("sand", 6) == "  sand");
-    CHECK(report::padded_right("sand", 4) == "sand");
-    CHECK(report::padded_left("sand", 2) == "sand");
-    CHECK(report::padded_right("砂利", 6) == "砂利  ");
+    CHECK(boardmark::text::padded_right("sand", 6) == "sand  ");
+    CHECK(boardmark::text::padded_left("sand", 6) == "  sand");
+    CHECK(boardmark::text::padded_right("sand", 4) == "sand");
+    CHECK(boardmark::text::padded_left("sand", 2) == "sand");
+    CHECK(boardmark::text::padded_right("砂利", 6) == "砂利  ");
+}
+
+TEST_CASE("lines that are too wide are broken, the others stand as they are") {
+    const auto [written, fitted] = GENERATE(table<std::string, std::string>({
+        {"", ""},
+        {"no end", "no end\n"},
+        {"a narrow line\n\n", "a narrow line\n\n"},
+        {"  1.  twenty-four columns for it\n", "  1.  twenty-four columns for it\n"},
+        // an indent stands before what is broken off
+        {"twelve words of one line are broken behind forty\n",
+         "twelve words of one line are broken\n    behind forty\n"},
+        // columns stay columns
+        {"  --out FILE  write the result to a file of its own\n",
+         "  --out FILE  write the result to a file\n              of its own\n"},
+        // a first column that leaves no room is a word like others
+        {"  --format text|json|csv|html  form of the result\n",
+         "  --format text|json|csv|html form\n      of the result\n"},
+    }));
+    INFO(written);
+    CHECK(text::fitted(written, 40) == fitted);
 }

@@ -1,0 +1,109 @@
+#include "../basis/tolerance.hpp"
+#include "../wall/trucks.hpp"
+#include "pour_case.hpp"
+
+#include <algorithm>
+#include <cassert>
+
+namespace boardmark::core {
+namespace {
+
+template <class Parts>
+auto* named(Parts& parts, const std::string& name, auto member) {
+    const auto found = std::ranges::find(parts, name, member);
+    return found == parts.end() ? nullptr : &*found;
+}
+
+/// The lower of what forms and ties bear. What is not stated of them leaves the rate that the
+/// pressure shown holds for.
+HighestRise highest_rise(const FormForces& forces, bool has_ties) {
+    const auto& by_form = forces.rise_by_form;
+    const auto& by_ties = forces.rise_by_ties;
+    const bool both_known = by_form && (by_ties || !has_ties);
+    const bool none_allowed = (by_form && !by_form->any && !by_form->usable_m_h) ||
+                              (by_ties && !by_ties->any && !by_ties->usable_m_h);
+    if (none_allowed) {
+        return {.why = {"NO RATE IS SLOW ENOUGH: do not place", {}}};
+    }
+    std::optional<double> least_m_h;
+    for (const auto* rise : {&by_form, &by_ties}) {
+        if (*rise && (*rise)->usable_m_h) {
+            least_m_h = std::min(least_m_h.value_or(*(*rise)->usable_m_h), *(*rise)->usable_m_h);
+        }
+    }
+    const auto planned_m_h = forces.rise.fastest_m_h();
+    if (!both_known) {
+        if (planned_m_h) {
+            least_m_h = std::min(least_m_h.value_or(*planned_m_h), *planned_m_h);
+        }
+        return {
+            .m_h = least_m_h,
+            .why = {"it is not stated what forms or ties can carry: ask the formwork's designer",
+                    {}}};
+    }
+    if (!least_m_h) {
+        return {.any = true, .why = {"forms and ties carry the full liquid head", {}}};
+    }
+    return {.m_h = least_m_h, .why = {"what forms and ties can carry", {}}};
+}
+
+PouredPart poured_part(const CastPart& cast, const Wall& wall, const WallPlan& plan) {
+    PouredPart part{.name = cast.name,
+                    .forces = named(plan.forces, cast.name, &FormForces::wall),
+                    .run = named(plan.runs, cast.name, &RunPlan::wall)};
+    if (const auto* planter = named(wall.planters, cast.name, &Planter::name)) {
+        part.copies = planter->count;
+    }
+    if (const auto* bench = named(wall.benches, cast.name, &BenchTop::name)) {
+        part.copies = bench->count;
+    }
+    const auto* quantities = named(plan.quantities.parts, cast.name, &PartQuantities::name);
+    part.concrete_m3 = quantities ? quantities->concrete_m3 : cast.plan_m2 * cast.height_m;
+    if (part.forces) {
+        part.highest = highest_rise(*part.forces, wall.ties.has_value());
+    }
+    return part;
+}
+
+const UnloadedPart& filled_part(const std::vector<UnloadedPart>& filled, const std::string& name) {
+    return *std::ranges::find(filled, name, &UnloadedPart::name);
+}
+
+} // namespace
+
+std::vector<PouredPart> poured_parts(const Wall& wall, const WallPlan& plan,
+                                     const std::string& part) {
+    std::vector<PouredPart> parts;
+    for (const CastPart& cast : cast_parts(wall)) {
+        if (part.empty() ? cast.kind != CastKind::footing : cast.name == part) {
+            parts.push_back(poured_part(cast, wall, plan));
+        }
+    }
+    assert(!parts.empty());
+    return parts;
+}
+
+std::vector<UnloadedPart> filled_parts(const std::vector<PouredPart>& parts, const Wall& wall,
+                                       const Tables& tables) {
+    const auto all = unloaded_parts(wall, tables);
+    std::vector<UnloadedPart> filled;
+    for (const PouredPart& part : parts) {
+        filled.push_back(filled_part(all, part.name));
+    }
+    return filled;
+}
+
+void add_vibrators(const std::vector<UnloadedPart>& filled, std::vector<PouredPart>& parts) {
+    for (PouredPart& part : parts) {
+        const auto& lifts = filled_part(filled, part.name).lifts;
+        if (!part.run || !part.run->vibration || lifts.empty()) {
+            continue;
+        }
+        const double quickest_h = std::ranges::min_element(lifts, {}, &FilledLift::hours)->hours;
+        if (above(quickest_h, 0)) {
+            part.vibrators = vibrators_at_work(*part.run->vibration, quickest_h);
+        }
+    }
+}
+
+} // namespace boardmark::core

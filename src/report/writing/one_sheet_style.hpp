@@ -1,0 +1,26 @@
+#pragma once
+
+namespace boardmark::report {
+
+// What a ticket or card has besides the style of every page: blanks, boxes, and on paper two columns
+// in small print that fit 190 by 259 mm, Letter and A4 less their margins. The page's policy names
+// the hash; a test computes it again.
+constexpr const char* one_sheet_style_hash = "sha256-fuhKjwXZq4irmj7rtcQfnd+UG0iSVVI22xRHQ3OlNhQ=";
+
+constexpr const char* one_sheet_style = R"(
+td.blank{border-bottom:1px solid var(--ink);min-width:3.5rem}
+td.blank+td{padding-left:.6rem}
+header th,header td:not(.blank){white-space:nowrap;width:1%}
+td.box::before{content:"";display:inline-block;width:.8rem;height:.8rem;border:1px solid var(--ink)}
+@page{margin:10.2mm 13mm}
+@media print{body{font:7.4pt/1.2 "Liberation Sans",Arial,Helvetica,sans-serif}
+main{columns:2;column-gap:5mm}header,.wide,footer{column-span:all}
+h1{font-size:12pt;margin:0 0 .5mm}h2{font-size:7.6pt;margin:1mm 0 .3mm;padding:0;letter-spacing:0}
+p{margin:.3mm 0}ul,ol{margin:.2mm 0;padding-left:3.2mm}li{margin:.15mm 0}
+.verdict{margin:.8mm 0;padding-left:2mm}.table{margin:.3mm 0}table{width:100%;min-width:0}
+th,td{padding:.35mm 1.6mm .35mm 0}td.blank{min-width:9mm;height:4.4mm;border:1px solid var(--line)}
+td.blank+td{padding-left:1.6mm}.wide td{white-space:nowrap}.wide td:last-child{white-space:normal}td.box{width:4mm}td.box::before{width:3mm;height:3mm}
+footer{margin-top:1mm;padding-top:.4mm;font-size:6.4pt}}
+)";
+
+} // namespace boardmark::report
