@@ -37,6 +37,16 @@ core::BatchingTolerances batching() {
             .admixture_percent = within("admixture")};
 }
 
+core::MoistureScatter moisture_scatter() {
+    const EmbeddedTable& printed = table("moisture-scatter");
+    const auto deviation = [&](std::string_view name) -> core::TypicalFigure {
+        const EmbeddedRow& line = row(printed, name);
+        return {cell(printed, line, "deviation"), source_of(line.source)};
+    };
+    return {.fine_points = deviation("fine aggregate"),
+            .coarse_points = deviation("coarse aggregate")};
+}
+
 /// Rows of two cells: up to where a row holds, and its figure.
 template <class Row>
 std::vector<Row> graded_rows(std::string_view name, std::string_view bound, std::string_view value,
@@ -58,6 +68,7 @@ core::TrialTables trial_tables(UnitSystem system) {
     return {
         .adjustments = adjustments(system),
         .batching = batching(),
+        .moisture_scatter = moisture_scatter(),
         .slump = graded_rows<core::SlumpTolerance>("slump-tolerance", "up_to", "within", system),
         .measures = graded_rows<core::DensityMeasure>("density-measure", "size", "volume", system),
         .measure_shortfall_percent = figure(practice, "measure_shortfall", system),

@@ -25,6 +25,12 @@ struct BatchingTolerances {
     TypicalFigure admixture_percent;
 };
 
+/// How much the moisture of a stockpile scatters from load to load, one standard deviation, points.
+struct MoistureScatter {
+    TypicalFigure fine_points;
+    TypicalFigure coarse_points;
+};
+
 /// Tolerance of slumps up to a nominal one.
 struct SlumpTolerance {
     double up_to_mm;
@@ -41,6 +47,7 @@ struct DensityMeasure {
 struct TrialTables {
     TrialAdjustments adjustments;
     BatchingTolerances batching;
+    MoistureScatter moisture_scatter;
     std::vector<SlumpTolerance> slump;       ///< increasing
     std::vector<DensityMeasure> measures;    ///< increasing sizes
     TypicalFigure measure_shortfall_percent; ///< that a measure may hold less than nominal
