@@ -11,7 +11,8 @@ enum class ExitCode {
     wrong_input = 2, ///< the command line or an input file is wrong
     unresolved = 3,  ///< well formed, but no mix follows
     output_failed = 4,
-    fault = 5, ///< of the program itself, never of a file
+    fault = 5,         ///< of the program itself, never of a file
+    interrupted = 130, ///< by Ctrl-C; what was done until then is written
 };
 
 /// What help and manual page say of an exit code.

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/mix/complete_mix.hpp>
+#include <boardmark/core/risk/scatter.hpp>
 #include <boardmark/input/mix/read_mix.hpp>
 
 #include "arguments.hpp"
@@ -15,6 +16,7 @@ namespace boardmark::commands {
 struct ReadMix {
     core::AnyCompleteMix mix;
     Origin origin;
+    core::Scatter scatter = {};
 };
 
 /// What a mix file is read for.

@@ -19,7 +19,8 @@ std::variant<WorkedMix, Failure> open_mix(const Arguments& arguments, const MixD
                              .proportions = {},
                              .checks = {},
                              .origin = read.origin,
-                             .supply = either->supply};
+                             .supply = either->supply,
+                             .scatter = read.scatter};
             log("calculating '" + worked.title + "'");
             auto proportions = core::proportions_of(worked.mix, worked.tables);
             if (!proportions) {

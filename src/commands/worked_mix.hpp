@@ -23,6 +23,7 @@ struct WorkedMix {
     std::vector<core::Check> checks;
     Origin origin;
     std::optional<core::Supply> supply = {};
+    core::Scatter scatter = {};
 
     const core::Requirements& requirements() const { return core::requirements_of(mix); }
 };

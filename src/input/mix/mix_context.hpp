@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/mix/material.hpp>
+#include <boardmark/core/risk/scatter.hpp>
 #include <boardmark/input/mix/read_mix.hpp>
 
 #include "../reading/file_context.hpp"
@@ -34,6 +35,9 @@ core::Selections read_selections(const MixContext& context);
 
 /// The terms of supply, where the file has some.
 std::optional<core::Supply> read_supply(const MixContext& context);
+
+/// How much what goes into a batch scatters, as far as the file states it.
+core::Scatter read_scatter(const MixContext& context, const Materials& materials);
 
 void read_mixture(const MixContext& context, const Materials& materials, core::Mix& mix);
 

@@ -148,7 +148,7 @@ Content content_of(const MixContext& context) {
     return Content::proportions;
 }
 
-std::optional<core::AnyMix> build(const MixContext& context) {
+std::optional<core::AnyMix> build(const MixContext& context, core::Scatter& scatter) {
     for (const char* key : {"title", "materials"}) {
         context.demand({key}, "");
     }
@@ -161,6 +161,7 @@ std::optional<core::AnyMix> build(const MixContext& context) {
         demand_known_moistures(context, materials);
     }
 
+    scatter = read_scatter(context, materials);
     const auto supply = read_supply(context);
     switch (content_of(context)) {
     case Content::mixture: {
@@ -218,7 +219,7 @@ MixReading read_mix(std::string text, std::string file, const ReadOptions& optio
         document.mark_told({"materials"});
     }
     const MixContext context{{*root, document, mix_fields(), diagnostics}, options};
-    auto mix = build(context);
+    auto mix = build(context, reading.scatter);
     auto own_line = read_own_line(context, results, files);
     if (mix) {
         std::visit([&](auto& either) { either.requirements.strength_line = std::move(own_line); },

@@ -29,9 +29,9 @@ enum class RiskQuantity {
     strength,       ///< of one test: expected at the ratio, and the scatter of tests
 };
 
-constexpr std::array risk_quantities{RiskQuantity::w_cm, RiskQuantity::slump_water,
-                                     RiskQuantity::relative_yield, RiskQuantity::air,
-                                     RiskQuantity::strength};
+inline constexpr std::array risk_quantities{RiskQuantity::w_cm, RiskQuantity::slump_water,
+                                            RiskQuantity::relative_yield, RiskQuantity::air,
+                                            RiskQuantity::strength};
 
 /// As results print it, "relative_yield".
 std::string_view name_of(RiskQuantity quantity);
@@ -110,8 +110,8 @@ struct RiskOrder {
     std::function<bool(double)> goes_on = {};
 };
 
-constexpr std::size_t least_risk_samples = 1000;
-constexpr std::size_t most_risk_samples = 5'000'000; // 40 bytes each
+inline constexpr std::size_t least_risk_samples = 1000;
+inline constexpr std::size_t most_risk_samples = 5'000'000; // 40 bytes each
 
 /// Batches a mix many times, the masses as weighed fixed by the mix while everything of `scatter`
 /// varies around it, and judges each batch as the concrete that it really became.

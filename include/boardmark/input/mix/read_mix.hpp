@@ -2,6 +2,7 @@
 
 #include <boardmark/core/mix/complete_mix.hpp>
 #include <boardmark/core/mix/vocabulary.hpp>
+#include <boardmark/core/risk/scatter.hpp>
 #include <boardmark/input/gate/diagnostic.hpp>
 #include <boardmark/input/reading/loader.hpp>
 
@@ -35,6 +36,7 @@ struct ReadOptions {
 struct MixReading {
     std::optional<core::AnyCompleteMix> mix;
     Diagnostics diagnostics;
+    core::Scatter scatter = {}; ///< of what goes into a batch; sound where there is a mix
 };
 
 /// Reads a mix file. Every error of the file is found in one run; nothing is thrown for a wrong
