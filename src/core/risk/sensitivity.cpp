@@ -46,8 +46,10 @@ VarianceShares variance_shares(const PairedValues& values) {
         total += changed * changed / 2;
     }
     const double whole = spread.variance * static_cast<double>(values.first.size());
-    // A share is never outside 0 to 1; its estimate may be.
-    return {std::clamp(first_order / whole, 0.0, 1.0), std::clamp(total / whole, 0.0, 1.0)};
+    // A share lies in 0 to 1, and what an input does by itself is a part of all it does; estimates
+    // may stray from both.
+    const double in_all = std::clamp(total / whole, 0.0, 1.0);
+    return {std::clamp(first_order / whole, 0.0, in_all), in_all};
 }
 
 } // namespace boardmark::core

@@ -46,13 +46,17 @@ bool is_calm(const LimitRisk& limit) {
     return limit.probability == 0 && limit.watch == 0 && limit.not_checked == 0;
 }
 
+/// "Water/cement limit (w_cm.exposure)"
+std::string named(const LimitRisk& limit) {
+    return fmt::format("{} ({})", core::title_of(limit.id.name()), limit.id.name());
+}
+
 Flow calm_text(const Risk& risk) {
     std::string titles;
     double high = 0;
     for (const LimitRisk& limit : risk.limits) {
         if (is_calm(limit)) {
-            titles += (titles.empty() ? "" : "; ") +
-                      fmt::format("{} ({})", core::title_of(limit.id.name()), limit.id.name());
+            titles += (titles.empty() ? "" : "; ") + named(limit);
             high = limit.high;
         }
     }
@@ -66,14 +70,13 @@ Flow calm_text(const Risk& risk) {
 }
 
 Flow limits_text(const Risk& risk) {
-    Grid grid{{Align::left, Align::right, Align::right, Align::right, Align::right, Align::left}};
-    grid.head({"", "broken", "95 % between", "to watch", "not checked", "check"});
+    Grid grid{{Align::left, Align::right, Align::right, Align::right, Align::right}};
+    grid.head({"", "broken", "95 % between", "to watch", "open"});
     for (const LimitRisk& limit : risk.limits) {
         if (!is_calm(limit)) {
-            grid.add({core::title_of(limit.id.name()), percent_text(limit.probability),
-                      percent_text(limit.low) + " and " + percent_text(limit.high),
-                      percent_text(limit.watch), percent_text(limit.not_checked),
-                      std::string{limit.id.name()}});
+            grid.add({named(limit), percent_text(limit.probability),
+                      percent_text(limit.low) + ", " + percent_text(limit.high),
+                      percent_text(limit.watch), percent_text(limit.not_checked)});
         }
     }
     return grid.rows().size() > grid.head_rows() ? Flow{grid} + calm_text(risk) : calm_text(risk);

@@ -37,7 +37,8 @@ std::string percent_text(double share) {
 }
 
 std::string scattered_text(double value, core::Measure measure, core::UnitSystem system) {
-    return measure == core::Measure::ratio ? fixed(value, 4) : shown({value, measure}, system, 1);
+    const bool is_ratio = measure == core::Measure::ratio || measure == core::Measure::w_cm;
+    return is_ratio ? fixed(value, 4) : shown({value, measure}, system, 1);
 }
 
 std::string origin_text(const core::ScatteredInput& input) {
