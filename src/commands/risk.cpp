@@ -44,7 +44,7 @@ double count_of(const Arguments& arguments, const std::string& option, Bounds bo
     return number;
 }
 
-core::RiskOrder order_of(const Arguments& arguments, LongRun& run) {
+core::RiskOrder order_of(const Arguments& arguments) {
     constexpr double most_threads = 256;
     constexpr double largest_whole = 9007199254740992; // 2^53: beyond, doubles leave some out
     const core::RiskOrder usual;
@@ -55,11 +55,11 @@ core::RiskOrder order_of(const Arguments& arguments, LongRun& run) {
             .seed = static_cast<std::uint64_t>(
                 count_of(arguments, "seed", {0, largest_whole}, static_cast<double>(usual.seed))),
             .threads =
-                static_cast<unsigned>(count_of(arguments, "threads", {1, most_threads}, machine)),
-            .goes_on = [&run](double share) { return run.goes_on(share); }};
+                static_cast<unsigned>(count_of(arguments, "threads", {1, most_threads}, machine))};
 }
 
 ExitCode run(const Arguments& arguments) {
+    core::RiskOrder order = order_of(arguments);
     const auto opened = open_mix(arguments, {input::Purpose::batch, moistures(arguments)});
     if (const auto* failure = std::get_if<Failure>(&opened)) {
         return end_with(*failure);
@@ -68,8 +68,8 @@ ExitCode run(const Arguments& arguments) {
     bool interrupted = false;
     const auto risk = [&] {
         LongRun long_run{"batches", arguments};
-        auto found = core::risk_of(mix.mix, mix.proportions, mix.scatter,
-                                   order_of(arguments, long_run), mix.tables);
+        order.goes_on = [&](double share) { return long_run.goes_on(share); };
+        auto found = core::risk_of(mix.mix, mix.proportions, mix.scatter, order, mix.tables);
         interrupted = long_run.was_interrupted();
         return found;
     }();
