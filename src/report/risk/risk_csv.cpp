@@ -53,7 +53,8 @@ std::string csv(const RiskResult& result, core::UnitSystem system) {
     table.section("scatter");
     table.subject("one standard deviation");
     for (const core::ScatteredInput& input : risk.inputs) {
-        table.add(input.key, input.measure, input.deviation, input.assumed ? "assumed" : "stated",
+        table.add(input.key, input.measure, input.deviation,
+                  input.assumed ? (input.deviation == 0 ? "not known" : "assumed") : "stated",
                   origin_text(input));
     }
     table.section("check");
