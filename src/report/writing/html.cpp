@@ -221,7 +221,8 @@ public:
     void operator()(const SideBySide& table) { (*this)(table.grid()); }
     void operator()(const Figure& figure) { push("figure", figure_of(figure)); }
     void operator()(const Figures& figures) {
-        for (const Block& figure : figures.made().blocks()) {
+        const Flow made = figures.made();
+        for (const Block& figure : made.blocks()) {
             std::visit(*this, figure);
         }
     }
