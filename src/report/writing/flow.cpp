@@ -53,8 +53,9 @@ public:
     }
 
     std::string operator()(const Paragraph& paragraph) const {
-        return paragraph.verdict && style_.colour ? in_colour(paragraph.text, *paragraph.verdict)
-                                                  : wrapped(paragraph.text, paragraph.indent, style_.width);
+        return paragraph.verdict && style_.colour
+                   ? in_colour(paragraph.text, *paragraph.verdict)
+                   : wrapped(paragraph.text, paragraph.indent, style_.width);
     }
 
     std::string operator()(const CheckList& list) const {
@@ -64,7 +65,7 @@ public:
         Grid grid{{Align::left, Align::left}};
         for (const CheckRow& row : list.rows) {
             grid.add(row.verdict, {padded_right(printed_verdict(row.verdict), verdict_width),
-                                   row.title + " (" + row.id + "): " + row.told});
+                                   row.title + " (" + row.id + "): " + row.told()});
         }
         return grid.text(style_.width, style_.colour);
     }
@@ -77,6 +78,7 @@ public:
     }
     std::string operator()(const SideBySide& table) const { return table.text(style_.width); }
     std::string operator()(const Figure&) const { return ""; }
+    std::string operator()(const Figures&) const { return ""; }
     std::string operator()(const Drawings&) const { return ""; }
 
 private:

@@ -20,8 +20,8 @@ namespace boardmark::report {
 /// The name of a section, set off from what stands above.
 struct Heading {
     std::string text;
-    bool folded = false;    ///< a page unfolds its section when asked to, and on paper
-    bool page_only = false; ///< of drawings, which text leaves out
+    bool folded = false;      ///< a page unfolds its section when asked to, and on paper
+    bool page_only = false;   ///< of drawings, which text leaves out
     bool whole_width = false; ///< on a sheet of two columns over both
     bool screen_only = false; ///< left out where one sheet is printed
 };
@@ -39,8 +39,8 @@ struct CheckRow {
     core::Verdict verdict;
     std::string id;
     std::string title;
-    std::string told;
-    std::size_t checks = 1; ///< that are told alike, of several mixes or parts
+    std::function<std::string()> told; ///< found when it is shown: what holds is mostly counted
+    std::size_t checks = 1;            ///< that are told alike, of several mixes or parts
 };
 
 /// Checks below each other.
@@ -73,8 +73,15 @@ struct Drawings {
     std::function<std::vector<Drawing>()> drawn;
 };
 
+class Flow;
+
+/// Figures that are made only on a page; what they are made from must live until then.
+struct Figures {
+    std::function<Flow()> made;
+};
+
 using Block = std::variant<Heading, Headline, Paragraph, CheckList, Verbatim, Grid, SideBySide,
-                           Figure, Drawings>;
+                           Figure, Figures, Drawings>;
 
 /// A result as what stands one below the other. Text and HTML are two ways to write it down, so
 /// that nothing can stand in one and not in the other but for figures and drawings, which text
@@ -82,8 +89,7 @@ using Block = std::variant<Heading, Headline, Paragraph, CheckList, Verbatim, Gr
 class Flow {
 public:
     Flow() = default;
-    Flow(Block block)
-        : blocks_{std::move(block)} {}
+    Flow(Block block) { blocks_.push_back(std::move(block)); } // a list of one would copy it
     Flow(Grid grid)
         : Flow(Block{std::move(grid)}) {}
     Flow(std::string verbatim)
