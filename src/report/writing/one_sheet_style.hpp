@@ -5,14 +5,14 @@ namespace boardmark::report {
 // What a ticket or card has besides the style of every page: blanks, boxes, and on paper two columns
 // in small print that fit 190 by 259 mm, Letter and A4 less their margins. The page's policy names
 // the hash; a test computes it again.
-constexpr const char* one_sheet_style_hash = "sha256-5e51bYLPQIYCENYbSdA8+pt5WR7sec8Yo1o+e4vik6Y=";
+constexpr const char* one_sheet_style_hash = "sha256-S+KurdvG4109rflQojYgiu5uDTrNWkkMLSjUr5zONCI=";
 
 constexpr const char* one_sheet_style = R"(
 td.blank{border-bottom:1px solid var(--ink);min-width:3.5rem}
 td.blank+td{padding-left:.6rem}
-header th,header td:not(.blank){white-space:nowrap;width:1%}
+@media (min-width:40.01rem){header th,header td:not(.blank){white-space:nowrap;width:1%}}
 td.box::before{content:"";display:inline-block;width:.8rem;height:.8rem;border:1px solid var(--ink)}
-@page{margin:10.2mm 13mm}
+@page{margin:10.2mm 13mm;@top-left{content:none}@bottom-right{content:none}}
 @media print{body{font:7pt/1.16 "Liberation Sans",Arial,Helvetica,sans-serif}
 .screen,.fold,.folded{display:none}.checks tr:has(>.open){display:none}
 .checks th{width:22mm}.checks td{white-space:normal}
