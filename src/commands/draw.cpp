@@ -98,9 +98,9 @@ void write_sheets(const std::vector<std::string>& sheets, const Arguments& argum
     for (const std::string& sheet : sheets) {
         files.push_back({sheets.size() == 1 ? path : numbered(path, files.size() + 1), sheet});
     }
-    write_results(files, {.path = path,
-                          .overwrite = arguments.has("force"),
-                          .inputs = origin.files_read.paths});
+    write_results(
+        files,
+        {.path = path, .overwrite = arguments.has("force"), .inputs = origin.files_read.paths});
 }
 
 ExitCode run(const Arguments& arguments) {

@@ -105,8 +105,8 @@ fs::path part_of(const std::string& path) {
 void place(const std::string& path, bool overwrite) {
     const fs::path part = part_of(path);
     // A hard link fails where the name was taken meanwhile; a rename would replace it.
-    const int outcome = overwrite ? ::rename(part.c_str(), path.c_str())
-                                  : ::link(part.c_str(), path.c_str());
+    const int outcome =
+        overwrite ? ::rename(part.c_str(), path.c_str()) : ::link(part.c_str(), path.c_str());
     const int reason = errno;
     if (outcome != 0) {
         throw output_failed(path, std::strerror(reason));

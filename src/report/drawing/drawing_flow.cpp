@@ -11,7 +11,7 @@ namespace {
 
 // Inside the margins of the page, Letter and A4; two sections find room below each other.
 constexpr SheetSize room_of_faces{180, 240};
-constexpr SheetSize room_of_sections{180, 118};
+constexpr SheetSize room_of_sections{180, 96};
 
 /// The views that are faces, or those that are sections.
 std::vector<Drawing> drawn_views(const core::WallLayout& layout, core::UnitSystem system,

@@ -33,9 +33,10 @@ Plot plot_over(const std::vector<std::vector<PlotPoint>>& all, std::string capti
             most = {std::max(most.x, point.x), std::max(most.y, point.y)};
         }
     }
-    return {
-        std::move(caption), round_axis("w/cm", least.x, most.x),
-        round_axis(system == UnitSystem::us ? "strength, psi" : "strength, MPa", least.y, most.y)};
+    constexpr double air = 0.02; // of the height: a level lies above the axis, not on it
+    return {std::move(caption), round_axis("w/cm", least.x, most.x),
+            round_axis(system == UnitSystem::us ? "strength, psi" : "strength, MPa",
+                       least.y - air * (most.y - least.y), most.y)};
 }
 
 template <class StrengthAt>
@@ -162,12 +163,13 @@ Flow tests_figure(const StrengthResult& result, UnitSystem system) {
     const auto name_at = [&](std::size_t test) {
         return column_name(findings.tests[test].test.batch.name);
     };
-    Plot plot{"Tests in order of casting.",
-              {.name = "batch, one step for each test",
-               .from = 0,
-               .to = last,
-               .ticks = {{1, name_at(0)}, {last - 1, name_at(values.size() - 1)}}},
-              round_axis(system == UnitSystem::us ? "strength, psi" : "strength, MPa", least, most)};
+    Plot plot{
+        "Tests in order of casting.",
+        {.name = "batch, one step for each test",
+         .from = 0,
+         .to = last,
+         .ticks = {{1, name_at(0)}, {last - 1, name_at(values.size() - 1)}}},
+        round_axis(system == UnitSystem::us ? "strength, psi" : "strength, MPa", least, most)};
     plot.add_line(specified, "other",
                   "specified, " + shown_strength(result.record.specified_mpa, system));
     plot.add_line(single, "limit",
@@ -196,7 +198,8 @@ Flow line_figure(const core::StrengthFindings& findings, UnitSystem system) {
         const PlotPoint test{point.w_cm, in_user_unit(point.strength_mpa, system)};
         (fails_alone(findings, point) ? failing : tests).push_back(test);
     }
-    Plot plot = plot_over({fitted, lower, tests, failing}, "Own strength results over w/cm.", system);
+    Plot plot =
+        plot_over({fitted, lower, tests, failing}, "Own strength results over w/cm.", system);
     plot.add_line(fitted, "value", "line of the results");
     plot.add_line(lower, "limit", "lower side: the mean lies above it");
     plot.add_spots(tests, "point", "tests");

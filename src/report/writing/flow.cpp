@@ -53,8 +53,9 @@ public:
     }
 
     std::string operator()(const Paragraph& paragraph) const {
-        return paragraph.verdict && style_.colour ? in_colour(paragraph.text, *paragraph.verdict)
-                                                  : wrapped(paragraph.text, paragraph.indent, style_.width);
+        return paragraph.verdict && style_.colour
+                   ? in_colour(paragraph.text, *paragraph.verdict)
+                   : wrapped(paragraph.text, paragraph.indent, style_.width);
     }
 
     std::string operator()(const CheckList& list) const {

@@ -20,8 +20,8 @@ namespace boardmark::report {
 /// The name of a section, set off from what stands above.
 struct Heading {
     std::string text;
-    bool folded = false;    ///< a page unfolds its section when asked to, and on paper
-    bool page_only = false; ///< of drawings, which text leaves out
+    bool folded = false;      ///< a page unfolds its section when asked to, and on paper
+    bool page_only = false;   ///< of drawings, which text leaves out
     bool whole_width = false; ///< on a sheet of two columns over both
     bool screen_only = false; ///< left out where one sheet is printed
 };
