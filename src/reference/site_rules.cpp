@@ -35,8 +35,12 @@ FactValue value_named(std::string_view word) {
 std::vector<core::SiteCondition> conditions_of(const EmbeddedRow& line) {
     std::vector<core::SiteCondition> conditions;
     for (const auto& [name, fact] : fact_names) {
+        const std::string_view words = note(line, name);
+        if (words.empty()) {
+            continue;
+        }
         core::SiteCondition condition{fact, 0};
-        for (const std::string_view word : split(note(line, name), " or ")) {
+        for (const std::string_view word : split(words, " or ")) {
             condition.values |= static_cast<unsigned>(value_named(word));
         }
         if (condition.values != 0) {

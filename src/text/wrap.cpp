@@ -20,6 +20,12 @@ std::string without_colours(const std::string& text) {
     return plain;
 }
 
+/// Words with one blank between them and none around, that fit: they stand as they are.
+bool is_one_line(std::string_view text, std::size_t width) {
+    return !text.empty() && text.front() != ' ' && text.back() != ' ' &&
+           text.find("  ") == text.npos && display_width(text) <= width;
+}
+
 std::string fill(const std::string& text, std::size_t width) {
     const std::size_t taken = shown_width(text);
     return std::string(taken < width ? width - taken : 0, ' ');
@@ -59,12 +65,15 @@ std::size_t shown_width(const std::string& text) {
 }
 
 std::vector<std::string> lines_of(std::string_view text, std::size_t width) {
+    if (is_one_line(text, width)) {
+        return {std::string{text}};
+    }
     std::vector<std::string> lines{""};
     std::size_t taken = 0; // columns of the last line
     std::size_t at = 0;
     while (at < text.size()) {
         const std::size_t end = std::min(text.find(' ', at), text.size());
-        std::string word{text.substr(at, end - at)};
+        std::string_view word = text.substr(at, end - at);
         at = end + 1;
         if (word.empty()) {
             continue;
@@ -75,9 +84,8 @@ std::vector<std::string> lines_of(std::string_view text, std::size_t width) {
             taken = 0;
         }
         while (wide > width) { // a word wider than the page is broken
-            const std::string part = beginning(word, width);
-            word.erase(0, part.size());
-            lines.back() = part;
+            lines.back() = beginning(word, width);
+            word.remove_prefix(lines.back().size());
             lines.emplace_back();
             taken = 0;
             wide = display_width(word);

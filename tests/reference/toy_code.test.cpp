@@ -136,7 +136,7 @@ TEST_CASE("that code's own table leads from a site to its classes") {
     CHECK(open.requirements.exposure == std::vector<std::string>{"Ice-2"});
     CHECK(open.told("exposure.stated") ==
           "no class of category Brine (brine at the bars) is stated, none follows from the site: "
-          "'deicer' of the site is not stated; the designer states it");
+          "'deicer' is not stated for the site; the designer states it");
     const Judged milder = judge({.asked = "exposure: [Brine-1], site: {freezing: no, deicer: no}"});
     CHECK_FALSE(milder.find("air.exposure"));
 }

@@ -99,11 +99,14 @@ function inspect() {
       if (own.left < box.left - 1 || own.top < box.top - 1 || own.right > box.right + 1 ||
           own.bottom > box.bottom + 1) found.push(`cut off: ${text.textContent}`);
     }
-    const labels = [...svg.querySelectorAll("text")].map((one) => one.getBoundingClientRect());
+    const labels = [...svg.querySelectorAll("text")].map((text) => {
+      const { left, right, top, bottom } = text.getBoundingClientRect();
+      return { left, right, top, bottom, words: text.textContent };
+    });
     labels.forEach((one, i) => labels.slice(i + 1).forEach((two) => {
       const apart = one.right < two.left + 1 || two.right < one.left + 1 ||
                     one.bottom < two.top + 3 || two.bottom < one.top + 3;
-      if (!apart) found.push("labels of a figure overlap");
+      if (!apart) found.push(`'${one.words}' overlaps '${two.words}'`);
     }));
   }
   const channel = (value) => {
@@ -166,7 +169,7 @@ for (const name of Object.keys(pages)) {
   for (const asked of ["INGREDIENTS", "WEIGH", "QUANTITIES", "SIDE BY SIDE", "TOGETHER"]) before(asked, "CHECKS");
   before("CHECKS", "SELECTED");
   before("SELECTED", "REASONS");
-  for (const section of sections) before(section, "CAUTIONS");
+  for (const section of sections.slice(0, -1)) before(section, "CAUTIONS");
   const folds = await page.locator(".fold").count();
   const unfolded = () => page.$$eval(".folded", (all) => all.filter((one) =>
     one.getBoundingClientRect().height > 0).length);

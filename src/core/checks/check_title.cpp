@@ -97,7 +97,7 @@ constexpr CheckTitle all_titles[] = {
     title(ids::layout_tie_in_joint, "Form ties clear of joints"),
     title(ids::lift_height, "Height of a lift"),
     title(ids::lift_time, "Time between lifts"),
-    title(ids::load_discharge, "Time to discharge, load by load"),
+    title(ids::load_discharge, "Time to discharge each load"),
     title(ids::truck_discharge, "Time to discharge"),
     title(ids::vibrator_fits, "Room for the vibrator"),
     title(ids::forms_pressure, "Pressure on the forms"),

@@ -248,8 +248,10 @@ Flow flow_of(const MixResult& result, const TextStyle& style) {
     page += section("TOTALS") + text_of_totals(proportions, style.system);
     page += section("CHECKS") + text_of_checks(result.checks, style.system);
     page += section("ASKED") + text_of_requirements(result.requirements, style.system) +
-            strength_figure(result, style.system) + volumes_figure(proportions, style.system) +
-            grading_figures(result);
+            Block{Figures{[&result, system = style.system] {
+                return strength_figure(result, system) +
+                       volumes_figure(result.proportions, system) + grading_figures(result);
+            }}};
     page +=
         folded_section(proportions.submitted ? "FOUND, step by step" : "SELECTED, step by step") +
         text_of_steps(steps, style.system);

@@ -185,7 +185,8 @@ Flow text_of_remarks(const ComparisonResult& result, core::UnitSystem system) {
              result.is_study ? column.checks : std::vector<core::Check>{}) {
             if (check.verdict == core::Verdict::fails) {
                 const CheckRow row = row_of(check, system);
-                remarks.add(column.label, "FAILS " + row.title + " (" + row.id + "): " + row.told);
+                remarks.add(column.label,
+                            "FAILS " + row.title + " (" + row.id + "): " + row.told());
             }
         }
         for (const core::Phrase& remark : column.remarks) {

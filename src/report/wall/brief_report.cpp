@@ -130,7 +130,7 @@ std::string csv(const BriefResult& result, core::UnitSystem system) {
                 const CheckRow row = row_of(check, system);
                 text += csv_row(
                     {csv_cell(std::string{section}), std::to_string(++number),
-                     csv_cell(printed_verdict(row.verdict) + ", " + row.title + ": " + row.told),
+                     csv_cell(printed_verdict(row.verdict) + ", " + row.title + ": " + row.told()),
                      speaks_of_forms(check.message) ? csv_cell(with_form_caution()) : ""});
             }
         }

@@ -19,6 +19,7 @@ public:
 private:
     struct Merged {
         CheckRow row;
+        std::string told; ///< of the row
         std::vector<std::string> labels;
     };
     std::vector<Merged> merged_;

@@ -65,7 +65,7 @@ public:
         Grid grid{{Align::left, Align::left}};
         for (const CheckRow& row : list.rows) {
             grid.add(row.verdict, {padded_right(printed_verdict(row.verdict), verdict_width),
-                                   row.title + " (" + row.id + "): " + row.told});
+                                   row.title + " (" + row.id + "): " + row.told()});
         }
         return grid.text(style_.width, style_.colour);
     }
@@ -79,6 +79,7 @@ public:
     std::string operator()(const SideBySide& table) const { return table.text(style_.width); }
     std::string operator()(const PageTable&) const { return ""; }
     std::string operator()(const Figure&) const { return ""; }
+    std::string operator()(const Figures&) const { return ""; }
     std::string operator()(const Drawings&) const { return ""; }
 
 private:

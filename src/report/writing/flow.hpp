@@ -39,8 +39,8 @@ struct CheckRow {
     core::Verdict verdict;
     std::string id;
     std::string title;
-    std::string told;
-    std::size_t checks = 1; ///< that are told alike, of several mixes or parts
+    std::function<std::string()> told; ///< found when it is shown: what holds is mostly counted
+    std::size_t checks = 1;            ///< that are told alike, of several mixes or parts
 };
 
 /// Checks below each other.
@@ -80,8 +80,15 @@ struct Drawings {
     std::function<std::vector<Drawing>()> drawn;
 };
 
+class Flow;
+
+/// Figures that are made only on a page; what they are made from must live until then.
+struct Figures {
+    std::function<Flow()> made;
+};
+
 using Block = std::variant<Heading, Headline, Paragraph, CheckList, Verbatim, Grid, SideBySide,
-                           PageTable, Figure, Drawings>;
+                           PageTable, Figure, Figures, Drawings>;
 
 /// A result as what stands one below the other. Text and HTML are two ways to write it down, so
 /// that nothing can stand in one and not in the other but for figures and drawings, which text
@@ -89,8 +96,7 @@ using Block = std::variant<Heading, Headline, Paragraph, CheckList, Verbatim, Gr
 class Flow {
 public:
     Flow() = default;
-    Flow(Block block)
-        : blocks_{std::move(block)} {}
+    Flow(Block block) { blocks_.push_back(std::move(block)); } // a list of one would copy it
     Flow(Grid grid)
         : Flow(Block{std::move(grid)}) {}
     Flow(std::string verbatim)

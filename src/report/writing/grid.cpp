@@ -12,6 +12,16 @@ namespace {
 constexpr std::size_t margin = 2;
 constexpr std::size_t gap = 2;
 constexpr std::size_t narrowest_last_column = 24;
+const std::string no_cell;
+
+/// Of columns beside each other.
+std::size_t width_of(const std::vector<std::size_t>& columns) {
+    std::size_t all = margin - gap;
+    for (const std::size_t width : columns) {
+        all += gap + width;
+    }
+    return all;
+}
 
 std::string without_trailing_spaces(std::string line) {
     line.erase(line.find_last_not_of(' ') + 1);
@@ -55,11 +65,7 @@ std::vector<std::size_t> Grid::widths() const {
 }
 
 std::size_t Grid::natural_width() const {
-    std::size_t all = margin - gap;
-    for (const std::size_t width : widths()) {
-        all += gap + width;
-    }
-    return all;
+    return width_of(widths());
 }
 
 /// The cells of a block in one line, the first column before them, up to where they end.
@@ -67,12 +73,13 @@ std::string Grid::beside(const Row& row, Block block, const std::vector<std::siz
                          bool colour) const {
     std::string line(margin, ' ');
     for (std::size_t i = 0; i < block.end; i = i == 0 ? block.begin : i + 1) {
-        const std::string& written = i < row.cells.size() ? row.cells[i] : "";
-        const std::string cell =
-            colour && row.verdict && i == 0 ? coloured(written, *row.verdict) : written;
+        const std::string& written = i < row.cells.size() ? row.cells[i] : no_cell;
+        const bool is_coloured = colour && row.verdict && i == 0;
+        const std::string in_colour = is_coloured ? coloured(written, *row.verdict) : "";
+        const std::string& cell = is_coloured ? in_colour : written;
         line += columns_[i] == Align::left ? padded_right(cell, widest[i])
                                            : padded_left(cell, widest[i]);
-        line += std::string(gap, ' ');
+        line.append(gap, ' ');
     }
     return line;
 }
@@ -154,7 +161,7 @@ std::string Grid::text(std::size_t width, bool colour) const {
         return "";
     }
     const auto widest = widths();
-    const std::size_t others = natural_width() - widest.back();
+    const std::size_t others = width_of(widest) - widest.back();
     const std::size_t room =
         has_words_last() ? std::min(widest.back(), narrowest_last_column) : widest.back();
     return others + room <= width || columns_.size() == 1 ? one_block(widest, width, colour)

@@ -155,7 +155,7 @@ object checks_of(const CheckList& checks, const Anchors& anchors) {
                               {"verdict", printed_verdict(row.verdict)},
                               {"title", row.title},
                               {"id", row.id},
-                              {"told", row.told}});
+                              {"told", row.told()}});
     }
     object table{{"row", rows}};
     if (checks.folded) {
@@ -245,6 +245,12 @@ public:
     void operator()(const PageTable& table) { (*this)(table.grid); }
     void operator()(const SideBySide& table) { (*this)(table.grid()); }
     void operator()(const Figure& figure) { push("figure", figure_of(figure)); }
+    void operator()(const Figures& figures) {
+        const Flow made = figures.made();
+        for (const Block& figure : made.blocks()) {
+            std::visit(*this, figure);
+        }
+    }
     void operator()(const Drawings& drawings) {
         for (const Drawing& drawing : drawings.drawn()) {
             push("drawing", object{{"svg", part(drawing.svg)}, {"caption", drawing.caption}});

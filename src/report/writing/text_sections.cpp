@@ -91,7 +91,9 @@ Flow verdict_line(const std::vector<core::Check>& checks, core::UnitSystem syste
     return verdict_line(core::verdicts_of(checks), system, refusal) + strength_line(checks, system);
 }
 
-CheckRow row_of(const core::Check& check, core::UnitSystem system) {
+namespace {
+
+std::string told_text(const core::Check& check, core::UnitSystem system) {
     std::string told = words(check.message, system);
     if (!check.source.citation.empty() && check.verdict != core::Verdict::not_checked) {
         told += " [" + check.source.citation + "]";
@@ -101,18 +103,31 @@ CheckRow row_of(const core::Check& check, core::UnitSystem system) {
         told +=
             ". Remedy: " + (system == core::UnitSystem::us ? in_us_trade_words(remedy) : remedy);
     }
-    return {check.verdict, text::printable(check.id), text::printable(core::title_of(check.id)),
-            std::move(told)};
+    return told;
 }
 
-Flow checks_of(const std::vector<CheckRow>& rows, const std::string& scope) {
+} // namespace
+
+CheckRow row_of(core::Check check, core::UnitSystem system) {
+    CheckRow row{.verdict = check.verdict,
+                 .id = text::printable(check.id),
+                 .title = text::printable(core::title_of(check.id)),
+                 .told = {}};
+    row.told = [check = std::move(check), system] { return told_text(check, system); };
+    return row;
+}
+
+Flow checks_of(std::vector<CheckRow> rows, const std::string& scope) {
     CheckList unsettled{{}, scope};
     CheckList held{{}, scope, true};
     for (const core::Verdict verdict : {core::Verdict::fails, core::Verdict::watch,
                                         core::Verdict::not_checked, core::Verdict::holds}) {
         auto& list = verdict == core::Verdict::holds ? held : unsettled;
-        std::ranges::copy_if(rows, std::back_inserter(list.rows),
-                             [&](const CheckRow& row) { return row.verdict == verdict; });
+        for (CheckRow& row : rows) {
+            if (row.verdict == verdict) {
+                list.rows.push_back(std::move(row));
+            }
+        }
     }
     Flow flow;
     for (CheckList* list : {&unsettled, &held}) {
@@ -126,11 +141,11 @@ Flow checks_of(const std::vector<CheckRow>& rows, const std::string& scope) {
 Flow text_of_checks(const std::vector<core::Check>& checks, core::UnitSystem system,
                     const std::string& scope) {
     std::vector<CheckRow> rows;
-    for (const core::ToldCheck& told : core::told_together(checks)) {
-        rows.push_back(row_of(told.check, system));
-        rows.back().checks = told.parts;
+    for (core::ToldCheck& once : core::told_together(checks)) {
+        rows.push_back(row_of(std::move(once.check), system));
+        rows.back().checks = once.parts;
     }
-    return checks_of(rows, scope);
+    return checks_of(std::move(rows), scope);
 }
 
 Flow text_of_limits(const std::vector<core::Check>& checks) {

@@ -41,10 +41,10 @@ Flow verdict_line(const std::vector<core::Check>& checks, core::UnitSystem syste
                   const std::string& refusal = not_to_be_used);
 
 /// A check as it is told, with the source of its limit.
-CheckRow row_of(const core::Check& check, core::UnitSystem system);
+CheckRow row_of(core::Check check, core::UnitSystem system);
 
 /// What fails, is to be watched or is open, with what settles it; then what holds, folded.
-Flow checks_of(const std::vector<CheckRow>& rows, const std::string& scope = "");
+Flow checks_of(std::vector<CheckRow> rows, const std::string& scope = "");
 Flow text_of_checks(const std::vector<core::Check>& checks, core::UnitSystem system,
                     const std::string& scope = "");
 

@@ -9,6 +9,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <string_view>
+#include <vector>
 
 namespace boardmark::report {
 namespace {
@@ -55,14 +57,16 @@ std::string in_us_trade_words(std::string text) {
 std::string words(const core::Phrase& phrase, core::UnitSystem system) {
     const int digits = digits_more(phrase, system);
     fmt::dynamic_format_arg_store<fmt::format_context> arguments;
+    arguments.reserve(phrase.arguments.size(), phrase.arguments.size());
+    std::vector<std::string> values; // looked at, not copied, while they are put in
+    values.reserve(phrase.arguments.size());
     for (const core::Argument& argument : phrase.arguments) {
         const bool compared =
             argument.name == "value" || std::ranges::count(limit_names, argument.name) > 0;
         const auto* quantity = std::get_if<core::Quantity>(&argument.value);
-        arguments.push_back(fmt::arg(argument.name.c_str(),
-                                     quantity
-                                         ? shown(*quantity, system, compared ? digits : 0)
-                                         : text::printable(std::get<std::string>(argument.value))));
+        values.push_back(quantity ? shown(*quantity, system, compared ? digits : 0)
+                                  : text::printable(std::get<std::string>(argument.value)));
+        arguments.push_back(fmt::arg(argument.name.c_str(), std::string_view{values.back()}));
     }
     return fmt::vformat(
         system == core::UnitSystem::us ? in_us_trade_words(phrase.text) : phrase.text, arguments);
