@@ -90,15 +90,17 @@ std::string numbered(const std::string& path, std::size_t number) {
     return fmt::format("{}-{}{}", path.substr(0, at), number, path.substr(at));
 }
 
-/// One sheet to FILE, several to FILE-1, FILE-2 and so on.
+/// One sheet to FILE, several to FILE-1, FILE-2 and so on, all or none.
 void write_sheets(const std::vector<std::string>& sheets, const Arguments& arguments,
                   const Origin& origin) {
     const std::string path = *arguments.value("out");
-    for (std::size_t i = 0; i < sheets.size(); ++i) {
-        write_result(sheets[i], {.path = sheets.size() == 1 ? path : numbered(path, i + 1),
-                                 .overwrite = arguments.has("force"),
-                                 .inputs = origin.files_read.paths});
+    std::vector<NamedResult> files;
+    for (const std::string& sheet : sheets) {
+        files.push_back({sheets.size() == 1 ? path : numbered(path, files.size() + 1), sheet});
     }
+    write_results(
+        files,
+        {.path = path, .overwrite = arguments.has("force"), .inputs = origin.files_read.paths});
 }
 
 ExitCode run(const Arguments& arguments) {

@@ -96,30 +96,59 @@ void write_part(const fs::path& part, const std::string& result, const std::stri
     }
 }
 
-void write_file(const std::string& result, const Destination& destination) {
-    demand_free_name(destination);
-    const fs::path target{destination.path};
-    const fs::path part =
-        target.parent_path() / ("." + target.filename().string() + ".boardmark-part");
-    const Uninterrupted until_renamed;
-    write_part(part, result, destination.path);
+fs::path part_of(const std::string& path) {
+    const fs::path target{path};
+    return target.parent_path() / ("." + target.filename().string() + ".boardmark-part");
+}
+
+/// Gives a whole part its name.
+void place(const std::string& path, bool overwrite) {
+    const fs::path part = part_of(path);
     // A hard link fails where the name was taken meanwhile; a rename would replace it.
-    const int outcome = destination.overwrite ? ::rename(part.c_str(), target.c_str())
-                                              : ::link(part.c_str(), target.c_str());
+    const int outcome =
+        overwrite ? ::rename(part.c_str(), path.c_str()) : ::link(part.c_str(), path.c_str());
     const int reason = errno;
-    if (outcome != 0 || !destination.overwrite) {
-        ::unlink(part.c_str());
-    }
     if (outcome != 0) {
-        throw output_failed(destination.path, std::strerror(reason));
+        throw output_failed(path, std::strerror(reason));
     }
 }
 
 } // namespace
 
+void write_results(const std::vector<NamedResult>& files, const Destination& common) {
+    for (const NamedResult& file : files) {
+        demand_free_name({file.path, common.overwrite, common.inputs});
+    }
+    const Uninterrupted until_placed;
+    std::size_t written = 0;
+    std::size_t placed = 0;
+    try {
+        for (; written < files.size(); ++written) {
+            write_part(part_of(files[written].path), files[written].result, files[written].path);
+        }
+        for (; placed < files.size(); ++placed) {
+            place(files[placed].path, common.overwrite);
+        }
+    } catch (...) {
+        for (std::size_t file = 0; file < written; ++file) {
+            ::unlink(part_of(files[file].path).c_str());
+        }
+        // What stood under a name that was replaced is gone; names that were free are free again.
+        for (std::size_t file = 0; file < placed && !common.overwrite; ++file) {
+            ::unlink(files[file].path.c_str());
+        }
+        throw;
+    }
+    for (const NamedResult& file : files) {
+        if (!common.overwrite) {
+            ::unlink(part_of(file.path).c_str());
+        }
+    }
+}
+
 void write_result(const std::string& result, const Destination& destination) {
     if (destination.path != "-") {
-        write_file(result, destination);
+        write_results({{destination.path, result}}, destination);
     } else if (!write_all(STDOUT_FILENO, result)) {
         throw output_failed("standard output", std::strerror(errno));
     }

@@ -16,4 +16,16 @@ struct Destination {
 /// Throws Failure where that is not possible.
 void write_result(const std::string& result, const Destination& destination);
 
+/// One file of several that belong together.
+struct NamedResult {
+    std::string path;
+    std::string result;
+};
+
+/// Writes all of the files or none: no name is given before every file is whole on disk. Names must
+/// differ. Throws Failure where that is not possible.
+///
+/// @param common whether files may be replaced, and what was read; its path is not used
+void write_results(const std::vector<NamedResult>& files, const Destination& common);
+
 } // namespace boardmark::commands

@@ -1,7 +1,8 @@
 // Opens the page of every result in a browser: no request, error or dialog; no text cut off or
 // outside its figure; no scrolling sideways on narrow screens; nothing that axe finds; contrast of
 // figures; what is folded unfolds by a click and on paper; links of a headline lead to its checks;
-// on paper the last row of the last table is there.
+// on paper the last row of the last table is there, each page has its title and number, the last one
+// more than a footer; sections stand in their order.
 // Usage: node pages.mjs PROGRAM SOURCE FOLDER
 import { spawnSync } from "node:child_process";
 import { createRequire } from "node:module";
@@ -74,6 +75,23 @@ const browser = await chromium.launch({ executablePath: "/usr/bin/chromium", arg
 function inspect() {
   const found = [];
   if (document.documentElement.scrollWidth > window.innerWidth + 1) found.push("scrolls sideways");
+  for (const table of document.querySelectorAll(".table, .checks, pre")) {
+    if (table.scrollWidth > table.clientWidth + 1) found.push(`a table scrolls: ${table.textContent.slice(0, 40)}`);
+  }
+  for (const box of document.querySelectorAll("h1, h2, p, li, th, td, figcaption, summary")) {
+    const clips = box.clientWidth > 0 && getComputedStyle(box).display !== "inline" &&
+                  box.scrollWidth > box.clientWidth + 1;
+    const one_letter = box.textContent.length > 3 && box.clientWidth > 0 && box.clientWidth < 16;
+    if (clips || one_letter) found.push(`no room for: ${box.textContent.slice(0, 40)}`);
+  }
+  for (const stop of document.querySelectorAll("[tabindex]")) found.push(`a tab stop: ${stop.outerHTML.slice(0, 60)}`);
+  if (window.innerWidth <= 640) {
+    // Rows go below each other: each figure has its label beside it.
+    for (const cell of document.querySelectorAll('.stack td:not([data-label=""]):not(:empty)')) {
+      const label = getComputedStyle(cell, "::before").content;
+      if (label !== `"${cell.dataset.label}"`) found.push(`no label beside ${cell.textContent}`);
+    }
+  }
   for (const svg of document.querySelectorAll("svg")) {
     const box = svg.getBoundingClientRect(); // as shown: some words of drawings are read from the right
     for (const text of svg.querySelectorAll("text")) {
@@ -81,11 +99,14 @@ function inspect() {
       if (own.left < box.left - 1 || own.top < box.top - 1 || own.right > box.right + 1 ||
           own.bottom > box.bottom + 1) found.push(`cut off: ${text.textContent}`);
     }
-    const labels = [...svg.querySelectorAll("text")].map((one) => one.getBoundingClientRect());
+    const labels = [...svg.querySelectorAll("text")].map((text) => {
+      const { left, right, top, bottom } = text.getBoundingClientRect();
+      return { left, right, top, bottom, words: text.textContent };
+    });
     labels.forEach((one, i) => labels.slice(i + 1).forEach((two) => {
       const apart = one.right < two.left + 1 || two.right < one.left + 1 ||
                     one.bottom < two.top + 3 || two.bottom < one.top + 3;
-      if (!apart) found.push("labels of a figure overlap");
+      if (!apart) found.push(`'${one.words}' overlaps '${two.words}'`);
     }));
   }
   const channel = (value) => {
@@ -138,13 +159,26 @@ for (const name of Object.keys(pages)) {
   }
   const page = await browser.newPage();
   await page.goto(url);
+  const title = await page.textContent("h1");
+  const sections = await page.$$eval("h2", (all) => all.map((one) => one.textContent));
+  const before = (one, other) => {
+    const [first, second] = [one, other].map((name) => sections.findIndex((said) => said.startsWith(name)));
+    demand(first < 0 || second < 0 || first < second, `${name}: ${other} stands before ${one}`);
+  };
+  demand(/^(record|hostile)$/.test(name) || await page.locator(".verdict").count() > 0, `${name} has no headline`);
+  for (const asked of ["INGREDIENTS", "WEIGH", "QUANTITIES", "SIDE BY SIDE", "TOGETHER"]) before(asked, "CHECKS");
+  before("CHECKS", "SELECTED");
+  before("SELECTED", "REASONS");
+  for (const section of sections.slice(0, -1)) before(section, "CAUTIONS");
   const folds = await page.locator(".fold").count();
   const unfolded = () => page.$$eval(".folded", (all) => all.filter((one) =>
     one.getBoundingClientRect().height > 0).length);
   demand(name === "record" || folds > 0, `${name} folds nothing`);
   demand(await unfolded() === 0, `${name} shows what is folded`);
   await page.emulateMedia({ media: "print" });
-  demand(await unfolded() === folds, `${name} prints ${await unfolded()} of ${folds} folded parts`);
+  const printed_folds = await unfolded(); // a ticket or card leaves them out: its sheet is full
+  demand(printed_folds === (/^(batch|pour)/.test(name) ? 0 : folds),
+         `${name} prints ${printed_folds} of ${folds} folded parts`);
   await page.emulateMedia({ media: null });
   for (const summary of await page.locator("summary").all()) await summary.click();
   demand(await unfolded() === folds, `${name} does not unfold on a click`);
@@ -155,12 +189,24 @@ for (const name of Object.keys(pages)) {
     demand(await target.isVisible(), `${name}: '${await link.textContent()}' leads to what is hidden`);
   }
   for (const format of ["Letter", "A4"]) {
-    const paper = await page.pdf({ format, path: join(folder, `${name}-${format}.pdf`) });
+    const file = join(folder, `${name}-${format}.pdf`);
+    const paper = await page.pdf({ format, path: file });
     const count = (paper.toString("latin1").match(/\/Type\s*\/Page\b/g) ?? []).length;
     const one_sheet = /^(batch|pour)/.test(name); // what goes to the mixer or to the wall
-    const most = one_sheet ? 1 : /^(wall|brief)$/.test(name) ? 20 : 14; // drawings take pages of their own
+    const most = one_sheet ? 1 : /^(wall|brief)$/.test(name) ? 12 : 6; // drawings take pages of their own
     demand(count >= 1 && count <= most,
        `${name}: ${count} pages of ${format}`);
+    const printed = spawnSync("pdftotext", ["-layout", file, "-"], { encoding: "utf8" }).stdout
+      .split("\f").slice(0, count);
+    printed.forEach((sheet, number) => {
+      const numbered = one_sheet || sheet.trimEnd().endsWith(`${number + 1} of ${count}`);
+      demand(numbered, `${name}, ${format}: page ${number + 1} has no number`);
+      const titled = number === 0 || sheet.trimStart().startsWith(title.slice(0, 40));
+      demand(titled, `${name}, ${format}: page ${number + 1} has no title`);
+    });
+    const last = printed.at(-1);
+    demand(last.slice(0, last.lastIndexOf("Written by")).trim().split("\n").length > 2,
+           `${name}, ${format}: the last page is a footer only`);
   }
   await page.close();
 }

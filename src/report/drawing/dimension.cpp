@@ -55,8 +55,11 @@ std::string dimension(double metres, core::UnitSystem system) {
                                           : fmt::format("{:.0f} mm", 1000 * metres);
 }
 
-bool is_shown_to_an_eighth(double metres, core::UnitSystem system) {
-    return system == core::UnitSystem::us && is_divided(inches_of(metres));
+bool is_shown_rounded(double metres, core::UnitSystem system) {
+    constexpr double reading_error_mm = 0.1;
+    const double mm = 1000 * metres;
+    return system == core::UnitSystem::us ? is_divided(inches_of(metres))
+                                          : std::abs(mm - std::round(mm)) > reading_error_mm;
 }
 
 double draw_chain(const Chain& chain, core::UnitSystem system, View& view) {

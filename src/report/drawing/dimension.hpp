@@ -14,7 +14,7 @@ namespace boardmark::report {
 std::string dimension(double metres, core::UnitSystem system);
 
 /// Whether a drawing rounds a length so: a chain of such lengths may not add up.
-bool is_shown_to_an_eighth(double metres, core::UnitSystem system);
+bool is_shown_rounded(double metres, core::UnitSystem system);
 
 /// What a chain of dimensions is drawn from.
 struct Chain {

@@ -9,14 +9,17 @@
 namespace boardmark::report {
 namespace {
 
-constexpr SheetSize room_on_page{180, 240}; // inside the margins of the page, Letter and A4
+// Inside the margins of the page, Letter and A4; two sections find room below each other.
+constexpr SheetSize room_of_faces{180, 240};
+constexpr SheetSize room_of_sections{180, 96};
 
 /// The views that are faces, or those that are sections.
 std::vector<Drawing> drawn_views(const core::WallLayout& layout, core::UnitSystem system,
                                  bool sections) {
     std::vector<Drawing> drawings;
     for (const std::string& part : parts_of(layout)) {
-        for (const View& view : views_of(layout, part, room_on_page, std::nullopt, system)) {
+        const SheetSize& room = sections ? room_of_sections : room_of_faces;
+        for (const View& view : views_of(layout, part, room, std::nullopt, system)) {
             if (view.face.empty() != sections) {
                 continue;
             }

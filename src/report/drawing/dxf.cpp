@@ -27,6 +27,7 @@ constexpr Layer layers[] = {
     {Ink::piece_number, "piece_numbers", 30},
     {Ink::sliver, "slivers", 1},
     {Ink::chamfer, "chamfers", 8},
+    {Ink::mitre, "mitres", 7},
     {Ink::opening, "openings", 7},
     {Ink::contraction_joint, "joints", 7, Dash::dash_dot},
     {Ink::lift, "lifts", 5, Dash::dashed},

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace boardmark::report {
 namespace {
@@ -69,14 +70,16 @@ std::vector<Window> windows_of(const Elevation& elevation, double scale, double 
 /// One view while it is drawn.
 class FaceDrawing {
 public:
-    FaceDrawing(const Elevation& elevation, const Window& window, double scale, UnitSystem system)
+    FaceDrawing(const Elevation& elevation, const Window& window, const FaceLook& look)
         : m_elevation{elevation}
         , m_window{window}
-        , m_system{system}
+        , m_turns_at_ends{look.turns_at_ends}
+        , m_system{look.system}
         , m_view{.part = elevation.part,
                  .face = std::string{core::name_of(elevation.face)},
-                 .scale = scale,
-                 .width_mm = margins_mm(elevation) + 1000 * (window.to_m - window.from_m) / scale,
+                 .scale = look.scale,
+                 .width_mm =
+                     margins_mm(elevation) + 1000 * (window.to_m - window.from_m) / look.scale,
                  .height_mm = 0} {}
 
     View draw() && {
@@ -93,6 +96,8 @@ public:
         draw_lines();
         draw_ties();
         draw_outline();
+        draw_edges();
+        draw_mitres();
         draw_dimensions();
         return std::move(m_view);
     }
@@ -366,6 +371,80 @@ private:
         }
     }
 
+    /// A line between two stations, as far as the window shows it.
+    void clipped_line(Ink ink, core::DrawnPoint from, core::DrawnPoint to) {
+        if (to.x_m < from.x_m) {
+            std::swap(from, to);
+        }
+        const double left_m = std::max(from.x_m, m_window.from_m);
+        const double right_m = std::min(to.x_m, m_window.to_m);
+        if (left_m > right_m) {
+            return;
+        }
+        const double slope = to.x_m > from.x_m ? (to.z_m - from.z_m) / (to.x_m - from.x_m) : 0;
+        const bool upright = to.x_m == from.x_m;
+        m_view.line(ink,
+                    {at({left_m, from.z_m + slope * (left_m - from.x_m)}),
+                     at({right_m, upright ? to.z_m : from.z_m + slope * (right_m - from.x_m)})});
+    }
+
+    /// The inner line of the chamfers along the ends, the steps and the top.
+    void draw_edges() {
+        constexpr double least_mm = 0.3; // nearer lines would be one
+        const double leg_m = m_elevation.chamfer_m;
+        if (1000 * leg_m / m_view.scale < least_mm) {
+            return;
+        }
+        const auto top = core::top_of(m_elevation);
+        const auto rises = [&](std::size_t from, std::size_t to) {
+            const bool upright = std::abs(top[to].x_m - top[from].x_m) < 1e-9;
+            return !upright ? 0 : top[to].z_m > top[from].z_m ? 1 : -1;
+        };
+        core::DrawnPoint before{leg_m, 0};
+        for (std::size_t i = 0; i < top.size(); ++i) {
+            const int into = i == 0 ? 1 : rises(i - 1, i);
+            const int out_of = i + 1 == top.size() ? -1 : rises(i, i + 1);
+            const int side = into != 0 ? into : out_of; // where an upright edge has its concrete
+            const core::DrawnPoint next{top[i].x_m + side * leg_m, top[i].z_m - leg_m};
+            clipped_line(Ink::chamfer, before, next);
+            before = next;
+        }
+        clipped_line(Ink::chamfer, before, {m_elevation.length_m - leg_m, 0});
+    }
+
+    /// A stroke at each board end that is mitred: where the run bends or the face meets the next.
+    void draw_mitres() {
+        std::vector<double> corners_m;
+        if (m_turns_at_ends) {
+            corners_m = {0, m_elevation.length_m};
+        }
+        for (const core::FaceJoint& joint : m_elevation.joints) {
+            if (joint.kind == core::FaceJointKind::corner) {
+                corners_m.push_back(joint.x_m);
+            }
+        }
+        for (const core::LaidBoard& board : m_elevation.boards) {
+            for (const double corner_m : corners_m) {
+                if (!board.stands && m_window.shows(corner_m)) {
+                    draw_mitre(board, corner_m);
+                }
+            }
+        }
+    }
+
+    void draw_mitre(const core::LaidBoard& board, double corner_m) {
+        constexpr double stroke_mm = 1.3;
+        const bool begins = std::abs(board.x_m - corner_m) < 1e-6;
+        const bool ends = std::abs(board.x_m + board.length_m - corner_m) < 1e-6;
+        if (begins || ends) {
+            const PaperPoint corner = at({corner_m, board.z_m});
+            const double high_mm = std::min(stroke_mm, 1000 * board.width_m / m_view.scale);
+            m_view.line(
+                Ink::mitre,
+                {corner, {corner.x_mm + (begins ? high_mm : -high_mm), corner.y_mm - high_mm}});
+        }
+    }
+
     /// A chain of dimensions over the window at the stations that it shows.
     void chain(std::vector<double> stations_m, double& y_mm) {
         std::erase_if(stations_m, [&](double station_m) {
@@ -416,6 +495,7 @@ private:
 
     const Elevation& m_elevation;
     Window m_window;
+    bool m_turns_at_ends;
     UnitSystem m_system;
     View m_view;
     WordRows m_labels;
@@ -426,11 +506,10 @@ private:
 
 } // namespace
 
-std::vector<View> elevation_views(const Elevation& elevation, double scale, double most_width_mm,
-                                  UnitSystem system) {
+std::vector<View> elevation_views(const Elevation& elevation, const FaceLook& look) {
     std::vector<View> views;
-    for (const Window& window : windows_of(elevation, scale, most_width_mm)) {
-        views.push_back(FaceDrawing{elevation, window, scale, system}.draw());
+    for (const Window& window : windows_of(elevation, look.scale, look.most_width_mm)) {
+        views.push_back(FaceDrawing{elevation, window, look}.draw());
     }
     return views;
 }

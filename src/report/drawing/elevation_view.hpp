@@ -9,9 +9,16 @@
 
 namespace boardmark::report {
 
+/// How a face is drawn.
+struct FaceLook {
+    double scale;
+    double most_width_mm;
+    bool turns_at_ends; ///< the next face begins at a corner: boards are mitred there
+    core::UnitSystem system;
+};
+
 /// A face at a scale; too long a one in several views with match lines between them. Each entry of
 /// the geometry is counted in one of them.
-std::vector<View> elevation_views(const core::Elevation& elevation, double scale,
-                                  double most_width_mm, core::UnitSystem system);
+std::vector<View> elevation_views(const core::Elevation& elevation, const FaceLook& look);
 
 } // namespace boardmark::report

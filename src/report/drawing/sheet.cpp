@@ -42,9 +42,13 @@ std::vector<const core::Elevation*> faces_of(const core::WallLayout& layout,
 
 std::vector<View> faces_at(const core::WallLayout& layout, const std::string& part, double scale,
                            const SheetSize& room, UnitSystem system) {
+    const auto faces = faces_of(layout, part);
+    // A planter shows faces all round.
+    const bool turns_at_ends = std::ranges::any_of(
+        faces, [](const core::Elevation* face) { return face->face == core::Face::right; });
     std::vector<View> views;
-    for (const core::Elevation* face : faces_of(layout, part)) {
-        std::ranges::move(elevation_views(*face, scale, room.width_mm, system),
+    for (const core::Elevation* face : faces) {
+        std::ranges::move(elevation_views(*face, {scale, room.width_mm, turns_at_ends, system}),
                           std::back_inserter(views));
     }
     return views;

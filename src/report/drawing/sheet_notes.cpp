@@ -22,6 +22,8 @@ constexpr Meaning meanings[] = {
     {Ink::board, "board"},
     {Ink::sliver, "cut course or board too narrow to look intended"},
     {Ink::contraction_joint, "contraction joint, corner"},
+    {Ink::mitre, "board end mitred at a corner"},
+    {Ink::chamfer, "chamfer"},
     {Ink::lift, "line between lifts"},
     {Ink::tie, "tie"},
     {Ink::hardest_tie, "most loaded ties"},
@@ -112,14 +114,15 @@ void tell_elevations(const DrawingResult& result, const std::string& part, core:
             hardest_kn = std::max(hardest_kn, tie->load_kn);
         }
         if (std::ranges::any_of(elevation.joints, [&](const core::FaceJoint& joint) {
-                return is_shown_to_an_eighth(joint.x_m, system);
+                return is_shown_rounded(joint.x_m, system);
             })) {
-            add_once("Divided lengths are shown to 1/8 in and may not add up: set out from the "
-                     "whole length.",
+            add_once(fmt::format("Divided lengths are shown to {} and may not add up: set out from "
+                                 "the whole length.",
+                                 system == core::UnitSystem::us ? "1/8 in" : "1 mm"),
                      notes);
         }
         if (elevation.chamfer_m > 0) {
-            add_once(fmt::format("Edges and openings are chamfered by {}.",
+            add_once(fmt::format("Edges and openings are chamfered by {}; sections leave it out.",
                                  dimension(elevation.chamfer_m, system)),
                      notes);
         }

@@ -26,6 +26,7 @@ constexpr Look looks[] = {
     {Ink::piece_number, R"(fill="#6b6354")"},
     {Ink::sliver, R"(fill="#c62f3f" stroke="#c62f3f" stroke-width="0.25")"},
     {Ink::chamfer, R"(fill="none" stroke="#565c62" stroke-width="0.12")"},
+    {Ink::mitre, R"(fill="none" stroke="#1c1f22" stroke-width="0.25")"},
     {Ink::opening, R"(fill="#ffffff" stroke="#1c1f22" stroke-width="0.2")"},
     {Ink::contraction_joint,
      R"(fill="none" stroke="#1c1f22" stroke-width="0.35" stroke-dasharray="3 0.8 0.7 0.8")"},

@@ -21,6 +21,7 @@ enum class Ink {
     piece_number,
     sliver,
     chamfer,
+    mitre,
     opening,
     contraction_joint,
     lift,

@@ -156,6 +156,19 @@ Flow facts(const ChartResult& result, const TextStyle& style) {
     return grid;
 }
 
+/// The values without the plot, which a page draws.
+Flow table(const ChartResult& result, const TextStyle& style) {
+    Grid grid{{Align::left, Align::left, Align::right, Align::left}};
+    grid.head({"date", "batch", std::string{result.charted.heading}, ""});
+    for (std::size_t i = 0; i < result.points.size(); ++i) {
+        const core::ChartPoint& point = result.points[i];
+        grid.add({point.date, column_name(point.batch),
+                  shown({point.value, result.charted.measure}, style.system),
+                  std::string{name_of(result.chart.signals[i])}});
+    }
+    return Block{PageTable{std::move(grid)}};
+}
+
 Flow rows(const ChartResult& result, const TextStyle& style) {
     std::vector<std::string> values;
     std::size_t batch_width = 0;
@@ -184,7 +197,7 @@ Flow rows(const ChartResult& result, const TextStyle& style) {
         line.erase(line.find_last_not_of(' ') + 1);
         text += line + "\n";
     }
-    return text;
+    return Block{Verbatim{.text = text, .text_only = true}} + table(result, style);
 }
 
 std::string cited(const core::TypicalFigure& figure) {
@@ -194,7 +207,6 @@ std::string cited(const core::TypicalFigure& figure) {
 Flow notes(const ChartResult& result) {
     const core::ControlChartRules& rules = result.rules;
     std::vector<std::string> sentences{
-        "| control limit, : mean, + target, * value, o value outside",
         "outside: beyond a control limit; look for what was different that day" +
             cited(rules.limit_in_deviations),
         fmt::format("run: value {:g} or a later one in a row on one side of the mean; the mean has "
@@ -208,9 +220,13 @@ Flow notes(const ChartResult& result) {
     }
     sentences.push_back("The limits come from the values themselves: they show whether the work is "
                         "steady, not whether the concrete meets its requirements.");
-    Flow text;
+    const Indent indent{.first = "  ", .other = "      "};
+    Flow text =
+        Block{Paragraph{.text = "| control limit, : mean, + target, * value, o value outside",
+                        .indent = indent,
+                        .text_only = true}};
     for (const std::string& sentence : sentences) {
-        text += paragraph(sentence, {.first = "  ", .other = "      "});
+        text += paragraph(sentence, indent);
     }
     return text;
 }

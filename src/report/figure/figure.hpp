@@ -31,6 +31,13 @@ struct Label {
     std::string anchor = "start"; ///< start, middle or end
 };
 
+/// What a line or the spots of a figure mean.
+struct KeyEntry {
+    std::string role;
+    bool is_spot;
+    std::string meaning;
+};
+
 /// A drawing: what it shows in words, its size, and what it is made of. All coordinates are rounded
 /// and written already.
 struct Figure {
@@ -40,6 +47,7 @@ struct Figure {
     std::vector<Stroke> strokes = {};
     std::vector<Spot> spots = {};
     std::vector<Label> labels = {};
+    std::vector<KeyEntry> key = {}; ///< written below the figure
 };
 
 } // namespace boardmark::report

@@ -15,9 +15,7 @@ constexpr double top = 56;
 constexpr double bottom = 330;
 constexpr double gap = 6;
 constexpr double letter_height = 13;
-constexpr double line_height = 22;
-constexpr double key_gap = 64; // room for the figures and the name of the axis
-constexpr double sample_length = 40;
+constexpr double below = 46; // room for the figures and the name of the axis
 
 /// The step of 1, 2 or 5 times a power of ten that is at least so long.
 double round_step(double at_least) {
@@ -59,7 +57,7 @@ Plot::Plot(std::string caption, Axis across, Axis upright, Upright growth)
     , growth_(growth)
     , figure_{.caption = std::move(caption),
               .width = width,
-              .height = static_cast<int>(bottom + key_gap)} {
+              .height = static_cast<int>(bottom + below)} {
     draw_across();
     draw_upright();
 }
@@ -103,10 +101,7 @@ void Plot::add_line(const std::vector<PlotPoint>& points, const std::string& rol
         written += (written.empty() ? "" : " ") + x_of(point.x) + "," + y_of(point.y);
     }
     figure_.strokes.push_back({std::move(written), role});
-    const std::string y = coordinate(key_line(name));
-    figure_.strokes.push_back(
-        {fmt::format("{0},{2} {1},{2}", coordinate(left), coordinate(left + sample_length), y),
-         role});
+    figure_.key.push_back({role, false, name});
 }
 
 void Plot::add_spots(const std::vector<PlotPoint>& points, const std::string& role,
@@ -114,17 +109,7 @@ void Plot::add_spots(const std::vector<PlotPoint>& points, const std::string& ro
     for (const PlotPoint& point : points) {
         figure_.spots.push_back({x_of(point.x), y_of(point.y), role, name});
     }
-    figure_.spots.push_back(
-        {coordinate(left + sample_length / 2), coordinate(key_line(name)), role, name});
-}
-
-/// One more line of the key below the plot; gives the height at which its sample is drawn.
-double Plot::key_line(const std::string& name) {
-    const double y = figure_.height;
-    figure_.labels.push_back(
-        {coordinate(left + sample_length + 2 * gap), coordinate(y + gap / 2), name});
-    figure_.height += static_cast<int>(line_height);
-    return y;
+    figure_.key.push_back({role, true, name});
 }
 
 std::string Plot::x_of(double value) const {

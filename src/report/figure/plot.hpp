@@ -11,6 +11,8 @@ namespace boardmark::report {
 struct PlotPoint {
     double x;
     double y;
+
+    bool operator==(const PlotPoint&) const = default;
 };
 
 /// A place of an axis that a reader counts by.
@@ -48,7 +50,6 @@ public:
 private:
     void draw_across();
     void draw_upright();
-    double key_line(const std::string& name);
     std::string x_of(double value) const;
     std::string y_of(double value, double lower = 0) const;
 

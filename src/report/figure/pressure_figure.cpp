@@ -31,16 +31,14 @@ std::vector<PlotPoint> envelope_of(const core::FormPressure& pressure, UnitSyste
 struct NamedEnvelope {
     std::string name;
     std::vector<PlotPoint> points;
+
+    bool operator==(const NamedEnvelope&) const = default;
 };
 
 /// Methods of one envelope share a line.
 void add_to(std::vector<NamedEnvelope>& lines, NamedEnvelope line) {
     for (NamedEnvelope& other : lines) {
-        const bool same = std::ranges::equal(other.points, line.points,
-                                             [](const PlotPoint& one, const PlotPoint& two) {
-                                                 return one.x == two.x && one.y == two.y;
-                                             });
-        if (same) {
+        if (other.points == line.points) {
             other.name += ", " + line.name;
             return;
         }
@@ -48,33 +46,63 @@ void add_to(std::vector<NamedEnvelope>& lines, NamedEnvelope line) {
     lines.push_back(std::move(line));
 }
 
-} // namespace
+/// The forms of parts that carry the same pressures.
+struct AlikeForms {
+    std::string names;
+    std::vector<NamedEnvelope> lines;
+};
 
-Flow pressure_figure(const std::vector<core::FormForces>& forces, UnitSystem system) {
-    if (forces.empty()) {
-        return {};
+std::vector<NamedEnvelope> lines_of(const core::FormForces& forces, UnitSystem system) {
+    std::vector<NamedEnvelope> lines;
+    for (const core::FormPressure& pressure : forces.pressures) {
+        add_to(lines, {pressure.method, envelope_of(pressure, system)});
     }
-    const core::FormForces& highest =
-        *std::ranges::max_element(forces, {}, &core::FormForces::height_m);
+    return lines;
+}
+
+std::vector<AlikeForms> alike_forms(const std::vector<core::FormForces>& forces,
+                                    UnitSystem system) {
+    std::vector<AlikeForms> all;
+    for (const core::FormForces& of_part : forces) {
+        const auto lines = lines_of(of_part, system);
+        const std::string name = text::printable(of_part.wall);
+        const auto same = std::ranges::find(all, lines, &AlikeForms::lines);
+        if (same != all.end()) {
+            same->names += ", " + name;
+        } else if (!lines.empty()) {
+            all.push_back({name, lines});
+        }
+    }
+    return all;
+}
+
+Figure figure_of(const AlikeForms& forms, UnitSystem system) {
     PlotPoint most{0, 0};
-    for (const core::FormPressure& pressure : highest.pressures) {
-        for (const PlotPoint& point : envelope_of(pressure, system)) {
+    for (const NamedEnvelope& line : forms.lines) {
+        for (const PlotPoint& point : line.points) {
             most = {std::max(most.x, point.x), std::max(most.y, point.y)};
         }
     }
     const bool us = system == UnitSystem::us;
-    Plot plot{"Pressure on the form of " + text::printable(highest.wall) +
+    Plot plot{"Pressure on the form of " + forms.names +
                   " by depth below the top of the concrete. " + words(core::form_caution(), system),
               round_axis(us ? "pressure, psf" : "pressure, kPa", 0, most.x),
               round_axis(us ? "depth, ft" : "depth, m", 0, most.y), Upright::down};
-    std::vector<NamedEnvelope> lines;
-    for (const core::FormPressure& pressure : highest.pressures) {
-        add_to(lines, {pressure.method, envelope_of(pressure, system)});
+    for (std::size_t i = 0; i < forms.lines.size(); ++i) {
+        plot.add_line(forms.lines[i].points, roles[std::min(i, std::size(roles) - 1)],
+                      forms.lines[i].name);
     }
-    for (std::size_t i = 0; i < lines.size(); ++i) {
-        plot.add_line(lines[i].points, roles[std::min(i, std::size(roles) - 1)], lines[i].name);
+    return plot.figure();
+}
+
+} // namespace
+
+Flow pressure_figures(const std::vector<core::FormForces>& forces, UnitSystem system) {
+    Flow figures;
+    for (const AlikeForms& forms : alike_forms(forces, system)) {
+        figures += Block{figure_of(forms, system)};
     }
-    return Block{plot.figure()};
+    return figures;
 }
 
 } // namespace boardmark::report

@@ -6,8 +6,8 @@
 
 namespace boardmark::report {
 
-/// The envelope of pressure on the highest form, by each method, with the caution beneath it.
-/// Nothing without forms.
-Flow pressure_figure(const std::vector<core::FormForces>& forces, core::UnitSystem system);
+/// The envelope of pressure on each form, by each method, with the caution beneath it; parts
+/// that carry the same share one.
+Flow pressure_figures(const std::vector<core::FormForces>& forces, core::UnitSystem system);
 
 } // namespace boardmark::report

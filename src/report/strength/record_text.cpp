@@ -76,6 +76,8 @@ Flow flow_of(const RecordList<core::RecordedTrial>& list, const TextStyle& style
              show(trial.density_kg_m3, Measure::fresh_density), show(trial.w_cm, Measure::w_cm),
              trial.relative_yield ? fixed(*trial.relative_yield, 3) : "", mix_name(trial.mix)});
     }
+    constexpr std::size_t ratios = 5;
+    grid.even_out(ratios);
     return heading(list.title) + record_headline(rows_stand) +
            paragraph(counted(list.rows.size(), "trial") +
                          "; the yield is relative to the intended one",
@@ -94,6 +96,8 @@ Flow flow_of(const RecordList<core::RecordedSpecimen>& list, const TextStyle& st
                   show(specimen.strength_mpa, Measure::strength),
                   show(specimen.w_cm, Measure::w_cm), column_name(specimen.shape)});
     }
+    constexpr std::size_t ratios = 5;
+    grid.even_out(ratios);
     return heading(list.title) + record_headline(rows_stand) +
            paragraph(counted(list.rows.size(), "specimen"), {}) + "\n" + grid;
 }

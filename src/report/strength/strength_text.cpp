@@ -89,6 +89,8 @@ Flow text_of_tests(const StrengthResult& result, UnitSystem system) {
                   or_dash(judged.running_mean_mpa, Measure::strength, system),
                   judgement(judged, system)});
     }
+    constexpr std::size_t ratios = 2;
+    rows.even_out(ratios);
     return rows;
 }
 
@@ -199,14 +201,14 @@ Flow flow_of(const StrengthResult& result, const TextStyle& style) {
     page += section("CHECKS") + text_of_checks(findings.checks, style.system);
     if (!findings.tests.empty()) {
         page += section("TESTS of production, in order of casting") +
-                text_of_tests(result, style.system);
+                text_of_tests(result, style.system) + tests_figure(result, style.system);
     }
     if (!findings.projections.empty()) {
         page += section("EARLY AGES") + text_of_projections(result, style.system);
     }
     if (findings.line) {
         page += section("STRENGTH OVER W/CM") + text_of_line(*findings.line, style.system) +
-                strength_figure(*findings.line, style.system);
+                line_figure(findings, style.system);
     }
     if (style.explain) {
         page += folded_section("REASONS") + text_of_reasons(findings.worksheet.steps, style);

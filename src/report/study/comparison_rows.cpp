@@ -62,6 +62,13 @@ public:
             row.unit = written.unit;
             row.cells.push_back({written.value, written.amount});
         }
+        if (measure == Measure::w_cm) {
+            std::vector<std::string*> ratios;
+            for (ComparisonCell& cell : row.cells) {
+                ratios.push_back(&cell.text);
+            }
+            even_ratios(ratios);
+        }
         rows.push_back(std::move(row));
     }
 

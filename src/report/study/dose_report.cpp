@@ -107,6 +107,8 @@ Flow text_of_points(const core::DoseResponse& response, UnitSystem system) {
                   figure(point.less_binder, Measure::concentration, system, binder_of),
                   cost_text(point.less_binder, system), remark_on(response, i)});
     }
+    constexpr std::size_t ratios = 2;
+    grid.even_out(ratios);
     return grid;
 }
 

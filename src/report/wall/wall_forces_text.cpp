@@ -93,7 +93,7 @@ Flow text_of_forces(const std::vector<core::FormForces>& all, const TextStyle& s
     }
     const Flow caution = paragraph(words(core::form_caution(), style.system), {"  ", "  "});
     return grid + text_of_governing(all.front()) + basis + caution + text_of_memory(all.front()) +
-           reasons + pressure_figure(all, style.system);
+           reasons + pressure_figures(all, style.system);
 }
 
 Flow text_of_rise(const std::vector<core::FormForces>& all, core::UnitSystem system) {

@@ -77,6 +77,7 @@ public:
         return grid.text(style_.width, style_.colour);
     }
     std::string operator()(const SideBySide& table) const { return table.text(style_.width); }
+    std::string operator()(const PageTable&) const { return ""; }
     std::string operator()(const Figure&) const { return ""; }
     std::string operator()(const Figures&) const { return ""; }
     std::string operator()(const Drawings&) const { return ""; }

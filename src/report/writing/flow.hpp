@@ -55,11 +55,18 @@ struct Paragraph {
     std::string text;
     Indent indent;
     std::optional<core::Verdict> verdict = {}; ///< gives it a colour; the words carry the meaning
+    bool text_only = false;                    ///< speaks of a plot that a page draws
 };
 
 /// Text that stands as it is, with its line ends: a line chart, an empty line.
 struct Verbatim {
     std::string text;
+    bool text_only = false; ///< a plot that a page draws
+};
+
+/// Rows that text has beside its plot.
+struct PageTable {
+    Grid grid;
 };
 
 /// A part drawn to scale: an SVG that holds no braces, and what it shows in words.
@@ -81,7 +88,7 @@ struct Figures {
 };
 
 using Block = std::variant<Heading, Headline, Paragraph, CheckList, Verbatim, Grid, SideBySide,
-                           Figure, Figures, Drawings>;
+                           PageTable, Figure, Figures, Drawings>;
 
 /// A result as what stands one below the other. Text and HTML are two ways to write it down, so
 /// that nothing can stand in one and not in the other but for figures and drawings, which text

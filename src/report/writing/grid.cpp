@@ -1,6 +1,7 @@
 #include "grid.hpp"
 
 #include "colour.hpp"
+#include "quantity_format.hpp"
 #include "wrap.hpp"
 
 #include <algorithm>
@@ -43,6 +44,14 @@ void Grid::add(std::vector<std::string> cells) {
 
 void Grid::add(core::Verdict verdict, std::vector<std::string> cells) {
     rows_.push_back({std::move(cells), verdict});
+}
+
+void Grid::even_out(std::size_t column) {
+    std::vector<std::string*> cells;
+    for (Row& row : rows_) {
+        cells.push_back(&row.cells[column]);
+    }
+    even_ratios(cells);
 }
 
 std::vector<std::size_t> Grid::widths() const {

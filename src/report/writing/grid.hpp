@@ -29,6 +29,9 @@ public:
     /// A row whose first cell is a verdict.
     void add(core::Verdict verdict, std::vector<std::string> cells);
 
+    /// Gives the ratios of a column one precision: zeros that `shown` left off come back.
+    void even_out(std::size_t column);
+
     std::string text(std::size_t width = page_width, bool colour = false) const;
 
     /// Columns that the grid takes where nothing is broken.

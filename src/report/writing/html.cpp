@@ -61,20 +61,33 @@ bool is_numbered(std::string_view indent) {
     return digit != std::string_view::npos && indent.ends_with(". ");
 }
 
+/// The names of a column in all rows of the head, as one label.
+std::string label_of(const Grid& grid, std::size_t column) {
+    std::string label;
+    for (std::size_t row = 0; row < grid.head_rows(); ++row) {
+        const std::string& name = grid.rows()[row].cells[column];
+        if (!is_blank(name)) {
+            label += (label.empty() ? "" : " ") + name;
+        }
+    }
+    return label;
+}
+
 object cell_of(const Grid& grid, const Grid::Row& row, std::size_t column) {
-    const std::string& text = row.cells[column];
+    const std::string text = is_blank(row.cells[column]) ? "" : row.cells[column];
+    const std::string label = label_of(grid, column);
     std::string role = grid.columns()[column] == Align::right ? "r" : "";
     if (row.verdict && column == 0) {
         role = "v " + role_of(*row.verdict);
     }
     if (is_blank_to_fill(text)) {
-        return {{"text", ""}, {"class", "blank"}, {"is_name", false}};
+        return {{"text", ""}, {"class", "blank"}, {"label", label}, {"is_name", false}};
     }
     if (text == tick_box) {
-        return {{"text", ""}, {"class", "box"}, {"is_name", false}};
+        return {{"text", ""}, {"class", "box"}, {"label", label}, {"is_name", false}};
     }
-    const bool names_row = column == 0 && !row.verdict && !is_blank(text);
-    return {{"text", text}, {"class", role}, {"is_name", names_row}};
+    const bool names_row = column == 0 && !row.verdict && !text.empty();
+    return {{"text", text}, {"class", role}, {"label", label}, {"is_name", names_row}};
 }
 
 object row_of(const Grid& grid, const Grid::Row& row) {
@@ -103,7 +116,8 @@ object table_of(const Grid& grid, const std::string& name) {
         const Grid::Row& row = grid.rows()[i];
         (in_head ? head : body).push_back(in_head ? head_row_of(grid, row) : row_of(grid, row));
     }
-    object table{{"name", name}, {"body", body}};
+    // On a narrow screen two columns have room; rows of more cells go below each other.
+    object table{{"name", name}, {"body", body}, {"stack", grid.columns().size() > 2}};
     if (!head.empty()) {
         table["head"] = object{{"rows", head}};
     }
@@ -167,7 +181,14 @@ object figure_of(const Figure& figure) {
         labels.push_back(
             object{{"x", label.x}, {"y", label.y}, {"text", label.text}, {"anchor", label.anchor}});
     }
+    list key;
+    for (const KeyEntry& entry : figure.key) {
+        key.push_back(
+            object{{"role", entry.role}, {"spot", entry.is_spot}, {"text", entry.meaning}});
+    }
     return {{"caption", figure.caption},
+            {"has_key", !figure.key.empty()},
+            {"key", key},
             {"width", std::to_string(figure.width)},
             {"height", std::to_string(figure.height)},
             {"areas", areas},
@@ -196,6 +217,9 @@ public:
     }
     void operator()(const CheckList& checks) { push("checks", checks_of(checks, *anchors_)); }
     void operator()(const Paragraph& paragraph) {
+        if (paragraph.text_only) {
+            return;
+        }
         if (paragraph.indent.first == item_indent) {
             end_steps();
             items_.push_back(object{{"text", paragraph.text}});
@@ -213,11 +237,12 @@ public:
         push(paragraph.verdict ? "verdict" : "paragraph", said);
     }
     void operator()(const Verbatim& verbatim) {
-        if (!is_blank(verbatim.text)) {
-            push("verbatim", object{{"text", verbatim.text}, {"name", region_name()}});
+        if (!verbatim.text_only && !is_blank(verbatim.text)) {
+            push("verbatim", object{{"text", verbatim.text}});
         }
     }
-    void operator()(const Grid& grid) { push("table", table_of(grid, region_name())); }
+    void operator()(const Grid& grid) { push("table", table_of(grid, table_name())); }
+    void operator()(const PageTable& table) { (*this)(table.grid); }
     void operator()(const SideBySide& table) { (*this)(table.grid()); }
     void operator()(const Figure& figure) { push("figure", figure_of(figure)); }
     void operator()(const Figures& figures) {
@@ -242,10 +267,10 @@ private:
         end_list();
         blocks_.push_back(object{{kind, block}});
     }
-    /// Of what scrolls by itself: a reader who hears the page tells one from the other.
-    std::string region_name() {
-        ++regions_;
-        return regions_ == 1 ? name_ : name_ + ", part " + std::to_string(regions_);
+    /// A reader who hears the page tells one table of a section from the other.
+    std::string table_name() {
+        ++tables_;
+        return tables_ == 1 ? name_ : name_ + ", part " + std::to_string(tables_);
     }
     void end_list() {
         end_items();
@@ -266,7 +291,7 @@ private:
 
     std::string name_;
     const Anchors* anchors_;
-    int regions_ = 0;
+    int tables_ = 0;
     list blocks_;
     list items_;
     list steps_;

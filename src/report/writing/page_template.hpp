@@ -6,7 +6,7 @@ namespace boardmark::report {
 
 // The policy names the hash of the style, so that no other style can be smuggled in; a test
 // computes it again.
-constexpr const char* style_hash = "sha256-VLyjW59xTDGFZ6BaoVe4Rqqvo9A6tFtRfHfqMA96hWE=";
+constexpr const char* style_hash = "sha256-Gb4EakhSV9bJMwC12ZxYS6gXBY86mtbpNCkep7Q0dCs=";
 
 constexpr const char* page_style = R"(
 :root{--paper:#fcfbf8;--ink:#1c1f22;--soft:#565c62;--line:#cfcbc2;--accent:#28495c;
@@ -45,17 +45,20 @@ tbody .n{color:var(--soft)}
 summary{cursor:pointer;margin:.4rem 0}
 summary h2{display:inline-block;margin:1.6rem 0 0}
 @media screen{.fold:not([open])+.folded:not(:has(:target)){display:none}}
-pre{overflow-x:auto;font:0.85rem/1.35 ui-monospace,"DejaVu Sans Mono",monospace}
+pre{white-space:pre-wrap;overflow-wrap:anywhere;font:0.85rem/1.35 ui-monospace,"DejaVu Sans Mono",monospace}
 figure{margin:1rem 0}
 .drawing svg{display:block;max-width:100%;height:auto;background:#fff}
 figcaption{color:var(--soft);font-size:.95rem}
-.table svg{display:block;width:100%;height:auto;min-width:30rem;max-width:46rem}
-.table svg text{font:13px Charter,Georgia,serif;fill:var(--ink)}
+.plot>svg{display:block;width:100%;height:auto;max-width:46rem}
+.plot>svg text{font:13px Charter,Georgia,serif;fill:var(--ink)}
+.key{list-style:none;padding:0;margin:.2rem 0}
+.key svg{width:2.5rem;height:.8rem;vertical-align:baseline;margin-right:.6rem}
 svg .axis{stroke:var(--soft);fill:none;stroke-width:1}
 svg .grid{stroke:var(--line);fill:none;stroke-width:1}
 svg .value{stroke:var(--accent);fill:none;stroke-width:2.5}
 svg .other{stroke:var(--watch);fill:none;stroke-width:2;stroke-dasharray:2 5;stroke-linecap:round}
 svg .limit{stroke:var(--fails);fill:none;stroke-width:2;stroke-dasharray:8 5}
+svg .bound{stroke:var(--fails);fill:none;stroke-width:2}
 svg .band{fill:var(--area);stroke:var(--soft);stroke-width:1}
 svg .band2{fill:var(--line);stroke:var(--soft);stroke-width:1}
 svg .point{fill:var(--paper);stroke:var(--accent);stroke-width:2.5}
@@ -65,18 +68,46 @@ padding-top:.6rem}
 footer p{margin:.2rem 0}
 @media (max-width:40rem){main{padding:1.25rem .9rem 2rem}th,td{padding-right:.6rem}
 .checks tr>*{display:block;width:auto;border:0;padding:.05rem 0}
-.checks tr{display:block;border-top:1px solid var(--line);padding:.4rem 0}}
-@page{margin:16mm 14mm}
+.checks tr{display:block;border-top:1px solid var(--line);padding:.4rem 0}
+td{overflow-wrap:anywhere}.plot>svg text{font-size:16px}
+.drawing{overflow-x:auto}.drawing svg{max-width:none}
+.stack,.stack tbody{display:block}.stack thead{display:none}
+.stack tr{display:block;padding:.4rem 0}
+.stack tr>*,.stack tr+tr>*{display:flex;justify-content:space-between;gap:1rem;border:0;padding:.05rem 0;
+text-align:right;white-space:normal}
+.stack tr>th,.stack td[data-label=""]{display:block;text-align:left}.stack tbody th{font-weight:600}
+.stack td:empty:not(.blank,.box){display:none}.stack td.blank{min-height:1.5rem}
+.stack td::before{content:attr(data-label);color:var(--soft);text-align:left;flex:0 1 auto}
+.stack tr+tr{border-top:1px solid var(--line)}}
+html{--running:attr(data-running)}
+@page{margin:17mm 14mm 15mm;
+@top-left{content:var(--running);font:8pt Charter,Georgia,serif;color:#444;white-space:nowrap;overflow:hidden}
+@bottom-right{content:counter(page) " of " counter(pages);font:8pt Charter,Georgia,serif;color:#444}}
+@page:first{@top-left{content:none}}
 @media print{:root{--paper:#fff;--ink:#000;--soft:#444;--line:#bbb;--accent:#123;--holds:#064;
 --fails:#800;--watch:#640;--open:#444;--area:#e4e8ea}
-body{font-size:10pt}main{max-width:none;padding:0}h2,summary{break-after:avoid}
-.checks{font-size:9pt}.folded .checks{font-size:8.5pt}.checks th,.checks td{padding-top:.15rem;padding-bottom:.15rem}
+body{font-size:9.5pt;line-height:1.38}main{max-width:none;padding:0}h2,summary,.fold{break-after:avoid}
+h2{margin:1.1rem 0 .3rem}summary h2{margin:.8rem 0 0}li{margin:.1rem 0}p{margin:.25rem 0;orphans:2;widows:2}
+th,td{padding-top:.12rem;padding-bottom:.12rem}
+.checks{font-size:8.5pt;line-height:1.3}.checks th{width:40mm}.id{font-size:7.5pt}
+.folded{font-size:8pt;line-height:1.3}.folded:not(:has(table)),ul:has(>li:nth-child(13)){columns:2;column-gap:6mm}
+.key{font-size:8pt;margin:0}.key li{margin:0}
+.folded .checks,.folded .checks tbody{display:block;font-size:7.5pt}
+.folded .checks tbody{columns:2;column-gap:6mm}
+.folded .checks tr{display:block;padding:.1rem 0}
+.folded .checks tr>*{display:inline;border:0;padding:0 .3em 0 0}
+.folded .checks tr+tr{border-top:1px solid var(--line)}.folded .id{display:inline}
 summary{list-style:none}summary::-webkit-details-marker{display:none}
-tr,li,figure,.verdict{break-inside:avoid}.table{overflow:visible}thead{display:table-header-group}}
+tr,li,figure,.verdict,footer{break-inside:avoid}.table{overflow:visible}thead{display:table-header-group}
+thead,tbody tr:first-child,li:first-child{break-after:avoid}
+tbody tr:last-child,li:last-child,footer{break-before:avoid}
+.plot{display:inline-block;width:48%;margin:.4rem 1% .4rem 0;vertical-align:top}
+.drawing{display:inline-block;width:min-content;margin:.3rem 4mm .3rem 0;vertical-align:bottom}
+.drawing svg{max-width:none}figcaption{font-size:8pt;line-height:1.25}footer{margin-top:1rem;font-size:8pt}}
 )";
 
 constexpr const char* page_template = R"(<!DOCTYPE html>
-<html lang="en">
+<html lang="en" data-running="{{title}}: {{command}}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src '{{hash}}'{{#one_sheet}} '{{sheet_hash}}'{{/one_sheet}}; base-uri 'none'; form-action 'none'">
@@ -127,21 +158,24 @@ constexpr const char* block_template =
 {{/items}}{{#steps}}<ol>
 {{#step}}<li>{{text}}</li>
 {{/step}}</ol>
-{{/steps}}{{#verbatim}}<div class="table" tabindex="0" role="region" aria-label="{{name}}"><pre>{{text}}</pre></div>
-{{/verbatim}}{{#table}}<div class="table" tabindex="0" role="region" aria-label="{{name}}"><table>
+{{/steps}}{{#verbatim}}<pre>{{text}}</pre>
+{{/verbatim}}{{#table}}<div class="table"><table aria-label="{{name}}"{{#stack}} class="stack"{{/stack}}>
 {{#head}}<thead>{{#rows}}<tr>{{#cells}}{{#is_name}}<th scope="col" class="{{class}}">{{text}}</th>{{/is_name}}{{^is_name}}<td></td>{{/is_name}}{{/cells}}</tr>{{/rows}}</thead>
 {{/head}}<tbody>
-{{#body}}<tr>{{#cells}}{{#is_name}}<th scope="row" class="{{class}}">{{text}}</th>{{/is_name}}{{^is_name}}<td class="{{class}}">{{text}}</td>{{/is_name}}{{/cells}}</tr>
+{{#body}}<tr>{{#cells}}{{#is_name}}<th scope="row" class="{{class}}">{{text}}</th>{{/is_name}}{{^is_name}}<td class="{{class}}" data-label="{{label}}">{{text}}</td>{{/is_name}}{{/cells}}</tr>
 {{/body}}</tbody>
 </table></div>
-{{/table}}{{#figure}}<figure>
-<div class="table" tabindex="0" role="region" aria-label="{{caption}}"><svg viewBox="0 0 {{width}} {{height}}" role="img" aria-label="{{caption}}">
+{{/table}}{{#figure}}<figure class="plot">
+<svg viewBox="0 0 {{width}} {{height}}" role="img" aria-label="{{caption}}">
 {{#areas}}<polygon class="{{role}}" points="{{points}}"/>
 {{/areas}}{{#lines}}<polyline class="{{role}}" points="{{points}}"/>
 {{/lines}}{{#spots}}<circle class="{{role}}" cx="{{x}}" cy="{{y}}" r="6"><title>{{meaning}}</title></circle>
 {{/spots}}{{#labels}}<text x="{{x}}" y="{{y}}" text-anchor="{{anchor}}">{{text}}</text>
-{{/labels}}</svg></div>
-<figcaption>{{caption}}</figcaption>
+{{/labels}}</svg>
+{{#has_key}}<ul class="key">
+{{#key}}<li><svg viewBox="0 0 40 12" aria-hidden="true">{{#spot}}<circle class="{{role}}" cx="20" cy="6" r="5"/>{{/spot}}{{^spot}}<polyline class="{{role}}" points="1,6 39,6"/>{{/spot}}</svg>{{text}}</li>
+{{/key}}</ul>
+{{/has_key}}<figcaption>{{caption}}</figcaption>
 </figure>
 {{/figure}}{{#drawing}}<figure class="drawing">
 {{>svg}}<figcaption>{{caption}}</figcaption>

@@ -143,6 +143,23 @@ std::string fixed(double value, int decimals) {
     return fmt::format("{:.{}f}", units::nearest({.amount = value, .step = step}), decimals);
 }
 
+void even_ratios(const std::vector<std::string*>& cells) {
+    const auto decimals_of = [](const std::string& cell) {
+        const bool plain = cell.find_first_not_of("0123456789.") == std::string::npos;
+        const std::size_t point = cell.find('.');
+        return plain && point != std::string::npos ? cell.size() - point - 1 : 0;
+    };
+    std::size_t most = 0;
+    for (const std::string* cell : cells) {
+        most = std::max(most, decimals_of(*cell));
+    }
+    for (std::string* cell : cells) {
+        if (const std::size_t decimals = decimals_of(*cell); decimals > 0) {
+            cell->append(most - decimals, '0');
+        }
+    }
+}
+
 std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
     const bool us = system == UnitSystem::us;
     const double value = finite(quantity.value);

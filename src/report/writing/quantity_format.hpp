@@ -4,6 +4,7 @@
 #include <boardmark/core/mix/mix.hpp>
 
 #include <string>
+#include <vector>
 
 namespace boardmark::report {
 
@@ -16,5 +17,9 @@ std::string water_measure(double litres, core::UnitSystem system);
 
 /// Plain numbers with a fixed count of digits.
 std::string fixed(double value, int decimals);
+
+/// Ratios of one row or column at one precision: zeros that `shown` left off come back. What is no
+/// plain number stays.
+void even_ratios(const std::vector<std::string*>& cells);
 
 } // namespace boardmark::report
