@@ -32,7 +32,7 @@ std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments) {
                                      .load = loader_beside(arguments.file(), files_read)});
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments);
     const core::Wall& wall = reading.record->wall;
-    core::Tables tables = reference::tables(core::system_of(wall.mix));
+    core::Tables tables = reference::tables_for(wall.mix);
     auto plan = core::plan_wall(wall, tables);
     if (!plan) {
         return no_mix_follows(plan.why(), unresolved_file(*reading.record, tables, arguments),
