@@ -75,7 +75,7 @@ struct Solved {
 /// Throws core::Unresolved where no mix follows.
 inline Solved solve(const std::string& yaml, input::Purpose purpose = input::Purpose::proportion) {
     Solved solved{read(yaml, purpose), {}, {}, {}};
-    solved.tables = reference::tables(core::system_of(solved.mix));
+    solved.tables = reference::tables_for(solved.mix);
     solved.proportions = boardmark::test::made(core::proportions_of(solved.mix, solved.tables));
     solved.checks = core::assess(solved.mix, solved.proportions, solved.tables);
     return solved;

@@ -52,7 +52,7 @@ struct Tried {
 inline Tried tried(core::CompleteTrial trial) {
     Tried result{
         .trial = std::move(trial), .tables = {}, .designed = {}, .yield = {}, .checks = {}};
-    result.tables = reference::tables(core::system_of(result.trial->mix));
+    result.tables = reference::tables_for(result.trial->mix);
     result.designed = boardmark::test::made(core::proportions_of(result.trial->mix, result.tables));
     result.yield =
         boardmark::test::made(core::yield_of(result.trial, result.designed, result.tables));

@@ -1,14 +1,15 @@
+#include "code_choice.hpp"
 #include "command.hpp"
 #include "mix_command.hpp"
 
 namespace boardmark::commands {
 namespace {
 
-constexpr Option options[] = {all_option};
+constexpr Option options[] = {all_option, code_option, all_codes_option};
 
 constexpr std::string_view examples[] = {
     "boardmark check examples/submitted-mix.yaml",
-    "boardmark check --format json examples/quay-wall.yaml",
+    "boardmark check --all-codes examples/quay-wall.yaml",
 };
 
 ExitCode run(const Arguments& arguments) {

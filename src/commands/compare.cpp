@@ -31,7 +31,7 @@ constexpr std::size_t most_mixes = 12;
 ExitCode run_study(const Arguments& arguments) {
     const ReadMix read = read_mix_file(arguments, {input::Purpose::check});
     const core::CompleteMix& mix = mix_with_reducer(read, arguments.file());
-    const core::Tables tables = reference::tables(mix->system);
+    const core::Tables tables = reference::tables_for(mix->requirements, mix->system);
     const auto written = core::proportion(mix, tables);
     if (!written) {
         return end_with(no_mix_follows(written.why(), arguments, mix->system));
@@ -110,7 +110,7 @@ ExitCode run_files(const Arguments& arguments) {
         const core::UnitSystem system = read.origin.system;
         origin.system = i == 0 ? system : origin.system;
         add(read.origin.files_read, origin.files_read);
-        columns.push_back(core::compared(labels[i], read.mix, reference::tables(system)));
+        columns.push_back(core::compared(labels[i], read.mix, reference::tables_for(read.mix)));
         any_fails = any_fails || core::any_fails(columns.back().checks);
     }
     const report::ComparisonResult result{.title = "Mixes side by side",

@@ -63,10 +63,13 @@ std::string help_of(const Command& command) {
     return text + "\n" + exit_codes();
 }
 
-std::string help_on_exposure() {
-    const core::CodeTables code = reference::vocabulary().code;
-    std::string text = fmt::format(
-        "Exposure classes of {}. The designer states one of each category:\n", code.name);
+/// The classes of one code, each with its meaning.
+std::string classes_text(const core::CodeTables& code) {
+    std::string text = fmt::format("Exposure classes of {}{}. {}:\n", code.name,
+                                   code.edition.empty() ? "" : " (" + code.edition + ")",
+                                   code.several_of_category
+                                       ? "The designer states all that apply"
+                                       : "The designer states one of each category");
     std::string line;
     for (const core::ExposureCategory& category : code.categories) {
         const bool last = &category == &code.categories.back();
@@ -79,8 +82,21 @@ std::string help_on_exposure() {
         line += (line.empty() ? "" : " ") + told;
     }
     text += line + "\n\n";
+    std::size_t widest = 0;
     for (const core::ExposureClass& exposure : code.classes) {
-        text += fmt::format("  {}  {}\n", exposure.name, exposure.meaning);
+        widest = std::max(widest, exposure.name.size());
+    }
+    for (const core::ExposureClass& exposure : code.classes) {
+        text += fmt::format("  {:<{}}  {}\n", exposure.name, widest, exposure.meaning);
+    }
+    return text;
+}
+
+std::string help_on_exposure() {
+    std::string text;
+    for (const std::string& name : reference::codes()) {
+        text += (text.empty() ? "" : "\n") +
+                classes_text(reference::code(name, core::UnitSystem::si));
     }
     return text;
 }

@@ -1,5 +1,6 @@
 #include "mix_command.hpp"
 
+#include "code_choice.hpp"
 #include "worked_mix.hpp"
 
 namespace boardmark::commands {
@@ -17,7 +18,8 @@ ExitCode run_mix_command(const std::string& name, input::Purpose purpose,
                              .proportions = worked.proportions,
                              .checks = worked.checks,
                              .grading = &worked.tables.grading,
-                             .inputs = worked.origin.files_read.inputs};
+                             .inputs = worked.origin.files_read.inputs,
+                             .codes = asked_codes(worked, arguments)};
     if (arguments.format() == Format::html) { // only a page draws it
         result.strength =
             core::strength_over_ratio(worked.requirements(), worked.proportions, worked.tables);

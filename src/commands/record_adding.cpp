@@ -80,7 +80,7 @@ void demand_fit(const Row& row, const std::string& what, const std::string& file
 /// What a trial was. Throws Failure where that does not follow.
 core::Yield yield_of(const core::CompleteTrial& trial, const std::string& file,
                      core::UnitSystem system) {
-    const core::Tables tables = reference::tables(system);
+    const core::Tables tables = reference::tables_for(trial->mix);
     const auto follows = [&](auto outcome) {
         if (!outcome) {
             throw Failure{ExitCode::unresolved, report::text(outcome.why(), file, system)};

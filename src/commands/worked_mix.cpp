@@ -15,7 +15,7 @@ std::variant<WorkedMix, Failure> open_mix(const Arguments& arguments, const MixD
         [&](const auto& either) -> std::variant<WorkedMix, Failure> {
             WorkedMix worked{.title = either->title,
                              .mix = read.mix,
-                             .tables = reference::tables(either->system),
+                             .tables = reference::tables_for(read.mix),
                              .proportions = {},
                              .checks = {},
                              .origin = read.origin,

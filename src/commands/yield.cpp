@@ -40,7 +40,7 @@ ExitCode run(const Arguments& arguments) {
     const input::TrialRecord& record = *reading.record;
     const core::CompleteTrial& trial = record.trial;
     const core::UnitSystem system = core::system_of(trial->mix);
-    const core::Tables tables = reference::tables(system);
+    const core::Tables tables = reference::tables_for(trial->mix);
     const auto designed = core::proportions_of(trial->mix, tables);
     if (!designed) {
         return end_with(no_mix_follows(designed.why(), arguments, system));

@@ -15,7 +15,7 @@ namespace {
 Opened<WorkedMix> worked(core::AnyCompleteMix mix, const std::string& name,
                          std::vector<Fault> warnings, report::InputFiles inputs) {
     const core::UnitSystem system = core::system_of(mix);
-    core::Tables tables = reference::tables(system);
+    core::Tables tables = reference::tables_for(mix);
     auto proportions = core::proportions_of(mix, tables);
     if (!proportions) {
         return {proportions.why(), report::text(proportions.why(), name, system),

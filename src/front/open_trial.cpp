@@ -30,7 +30,7 @@ Opened<WorkedTrial> read_trial(std::string text, std::string name, input::Loader
     }
     const core::CompleteTrial& trial = reading.record->trial;
     const core::UnitSystem system = core::system_of(trial->mix);
-    const core::Tables tables = reference::tables(system);
+    const core::Tables tables = reference::tables_for(trial->mix);
     auto designed = core::proportions_of(trial->mix, tables);
     if (!designed) {
         return nothing_of_trial(designed.why(), name, system, std::move(faults));

@@ -10,7 +10,25 @@ const EmbeddedTable* CodeData::find(std::string_view subject) const {
     return found == tables.end() ? nullptr : &*found;
 }
 
+namespace {
+
+/// The codes that a list names, in its order.
+std::vector<CodeData> listed_codes(const EmbeddedTable& list,
+                                   std::span<const EmbeddedTable> tables) {
+    std::vector<CodeData> codes;
+    for (const EmbeddedRow& line : list.rows) {
+        codes.push_back({tables, std::string{line.name}});
+    }
+    return codes;
+}
+
+} // namespace
+
 std::vector<CodeData> codes_of(std::span<const EmbeddedTable> tables) {
+    const auto list = std::ranges::find(tables, "codes", &EmbeddedTable::name);
+    if (list != tables.end()) {
+        return listed_codes(*list, tables);
+    }
     constexpr std::string_view ending = "-exposure";
     std::vector<CodeData> codes;
     for (const EmbeddedTable& table : tables) {

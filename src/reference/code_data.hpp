@@ -18,7 +18,8 @@ struct CodeData {
     const EmbeddedTable* find(std::string_view subject) const;
 };
 
-/// Every code of some tables: one for each table PREFIX-exposure.
+/// Every code of some tables: those that a table `codes` lists, in its order, else one for each
+/// table PREFIX-exposure.
 std::vector<CodeData> codes_of(std::span<const EmbeddedTable> tables);
 
 } // namespace boardmark::reference

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <cmath>
 #include <iterator>
 #include <limits>
 #include <utility>
@@ -14,15 +15,42 @@ namespace {
 
 using core::UnitSystem;
 
-core::ClassLimits limits(const EmbeddedTable& classes, const EmbeddedRow& printed,
-                         UnitSystem system) {
-    const double us_mpa = cell(classes, printed, "min_strength_us");
-    const double si_mpa = cell(classes, printed, "min_strength_si");
-    const bool us = system == UnitSystem::us;
-    return {.max_w_cm = present(cell(classes, printed, "max_w_cm")),
-            .min_strength_mpa = us ? us_mpa : si_mpa,
-            .min_strength_twin_mpa = us ? si_mpa : us_mpa,
-            .source = source_of(printed.source)};
+/// The cell under a column that not every code has.
+double cell_or_gap(const EmbeddedTable& table, const EmbeddedRow& row, std::string_view column) {
+    const auto found = std::ranges::find(table.columns, column, &EmbeddedColumn::name);
+    return found == table.columns.end()
+               ? std::numeric_limits<double>::quiet_NaN()
+               : row.cells[static_cast<std::size_t>(found - table.columns.begin())];
+}
+
+/// Where a code writes strengths as classes, the class pairs its specimens.
+void take_strength_class(std::string_view name, const CodeData& data, core::ClassLimits& limits) {
+    const EmbeddedTable& classes = *data.find("strength-class");
+    const EmbeddedRow& line = row(classes, name);
+    limits.strength_name = name;
+    limits.min_strength_mpa = cell(classes, line, "cylinder");
+    limits.min_strength_twin_mpa = limits.min_strength_mpa;
+    limits.min_cube_strength_mpa = present(cell(classes, line, "cube"));
+}
+
+core::ClassLimits limits(const EmbeddedRow& printed, const CodeData& data, UnitSystem system) {
+    const EmbeddedTable& classes = *data.find("exposure");
+    const double us_mpa = cell_or_gap(classes, printed, "min_strength_us");
+    const double si_mpa = cell_or_gap(classes, printed, "min_strength_si");
+    const bool us = system == UnitSystem::us && !std::isnan(us_mpa);
+    core::ClassLimits found{
+        .max_w_cm = present(cell_or_gap(classes, printed, "max_w_cm")),
+        .min_strength_mpa = us ? us_mpa : si_mpa,
+        .min_strength_twin_mpa = us || std::isnan(us_mpa) ? si_mpa : us_mpa,
+        .source = source_of(printed.source),
+        .min_cement_kg_m3 = present(cell_or_gap(classes, printed, "min_cement")),
+        .min_cement_with_additions_kg_m3 =
+            present(cell_or_gap(classes, printed, "min_cement_with_additions")),
+        .strength_age = std::string{note(printed, "strength_age")}};
+    if (const auto name = note(printed, "strength_class"); !name.empty()) {
+        take_strength_class(name, data, found);
+    }
+    return found;
 }
 
 core::Salt salt_of(const EmbeddedRow& line) {
@@ -112,10 +140,10 @@ core::ExposureClass exposure_class_of(const EmbeddedRow& line, const CodeData& d
     return {.name = std::string{line.name},
             .category = category_named(note(line, "category"), categories),
             .meaning = std::string{note(line, "meaning")},
-            .limits = limits(printed, line, system),
+            .limits = limits(line, data, system),
             .plain_limits = {},
             .pozzolanic_limits = {},
-            .chloride_percent = present(cell(printed, line, "chloride")),
+            .chloride_percent = present(cell_or_gap(printed, line, "chloride")),
             .bars_calcium_chloride = note(line, "calcium_chloride") == "barred",
             .reactivity_evidence = reactivity_evidence(line),
             .sulfate_cements = {cements.begin(), cements.end()},
@@ -134,9 +162,9 @@ exposure_classes_of(const CodeData& data, const std::vector<core::ExposureCatego
     std::vector<core::ExposureClass> classes;
     for (const EmbeddedRow& line : printed.rows) {
         if (line.group == "plain concrete") {
-            classes.back().plain_limits = limits(printed, line, system);
+            classes.back().plain_limits = limits(line, data, system);
         } else if (line.group == "with pozzolan or slag") {
-            classes.back().pozzolanic_limits = limits(printed, line, system);
+            classes.back().pozzolanic_limits = limits(line, data, system);
         } else if (line.group.empty()) {
             classes.push_back(exposure_class_of(line, data, categories, system));
         }
@@ -144,29 +172,156 @@ exposure_classes_of(const CodeData& data, const std::vector<core::ExposureCatego
     return classes;
 }
 
+const EmbeddedRow* find_row(const EmbeddedTable& table, std::string_view name) {
+    const auto found = std::ranges::find(table.rows, name, &EmbeddedRow::name);
+    return found == table.rows.end() ? nullptr : &*found;
+}
+
 /// A code without rules of its own holds its air to the table itself.
 core::AirRules air_rules(const CodeData& data, UnitSystem system) {
+    constexpr double never = std::numeric_limits<double>::infinity();
+    core::AirRules air{.tolerance_percent = 0,
+                       .tolerance_source = {},
+                       .scatter_percent = 0,
+                       .below_percent = 0,
+                       .above_percent = 0,
+                       .above_source = {},
+                       .reduction_percent = 0,
+                       .reduction_above_strength_mpa = never,
+                       .reduction_above_strength_twin_mpa = never,
+                       .reduction_in_other_editions = {}};
     const EmbeddedTable* printed = data.find("air-rules");
     if (!printed) {
-        constexpr double never = std::numeric_limits<double>::infinity();
-        return {.tolerance_percent = 0,
-                .tolerance_source = {},
-                .reduction_percent = 0,
-                .reduction_above_strength_mpa = never,
-                .reduction_above_strength_twin_mpa = never,
-                .reduction_in_other_editions = {}};
+        return air;
     }
     const EmbeddedTable& rules = *printed;
-    return {.tolerance_percent = constant(rules, "tolerance", system),
-            .tolerance_source = {std::string{note(row(rules, "tolerance"), "cited")},
-                                 core::Confidence::read},
-            .reduction_percent = constant(rules, "reduction", system),
-            .reduction_above_strength_mpa = constant(rules, "reduction_above_strength", system),
-            .reduction_above_strength_twin_mpa =
-                constant(rules, "reduction_above_strength",
-                         system == UnitSystem::us ? UnitSystem::si : UnitSystem::us),
-            .reduction_in_other_editions =
-                std::string{note(row(rules, "reduction_above_strength"), "other_editions")}};
+    const auto value_or = [&](std::string_view name, double otherwise) {
+        return find_row(rules, name) ? constant(rules, name, system) : otherwise;
+    };
+    const EmbeddedRow& tolerance = row(rules, "tolerance");
+    air.tolerance_percent = constant(rules, "tolerance", system);
+    air.tolerance_source = {std::string{note(tolerance, "cited")}, tolerance.source.confidence};
+    air.scatter_percent = value_or("delivery", air.tolerance_percent);
+    air.below_percent = value_or("below", air.tolerance_percent);
+    air.above_percent = value_or("above", air.tolerance_percent);
+    if (const EmbeddedRow* above = find_row(rules, "above")) {
+        air.above_source = source_of(above->source);
+    }
+    if (const EmbeddedRow* strong = find_row(rules, "reduction_above_strength")) {
+        air.reduction_percent = constant(rules, "reduction", system);
+        air.reduction_above_strength_mpa = constant(rules, "reduction_above_strength", system);
+        air.reduction_above_strength_twin_mpa =
+            constant(rules, "reduction_above_strength",
+                     system == UnitSystem::us ? UnitSystem::si : UnitSystem::us);
+        air.reduction_in_other_editions = std::string{note(*strong, "other_editions")};
+    }
+    return air;
+}
+
+/// The row of a code's exposure table that speaks of the whole code, or nullptr.
+const EmbeddedRow* code_row(const CodeData& data) {
+    const EmbeddedTable& printed = *data.find("exposure");
+    const auto found = std::ranges::find(printed.rows, "code", &EmbeddedRow::group);
+    return found == printed.rows.end() ? nullptr : &*found;
+}
+
+std::string_view code_note(const CodeData& data, std::string_view name) {
+    const EmbeddedRow* line = code_row(data);
+    return line ? note(*line, name) : std::string_view{};
+}
+
+std::vector<std::size_t> categories_among(std::string_view names,
+                                          const std::vector<core::ExposureCategory>& categories) {
+    std::vector<std::size_t> places;
+    for (const std::string_view name : split(names, "; ")) {
+        places.push_back(category_named(name, categories));
+    }
+    return places;
+}
+
+std::vector<std::size_t> classes_among(std::string_view names,
+                                       const std::vector<core::ExposureClass>& classes) {
+    std::vector<std::size_t> places;
+    for (const std::string_view name : split(names, "; ")) {
+        const auto found = std::ranges::find(classes, name, &core::ExposureClass::name);
+        assert(found != classes.end());
+        places.push_back(static_cast<std::size_t>(found - classes.begin()));
+    }
+    return places;
+}
+
+core::CountedAddition counted_addition(const EmbeddedRow& line, const CodeData& data,
+                                       const core::CodeTables& code) {
+    const EmbeddedTable& printed = *data.find("additions");
+    core::CountedAddition counted{
+        .addition = addition_named(line.name),
+        .k = cell(printed, line, "k"),
+        .most_of_cement = cell(printed, line, "most"),
+        .most_of_composite = present(cell(printed, line, "most_composite")),
+        .low_k = present(cell(printed, line, "low_k")),
+        .low_k_above_w_c = cell(printed, line, "low_k_above"),
+        .low_k_categories = categories_among(note(line, "low_k_in"), code.categories),
+        .barred_classes = classes_among(note(line, "barred_in"), code.classes),
+        .standard = std::string{note(line, "standard")},
+        .doubt = std::string{note(line, "doubt")},
+        .source = source_of(line.source),
+        .relief_above_kg_m3 = {},
+        .most_relief_kg_m3 = {},
+        .relief_source = {}};
+    const EmbeddedTable* relief = data.find("least-cement");
+    if (const EmbeddedRow* eased = relief ? find_row(*relief, line.name) : nullptr) {
+        counted.relief_above_kg_m3 = present(cell(*relief, *eased, "above"));
+        counted.most_relief_kg_m3 = present(cell(*relief, *eased, "most"));
+        counted.relief_source = source_of(eased->source);
+    }
+    return counted;
+}
+
+/// What the code counts as binder; its categories and classes are known already.
+core::BinderRules binder_rules(const CodeData& data, const core::CodeTables& code,
+                               UnitSystem system) {
+    core::BinderRules rules;
+    const std::string_view additions = code_note(data, "additions");
+    rules.by_k = additions == "by k";
+    rules.cement_standard = std::string{code_note(data, "cement_standard")};
+    if (additions == "all, from memory") {
+        rules.all_counts = core::Source{code.name, core::Confidence::from_memory};
+    }
+    if (const EmbeddedTable* printed = data.find("additions")) {
+        for (const EmbeddedRow& line : printed->rows) {
+            rules.additions.push_back(counted_addition(line, data, code));
+        }
+    }
+    if (const EmbeddedTable* by_size = data.find("cement-by-size")) {
+        rules.cement_by_size = size_row(*by_size, by_size->rows.front(), system);
+    }
+    if (const EmbeddedTable* most = data.find("cement-most")) {
+        rules.most_cement_kg_m3 = core::TypicalFigure{
+            cell(*most, most->rows.front(), "most"), source_of(most->rows.front().source)};
+    }
+    return rules;
+}
+
+core::ChlorideOf chloride_of(std::string_view words) {
+    return words == "cement"                         ? core::ChlorideOf::cement
+           : words == "cement and counted additions" ? core::ChlorideOf::cement_and_counted
+           : words == "concrete"                     ? core::ChlorideOf::concrete
+                                                     : core::ChlorideOf::cementitious_to_cement;
+}
+
+core::ChlorideRules chloride_rules(const CodeData& data) {
+    core::ChlorideRules rules{.of = chloride_of(code_note(data, "chloride_of")),
+                              .acid_soluble = code_note(data, "chloride") == "acid-soluble",
+                              .classes = {}};
+    if (const EmbeddedTable* printed = data.find("chloride")) {
+        for (const EmbeddedRow& line : printed->rows) {
+            if (note(line, "steel") == "bars") {
+                rules.classes.push_back({std::string{note(line, "class")},
+                                         cell(*printed, line, "most"), source_of(line.source)});
+            }
+        }
+    }
+    return rules;
 }
 
 std::optional<core::SeawaterCement> seawater_cement(const CodeData& data) {
@@ -229,18 +384,35 @@ core::CodeTables code_tables(const CodeData& data, UnitSystem system) {
     auto categories = categories_of(printed);
     auto classes = exposure_classes_of(data, categories, system);
     auto site = site_rules(data, categories);
-    return {.name = std::string{printed.source.work},
-            .categories = std::move(categories),
-            .classes = std::move(classes),
-            .site = std::move(site),
-            .air = air_rules(data, system),
-            .seawater = seawater_cement(data),
-            .average_strength = average_strength_rules(system),
-            .size = size_rules(data)};
+    core::CodeTables code{.name = std::string{printed.source.work},
+                          .edition = std::string{code_note(data, "edition")},
+                          .scope = std::string{code_note(data, "scope")},
+                          .strength_rule = std::string{code_note(data, "strength_rule")},
+                          .several_of_category = code_note(data, "classes") == "any number",
+                          .categories = std::move(categories),
+                          .classes = std::move(classes),
+                          .site = std::move(site),
+                          .air = air_rules(data, system),
+                          .binder = {},
+                          .chloride = chloride_rules(data),
+                          .seawater = seawater_cement(data),
+                          .average_strength = average_strength_rules(system),
+                          .size = size_rules(data)};
+    code.binder = binder_rules(data, code, system);
+    return code;
 }
 
 core::CodeTables first_code(UnitSystem system) {
     return code_tables(codes_of(embedded_tables()).front(), system);
+}
+
+core::CodeTables code_named(std::string_view name, UnitSystem system) {
+    for (const CodeData& code : codes_of(embedded_tables())) {
+        if (code.find("exposure")->source.work == name) {
+            return code_tables(code, system);
+        }
+    }
+    return first_code(system);
 }
 
 } // namespace boardmark::reference

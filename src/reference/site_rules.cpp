@@ -19,13 +19,23 @@ constexpr std::pair<std::string_view, SiteFact> fact_names[] = {
     {"deicer", SiteFact::deicer},
     {"sea", SiteFact::sea},
     {"soil_sulfate", SiteFact::soil_sulfate},
-    {"reinforced", SiteFact::reinforced}};
+    {"reinforced", SiteFact::reinforced},
+    {"salty_air", SiteFact::salty_air},
+    {"wetting", SiteFact::wetting},
+    {"facing", SiteFact::facing}};
 
 FactValue value_named(std::string_view word) {
     static constexpr std::pair<std::string_view, FactValue> values[] = {
         {"open", FactValue::open},   {"no", FactValue::no},       {"yes", FactValue::yes},
         {"spray", FactValue::spray}, {"tidal", FactValue::tidal}, {"harmless", FactValue::harmless},
-        {"more", FactValue::more}};
+        {"more", FactValue::more},
+        {"dry", FactValue::dry},
+        {"sheltered", FactValue::sheltered},
+        {"rain", FactValue::rain},
+        {"long wet", FactValue::long_wet},
+        {"under water", FactValue::under_water},
+        {"vertical", FactValue::vertical},
+        {"horizontal", FactValue::horizontal}};
     const auto found =
         std::ranges::find(values, word, &std::pair<std::string_view, FactValue>::first);
     assert(found != std::end(values));
@@ -58,7 +68,8 @@ core::SiteRule rule_of(const EmbeddedRow& line) {
             .by_soil = by_soil,
             .reason = std::string{note(line, "reason")},
             .missing = std::string{note(line, "missing")},
-            .open_point = std::string{note(line, "open_point")}};
+            .open_point = std::string{note(line, "open_point")},
+            .asks_none = note(line, "asks") == "none"};
 }
 
 } // namespace

@@ -82,4 +82,17 @@ std::vector<core::StrengthClass> strength_classes() {
     return classes;
 }
 
+std::vector<core::StrengthName> strength_names() {
+    std::vector<core::StrengthName> names;
+    for (const EmbeddedTable& printed : embedded_tables()) {
+        if (printed.name.ends_with("-strength-class")) {
+            for (const EmbeddedRow& line : printed.rows) {
+                names.push_back({std::string{line.name}, present(cell(printed, line, "cylinder")),
+                                 present(cell(printed, line, "cube"))});
+            }
+        }
+    }
+    return names;
+}
+
 } // namespace boardmark::reference

@@ -1,3 +1,4 @@
+#include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/reference/tables.hpp>
 
 #include "alkali_rules.hpp"
@@ -126,6 +127,24 @@ core::Tables tables(UnitSystem system) {
             .grading = grading_rules(system),
             .alkali = alkali_rules(system),
             .bars = bar_sizes()};
+}
+
+core::Tables tables_for(const core::Requirements& asked, UnitSystem system) {
+    core::Tables all = tables(system);
+    if (asked.code_file) {
+        all.code = *asked.code_file;
+    } else if (!asked.code.empty() && asked.code != all.code.name) {
+        all.code = code_named(asked.code, system);
+    }
+    return all;
+}
+
+core::Tables tables_for(const core::AnyCompleteMix& mix) {
+    return tables_for(core::requirements_of(mix), core::system_of(mix));
+}
+
+core::CodeTables code(const std::string& name, UnitSystem system) {
+    return code_named(name, system);
 }
 
 std::vector<std::string> codes() {

@@ -6,6 +6,7 @@
 #include "form_tables.hpp"
 #include "lookup.hpp"
 #include "method_tables.hpp"
+#include "printed_code.hpp"
 #include "strength_tables.hpp"
 
 namespace boardmark::reference {
@@ -24,6 +25,9 @@ core::Vocabulary vocabulary() {
         .code = first_code(system),
         .flow_classes = flow_classes(),
         .tables = tables};
+    words.code_named = [](const std::string& name) { return code_named(name, system); };
+    words.strength_names = strength_names();
+    words.code_of_print = code_of_print;
     for (const core::AlkaliLevel& level : alkali_rules(system).levels) {
         words.alkali_levels.push_back(level.name);
     }

@@ -24,6 +24,18 @@ std::vector<Contradiction> contradictions() {
          [](Mix& mix) {
              mix.requirements.exposure = {"F1", "F2"};
          }},
+        {"more classes than a code has", Field::exposure,
+         [](Mix& mix) { mix.requirements.exposure.assign(25, "F2"); }},
+        {"an unknown other code", Field::exposure_by_code,
+         [](Mix& mix) { mix.requirements.exposure_by_code = {{"Z 1", {"XC4"}}}; }},
+        {"an unknown class of another code", Field::exposure_by_code,
+         [](Mix& mix) { mix.requirements.exposure_by_code = {{"EN 206", {"F2"}}}; }},
+        {"two classes where another code has one", Field::exposure_by_code,
+         [](Mix& mix) {
+             mix.requirements.exposure_by_code = {{"IS 456", {"severe", "extreme"}}};
+         }},
+        {"a class of chloride that the code does not have", Field::chloride_class,
+         [](Mix& mix) { mix.requirements.chloride_class = "Cl 0.40"; }},
         {"an unknown level", Field::alkali_level,
          [](Mix& mix) { mix.requirements.alkali_level = "Q"; }},
         {"a system that is none", Field::system,

@@ -84,6 +84,9 @@ void add_requirements(std::vector<NumberField>& fields) {
                       {}});
     using Asked = core::Requirements;
     add(
+        Field::twin_strength, "strength of cubes",
+        [](Asked & asked) -> auto& { return asked.twin_strength_mpa; });
+    add(
         Field::records_strength, "records' strength",
         [](Asked & asked) -> auto& { return asked.records->strength_mpa; });
     add(

@@ -65,6 +65,8 @@ core::Requirements requirements() {
     core::Requirements asked{.strength_mpa = 30, .slump_mm = 100};
     asked.code = "ACI 318-19";
     asked.exposure = {"F2", "S1", "W1", "C2"};
+    asked.exposure_by_code = {{"EN 206", {"XC4", "XS3"}}};
+    asked.twin_strength_mpa = 37;
     asked.site = core::Site{true, true, true, core::Sea::spray, 0.15};
     asked.records = core::StrengthRecords{20, 3, 30, 90};
     asked.slump_window = core::SlumpWindow{75, 125};

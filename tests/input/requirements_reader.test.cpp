@@ -126,7 +126,7 @@ TEST_CASE("the slump before the reducer arrives where a reducer is in the mix") 
 TEST_CASE("rules between the keys of the requirements") {
     const auto [line, fault] = GENERATE(table<std::string, std::string>({
         {"exposure: [F2]", "4:1 requirements has no 'code'; exposure classes are a code's"},
-        {"code: EN 206", "7:9 requirements.code: 'EN 206' is not a code known here"},
+        {"code: EN 207", "7:9 requirements.code: 'EN 207' is not a code known here"},
         {"code: ACI 318-19\n  exposure: [F4]",
          "8:14 requirements.exposure: 'F4' is not an exposure class of ACI 318-19"},
         {"code: ACI 318-19\n  exposure: [F2, F3]",

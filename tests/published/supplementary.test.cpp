@@ -43,6 +43,11 @@ proportions: {{volume: 1 yd3, water: 240 lb, air: 6 %,
                  input::Purpose::check);
 }
 
+/// The caps on sums are from memory: within them nothing more than a watch is told.
+Verdict within_cap(const std::string& id) {
+    return id == "scm.total" || id == "scm.ash_and_fume" ? Verdict::watch : Verdict::holds;
+}
+
 constexpr const char* ids[] = {"scm.fly_ash", "scm.slag_cement", "scm.silica_fume", "scm.total",
                                "scm.ash_and_fume"};
 
@@ -63,7 +68,7 @@ TEST_CASE("caps on supplementary materials in F3") {
     CHECK_THAT(mix.check(id)->limit.value().high.value(), WithinAbs(percent, exact));
 }
 
-TEST_CASE("a binder exactly on a cap holds and one above it fails") {
+TEST_CASE("a binder exactly on a cap is within it and one above it fails") {
     // Caps of ACI 318-19 Table 26.4.2.2(b); shares by hand
     const auto [ash, slag, fume, failing] =
         GENERATE(table<double, double, double, std::vector<std::string>>({
@@ -82,7 +87,7 @@ TEST_CASE("a binder exactly on a cap holds and one above it fails") {
     for (const char* id : ids) {
         CAPTURE(id);
         const bool fails = std::ranges::count(failing, id) > 0;
-        CHECK(mix.check(id)->verdict == (fails ? Verdict::fails : Verdict::holds));
+        CHECK(mix.check(id)->verdict == (fails ? Verdict::fails : within_cap(id)));
     }
 }
 
@@ -90,9 +95,9 @@ TEST_CASE("15 percent ash with 30 percent slag and 5 percent fume lies exactly o
     // ACI 318-19 Table 26.4.2.2(b): 50 in all, 35 for ash and fume. The binary sum of the three
     // fractions is not exactly one half: the comparison must forgive that.
     const Solved mix = check({.ash = 15, .slag = 30, .fume = 5});
-    CHECK(mix.check("scm.total")->verdict == Verdict::holds);
+    CHECK(mix.check("scm.total")->verdict == Verdict::watch);
     CHECK_THAT(mix.check("scm.total")->value.value(), WithinAbs(50, exact));
-    CHECK(mix.check("scm.ash_and_fume")->verdict == Verdict::holds);
+    CHECK(mix.check("scm.ash_and_fume")->verdict == Verdict::watch);
     CHECK_THAT(mix.check("scm.ash_and_fume")->value.value(), WithinAbs(20, exact));
 }
 

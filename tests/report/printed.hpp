@@ -147,7 +147,7 @@ public:
 
 private:
     void solve_again() {
-        const core::Tables tables = reference::tables(core::system_of(mix_));
+        const core::Tables tables = reference::tables_for(mix_);
         water_density_kg_m3_ = tables.water_density_kg_m3;
         proportions_ = boardmark::test::made(core::proportions_of(mix_, tables));
         checks_ = core::assess(mix_, proportions_, tables);

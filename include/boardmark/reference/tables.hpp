@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/mix/complete_mix.hpp>
 #include <boardmark/core/mix/vocabulary.hpp>
 
 #include <string>
@@ -12,10 +13,17 @@ namespace boardmark::reference {
 /// program from data/*.yaml; nothing is read from disk.
 core::Tables tables(core::UnitSystem system);
 
+/// The same, with the code that the requirements name or bring: what a mix is worked with.
+core::Tables tables_for(const core::Requirements& asked, core::UnitSystem system);
+core::Tables tables_for(const core::AnyCompleteMix& mix);
+
+/// One of `codes()`, in one system of units.
+core::CodeTables code(const std::string& name, core::UnitSystem system);
+
 /// The words of the published tables, for the reader of files.
 core::Vocabulary vocabulary();
 
-/// The codes whose limits are known here.
+/// The codes whose limits are known here, the one that holds where a file names none first.
 std::vector<std::string> codes();
 
 } // namespace boardmark::reference

@@ -64,11 +64,75 @@ double class_f_ash_percent(const Proportions& proportions) {
     return 100 * kg / proportions.totals.binder_kg_m3;
 }
 
-/// How far slag and class F ash reach what a level asks: 1 is enough, parts add up.
-double reached(const AlkaliLevel& level, const CheckContext& context) {
+/// Silica fume as a part of what a level asks of it: more, the more alkali the cement brings.
+double fume_reached(const AlkaliLevel& level, double fume_percent, double alkali_kg_m3,
+                    const AlkaliRules& rules) {
+    const double least_percent =
+        std::max(rules.least_fume_percent, level.fume_factor.value_or(0) * alkali_kg_m3);
+    const bool counts = level.fume_factor && !below(fume_percent, rules.least_fume_percent);
+    return counts ? fume_percent / least_percent : 0;
+}
+
+/// How far slag, class F ash and silica fume reach what a level asks: 1 is enough, parts add up.
+double reached(const AlkaliLevel& level, double alkali_kg_m3, const CheckContext& context) {
     const Supplementary found = supplementary_of(context.proportions);
     return found.slag / *level.least_slag_percent +
-           class_f_ash_percent(context.proportions) / *level.least_ash_percent;
+           class_f_ash_percent(context.proportions) / *level.least_ash_percent +
+           fume_reached(level, found.fume, alkali_kg_m3, context.tables.alkali);
+}
+
+/// The level that follows from the aggregate's reactivity and the class of the structure.
+struct DerivedLevel {
+    std::string_view name; ///< empty where none follows
+    bool salted;           ///< alkali is taken to come in service
+};
+
+/// Whether alkali comes in service: no, only where a class says that no salt does.
+bool alkali_in_service(const CheckContext& context) {
+    const bool none = context.stated.first(
+        [](const ExposureClass& exposure) { return exposure.salt == Salt::none; });
+    const bool some = context.stated.first([](const ExposureClass& exposure) {
+        return exposure.salt == Salt::any || exposure.salt == Salt::deicers;
+    });
+    return some || !none;
+}
+
+std::size_t place_of(const std::string& name, const std::vector<std::string>& names) {
+    return static_cast<std::size_t>(std::ranges::find(names, name) - names.begin());
+}
+
+DerivedLevel derived_level(const CheckContext& context) {
+    const AlkaliRules& rules = context.tables.alkali;
+    const Requirements& asked = context.requirements;
+    const bool salted = alkali_in_service(context);
+    const std::size_t aggregate = place_of(asked.aggregate_reactivity, rules.reactivities);
+    const std::size_t structure = place_of(asked.structure_class, rules.structures);
+    const auto risk = std::ranges::find(rules.risks, salted, &AlkaliRisk::salted);
+    if (aggregate == rules.reactivities.size() || structure == rules.structures.size() ||
+        risk == rules.risks.end()) {
+        return {{}, salted};
+    }
+    const auto row = std::ranges::find(rules.prevention, risk->by_reactivity[aggregate],
+                                       &AlkaliPrevention::risk);
+    return row == rules.prevention.end() ? DerivedLevel{{}, salted}
+                                         : DerivedLevel{row->by_structure[structure], salted};
+}
+
+/// The level that is asked: the stated one or the derived one, the more severe of the two.
+const AlkaliLevel* level_asked(std::string_view stated, std::string_view derived,
+                               const AlkaliRules& rules) {
+    const AlkaliLevel* asked = nullptr;
+    for (const AlkaliLevel& level : rules.levels) { // rising severity
+        asked = level.name == stated || level.name == derived ? &level : asked;
+    }
+    return asked;
+}
+
+/// Which key would give the level, where one of two is there.
+std::string missing_for_level(const Requirements& asked) {
+    return !asked.aggregate_reactivity.empty() ? "'requirements.structure_class'"
+           : !asked.structure_class.empty()    ? "'requirements.aggregate_reactivity'"
+                                               : "'requirements.alkali_level'";
 }
 
 std::string salt_note(const CheckContext& context) {
@@ -100,11 +164,12 @@ Phrase held_message(const Loading& loading, const AlkaliLevel& level, const Chec
 }
 
 /// Levels that ask shares besides or instead of a limit.
-Verdict by_shares(const AlkaliLevel& level, bool within, const CheckContext& context) {
+Verdict by_shares(const AlkaliLevel& level, double alkali_kg_m3, bool within,
+                  const CheckContext& context) {
     const AlkaliRules& rules = context.tables.alkali;
-    const bool own = level.least_slag_percent && !below(reached(level, context), 1);
+    const bool own = level.least_slag_percent && !below(reached(level, alkali_kg_m3, context), 1);
     const bool beside =
-        !below(reached(level_named(level.beside_level, rules), context), 1) && within;
+        !below(reached(level_named(level.beside_level, rules), alkali_kg_m3, context), 1) && within;
     return own || beside ? Verdict::watch : Verdict::fails;
 }
 
@@ -130,9 +195,10 @@ Phrase message_of(Standing standing, const Loading& loading, const AlkaliLevel* 
     switch (standing) {
     case Standing::level_not_stated:
         return {"alkali from cement {value} of Na2O equivalent: the level of prevention is "
-                "not stated; the engineer has it; add 'requirements.alkali_level'." +
+                "not stated; the engineer has it; add {key}." +
                     salt_note(context),
-                {quantity("value", {loading.kg_m3, Measure::alkali})}};
+                {quantity("value", {loading.kg_m3, Measure::alkali}),
+                 word("key", missing_for_level(context.requirements))}};
     case Standing::alkali_unknown:
         return {"the alkali of {missing} is not known: the mill certificate has it; add "
                 "'alkali'." +
@@ -153,14 +219,48 @@ Phrase message_of(Standing standing, const Loading& loading, const AlkaliLevel* 
 
 } // namespace
 
+namespace {
+
+/// How the level follows, where it is not the stated one alone.
+std::string derivation(const DerivedLevel& derived, const CheckContext& context) {
+    const Requirements& asked = context.requirements;
+    return " Level " + std::string{derived.name} + " follows from aggregate of " +
+           asked.aggregate_reactivity + " and a structure of " + asked.structure_class +
+           (derived.salted ? ", alkali in service" : ", no salt in service") +
+           (asked.alkali_level.empty() || asked.alkali_level == derived.name
+                ? "."
+                : "; " + asked.alkali_level + " is stated, the more severe of the two is held.");
+}
+
+void refuse_reactive(const DerivedLevel& derived, const CheckContext& context,
+                     Findings& findings) {
+    findings.add({.id = check_ids::alkali_loading, .verdict = Verdict::fails}, [&](Check& told) {
+        told.requirement = "structure_class";
+        told.source = context.tables.alkali.prevention_source;
+        told.message = {"such a structure is not built with aggregate of {reactivity}{where}: from "
+                        "memory, check it against the standard",
+                        {word("reactivity", context.requirements.aggregate_reactivity),
+                         word("where", derived.salted ? " where alkali comes in service" : "")}};
+    });
+}
+
+} // namespace
+
 void check_alkali(const CheckContext& context, Findings& findings) {
     const Loading loading = loading_of(context.proportions);
-    const std::string& name = context.requirements.alkali_level;
-    if (name.empty() && !loading.any_stated) {
+    const Requirements& asked = context.requirements;
+    const bool asks = !asked.alkali_level.empty() || !asked.aggregate_reactivity.empty() ||
+                      !asked.structure_class.empty();
+    if (!asks && !loading.any_stated) {
         return;
     }
     const AlkaliRules& rules = context.tables.alkali;
-    const AlkaliLevel* level = name.empty() ? nullptr : &level_named(name, rules);
+    const DerivedLevel derived = derived_level(context);
+    if (derived.name == "none") {
+        refuse_reactive(derived, context, findings);
+        return;
+    }
+    const AlkaliLevel* level = level_asked(asked.alkali_level, derived.name, rules);
     const double tenth =
         amount_precision_kg_m3(context.tables.system) / 10; // as limits are printed
     const bool above_limit = level && level->most_kg_m3 &&
@@ -170,8 +270,9 @@ void check_alkali(const CheckContext& context, Findings& findings) {
                   .verdict = Verdict::not_checked,
                   .measure = Measure::alkali};
     if (standing == Standing::held) {
-        found.verdict = !level->beside_level.empty() ? by_shares(*level, !above_limit, context)
-                        : above_limit                ? Verdict::fails
+        found.verdict = !level->beside_level.empty()
+                            ? by_shares(*level, loading.kg_m3, !above_limit, context)
+                        : above_limit ? Verdict::fails
                                       : Verdict::watch; // the limits stand from memory
         found.value = loading.kg_m3;
         if (level->most_kg_m3) {
@@ -179,9 +280,13 @@ void check_alkali(const CheckContext& context, Findings& findings) {
         }
     }
     findings.add(found, [&](Check& told) {
-        told.requirement = level ? "level " + name : "requirements.alkali_level";
+        told.requirement = level ? "level " + level->name : "requirements.alkali_level";
         told.source = rules.source;
         told.message = message_of(standing, loading, level, context);
+        if (!derived.name.empty()) {
+            told.message.text += "{derivation}";
+            told.message.arguments.push_back(word("derivation", derivation(derived, context)));
+        }
     });
 }
 

@@ -14,12 +14,16 @@ void hold(const Requirements& requirements, const Proportions& proportions, cons
     const StatedClasses stated{requirements, binder_holds_pozzolan_or_slag(proportions),
                                tables.code};
     const Demands demands{
-        stated, tables.code, {tables.system, proportions.selection.nominal_max_size_mm}};
-    const CheckContext context{requirements, proportions, tables, stated, demands};
+        stated,
+        tables.code,
+        {tables.system, proportions.selection.nominal_max_size_mm, requirements}};
+    const CountedBinder binder = count_binder(proportions, tables.code, stated);
+    const CheckContext context{requirements, proportions, tables, stated, demands, binder};
     check_water_cement_ratio(context, findings);
     check_strength(context, findings);
     check_air(context, findings);
     check_demanded_shares(context, findings);
+    check_demanded_cement(context, findings);
     check_sulfate_cement(context, findings);
     check_chloride(context, findings);
     check_alkali(context, findings);
@@ -27,6 +31,7 @@ void hold(const Requirements& requirements, const Proportions& proportions, cons
     check_amounts(context, findings);
     check_water_reduction(context, findings);
     check_grading(context, findings);
+    check_code_scope(context, findings);
     check_exposure_statement(context, findings);
     check_site(context, findings);
     check_temperature(context, findings);

@@ -256,6 +256,8 @@ void check_average_strength(const CheckContext& context, Findings& findings) {
                   .verdict =
                       doubtful_record ? Verdict::watch : worse(stated.verdict, outlook.verdict),
                   .measure = Measure::strength};
+    const bool by_cubes = context.requirements.specimen == Specimen::cube;
+    found.verdict = by_cubes ? worse(found.verdict, Verdict::watch) : found.verdict;
     if (found.verdict != Verdict::not_checked) {
         found.value = outlook.expected_mpa;
         found.limit = Limit{.low = std::max(required_mpa(context), by_code.strength_mpa),
@@ -271,6 +273,9 @@ void check_average_strength(const CheckContext& context, Findings& findings) {
             told.message.text +=
                 "; that average relies on a strength record for which {lacks} is not stated";
             told.message.arguments.push_back(word("lacks", joined(by_code.record_lacks())));
+        }
+        if (by_cubes) {
+            told.message.text += "; the strength is of cubes, the margin one for cylinders";
         }
     });
 }

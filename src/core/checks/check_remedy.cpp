@@ -48,6 +48,9 @@ constexpr CheckRemedy all_remedies[] = {
     remedy(ids::size_form, "a smaller stone"),
     remedy(ids::size_bars, "a smaller stone, or bars further apart: the licensed engineer decides"),
     remedy(ids::binder_minimum, "more cementitious material at the same w/cm"),
+    remedy(ids::binder_exposure, "more cement at the same water/cement ratio"),
+    remedy(ids::cement_most,
+           "less cement: less water by a reducer, or a part replaced by an addition"),
     remedy(
         ids::volume_closes,
         "find the amount or the relative density that is wrong; the supplier and the test reports "

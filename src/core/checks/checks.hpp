@@ -2,6 +2,7 @@
 
 #include <boardmark/core/checks/check.hpp>
 
+#include "../code/counted_binder.hpp"
 #include "../code/demand.hpp"
 #include "findings.hpp"
 
@@ -14,10 +15,15 @@ struct CheckContext {
     const Tables& tables;
     const StatedClasses& stated;
     const Demands& demands;
+    const CountedBinder& binder; ///< as the code counts it
+    const CodeTables* specified_by = nullptr; ///< the code by which the strength is specified, where
+                                              ///< it is not the one that is asked here
 };
 
 // One function for each subject; a check that does not apply is left out.
 
+void check_code_scope(const CheckContext& context, Findings& findings);
+void check_demanded_cement(const CheckContext& context, Findings& findings);
 void check_exposure_statement(const CheckContext& context, Findings& findings);
 void check_site(const CheckContext& context, Findings& findings);
 void check_demanded_ratio(const CheckContext& context, Findings& findings);

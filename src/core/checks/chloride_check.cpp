@@ -2,6 +2,7 @@
 
 #include "../basis/phrases.hpp"
 #include "checks.hpp"
+#include "compare.hpp"
 #include "exposure_limits.hpp"
 
 #include <algorithm>
@@ -10,13 +11,51 @@ namespace boardmark::core {
 namespace {
 
 /// Cementitious mass that the limit counts: supplementary materials up to the mass of cement.
-double counted_binder_kg(const Proportions& proportions) {
+double up_to_cement_kg(const Proportions& proportions) {
     double cement_kg = 0;
     double other_kg = 0;
     for (const Ingredient* binder : of_role(proportions, Role::binder)) {
         (is_cement(binder->material->kind) ? cement_kg : other_kg) += binder->kg_m3;
     }
     return cement_kg + std::min(cement_kg, other_kg);
+}
+
+/// Cement, and the additions that count in the water/cement ratio by their whole mass.
+double with_counted_kg(const CountedBinder& binder) {
+    double kg = binder.cement_kg;
+    for (const CountedMass& mass : binder.additions) {
+        kg += mass.by ? mass.counted_kg : 0;
+    }
+    return kg;
+}
+
+/// The mass of 1 m3 by which the code counts chloride.
+double counted_mass_kg(const CheckContext& context) {
+    switch (context.tables.code.chloride.of) {
+    case ChlorideOf::cementitious_to_cement:
+        return up_to_cement_kg(context.proportions);
+    case ChlorideOf::cement:
+        return context.binder.cement_kg;
+    case ChlorideOf::cement_and_counted:
+        return with_counted_kg(context.binder);
+    case ChlorideOf::concrete:
+        break;
+    }
+    return 0;
+}
+
+const char* words_of_mass(ChlorideOf of) {
+    switch (of) {
+    case ChlorideOf::cementitious_to_cement:
+        return "cementitious material";
+    case ChlorideOf::cement:
+        return "cement";
+    case ChlorideOf::cement_and_counted:
+        return "cement and counted additions";
+    case ChlorideOf::concrete:
+        break;
+    }
+    return "concrete";
 }
 
 /// Whether an ingredient may bring chloride that nobody stated.
@@ -62,48 +101,134 @@ std::string unknown_of(const Proportions& proportions) {
     return joined(names);
 }
 
+/// What limits chloride: an exposure class, or a class of chloride content of the code.
+struct ChlorideLimit {
+    double most;
+    std::string_view asked_by; ///< "C2", "Cl 0.40"; empty where the code names its limit by nothing
+    const Source* source;
+    bool class_is_open = false; ///< the code has several, and the file states none
+};
+
+std::optional<ChlorideLimit> limit_of(const CheckContext& context) {
+    if (const Demand* demand = context.demands.strictest(Demanded::chloride)) {
+        return ChlorideLimit{demand->high, demand->by->name, demand->source};
+    }
+    const auto& classes = context.tables.code.chloride.classes;
+    if (classes.empty() || context.stated.empty()) {
+        return std::nullopt;
+    }
+    const std::string& stated = context.requirements.chloride_class;
+    const auto found = std::ranges::find(classes, stated, &ChlorideClass::name);
+    if (found != classes.end()) {
+        return ChlorideLimit{found->most, found->name, &found->source};
+    }
+    // Not stated: beyond the mildest fails whatever the class; less decides nothing.
+    const ChlorideClass& mildest = classes.back();
+    return ChlorideLimit{mildest.most, mildest.name, &mildest.source, classes.size() > 1};
+}
+
+/// Chloride against its limit.
+struct ChlorideFinding {
+    bool by_concrete; ///< kg/m3 of concrete, else percent
+    bool counts;      ///< there is a mass to count it against
+    bool known;
+    double value;
+    Verdict verdict;
+};
+
+ChlorideFinding hold_chloride(const CheckContext& context, const ChlorideLimit& limit) {
+    const ChlorideRules& rules = context.tables.code.chloride;
+    const ChlorideSum sum = chloride_of(context);
+    const double counted_kg = counted_mass_kg(context);
+    ChlorideFinding found{.by_concrete = rules.of == ChlorideOf::concrete,
+                          .counts = true,
+                          .known = false,
+                          .value = sum.kg,
+                          .verdict = Verdict::not_checked};
+    if (!found.by_concrete) {
+        found.counts = counted_kg != 0;
+        found.value = found.counts ? 100 * sum.kg / counted_kg : 0;
+    }
+    const double precision = found.by_concrete ? chloride_precision_kg_m3 : chloride_precision_percent;
+    const Verdict verdict = at_most({found.value, limit.most, precision});
+    found.known = found.counts && (!sum.any_unknown || verdict == Verdict::fails);
+    if (found.known && (!limit.class_is_open || verdict == Verdict::fails)) {
+        // Reports rarely say which of the two they measured: acid frees more.
+        const bool doubtful =
+            rules.acid_soluble || limit.source->confidence == Confidence::from_memory;
+        found.verdict = doubtful ? worse(verdict, Verdict::watch) : verdict;
+    }
+    return found;
+}
+
+Argument amount(std::string name, double value, bool by_concrete) {
+    return quantity(std::move(name),
+                    {value, by_concrete ? Measure::alkali : Measure::chloride});
+}
+
+std::string class_names(const std::vector<ChlorideClass>& classes) {
+    std::vector<std::string> names;
+    for (const ChlorideClass& one : classes) {
+        names.push_back(one.name);
+    }
+    return joined(names);
+}
+
+Phrase told_chloride(const CheckContext& context, const ChlorideLimit& limit,
+                     const ChlorideFinding& found) {
+    const ChlorideRules& rules = context.tables.code.chloride;
+    std::string text = "chloride {value} of {mass}, ";
+    text += rules.acid_soluble
+                ? "counted as acid-soluble, which the reports must state: a water-soluble figure "
+                  "is lower"
+                : "all of it counted as water-soluble";
+    text += " and the mixing water at the drinking-water maximum; ";
+    if (found.verdict == Verdict::not_checked) {
+        text += "the code has {classes}: the designer states one as 'chloride_class'";
+    } else {
+        text += limit.asked_by.empty() ? "at most {limit}, reinforced and not prestressed"
+                                       : "at most {limit} in {class}, reinforced and not "
+                                         "prestressed";
+    }
+    Phrase message{std::move(text),
+                   {amount("value", found.value, found.by_concrete),
+                    amount("limit", limit.most, found.by_concrete),
+                    word("class", limit.asked_by), word("mass", words_of_mass(rules.of)),
+                    word("classes", class_names(rules.classes))}};
+    append_memory(*limit.source, message);
+    return message;
+}
+
 } // namespace
 
 void check_chloride(const CheckContext& context, Findings& findings) {
-    const Demand* asked = context.demands.first(Demanded::chloride);
-    if (!asked || !context.requirements.reinforced) {
+    const auto limit = limit_of(context);
+    if (!limit || !context.requirements.reinforced) {
         return;
     }
-    const ChlorideSum sum = chloride_of(context);
-    const double counted_kg = counted_binder_kg(context.proportions);
-    const bool counts = counted_kg != 0;
-    const double percent = counts ? 100 * sum.kg / counted_kg : 0;
-    const Verdict verdict = held(*asked, percent);
+    const ChlorideFinding held = hold_chloride(context, *limit);
     Finding found{.id = check_ids::chloride_exposure,
-                  .verdict = Verdict::not_checked,
+                  .verdict = held.verdict,
                   .measure = Measure::percent};
-    const bool known = counts && (!sum.any_unknown || verdict == Verdict::fails);
-    if (known) {
-        found = {.id = check_ids::chloride_exposure,
-                 .verdict = verdict,
-                 .value = percent,
-                 .limit = asked->limit(),
-                 .measure = Measure::chloride};
+    if (held.verdict != Verdict::not_checked) {
+        found.value = held.value;
+        found.limit = Limit{.low = std::nullopt, .high = limit->most};
+        found.measure = held.by_concrete ? Measure::alkali : Measure::chloride;
     }
     findings.add(found, [&](Check& told) {
-        told.requirement = asked->by->name;
-        told.source = *asked->source;
-        if (!counts) {
+        told.requirement =
+            limit->asked_by.empty() ? context.tables.code.name : std::string{limit->asked_by};
+        told.source = *limit->source;
+        if (!held.counts) {
             told.message = {
                 "the binder holds no cement: there is nothing to count chloride against", {}};
-        } else if (!known) {
+        } else if (!held.known) {
             told.message = {
                 "chloride is not known for {missing}: test reports and data sheets have it; "
                 "add 'chloride'",
                 {word("missing", unknown_of(context.proportions))}};
         } else {
-            told.message = {
-                "chloride {value} of cementitious material, all of it counted as water-soluble "
-                "and the mixing water at the drinking-water maximum; at most {limit} in {class}, "
-                "reinforced and not prestressed",
-                {quantity("value", {percent, Measure::chloride}),
-                 quantity("limit", {asked->high, Measure::chloride}),
-                 word("class", asked->by->name)}};
+            told.message = told_chloride(context, *limit, held);
         }
     });
 }

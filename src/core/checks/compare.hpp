@@ -25,6 +25,7 @@ Verdict worse(Verdict left, Verdict right);
 constexpr double w_cm_precision = 0.01;
 constexpr double percent_precision = 0.1;
 constexpr double chloride_precision_percent = 0.01;
+constexpr double chloride_precision_kg_m3 = 0.1; ///< of concrete, as codes print it
 
 /// 10 psi in the US system, 0.1 MPa in SI.
 double strength_precision_mpa(UnitSystem system);

@@ -4,6 +4,8 @@
 #include "../basis/tolerance.hpp"
 #include "air_at_placing.hpp"
 #include "checks.hpp"
+#include "compare.hpp"
+#include "exposure_limits.hpp"
 
 namespace boardmark::core {
 namespace {
@@ -40,6 +42,9 @@ DemandedAir judge_air(const Demand& demand, const CheckContext& context) {
     }
     found.below_target = designed_below(demand.target, found.verdict, context.proportions);
     found.verdict = found.below_target ? Verdict::watch : found.verdict;
+    if (rules.above_source.confidence == Confidence::from_memory) {
+        found.verdict = worse(found.verdict, Verdict::watch);
+    }
     return found;
 }
 
@@ -54,8 +59,12 @@ void tell_air(const DemandedAir& found, const CheckContext& context, Check& told
                         {quantity("size", {size_mm, Measure::aggregate_size})}};
         return;
     }
-    std::string text = "air {value}, {low} to {high}: {class} requires {target} with {size} stone, "
-                       "delivered within {tolerance} points";
+    // A tolerance on both sides is one of delivery; otherwise the class's figure is the least air.
+    const bool both_sides = same(rules.below_percent, rules.above_percent);
+    std::string text =
+        both_sides ? "air {value}, {low} to {high}: {class} requires {target} with {size} stone, "
+                     "delivered within {tolerance} points"
+                   : "air {value}, at least {low} in {class} with {size} stone and at most {high}";
     if (found.may_reduce) {
         text += "; above {strength} the code permits {reduction} point less";
     } else if (found.on_the_step) {
@@ -75,12 +84,13 @@ void tell_air(const DemandedAir& found, const CheckContext& context, Check& told
                      quantity("reduction", {rules.reduction_percent, Measure::ratio})}};
     append_loss(context.proportions.selection, told.message);
     append_design_below(found.below_target, told.message);
+    append_memory(demand.from_memory() ? *demand.source : rules.above_source, told.message);
 }
 
 } // namespace
 
 void check_demanded_air(const CheckContext& context, Findings& findings) {
-    const Demand* demand = context.demands.first(Demanded::air);
+    const Demand* demand = context.demands.strictest(Demanded::air);
     if (!demand) {
         return;
     }

@@ -1,5 +1,6 @@
 #include "../basis/phrases.hpp"
 #include "checks.hpp"
+#include "exposure_limits.hpp"
 #include "supplementary.hpp"
 
 namespace boardmark::core {
@@ -40,6 +41,7 @@ void tell_share(const Demand& demand, double percent, const Material* unknown, C
                      quantity("value", {percent, Measure::percent}),
                      quantity("limit", {demand.high, Measure::percent}),
                      word("class", demand.by->name)}};
+    append_memory(*demand.source, told.message);
 }
 
 } // namespace

@@ -7,6 +7,7 @@
 #include "exposure_limits.hpp"
 
 #include <algorithm>
+#include <limits>
 #include <vector>
 
 namespace boardmark::core {
@@ -27,8 +28,10 @@ struct Governing {
 void tell_ratio(const CheckContext& context, double w_cm, double lowest, Check& told) {
     Governing governing;
     Phrase& message = told.message;
+    const bool by_k = context.tables.code.binder.by_k;
     message = {
-        "w/cm {value}, at most {limit} in {classes}",
+        by_k ? "water over cement and counted additions {value}, at most {limit} in {classes}"
+             : "w/cm {value}, at most {limit} in {classes}",
         {quantity("value", {w_cm, Measure::w_cm}), quantity("limit", {lowest, Measure::w_cm})}};
     for (const Demand& demand : context.demands.all()) {
         if (demand.quantity != Demanded::w_cm) {
@@ -54,6 +57,17 @@ void tell_ratio(const CheckContext& context, double w_cm, double lowest, Check& 
             append_other_editions(*demand.by, message);
         }
     }
+    append_counting(context.binder, context.tables.code.binder, message);
+    append_memory(told.source, message);
+}
+
+/// The ratio as the code means it: water over what counts of the binder.
+double counted_ratio(const CheckContext& context) {
+    const Totals& totals = context.proportions.totals;
+    const double counted_kg = context.binder.counted_kg;
+    return !context.tables.code.binder.by_k ? totals.w_cm
+           : counted_kg > 0                 ? totals.water_kg_m3 / counted_kg
+                                            : std::numeric_limits<double>::infinity();
 }
 
 bool bounds_ratio(const ExposureClass& exposure, const CheckContext& context) {
@@ -64,10 +78,56 @@ bool bounds_ratio(const ExposureClass& exposure, const CheckContext& context) {
 
 /// The highest strength that a class asks, and how the mix meets it.
 struct StrengthFinding {
-    double specified_mpa;
+    std::optional<double> specified_mpa; ///< by the code's specimen
     double least_mpa;
-    bool by_twin; ///< it holds by what the other system of units prints
+    Specimen specimen;
+    bool by_twin;       ///< it holds by what the other system of units prints
+    bool by_other_rule; ///< specified by a code that lets another part of the tests fall below
 };
+
+std::string_view specimens(Specimen specimen) {
+    return specimen == Specimen::cube ? "cubes" : "cylinders";
+}
+
+/// The class in the code's own word where it has one: "C30/37".
+std::string class_asked(const Demand& demand, bool reinforced) {
+    const ExposureClass& by = *demand.by;
+    const ClassLimits& limits = !reinforced && by.plain_limits ? *by.plain_limits : by.limits;
+    return limits.strength_name;
+}
+
+/// A strength of cubes beside a limit of cylinders, or the other way round.
+Phrase not_comparable(const StrengthFinding& found, const Requirements& asked,
+                      const std::string& classes) {
+    return {"{classes} requires {limit} of {its}; the strength of the file is of {stated}, and "
+            "nothing pairs the two: state a class that names both, such as 'strength: C30/37', or "
+            "the strength by 'specimen: {specimen}'",
+            {word("classes", classes),
+             quantity("limit", {found.least_mpa, Measure::strength}),
+             word("its", specimens(found.specimen)), word("stated", specimens(asked.specimen)),
+             word("specimen", found.specimen == Specimen::cube ? "cube" : "cylinder")}};
+}
+
+/// The class that the code names, the age at which it asks it, and whose rule the strength is.
+void append_class(const Demand& demand, const StrengthFinding& found, const CheckContext& context,
+                  Phrase& message) {
+    const bool reinforced = context.requirements.reinforced;
+    if (const std::string name = class_asked(demand, reinforced); !name.empty()) {
+        message.text += " ({strength_class}, by {specimens})";
+        message.arguments.push_back(word("strength_class", name));
+        message.arguments.push_back(word("specimens", specimens(found.specimen)));
+    }
+    if (const std::string& age = demand.by->limits.strength_age; !age.empty()) {
+        message.text += " at {class_age}";
+        message.arguments.push_back(word("class_age", age));
+    }
+    if (found.by_other_rule) {
+        message.text += "; it is specified by {own_code} ({own_rule}), here {rule} counts";
+        message.arguments.push_back(word("own_code", context.specified_by->name));
+        message.arguments.push_back(word("own_rule", context.specified_by->strength_rule));
+        message.arguments.push_back(word("rule", context.tables.code.strength_rule));
+    }
+}
 
 void tell_strength(const CheckContext& context, const StrengthFinding& found, Check& told) {
     Governing governing;
@@ -78,11 +138,15 @@ void tell_strength(const CheckContext& context, const StrengthFinding& found, Ch
     }
     told.source = *governing.last->source;
     told.requirement = joined(governing.classes);
+    if (!found.specified_mpa) {
+        told.message = not_comparable(found, context.requirements, told.requirement);
+        return;
+    }
     told.message = {found.by_twin ? "specified strength {value}: {classes} requires {limit}, which "
                                     "the other system of units prints as {twin}"
                                   : "specified strength {value}, at least {limit} in {classes}",
                     {quantity("twin", {governing.last->low_twin, Measure::strength}),
-                     quantity("value", {found.specified_mpa, Measure::strength}),
+                     quantity("value", {*found.specified_mpa, Measure::strength}),
                      quantity("limit", {found.least_mpa, Measure::strength}),
                      word("classes", told.requirement)}};
     for (const Demand& demand : context.demands.all()) {
@@ -91,6 +155,8 @@ void tell_strength(const CheckContext& context, const StrengthFinding& found, Ch
             append_other_editions(*demand.by, told.message); // the others tell it with their w/cm
         }
     }
+    append_class(*governing.last, found, context, told.message);
+    append_memory(told.source, told.message);
 }
 
 } // namespace
@@ -105,9 +171,10 @@ void check_demanded_ratio(const CheckContext& context, Findings& findings) {
     if (!lowest) {
         return;
     }
-    const double w_cm = context.proportions.totals.w_cm;
+    const double w_cm = counted_ratio(context);
+    const Verdict verdict = held(*lowest, w_cm);
     findings.add({.id = check_ids::w_cm_exposure,
-                  .verdict = held(*lowest, w_cm),
+                  .verdict = context.binder.in_doubt ? worse(verdict, Verdict::watch) : verdict,
                   .value = w_cm,
                   .limit = lowest->limit(),
                   .measure = Measure::w_cm},
@@ -115,30 +182,39 @@ void check_demanded_ratio(const CheckContext& context, Findings& findings) {
 }
 
 void check_demanded_strength(const CheckContext& context, Findings& findings) {
-    const double strength_mpa = context.requirements.strength_mpa;
     const Demand* highest = nullptr;
+    std::optional<double> specified_mpa;
     Verdict verdict = Verdict::holds;
     for (const Demand& demand : context.demands.all()) {
         if (demand.quantity != Demanded::strength || (highest && demand.low < highest->low)) {
             continue;
         }
         const bool raised = !highest || demand.low > highest->low;
-        const Verdict found = held(demand, strength_mpa);
+        const auto stated_mpa = strength_by(demand.specimen, context.requirements);
+        const Verdict found = stated_mpa ? held(demand, *stated_mpa) : Verdict::not_checked;
         verdict = raised ? found : worse(verdict, found);
+        specified_mpa = raised ? stated_mpa : specified_mpa;
         highest = raised ? &demand : highest;
     }
     if (!highest) {
         return;
     }
-    const bool by_twin = verdict == Verdict::holds && below(strength_mpa, highest->low);
-    findings.add({.id = check_ids::strength_exposure,
-                  .verdict = verdict,
-                  .value = strength_mpa,
-                  .limit = highest->limit(),
-                  .measure = Measure::strength},
-                 [&](Check& told) {
-                     tell_strength(context, {strength_mpa, highest->low, by_twin}, told);
-                 });
+    const bool by_other_rule =
+        context.specified_by && !context.tables.code.strength_rule.empty() &&
+        context.specified_by->strength_rule != context.tables.code.strength_rule;
+    const bool by_twin = specified_mpa && !below(*specified_mpa, highest->low_twin) &&
+                         below(*specified_mpa, highest->low) && verdict != Verdict::fails;
+    findings.add(
+        {.id = check_ids::strength_exposure,
+         .verdict = by_other_rule && specified_mpa ? worse(verdict, Verdict::watch) : verdict,
+         .value = specified_mpa,
+         .limit = specified_mpa ? std::optional{highest->limit()} : std::nullopt,
+         .measure = Measure::strength},
+        [&](Check& told) {
+            tell_strength(
+                context,
+                {specified_mpa, highest->low, highest->specimen, by_twin, by_other_rule}, told);
+        });
 }
 
 } // namespace boardmark::core

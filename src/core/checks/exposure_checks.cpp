@@ -28,9 +28,12 @@ Phrase not_stated(std::size_t category, const CheckContext& context) {
 
 void check_categories(const CheckContext& context, Findings& findings) {
     const auto& categories = context.tables.code.categories;
+    const Site site = context.requirements.site.value_or(Site{});
+    const SiteReading reading{site, context.requirements.reinforced, context.tables.code.site};
+    const bool is_placed = context.requirements.site.has_value();
     bool complete = true;
     for (std::size_t i = 0; i < categories.size(); ++i) {
-        if (context.stated.of_category(i)) {
+        if (context.stated.of_category(i) || (is_placed && reading.asks_none(i))) {
             continue;
         }
         complete = false;
@@ -47,7 +50,13 @@ void check_categories(const CheckContext& context, Findings& findings) {
         std::vector<std::string> names;
         std::ranges::transform(categories, std::back_inserter(names), &ExposureCategory::name);
         told.requirement = joined(names);
-        told.message = {context.requirements.exposure_by_site.empty()
+        bool ruled_out = false;
+        for (std::size_t i = 0; i < categories.size(); ++i) {
+            ruled_out = ruled_out || !context.stated.of_category(i);
+        }
+        told.message = {ruled_out
+                            ? "a class of each category is stated, or the site needs none"
+                        : context.requirements.exposure_by_site.empty()
                             ? "a class of each category is stated"
                             : "a class of each category is stated or follows from the site",
                         {}};

@@ -19,6 +19,7 @@ Demand most(Demanded quantity, double high, double precision, const ExposureClas
             const Source& source) {
     return {.quantity = quantity,
             .addition = {},
+            .specimen = {},
             .low = -unbounded,
             .high = high,
             .low_twin = -unbounded,
@@ -28,17 +29,59 @@ Demand most(Demanded quantity, double high, double precision, const ExposureClas
             .source = &source};
 }
 
-Demand least_strength(const StatedClass& stated, UnitSystem system) {
+/// The specimen by which a class's strength can be held against the file's: the one that both
+/// state, else the class's own.
+Specimen specimen_of(const ClassLimits& limits, const Requirements& requirements) {
+    const bool by_cylinder = std::isfinite(limits.min_strength_mpa);
+    if (by_cylinder && strength_by(Specimen::cylinder, requirements)) {
+        return Specimen::cylinder;
+    }
+    return limits.min_cube_strength_mpa && strength_by(Specimen::cube, requirements) ? Specimen::cube
+           : by_cylinder ? Specimen::cylinder
+                         : Specimen::cube;
+}
+
+Demand least_strength(const StatedClass& stated, const DemandCase& about) {
     const ClassLimits& limits = *stated.limits;
+    const Specimen specimen = specimen_of(limits, about.requirements);
+    const bool cube = specimen == Specimen::cube;
+    const double low_mpa =
+        cube ? limits.min_cube_strength_mpa.value_or(no_figure) : limits.min_strength_mpa;
     return {.quantity = Demanded::strength,
             .addition = {},
-            .low = limits.min_strength_mpa,
+            .specimen = specimen,
+            .low = low_mpa,
             .high = unbounded,
-            .low_twin = limits.min_strength_twin_mpa,
-            .precision = strength_precision_mpa(system),
-            .target = limits.min_strength_mpa,
+            .low_twin = cube ? low_mpa : limits.min_strength_twin_mpa,
+            .precision = strength_precision_mpa(about.system),
+            .target = low_mpa,
             .by = stated.exposure,
             .source = &limits.source};
+}
+
+/// The least cement of a class, more or less of it for another stone; no figure where the table of
+/// sizes does not reach.
+Demand least_cement(const StatedClass& stated, const BinderRules& rules, const DemandCase& about) {
+    const ClassLimits& limits = *stated.limits;
+    double low_kg_m3 = *limits.min_cement_kg_m3;
+    const Source* source = &limits.source;
+    if (rules.cement_by_size) {
+        const auto more = value_at_size(*rules.cement_by_size, about.nominal_max_size_mm);
+        low_kg_m3 = more ? low_kg_m3 + more->value : no_figure;
+        if (!more || more->value != 0) {
+            source = &rules.cement_by_size->source;
+        }
+    }
+    return {.quantity = Demanded::cement,
+            .addition = {},
+            .specimen = {},
+            .low = low_kg_m3,
+            .high = unbounded,
+            .low_twin = low_kg_m3,
+            .precision = amount_precision_kg_m3(about.system),
+            .target = low_kg_m3,
+            .by = stated.exposure,
+            .source = source};
 }
 
 Demand total_air(const ExposureClass& exposure, const AirRules& rules, double size_mm) {
@@ -46,9 +89,10 @@ Demand total_air(const ExposureClass& exposure, const AirRules& rules, double si
     const double percent = target ? target->value : no_figure;
     return {.quantity = Demanded::air,
             .addition = {},
-            .low = percent - rules.tolerance_percent,
-            .high = percent + rules.tolerance_percent,
-            .low_twin = percent - rules.tolerance_percent,
+            .specimen = {},
+            .low = percent - rules.below_percent,
+            .high = percent + rules.above_percent,
+            .low_twin = percent - rules.below_percent,
             .precision = percent_precision,
             .target = percent,
             .by = &exposure,
@@ -68,7 +112,9 @@ Demands::Demands(const StatedClasses& stated, const CodeTables& code, const Dema
             add(most(Demanded::w_cm, *one.limits->max_w_cm, w_cm_precision, exposure,
                      one.limits->source));
         }
-        add(least_strength(one, about.system));
+        if (std::isfinite(one.limits->min_strength_mpa) || one.limits->min_cube_strength_mpa) {
+            add(least_strength(one, about));
+        }
         if (exposure.air_percent) {
             add(total_air(exposure, code.air, about.nominal_max_size_mm));
         }
@@ -81,6 +127,9 @@ Demands::Demands(const StatedClasses& stated, const CodeTables& code, const Dema
                 most(Demanded::addition, cap.percent, percent_precision, exposure, cap.source);
             demand.addition = cap.addition;
             add(demand);
+        }
+        if (one.limits->min_cement_kg_m3) {
+            add(least_cement(one, code.binder, about));
         }
     }
 }
@@ -99,6 +148,22 @@ const Demand* Demands::first(Demanded quantity) const {
     return nullptr;
 }
 
+const Demand* Demands::strictest(Demanded quantity) const {
+    const Demand* most = nullptr;
+    const auto asks_more = [](const Demand& one, const Demand& other) {
+        return !other.has_figure() ? false
+               : !one.has_figure() ? true
+               : is_bound(one.low) ? one.low > other.low
+                                   : one.high < other.high;
+    };
+    for (const Demand& demand : all()) {
+        if (demand.quantity == quantity && (!most || asks_more(demand, *most))) {
+            most = &demand;
+        }
+    }
+    return most;
+}
+
 Limit Demand::limit() const {
     return {.low = is_bound(low) ? std::optional{low} : std::nullopt,
             .high = is_bound(high) ? std::optional{high} : std::nullopt};
@@ -110,7 +175,7 @@ Verdict held(const Demand& demand, double value) {
                               : at_least({value, demand.low, demand.precision});
     const Verdict upper =
         is_bound(demand.high) ? at_most({value, demand.high, demand.precision}) : Verdict::holds;
-    return worse(lower, upper);
+    return worse(worse(lower, upper), demand.from_memory() ? Verdict::watch : Verdict::holds);
 }
 
 } // namespace boardmark::core

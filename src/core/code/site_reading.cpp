@@ -30,6 +30,31 @@ FactValue value_of(std::optional<Sea> sea) {
     return FactValue::open;
 }
 
+FactValue value_of(std::optional<Wetting> wetting) {
+    if (!wetting) {
+        return FactValue::open;
+    }
+    switch (*wetting) {
+    case Wetting::dry:
+        return FactValue::dry;
+    case Wetting::sheltered:
+        return FactValue::sheltered;
+    case Wetting::rain:
+        return FactValue::rain;
+    case Wetting::long_wet:
+        return FactValue::long_wet;
+    case Wetting::under_water:
+        return FactValue::under_water;
+    }
+    return FactValue::open;
+}
+
+FactValue value_of(std::optional<Facing> facing) {
+    return !facing                        ? FactValue::open
+           : *facing == Facing::vertical ? FactValue::vertical
+                                          : FactValue::horizontal;
+}
+
 const SulfateBand* band_of(std::optional<double> percent, const std::vector<SulfateBand>& bands) {
     if (!percent || bands.empty()) {
         return nullptr;
@@ -58,9 +83,15 @@ SiteReading::SiteReading(const Site& site, bool reinforced, const SiteRules& rul
              value_of(site.deicer),
              value_of(site.sea),
              value_of(band_, rules.soil_sulfate),
-             reinforced ? FactValue::yes : FactValue::no} {}
+             reinforced ? FactValue::yes : FactValue::no,
+             value_of(site.salty_air),
+             value_of(site.wetting),
+             value_of(site.facing)} {}
 
 const SiteRule* SiteReading::row_of(std::size_t category) const {
+    if (category >= rules_.of_category.size()) {
+        return nullptr;
+    }
     const auto& rows = rules_.of_category[category];
     const auto found = std::ranges::find_if(rows, [&](const SiteRule& rule) {
         return std::ranges::all_of(rule.conditions, [&](const SiteCondition& condition) {
@@ -84,7 +115,9 @@ const std::string& SiteReading::class_of(std::size_t category) const {
 Phrase SiteReading::reason_of(std::size_t category) const {
     const SiteRule* row = row_of(category);
     if (!row) {
-        return {"the code says nothing about such a site", {}};
+        return {rules_.is_known() ? "the code says nothing about such a site"
+                                  : "no table here leads from a site to the code's classes",
+                {}};
     }
     if (!row->missing.empty()) {
         return {"{missing} is not stated for the site", {word("missing", row->missing)}};
@@ -95,6 +128,11 @@ Phrase SiteReading::reason_of(std::size_t category) const {
             quantity("sulfate", {*site_.soil_sulfate_percent, Measure::sulfate}));
     }
     return reason;
+}
+
+bool SiteReading::asks_none(std::size_t category) const {
+    const SiteRule* row = row_of(category);
+    return row && row->asks_none;
 }
 
 std::vector<SiteClass> site_classes(const Site& site, bool reinforced, const SiteRules& rules) {

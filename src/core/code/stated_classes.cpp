@@ -34,14 +34,21 @@ StatedClasses::StatedClasses(const Requirements& requirements, bool pozzolanic,
     for (const std::string& name : requirements.exposure) {
         const ExposureClass* exposure = code.find_class(name);
         assert(exposure);
-        assert(count_ < most_categories); // at most one class of each category
+        assert(count_ < most_classes); // the door refuses more
         classes_[count_++] = {exposure,
                               &applicable_limits(*exposure, requirements.reinforced, pozzolanic)};
     }
 }
 
 const ExposureClass* StatedClasses::of_category(std::size_t category) const {
-    return first([&](const ExposureClass& exposure) { return exposure.category == category; });
+    const ExposureClass* severest = nullptr; // a code's classes rise in severity
+    for (const StatedClass& stated : *this) {
+        if (stated.exposure->category == category &&
+            (!severest || stated.exposure > severest)) {
+            severest = stated.exposure;
+        }
+    }
+    return severest;
 }
 
 } // namespace boardmark::core

@@ -15,8 +15,8 @@ struct StatedClass {
     const ClassLimits* limits;
 };
 
-/// More categories no code here has.
-constexpr std::size_t most_categories = 8;
+/// More classes no mix may state.
+constexpr std::size_t most_classes = 24;
 
 /// The classes asked of a mix in the order in which they stand, looked up by name once.
 class StatedClasses {
@@ -29,7 +29,7 @@ public:
     const StatedClass* end() const { return classes_.data() + count_; }
     bool empty() const { return count_ == 0; }
 
-    /// The class of a category, or nullptr.
+    /// The most severe class of a category, or nullptr.
     const ExposureClass* of_category(std::size_t category) const;
 
     /// The first class of which something holds, or nullptr.
@@ -44,7 +44,7 @@ public:
     }
 
 private:
-    std::array<StatedClass, most_categories> classes_;
+    std::array<StatedClass, most_classes> classes_;
     std::size_t count_ = 0;
 };
 

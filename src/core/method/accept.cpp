@@ -2,6 +2,7 @@
 #include <boardmark/core/method/proportion.hpp>
 
 #include "../basis/phrases.hpp"
+#include "../code/counted_binder.hpp"
 #include "../code/required_strength.hpp"
 #include "../code/site_exposure.hpp"
 #include "../mix/ingredients.hpp"
@@ -97,8 +98,10 @@ Outcome<Proportions> accept(const CompleteSubmittedMix& complete_mix, const Tabl
     const double average_mpa =
         required_average_strength(mix.requirements, tables.code.average_strength, worksheet);
     const auto entrained = is_entrained({mix.air_percent, mix.nominal_max_size_mm}, tables);
-    const auto exposure = w_cm_by_exposure(
-        StatedClasses{mix.requirements, binder_holds_pozzolan_or_slag(proportions), tables.code});
+    const StatedClasses classes{mix.requirements, binder_holds_pozzolan_or_slag(proportions),
+                                tables.code};
+    const auto exposure = w_cm_by_exposure(classes);
+    const double counted_share = count_binder(proportions, tables.code, classes).counted_share();
 
     proportions.totals = total(proportions.ingredients);
     proportions.selection = {
@@ -112,7 +115,7 @@ Outcome<Proportions> accept(const CompleteSubmittedMix& complete_mix, const Tabl
             at_placing_percent(mix.air_percent, entrained.value_or(true), mix.requirements),
         .w_cm = proportions.totals.w_cm,
         .w_cm_by_strength = strength_ratio(mix, average_mpa, entrained, tables, worksheet),
-        .w_cm_by_exposure = exposure ? std::optional{exposure->w_cm} : std::nullopt,
+        .w_cm_by_exposure = exposure ? std::optional{exposure->w_cm * counted_share} : std::nullopt,
         .w_cm_governed_by = Governor::given,
         .table_water_kg_m3 = std::nullopt,
         .water_reduction_percent = std::nullopt,

@@ -116,18 +116,32 @@ Outcome<bool> known_entrained(AirAtSize air, const Tables& tables) {
 
 } // namespace
 
+namespace {
+
+/// Whether a class asks more air than another; each has a row of the same table or none.
+bool asks_more_air(const ExposureClass& one, const ExposureClass& other) {
+    if (!one.air_percent || !other.air_percent) {
+        return one.air_percent.has_value();
+    }
+    return std::ranges::lexicographical_compare(other.air_percent->values,
+                                                one.air_percent->values);
+}
+
+} // namespace
+
 const ExposureClass* freezing_class(const Requirements& requirements, const Tables& tables) {
+    const ExposureClass* most = nullptr;
     for (const std::string& name : requirements.exposure) {
         const ExposureClass& stated = tables.exposure_class(name);
         const bool is_of_freezing =
             std::ranges::any_of(tables.code.classes, [&](const ExposureClass& other) {
                 return other.category == stated.category && other.air_percent;
             });
-        if (is_of_freezing) {
-            return &stated;
+        if (is_of_freezing && (!most || asks_more_air(stated, *most))) {
+            most = &stated;
         }
     }
-    return nullptr;
+    return most;
 }
 
 const SizeRow* demanded_air(const ExposureClass* freezing) {

@@ -4,6 +4,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../code/counted_binder.hpp"
 #include "../mix/material_figures.hpp"
 #include "mixing_water.hpp"
 #include "water_cement_ratio.hpp"
@@ -47,17 +48,27 @@ std::optional<double> exposure_ratio(const Mix& mix, const Tables& tables, Works
     if (!limit) {
         return std::nullopt;
     }
+    // Where only a part of the binder counts, less water goes with all of it.
+    const double share = count_binder(mix.binder, tables.code, classes).counted_share();
+    const double w_cm = limit->w_cm * share;
     worksheet.record([&] {
-        return Step{.quantity = "w_cm_by_exposure",
-                    .value = limit->w_cm,
-                    .measure = Measure::w_cm,
-                    .provenance = Provenance::code,
-                    .reason = {"the lowest limit of the stated classes: {classes}",
-                               {word("classes", classes_at(*limit, classes))}},
-                    .source = *limit->source,
-                    .marks = with_confidence({}, *limit->source)};
+        Step step{.quantity = "w_cm_by_exposure",
+                  .value = w_cm,
+                  .measure = Measure::w_cm,
+                  .provenance = Provenance::code,
+                  .reason = {"the lowest limit of the stated classes: {classes}",
+                             {word("classes", classes_at(*limit, classes))}},
+                  .source = *limit->source,
+                  .marks = with_confidence({}, *limit->source)};
+        if (tables.code.binder.by_k) {
+            step.reason.text = "the lowest limit of the stated classes, {limit} in {classes}, is of "
+                               "water to cement and counted additions: {share} of the binder";
+            step.reason.arguments.push_back(quantity("limit", {limit->w_cm, Measure::w_cm}));
+            step.reason.arguments.push_back(quantity("share", {100 * share, Measure::percent}));
+        }
+        return step;
     });
-    return limit->w_cm;
+    return w_cm;
 }
 
 void record_ratio(double w_cm, const char* text, Worksheet& worksheet) {

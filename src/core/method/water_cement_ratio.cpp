@@ -226,6 +226,10 @@ Outcome<double> w_cm_by_strength(const Requirements& requirements, StrengthDeman
     if (!requirements.strength_curve.empty()) {
         return by_curve(requirements.strength_curve, demand.average_mpa, worksheet);
     }
+    if (requirements.specimen == Specimen::cube) {
+        return Unresolved{{"the strength is of cubes; the method's table is of cylinders", {}},
+                          {own_curve, first_trial}};
+    }
     if (below(requirements.strength_age_d, strength_table_age_d)) {
         return Unresolved{{"the strength is specified at {age}; the method's table holds for 28 d "
                            "and later",

@@ -28,7 +28,8 @@ struct StrengthDemand {
 Outcome<double> w_cm_by_strength(const Requirements& requirements, StrengthDemand demand,
                                  const Tables& tables, Worksheet& worksheet);
 
-/// The lowest ratio that the stated classes allow.
+/// The lowest ratio that the stated classes allow, as the code means it: where it counts additions
+/// by k, of water to cement and counted additions.
 struct ExposureRatio {
     double w_cm;
     const Source* source; ///< of the first class that asks for it

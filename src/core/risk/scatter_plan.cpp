@@ -115,7 +115,7 @@ void plan_tests(const Requirements& requirements, const Scatter& stated, const T
                 Planner& planner) {
     planner.plan().air = planner.single(
         "air", Measure::percent, stated.air_points,
-        of_tolerance({tables.code.air.tolerance_percent, tables.code.air.tolerance_source}));
+        of_tolerance({tables.code.air.scatter_percent, tables.code.air.tolerance_source}));
     const auto strength_mpa =
         stated.strength_mpa ? stated.strength_mpa : recorded_mpa(requirements);
     planner.plan().strength = planner.single("strength", Measure::strength, strength_mpa, {});

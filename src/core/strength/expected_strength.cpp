@@ -101,6 +101,12 @@ bool has_own(const Requirements& requirements) {
 }
 
 /// By own data where there are any, else by the table.
+/// The method's table is of cylinders at 28 d, which serves for later ages as well.
+bool suits_table(const Requirements& requirements) {
+    return requirements.specimen == Specimen::cylinder &&
+           !below(requirements.strength_age_d, strength_table_age_d);
+}
+
 std::optional<ExpectedStrength> at_ratio(const Requirements& requirements, double w_cm,
                                          bool air_entrained, const Tables& tables) {
     if (requirements.strength_line) {
@@ -109,7 +115,7 @@ std::optional<ExpectedStrength> at_ratio(const Requirements& requirements, doubl
     if (!requirements.strength_curve.empty()) {
         return by_curve(requirements.strength_curve, w_cm);
     }
-    if (below(requirements.strength_age_d, strength_table_age_d)) {
+    if (!suits_table(requirements)) {
         return std::nullopt;
     }
     return by_table(w_cm, air_entrained, tables);
@@ -179,8 +185,7 @@ std::optional<ExpectedStrength> expected_strength(const Requirements& requiremen
     const double w_cm = proportions.totals.w_cm;
     const bool entrained = reads_entrained(proportions.selection);
     const auto read = at_ratio(requirements, w_cm, entrained, tables);
-    if (read || !has_own(requirements) ||
-        below(requirements.strength_age_d, strength_table_age_d)) {
+    if (read || !has_own(requirements) || !suits_table(requirements)) {
         return read;
     }
     auto stand_in = by_table(w_cm, entrained, tables);

@@ -50,6 +50,7 @@ struct Value {
 enum class Shape {
     value,          ///< one value
     list,           ///< values of one form
+    list_or_one,    ///< the same, or one value by itself
     table,          ///< pairs of values: a curve, a grading, shares
     value_or_table, ///< one value for all, or values by another
     table_or_point, ///< pairs of values, or one: `16 % at 8 fl oz/cwt`, or its value alone

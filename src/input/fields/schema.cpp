@@ -84,6 +84,9 @@ private:
         }
         case Shape::list:
             return {{"type", "array"}, {"items", schema_of_one(field)}};
+        case Shape::list_or_one:
+            return {{"anyOf",
+                     {{{"type", "array"}, {"items", schema_of_one(field)}}, schema_of_one(field)}}};
         case Shape::table:
             return table_of(field);
         case Shape::table_or_point:
@@ -98,11 +101,18 @@ private:
         return {};
     }
 
-    /// A text that is one of the words that a table lists is offered as such.
+    /// A text that is one of the words that a table lists is offered as such; a quantity may have
+    /// such a word in its place.
     Schema schema_of_one(const Field& field) const {
         const auto listed = listed_.find(std::string{field.path});
-        return listed == listed_.end() ? schema_of_value(field.value, example_of(field).value)
-                                       : schema_of_words(listed->second);
+        if (listed == listed_.end()) {
+            return schema_of_value(field.value, example_of(field).value);
+        }
+        return field.value.form == Form::text
+                   ? schema_of_words(listed->second)
+                   : Schema{{"anyOf",
+                             {schema_of_value(field.value, example_of(field).value),
+                              schema_of_words(listed->second)}}};
     }
 
     static Schema schema_of_words(const std::vector<ListedWord>& words) {

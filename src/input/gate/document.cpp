@@ -72,6 +72,15 @@ bool refuse_long_name(const Entry& entry, Diagnostics& diagnostics) {
 }
 
 void read_list(Reading& reading, const Path& path, Diagnostics& diagnostics) {
+    if (reading.field->shape == Shape::list_or_one && reading.node->kind == Node::Kind::scalar) {
+        auto parsed = read_value(*reading.node, reading.field->value, path, reading.field->example,
+                                 diagnostics);
+        reading.sound = parsed.has_value();
+        if (parsed) {
+            reading.items.push_back(std::move(*parsed));
+        }
+        return;
+    }
     if (reading.node->kind != Node::Kind::list) {
         refuse(*reading.node,
                fmt::format("{}: expected a list, found {}", dotted(path),
@@ -294,7 +303,7 @@ void Document::read_entry(const Entry& entry, const Path& path, Reading& reading
                    fmt::format("write for example '{}'", field.example), diagnostics);
             reading.sound = false;
         }
-    } else if (field.shape == Shape::list) {
+    } else if (field.shape == Shape::list || field.shape == Shape::list_or_one) {
         read_list(reading, path, diagnostics);
     } else if (!is_one_value(reading)) {
         read_table(reading, path, diagnostics);

@@ -7,6 +7,8 @@
 #include "../reading/file_context.hpp"
 
 #include <map>
+#include <memory>
+#include <optional>
 #include <string>
 
 namespace boardmark::input {
@@ -14,6 +16,8 @@ namespace boardmark::input {
 /// A file that is being turned into a mix, and what it is read for.
 struct MixContext : FileContext {
     const ReadOptions& options;
+    std::optional<core::StrengthName> strength_class = {}; ///< by which the strength is stated
+    std::shared_ptr<const core::CodeTables> code_file = {}; ///< the user's own, where one is named
 };
 
 /// Materials by the user's names. A material whose kind is unknown is left out; its fault is told.

@@ -19,6 +19,7 @@ std::optional<core::AnyCompleteMix> read_named_mix(const FileContext& context, F
         return std::nullopt;
     }
     options.load = loader_of(options.load, name);
+    options.needs_cylinders = true; // trials and walls work with them
     auto reading = read_mix(source->text(), source->file(), options);
     for (Diagnostic& diagnostic : reading.diagnostics) {
         context.diagnostics.push_back(std::move(diagnostic));

@@ -4,8 +4,10 @@
 
 #include "../gate/files.hpp"
 #include "../reading/refuse.hpp"
+#include "code_file.hpp"
 #include "mix_context.hpp"
 #include "own_line.hpp"
+#include "strength_class.hpp"
 #include "told_faults.hpp"
 
 #include <algorithm>
@@ -214,11 +216,14 @@ MixReading read_mix(std::string text, std::string file, const ReadOptions& optio
     const bool had_materials = root->find("materials") != nullptr;
     fetch_yard(*root, files, options, diagnostics);
     const auto results = take_results(*root);
+    const auto strength_class = take_strength_class(*root, options.vocabulary);
+    const auto code_file = fetch_code(*root, files, options, diagnostics);
     Document document{*root, mix_fields(), diagnostics};
     if (had_materials && !document.find({"materials"})) {
         document.mark_told({"materials"});
     }
-    const MixContext context{{*root, document, mix_fields(), diagnostics}, options};
+    const MixContext context{{*root, document, mix_fields(), diagnostics}, options, strength_class,
+                             code_file};
     auto mix = build(context, reading.scatter);
     auto own_line = read_own_line(context, results, files);
     if (mix) {

@@ -1,35 +1,14 @@
-#include <boardmark/text/letter_case.hpp>
-
+#include "exposure_reader.hpp"
 #include "mix_context.hpp"
+#include "strength_class.hpp"
 
 #include <algorithm>
-#include <map>
 
 namespace boardmark::input {
 namespace {
 
 Path requirement(std::string_view name) {
     return {"requirements", name};
-}
-
-bool looks_like_strength_class(const std::string& text) {
-    return text.size() > 1 && text[0] == 'C' && text.find('/') != std::string::npos;
-}
-
-/// The fault of `strength: C35/45` is told in its own words instead of as a number without digits.
-void explain_strength_class(const MixContext& context) {
-    const Reading* strength = context.document.find(requirement("strength"));
-    if (!strength || strength->value || !looks_like_strength_class(strength->node->scalar)) {
-        return;
-    }
-    for (Diagnostic& diagnostic : context.diagnostics) {
-        if (diagnostic.message.starts_with("requirements.strength:")) {
-            diagnostic.message = "requirements.strength: '" + strength->node->scalar +
-                                 "' is a strength class; " + context.options.vocabulary.code.name +
-                                 " has none";
-            diagnostic.advice = "write the cylinder strength, for example '35 MPa'";
-        }
-    }
 }
 
 void read_code(const MixContext& context, core::Requirements& requirements) {
@@ -43,60 +22,42 @@ void read_code(const MixContext& context, core::Requirements& requirements) {
         }
         return;
     }
+    if (context.code_file) {
+        requirements.code = context.code_file->name;
+        requirements.code_file = context.code_file;
+        return;
+    }
+    if (code->starts_with("from ")) {
+        return; // the fault of that file has been told
+    }
     const auto& codes = context.options.vocabulary.codes;
     if (std::ranges::count(codes, *code) == 0) {
-        context.refuse(*context.document.value(requirement("code"))->node,
-                       "requirements.code: '" + *code + "' is not a code known here",
-                       "known here: " + codes.front());
+        const Reading& stated = *context.document.find(requirement("code"));
+        refuse_code(context, *stated.node, requirement("code"), *code);
     }
     requirements.code = *code;
 }
 
-/// The class that a word names in small letters. Other codes have other classes: no nearer guess.
-std::optional<std::string> written_otherwise(const std::string& word,
-                                             const core::CodeTables& code) {
-    for (const core::ExposureClass& known : code.classes) {
-        if (text::equal_but_for_case(known.name, word)) {
-            return known.name;
+/// Another name of the file's own code is refused; so is a code that is not known.
+std::vector<core::ClassesByCode> read_other_codes(const MixContext& context,
+                                                  const core::Requirements& requirements) {
+    std::vector<core::ClassesByCode> others;
+    const Path path = requirement("exposure_by_code");
+    for (const Reading& reading : context.document.below(path)) {
+        const std::string& name = reading.key->scalar;
+        const auto& codes = context.options.vocabulary.codes;
+        if (std::ranges::count(codes, name) == 0) {
+            refuse_code(context, *reading.key, path, name);
+        } else if (name == requirements.code) {
+            context.refuse(*reading.key,
+                           "requirements.exposure_by_code: " + name + " is the file's own code",
+                           "its classes stand under 'exposure'");
+        } else {
+            others.push_back({name, read_classes(context, reading, dotted(path.below(name)),
+                                                 context.options.vocabulary.code_of(name))});
         }
     }
-    return std::nullopt;
-}
-
-void read_exposure(const MixContext& context, core::Requirements& requirements) {
-    const Reading* exposure = context.document.find(requirement("exposure"));
-    if (!exposure) {
-        return;
-    }
-    const core::CodeTables& code = context.options.vocabulary.code;
-    std::map<std::size_t, std::string> stated; // by category
-    for (const Parsed& item : exposure->items) {
-        const core::ExposureClass* known = code.find_class(item.text);
-        if (!known) {
-            const auto near = written_otherwise(item.text, code);
-            context.refuse(*item.node,
-                           "requirements.exposure: '" + item.text +
-                               "' is not an exposure class of " + code.name,
-                           near ? "did you mean '" + *near + "'?"
-                                : "'boardmark help exposure' explains each class");
-            continue;
-        }
-        const auto [earlier, added] = stated.emplace(known->category, item.text);
-        if (!added && earlier->second == item.text) {
-            context.refuse(*item.node,
-                           "requirements.exposure: " + item.text + " is given a second time",
-                           "keep one");
-            continue;
-        }
-        if (!added) {
-            context.refuse(*item.node,
-                           "requirements.exposure: " + item.text + " and " + earlier->second +
-                               " are of one category",
-                           "keep the more severe of the two");
-            continue;
-        }
-        requirements.exposure.push_back(item.text);
-    }
+    return others;
 }
 
 void read_records(const MixContext& context, core::Requirements& requirements) {
@@ -237,14 +198,21 @@ core::Requirements read_requirements(const MixContext& context) {
         return requirements;
     }
     context.demand(requirement("strength"), "");
-    explain_strength_class(context);
-    requirements.strength_mpa = context.document.number(requirement("strength")).value_or(0);
+    read_strength(context, requirements);
     requirements.strength_age_d = context.document.number(requirement("strength_age")).value_or(28);
     requirements.reinforced = context.document.flag(requirement("reinforced"), true);
     read_code(context, requirements);
-    read_exposure(context, requirements);
+    const core::CodeTables code = context.options.vocabulary.code_of(requirements);
+    const std::string named = context.document.text(requirement("code")).value_or("");
+    const bool code_is_lost = named.starts_with("from ") && !context.code_file; // told already
+    const Reading* exposure = context.document.find(requirement("exposure"));
+    if (exposure && !code_is_lost) {
+        requirements.exposure = read_classes(context, *exposure, "requirements.exposure", code);
+    }
+    requirements.exposure_by_code = read_other_codes(context, requirements);
+    requirements.chloride_class = read_chloride_class(context, code);
     requirements.site = read_site(context);
-    core::add_site_classes(requirements, context.options.vocabulary.code);
+    core::add_site_classes(requirements, code);
     read_records(context, requirements);
     read_curve(context, requirements);
     read_average(context, requirements);
@@ -258,6 +226,10 @@ core::Requirements read_requirements(const MixContext& context) {
     requirements.placing = read_placing(context);
     requirements.minimum_binder_kg_m3 = context.document.number(requirement("minimum_binder"));
     requirements.alkali_level = context.document.text(requirement("alkali_level")).value_or("");
+    requirements.aggregate_reactivity =
+        context.document.text(requirement("aggregate_reactivity")).value_or("");
+    requirements.structure_class =
+        context.document.text(requirement("structure_class")).value_or("");
     requirements.board_marked = context.document.value(requirement("finish")) != nullptr;
     return requirements;
 }

@@ -95,6 +95,9 @@ std::string value_words(const Field& field) {
         return one_value(field.value, field.example) + file;
     case Shape::list:
         return "a list in brackets, each " + one_value(field.value, field.example) + file;
+    case Shape::list_or_one:
+        return "a list in brackets, or one alone, each " + one_value(field.value, field.example) +
+               file;
     case Shape::table:
     case Shape::table_or_point:
         return pairs(field) + file;

@@ -1,6 +1,7 @@
 #include <boardmark/report/mix/mix_report.hpp>
 
 #include "../writing/json_values.hpp"
+#include "code_matrix.hpp"
 
 namespace boardmark::report {
 std::string json(const MixResult& result) {
@@ -14,6 +15,9 @@ std::string json(const MixResult& result) {
     object["ingredients"] = json_of(proportions.ingredients);
     object["totals"] = json_of(proportions.totals);
     object["checks"] = json_of(result.checks);
+    if (!result.codes.empty()) {
+        object["codes"] = json_of(result.codes);
+    }
     object["steps"] = json_of(proportions.worksheet.steps);
     object["cautions"] = json_of(proportions.worksheet.cautions);
     return written(object);

@@ -14,6 +14,7 @@
 #include "../writing/text_sections.hpp"
 #include "../writing/trace.hpp"
 #include "../writing/wrap.hpp"
+#include "code_matrix.hpp"
 
 #include <fmt/format.h>
 
@@ -68,6 +69,16 @@ std::string site_text(const core::Site& site, UnitSystem system) {
                         : *site.sea == core::Sea::spray ? "sea spray"
                                                         : "tidal sea water");
     }
+    add(site.salty_air, "salty air", "no salty air");
+    if (site.wetting) {
+        constexpr const char* words[] = {"dry", "sheltered from rain", "rained on", "long wet",
+                                         "under water"};
+        parts.push_back(words[static_cast<std::size_t>(*site.wetting)]);
+    }
+    if (site.facing) {
+        parts.push_back(*site.facing == core::Facing::vertical ? "vertical faces"
+                                                               : "horizontal faces");
+    }
     if (site.soil_sulfate_percent) {
         parts.push_back("soil sulfate " +
                         shown({*site.soil_sulfate_percent, Measure::sulfate}, system));
@@ -111,10 +122,18 @@ std::string placing_text(const core::PlacingConditions& placing, UnitSystem syst
     return fmt::format("{}", fmt::join(parts, ", "));
 }
 
+std::string strength_text_of(const core::Requirements& requirements, UnitSystem system) {
+    std::string text = shown({requirements.strength_mpa, Measure::strength}, system);
+    if (requirements.specimen == core::Specimen::cube) {
+        text += " of cubes";
+    }
+    return requirements.strength_class.empty() ? text
+                                               : requirements.strength_class + ", " + text;
+}
+
 Flow text_of_requirements(const core::Requirements& requirements, UnitSystem system) {
     Grid grid{{Align::left, Align::left}};
-    grid.add({"strength", shown({requirements.strength_mpa, Measure::strength}, system) +
-                              ", specified at " +
+    grid.add({"strength", strength_text_of(requirements, system) + ", specified at " +
                               shown({requirements.strength_age_d, Measure::age}, system)});
     grid.add({"exposure", exposure_text(requirements) +
                               (requirements.reinforced ? ", reinforced" : ", plain concrete")});
@@ -247,6 +266,9 @@ Flow flow_of(const MixResult& result, const TextStyle& style) {
             text_of_ingredients(proportions, style.system);
     page += section("TOTALS") + text_of_totals(proportions, style.system);
     page += section("CHECKS") + text_of_checks(result.checks, style.system);
+    if (!result.codes.empty()) {
+        page += code_matrix(result.codes, style.system);
+    }
     page += section("ASKED") + text_of_requirements(result.requirements, style.system) +
             Block{Figures{[&result, system = style.system] {
                 return strength_figure(result, system) +

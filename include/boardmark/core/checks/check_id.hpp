@@ -56,12 +56,15 @@ inline constexpr CheckId size_bars{"size.bars"};
 inline constexpr CheckId size_cover{"size.cover"};
 
 inline constexpr CheckId binder_minimum{"binder.minimum"};
+inline constexpr CheckId binder_exposure{"binder.exposure"};
+inline constexpr CheckId cement_most{"cement.most"};
 inline constexpr CheckId volume_closes{"volume.closes"};
 inline constexpr CheckId binder_heat{"binder.heat"};
 inline constexpr CheckId sand_share{"sand.share"};
 inline constexpr CheckId sand_grading{"sand.grading"};
 inline constexpr CheckId water_reduction{"water.reduction"};
 
+inline constexpr CheckId code_scope{"code.scope"};
 inline constexpr CheckId exposure_stated{"exposure.stated"};
 inline constexpr CheckId exposure_consistent{"exposure.consistent"};
 inline constexpr CheckId exposure_site{"exposure.site"};

@@ -2,6 +2,9 @@
 
 #include <boardmark/core/basis/size_row.hpp>
 #include <boardmark/core/basis/source.hpp>
+#include <boardmark/core/code/addition.hpp>
+#include <boardmark/core/code/binder_rules.hpp>
+#include <boardmark/core/code/chloride_rules.hpp>
 #include <boardmark/core/code/site.hpp>
 
 #include <cstddef>
@@ -15,9 +18,14 @@ namespace boardmark::core {
 /// Limits of one exposure class for one kind of member or binder.
 struct ClassLimits {
     std::optional<double> max_w_cm;
-    double min_strength_mpa;      ///< as printed in the file's system
+    double min_strength_mpa;      ///< by cylinders, as printed in the file's system; NaN: none
     double min_strength_twin_mpa; ///< as printed in the other system
     Source source;
+    std::optional<double> min_cube_strength_mpa = {}; ///< where the code prints a cube's
+    std::optional<double> min_cement_kg_m3 = {};
+    std::optional<double> min_cement_with_additions_kg_m3 = {}; ///< less, where additions count
+    std::string strength_name = {}; ///< as the code writes it, "C30/37"; empty: as a quantity
+    std::string strength_age = {};  ///< at which the code asks it, "56 d"; empty: not said
 };
 
 /// A kind of attack, of which concrete has one class.
@@ -33,15 +41,6 @@ enum class Salt {
     none,    ///< none come
     deicers, ///< deicing salt comes
     any,     ///< some come: of deicing salt, sea water or its spray
-};
-
-/// Supplementary cementitious materials that a code caps.
-enum class Addition {
-    fly_ash, ///< with natural pozzolans
-    slag_cement,
-    silica_fume,
-    total,
-    ash_and_fume,
 };
 
 /// The most of an addition, percent of all cementitious material by mass.
@@ -79,8 +78,12 @@ struct ExposureClass {
 
 /// How the air that classes demand is held.
 struct AirRules {
-    double tolerance_percent;
-    Source tolerance_source;  ///< of a load as it is tested
+    double tolerance_percent; ///< of a load as it is tested, on both sides of its target
+    Source tolerance_source;
+    double scatter_percent; ///< the tolerance of delivery that real loads keep, at least that above
+    double below_percent;   ///< points below a class's figure within which a mix holds
+    double above_percent;   ///< points above it
+    Source above_source;
     double reduction_percent; ///< permitted for stronger concrete
     double reduction_above_strength_mpa;
     double reduction_above_strength_twin_mpa; ///< as the other system prints it
@@ -133,11 +136,17 @@ struct SizeRules {
 
 /// Exposure classes and other requirements of one code in one system of units.
 struct CodeTables {
-    std::string name;                         ///< with its edition: "ACI 318-19"
+    std::string name;                         ///< as files write it: "ACI 318-19"
+    std::string edition = {};                 ///< of the work, "2019"
+    std::string scope = {}; ///< why its limits may not be those of the place; empty: nothing known
+    std::string strength_rule = {}; ///< how much of the tests may fall below the specified strength
+    bool several_of_category = false; ///< whether a mix may have more classes of one category
     std::vector<ExposureCategory> categories; ///< in the order of the code
     std::vector<ExposureClass> classes;       ///< of one category from mildest to most severe
     SiteRules site;
     AirRules air;
+    BinderRules binder = {};
+    ChlorideRules chloride = {};
     std::optional<SeawaterCement> seawater;
     AverageStrengthRules average_strength;
     SizeRules size;

@@ -13,6 +13,12 @@ namespace boardmark::core {
 /// How the sea reaches a wall.
 enum class Sea { none, spray, tidal };
 
+/// How the concrete at the face gets wet.
+enum class Wetting { dry, sheltered, rain, long_wet, under_water };
+
+/// How a face lies to rain and meltwater.
+enum class Facing { vertical, horizontal };
+
 /// What is known of the place where the concrete stands. What is not stated is not assumed.
 struct Site {
     std::optional<bool> freezing;               ///< whether it freezes and thaws there
@@ -20,6 +26,9 @@ struct Site {
     std::optional<bool> deicer;                 ///< whether deicing salt reaches it
     std::optional<Sea> sea;                     ///< sea water or its spray
     std::optional<double> soil_sulfate_percent; ///< water-soluble SO4 by mass of the soil, 0–100
+    std::optional<bool> salty_air = {};         ///< whether the air brings salt from the sea
+    std::optional<Wetting> wetting = {};
+    std::optional<Facing> facing = {};
 };
 
 /// Sulfate of the soil from which a class holds.
@@ -30,8 +39,18 @@ struct SulfateBand {
 };
 
 /// What a rule of a site may ask about.
-enum class SiteFact { freezing, wet_when_freezing, deicer, sea, soil_sulfate, reinforced };
-constexpr std::size_t site_facts = 6;
+enum class SiteFact {
+    freezing,
+    wet_when_freezing,
+    deicer,
+    sea,
+    soil_sulfate,
+    reinforced,
+    salty_air,
+    wetting,
+    facing,
+};
+constexpr std::size_t site_facts = 9;
 
 /// What a fact may be; a rule holds for any of several, so each is a bit of its own.
 enum class FactValue : unsigned {
@@ -42,6 +61,13 @@ enum class FactValue : unsigned {
     tidal = 16,
     harmless = 32, ///< sulfate of the mildest band
     more = 64,     ///< sulfate of any other band
+    dry = 128,
+    sheltered = 256,
+    rain = 512,
+    long_wet = 1024,
+    under_water = 2048,
+    vertical = 4096,
+    horizontal = 8192,
 };
 
 /// A fact and the values for which a rule holds, FactValue by FactValue.
@@ -58,6 +84,7 @@ struct SiteRule {
     std::string reason;     ///< may speak of {sulfate}; empty where a fact is missing
     std::string missing;    ///< keys of the site that would decide; empty where none is missing
     std::string open_point; ///< what may still ask more, after the class; empty where nothing
+    bool asks_none = false; ///< such a site needs no class of the category
 };
 
 /// What a code says of sites.
@@ -65,6 +92,9 @@ struct SiteRules {
     std::vector<SulfateBand> soil_sulfate;          ///< increasing
     std::vector<std::vector<SiteRule>> of_category; ///< the first that holds gives the class
     Source source;                                  ///< of the table of classes
+
+    /// Whether there is a table at all.
+    bool is_known() const { return !source.citation.empty(); }
 };
 
 /// The exposure class of one category that follows from a site.

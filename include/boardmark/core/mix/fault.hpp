@@ -28,7 +28,10 @@ enum class Field {
     // of the requirements
     code,
     exposure,
+    exposure_by_code,
+    chloride_class,
     strength,
+    twin_strength,
     strength_age,
     records_tests,
     records_deviation,

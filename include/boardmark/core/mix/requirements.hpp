@@ -2,14 +2,25 @@
 
 #include <boardmark/core/basis/phrase.hpp>
 #include <boardmark/core/code/site.hpp>
+#include <boardmark/core/mix/specimen.hpp>
 #include <boardmark/core/placing/placing.hpp>
 #include <boardmark/core/strength/strength_line.hpp>
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace boardmark::core {
+
+struct CodeTables;
+
+/// The classes of another code that the same concrete is held against.
+struct ClassesByCode {
+    std::string code;
+    std::vector<std::string> exposure;
+    std::shared_ptr<const CodeTables> code_file = {}; ///< where the code is a file of the user's
+};
 
 /// Test records of a concrete of the same class, from which the standard deviation was computed.
 struct StrengthRecords {
@@ -73,11 +84,17 @@ struct SlumpWindow {
 /// What is asked of the concrete, independent of how it is proportioned.
 struct Requirements {
     std::string code = {};                  ///< "ACI 318-19"; empty where no class is asked
-    std::vector<std::string> exposure = {}; ///< at most one class of each category
+    std::vector<std::string> exposure = {}; ///< at most one class of each category, in most codes
+    std::shared_ptr<const CodeTables> code_file = {}; ///< the code, where it is the user's own file
+    std::vector<ClassesByCode> exposure_by_code = {}; ///< of further codes
     std::optional<Site> site = {};
     std::vector<std::string> exposure_by_site = {}; ///< those of `exposure` that nobody stated
     bool reinforced = true;
-    double strength_mpa;        ///< specified compressive strength, cylinders
+    double strength_mpa; ///< specified compressive strength, by `specimen`
+    Specimen specimen = Specimen::cylinder;
+    std::optional<double> twin_strength_mpa = {}; ///< by the other specimen, where a class pairs it
+    std::string strength_class = {};              ///< that states both or either: "C30/37", "M40"
+    std::string chloride_class = {};              ///< of the code, "Cl 0.40"; empty: not stated
     double strength_age_d = 28; ///< age at which it is specified
     std::optional<StrengthRecords> records = {};
     std::vector<CurvePoint> strength_curve = {}; ///< increasing w/cm, falling strength
@@ -94,7 +111,13 @@ struct Requirements {
     bool board_marked = false;
     PlacingConditions placing = {};
     std::string alkali_level = {};       ///< of prevention, "V" to "ZZ"; empty: not stated
+    std::string aggregate_reactivity = {}; ///< with alkali, "R0" to "R3"; empty: not stated
+    std::string structure_class = {};      ///< how grave a reaction would be, "S1" to "S4"
     std::vector<Phrase> improbable = {}; ///< figures of the file that are possible, hardly true
 };
+
+/// The specified strength by a specimen. Nothing where it is stated by the other one and no class
+/// pairs the two.
+std::optional<double> strength_by(Specimen specimen, const Requirements& requirements);
 
 } // namespace boardmark::core

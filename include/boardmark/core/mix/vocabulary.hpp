@@ -3,16 +3,26 @@
 #include <boardmark/core/basis/unit_system.hpp>
 #include <boardmark/core/code/code_tables.hpp>
 #include <boardmark/core/forms/form_tables.hpp>
+#include <boardmark/core/mix/requirements.hpp>
 #include <boardmark/core/strength/strength_tables.hpp>
 #include <boardmark/core/wall/bar_size.hpp>
 
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
 namespace boardmark::core {
 
 struct Tables;
+struct PrintedCode;
+
+/// A class by which a strength may be stated. A strength that it does not name is absent.
+struct StrengthName {
+    std::string name; ///< "C30/37", "M40"
+    std::optional<double> cylinder_mpa;
+    std::optional<double> cube_mpa;
+};
 
 /// Words that the published tables know, so that the file's own can be held against them.
 struct Vocabulary {
@@ -22,10 +32,20 @@ struct Vocabulary {
     double line_confidence;                      ///< of the lower side of a line, 0 to 1
     double strength_age_tolerance_d = 0;         ///< within which a test is one of the strength age
     std::vector<BarSize> bars = {};              ///< of walls
-    CodeTables code = {};                        ///< whose classes a mix may state
+    CodeTables code = {};                        ///< where a mix names none
     FlowClasses flow_classes = {};               ///< against which a wall's class of flow is held
     std::function<Tables(UnitSystem)> tables = {}; ///< that judge results
     std::vector<std::string> alkali_levels = {};   ///< of prevention
+    std::function<CodeTables(const std::string&)> code_named = {}; ///< one of `codes`, in SI
+    std::vector<StrengthName> strength_names = {}; ///< that `requirements.strength` may be
+    /// The tables of a code that a user's file prints, which the reader has found sound.
+    std::function<CodeTables(const PrintedCode&, UnitSystem)> code_of_print = {};
+
+    /// The code of a name among `codes`, `code` for an empty one.
+    CodeTables code_of(const std::string& name) const;
+
+    /// The code whose limits apply: the one named, or the user's own file.
+    CodeTables code_of(const Requirements& requirements) const;
 };
 
 } // namespace boardmark::core

@@ -29,6 +29,7 @@ struct ReadOptions {
     Vocabulary vocabulary;
     Loader load;
     std::map<std::string, double> moisture_percent = {}; ///< by material, in place of the file's
+    bool needs_cylinders = false; ///< a strength of cubes is refused, whatever the purpose
     bool to_be_selected = false; ///< submitted amounts are refused, whatever the purpose
 };
 

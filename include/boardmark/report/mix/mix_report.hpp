@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/checks/code_judgement.hpp>
 #include <boardmark/core/mix/grading_rules.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
@@ -23,6 +24,7 @@ struct MixResult {
     core::StrengthOverRatio strength = {};       ///< drawn where it has points
     const core::GradingRules* grading = nullptr; ///< draws the gradings that are stated
     InputFiles inputs = {};
+    std::vector<core::CodeJudgement> codes = {}; ///< side by side, the file's own first
 };
 
 /// A worksheet that a concrete technician can follow from the top.

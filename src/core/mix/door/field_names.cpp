@@ -36,6 +36,12 @@ std::string_view name_of(Field field) {
         return "requirements.code";
     case Field::exposure:
         return "requirements.exposure";
+    case Field::exposure_by_code:
+        return "requirements.exposure_by_code";
+    case Field::chloride_class:
+        return "requirements.chloride_class";
+    case Field::twin_strength:
+        return "requirements.twin_strength_mpa";
     case Field::strength:
         return "requirements.strength_mpa";
     case Field::strength_age:

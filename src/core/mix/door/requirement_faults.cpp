@@ -1,3 +1,4 @@
+#include "../../code/stated_classes.hpp"
 #include "faults.hpp"
 
 #include <algorithm>
@@ -11,19 +12,50 @@ namespace {
 constexpr Bounds possible_strength_mpa{.low = 2, .high = 200};
 constexpr Bounds possible_slump_mm{.low = 0, .high = 305}; // the cone is 305 mm high
 
-void find_word_faults(const Requirements& asked, const Vocabulary& words, const FaultList& list) {
-    if (!asked.code.empty() && std::ranges::count(words.codes, asked.code) == 0) {
-        list.unknown(Field::code, asked.code);
+/// Classes of a code: known ones, each once, and one of each category where the code has it so.
+void find_class_faults(const std::vector<std::string>& exposure, const CodeTables& code,
+                       Field field, const FaultList& list) {
+    if (exposure.size() > most_classes) {
+        list.impossible(field, "has more classes than a code has");
+        return;
     }
     std::map<std::size_t, std::string> stated; // by category
-    for (const std::string& name : asked.exposure) {
-        const ExposureClass* known = words.code.find_class(name);
+    for (std::size_t i = 0; i < exposure.size(); ++i) {
+        const std::string& name = exposure[i];
+        const ExposureClass* known = code.find_class(name);
         if (!known) {
-            list.unknown(Field::exposure, name);
-        } else if (const auto [other, added] = stated.emplace(known->category, name); !added) {
-            list.impossible(Field::exposure,
-                            "has " + other->second + " and " + name + " of one category");
+            list.unknown(field, name);
+        } else if (std::find(exposure.begin(), exposure.begin() + static_cast<std::ptrdiff_t>(i),
+                             name) != exposure.begin() + static_cast<std::ptrdiff_t>(i)) {
+            list.impossible(field, "has " + name + " and " + name + " of one category");
+        } else if (const auto [other, added] = stated.emplace(known->category, name);
+                   !added && !code.several_of_category) {
+            list.impossible(field, "has " + other->second + " and " + name + " of one category");
         }
+    }
+}
+
+void find_word_faults(const Requirements& asked, const Vocabulary& words, const FaultList& list) {
+    const bool known = asked.code.empty() || asked.code_file ||
+                       std::ranges::count(words.codes, asked.code) > 0;
+    if (!known) {
+        list.unknown(Field::code, asked.code);
+    }
+    const CodeTables code = words.code_of(asked);
+    find_class_faults(asked.exposure, code, Field::exposure, list);
+    for (const ClassesByCode& other : asked.exposure_by_code) {
+        if (!other.code_file && std::ranges::count(words.codes, other.code) == 0) {
+            list.unknown(Field::exposure_by_code, other.code);
+            continue;
+        }
+        find_class_faults(other.exposure,
+                          other.code_file ? *other.code_file : words.code_of(other.code),
+                          Field::exposure_by_code, list);
+    }
+    if (!asked.chloride_class.empty() &&
+        std::ranges::count(code.chloride.classes, asked.chloride_class, &ChlorideClass::name) ==
+            0) {
+        list.unknown(Field::chloride_class, asked.chloride_class);
     }
     if (!asked.alkali_level.empty() &&
         std::ranges::count(words.alkali_levels, asked.alkali_level) == 0) {
@@ -110,6 +142,7 @@ void find_requirement_faults(const Requirements& asked, const Vocabulary& words,
                              const FaultList& list) {
     find_word_faults(asked, words, list);
     const bool strong = list.hold(Field::strength, asked.strength_mpa, possible_strength_mpa);
+    list.hold(Field::twin_strength, asked.twin_strength_mpa, possible_strength_mpa);
     list.hold(Field::strength_age, asked.strength_age_d, {.low = 1, .high = 365});
     if (asked.records) {
         find_record_faults(*asked.records, list);

@@ -1,0 +1,13 @@
+#include <boardmark/core/mix/vocabulary.hpp>
+
+namespace boardmark::core {
+
+CodeTables Vocabulary::code_of(const std::string& name) const {
+    return name.empty() || name == code.name || !code_named ? code : code_named(name);
+}
+
+CodeTables Vocabulary::code_of(const Requirements& requirements) const {
+    return requirements.code_file ? *requirements.code_file : code_of(requirements.code);
+}
+
+} // namespace boardmark::core
