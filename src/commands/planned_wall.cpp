@@ -31,13 +31,8 @@ std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments) {
                                     {.vocabulary = reference::vocabulary(),
                                      .load = loader_beside(arguments.file(), files_read)});
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments);
-<<<<<<< HEAD
     const core::CompleteWall& wall = reading.record->wall;
-    core::Tables tables = reference::tables(core::system_of(wall->mix));
-=======
-    const core::Wall& wall = reading.record->wall;
-    core::Tables tables = reference::tables_for(wall.mix);
->>>>>>> codes
+    core::Tables tables = reference::tables_for(wall->mix);
     auto plan = core::plan_wall(wall, tables);
     if (!plan) {
         return no_mix_follows(plan.why(), unresolved_file(*reading.record, tables, arguments),
