@@ -1,5 +1,7 @@
 #include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/study/comparison.hpp>
+#include <boardmark/core/study/method_study.hpp>
+#include <boardmark/front/input_file.hpp>
 #include <boardmark/reference/tables.hpp>
 #include <boardmark/report/study/comparison_report.hpp>
 
@@ -18,11 +20,13 @@ namespace {
 
 constexpr Option options[] = {
     all_option,
+    {"methods", "", "one mix by each method of proportioning"},
     {"only-different", "", "leave out rows that are the same in every column"},
 };
 
 constexpr std::string_view examples[] = {
     "boardmark compare examples/flowing-wall.yaml",
+    "boardmark compare --methods examples/courtyard-wall.yaml",
     "boardmark compare --only-different examples/quay-wall.yaml examples/submitted-mix.yaml",
 };
 
@@ -31,7 +35,7 @@ constexpr std::size_t most_mixes = 12;
 ExitCode run_study(const Arguments& arguments) {
     const ReadMix read = read_mix_file(arguments, {input::Purpose::check});
     const core::CompleteMix& mix = mix_with_reducer(read, arguments.file());
-    const core::Tables tables = reference::tables_for(mix->requirements, mix->system);
+    const core::Tables tables = reference::tables_for(mix, mix->method);
     const auto written = core::proportion(mix, tables);
     if (!written) {
         return end_with(no_mix_follows(written.why(), arguments, mix->system));
@@ -130,7 +134,56 @@ ExitCode run_files(const Arguments& arguments) {
                           : ExitCode::done;
 }
 
+/// The mix of a file, which must be one to be selected.
+const core::CompleteMix& mix_to_select(const ReadMix& read, const std::string& file) {
+    const auto* mix = std::get_if<core::CompleteMix>(&read.mix);
+    if (!mix) {
+        throw wrong_command_line(
+            fmt::format("--methods: the amounts of {} are submitted; no method selects them",
+                        front::shown_name(file)),
+            "name a mix file with 'mixture'");
+    }
+    return *mix;
+}
+
+ExitCode run_methods(const Arguments& arguments) {
+    const ReadMix read = read_mix_file(arguments, {input::Purpose::check});
+    const core::CompleteMix& mix = mix_to_select(read, arguments.file());
+    std::vector<core::Tables> tables;
+    for (const core::Method method : reference::methods()) {
+        tables.push_back(reference::tables_for(mix, method));
+    }
+    std::vector<core::MethodOfStudy> methods;
+    for (std::size_t i = 0; i < tables.size(); ++i) {
+        methods.push_back({reference::methods()[i], &tables[i]});
+    }
+    const auto columns = core::by_methods(mix, methods);
+    const report::ComparisonResult result{
+        .title = mix->title,
+        .files = std::vector<std::string>(columns.size(), arguments.file()),
+        .columns = columns,
+        .summary = core::spread_of_methods(columns),
+        .checks = {},
+        .cautions = cautions_of(columns),
+        .is_study = false,
+        .only_different = arguments.has("only-different"),
+        .inputs = read.origin.files_read.inputs};
+    deliver(result, arguments, read.origin);
+    const auto own = std::ranges::find(methods, mix->method, &core::MethodOfStudy::method);
+    const core::ComparedMix& column = columns[static_cast<std::size_t>(own - methods.begin())];
+    return column.unresolved                ? ExitCode::unresolved
+           : core::any_fails(column.checks) ? ExitCode::requirement_not_met
+                                            : ExitCode::done;
+}
+
 ExitCode run(const Arguments& arguments) {
+    if (arguments.has("methods")) {
+        if (arguments.files().size() != 1) {
+            throw wrong_command_line("--methods compares one mix by several methods",
+                                     "name one mix file");
+        }
+        return run_methods(arguments);
+    }
     return arguments.files().size() == 1 ? run_study(arguments) : run_files(arguments);
 }
 

@@ -20,7 +20,7 @@ constexpr std::string_view examples[] = {
 ExitCode run(const Arguments& arguments) {
     const ReadMix read = read_mix_file(arguments, {input::Purpose::check});
     const core::CompleteMix& mix = mix_with_reducer(read, arguments.file());
-    const core::Tables tables = reference::tables_for(mix->requirements, mix->system);
+    const core::Tables tables = reference::tables_for(mix, mix->method);
     const auto written = core::proportion(mix, tables);
     if (!written) {
         return end_with(no_mix_follows(written.why(), arguments, mix->system));

@@ -93,7 +93,7 @@ ExitCode run_trial_set(const Arguments& arguments) {
                     .moisture_percent = moistures(arguments),
                     .to_be_selected = true});
     const core::CompleteMix& mix = demand_free(read, front::shown_name(arguments.file()));
-    const core::Tables tables = reference::tables_for(mix->requirements, mix->system);
+    const core::Tables tables = reference::tables_for(mix, mix->method);
     const core::TrialSet set = core::trial_set(mix, ratios, order, tables);
     const report::TrialSetResult result{.title = mix->title,
                                         .requirements = mix->requirements,

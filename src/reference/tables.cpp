@@ -9,6 +9,7 @@
 #include "joint_tables.hpp"
 #include "lookup.hpp"
 #include "method_tables.hpp"
+#include "other_methods.hpp"
 #include "placing_tables.hpp"
 #include "strength_tables.hpp"
 #include "trial_tables.hpp"
@@ -140,7 +141,20 @@ core::Tables tables_for(const core::Requirements& asked, UnitSystem system) {
 }
 
 core::Tables tables_for(const core::AnyCompleteMix& mix) {
-    return tables_for(core::requirements_of(mix), core::system_of(mix));
+    const auto* selected = std::get_if<core::CompleteMix>(&mix);
+    return selected ? tables_for(*selected, (*selected)->method)
+                    : tables_for(core::requirements_of(mix), core::system_of(mix));
+}
+
+core::Tables tables_for(const core::CompleteMix& mix, core::Method method) {
+    core::Tables all = tables_for(mix->requirements, mix->system);
+    choose_method(method, all.system, all.method);
+    return all;
+}
+
+std::vector<core::Method> methods() {
+    return {core::Method::aci_211_1, core::Method::is_10262, core::Method::is_10262_2009,
+            core::Method::bre};
 }
 
 core::CodeTables code(const std::string& name, UnitSystem system) {

@@ -13,9 +13,17 @@ namespace boardmark::reference {
 /// program from data/*.yaml; nothing is read from disk.
 core::Tables tables(core::UnitSystem system);
 
-/// The same, with the code that the requirements name or bring: what a mix is worked with.
+/// The same, with the code that the requirements name or bring.
 core::Tables tables_for(const core::Requirements& asked, core::UnitSystem system);
+
+/// The same with the method that the mix names: what a mix is worked with.
 core::Tables tables_for(const core::AnyCompleteMix& mix);
+
+/// The tables that a mix is worked with where another method is asked.
+core::Tables tables_for(const core::CompleteMix& mix, core::Method method);
+
+/// The methods of proportioning known here, the one that holds where a file names none first.
+std::vector<core::Method> methods();
 
 /// One of `codes()`, in one system of units.
 core::CodeTables code(const std::string& name, core::UnitSystem system);

@@ -256,16 +256,22 @@ void check_average_strength(const CheckContext& context, Findings& findings) {
                   .verdict =
                       doubtful_record ? Verdict::watch : worse(stated.verdict, outlook.verdict),
                   .measure = Measure::strength};
-    const bool by_cubes = context.requirements.specimen == Specimen::cube;
+    const MethodTables& method = context.tables.method;
+    const bool margin_of_cubes =
+        !context.proportions.submitted && (method.indian || method.british);
+    const bool by_cubes = context.requirements.specimen == Specimen::cube && !margin_of_cubes;
     found.verdict = by_cubes ? worse(found.verdict, Verdict::watch) : found.verdict;
     if (found.verdict != Verdict::not_checked) {
         found.value = outlook.expected_mpa;
-        found.limit = Limit{.low = std::max(required_mpa(context), by_code.strength_mpa),
-                            .high = std::nullopt};
+        found.limit =
+            Limit{.low = margin_of_cubes ? required_mpa(context)
+                                         : std::max(required_mpa(context), by_code.strength_mpa),
+                  .high = std::nullopt};
     }
     findings.add(found, [&](Check& told) {
         told.requirement = "required average strength";
-        told.source = by_code.source;
+        told.source = margin_of_cubes ? Source{method.name, method.absolute_volume.confidence}
+                                      : by_code.source;
         told.message = outlook_message(outlook, context);
         if (average) {
             append_stated(*average, stated.falls_short, by_code.strength_mpa, told.message);

@@ -23,7 +23,8 @@ struct DemandedAir {
 
 DemandedAir judge_air(const Demand& demand, const CheckContext& context) {
     const AirRules& rules = context.tables.code.air;
-    const double strength_mpa = context.requirements.strength_mpa;
+    // Of cubes alone no strength of cylinders is known, and no air is spared for it.
+    const double strength_mpa = strength_by(Specimen::cylinder, context.requirements).value_or(0);
     DemandedAir found{.demand = demand,
                       .percent = context.proportions.selection.air_at_placing_percent,
                       .verdict = Verdict::not_checked};

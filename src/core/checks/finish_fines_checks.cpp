@@ -103,7 +103,8 @@ double most_fines_kg_m3(const MostFines& row, const Proportions& proportions) {
 const MostFines* most_fines_row(const CheckContext& context) {
     const FinishTables& finish = context.tables.finish;
     const ExposureClass* freezing = freezing_class(context.requirements, context.tables);
-    if (!freezing || above(context.requirements.strength_mpa, finish.most_fines_strength_mpa)) {
+    if (!freezing || above(strength_by(Specimen::cylinder, context.requirements).value_or(0),
+                           finish.most_fines_strength_mpa)) {
         return nullptr;
     }
     const auto& rows =

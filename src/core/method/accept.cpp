@@ -124,7 +124,8 @@ Outcome<Proportions> accept(const CompleteSubmittedMix& complete_mix, const Tabl
         .coarse_volume = std::nullopt,
         .fineness_modulus = std::nullopt,
         .air_entrained = entrained.value_or(false),
-        .entrainment_known = entrained.has_value()};
+        .entrainment_known = entrained.has_value(),
+        .margin_mpa = average_mpa - mix.requirements.strength_mpa};
     worksheet.record([&] {
         return Step{
             .quantity = step_ids::w_cm,

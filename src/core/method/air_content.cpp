@@ -114,6 +114,16 @@ Outcome<bool> known_entrained(AirAtSize air, const Tables& tables) {
     return *entrained;
 }
 
+/// Whether the method's volumes leave entrapped air out.
+bool counts_no_air(const MethodTables& method) {
+    return method.british || (method.indian && !method.indian->entrapped_air_percent);
+}
+
+/// By the method's own table.
+const SizeRow& entrapped_air(const MethodTables& method) {
+    return method.indian ? *method.indian->entrapped_air_percent : method.entrapped_air_percent;
+}
+
 } // namespace
 
 namespace {
@@ -123,8 +133,7 @@ bool asks_more_air(const ExposureClass& one, const ExposureClass& other) {
     if (!one.air_percent || !other.air_percent) {
         return one.air_percent.has_value();
     }
-    return std::ranges::lexicographical_compare(other.air_percent->values,
-                                                one.air_percent->values);
+    return std::ranges::lexicographical_compare(other.air_percent->values, one.air_percent->values);
 }
 
 } // namespace
@@ -190,7 +199,15 @@ Outcome<AirContent> select_air(const Mix& mix, double size_mm, const Tables& tab
         worksheet.record([&] { return given_air(percent, "required air, stated"); });
         return as_placed(percent, *entrained, requirements, worksheet);
     }
-    const SizeRow& row = demanded ? *demanded : tables.method.entrapped_air_percent;
+    if (!demanded && counts_no_air(tables.method)) {
+        worksheet.record([&] {
+            return air_step(0, Provenance::table,
+                            {"{method} counts no entrapped air in its volumes",
+                             {word("method", tables.method.name)}});
+        });
+        return as_placed(0, false, requirements, worksheet);
+    }
+    const SizeRow& row = demanded ? *demanded : entrapped_air(tables.method);
     const auto value = air_at_size(row, size_mm);
     if (!value) {
         return value.why();

@@ -6,6 +6,10 @@
 #include "../basis/tolerance.hpp"
 #include "../code/counted_binder.hpp"
 #include "../mix/material_figures.hpp"
+#include "bre/british_water.hpp"
+#include "bre/chart_readings.hpp"
+#include "is10262/indian_target.hpp"
+#include "is10262/indian_water.hpp"
 #include "mixing_water.hpp"
 #include "water_cement_ratio.hpp"
 #include "water_reduction.hpp"
@@ -25,11 +29,37 @@ Step given_step(StepId id, Quantity value) {
             .marks = {Mark::given}};
 }
 
+/// By own trials, else by the method: its table, or a reading of its chart that the user gives.
+Outcome<double> ratio_by_strength(const Mix& mix, PasteDemand demand, const Tables& tables,
+                                  Worksheet& worksheet) {
+    const bool has_trials =
+        mix.requirements.strength_line || !mix.requirements.strength_curve.empty();
+    if (!has_trials && tables.method.british) {
+        return no_ratio_reading(mix, {demand.average_mpa}, tables.method);
+    }
+    if (!has_trials && tables.method.indian) {
+        return no_indian_ratio(demand.average_mpa, tables.method);
+    }
+    return w_cm_by_strength(mix.requirements, {demand.average_mpa, demand.air_entrained}, tables,
+                            worksheet);
+}
+
+/// Free water by the table of the method.
+Outcome<double> method_water_kg_m3(const Mix& mix, const WaterEntry& entry, const Tables& tables,
+                                   Worksheet& worksheet) {
+    if (tables.method.indian) {
+        return indian_water_kg_m3(mix, entry, tables.method, worksheet);
+    }
+    if (tables.method.british) {
+        return british_water_kg_m3(mix, entry, tables.method, worksheet);
+    }
+    return table_water_kg_m3(entry, tables, worksheet);
+}
+
 /// The ratio by strength, or nothing where the tables do not reach and the ratio is fixed anyway.
 Outcome<std::optional<double>> strength_ratio(const Mix& mix, PasteDemand demand, bool needed,
                                               const Tables& tables, Worksheet& worksheet) {
-    auto ratio = w_cm_by_strength(mix.requirements, {demand.average_mpa, demand.air_entrained},
-                                  tables, worksheet);
+    auto ratio = ratio_by_strength(mix, demand, tables, worksheet);
     if (ratio) {
         return std::optional{*ratio};
     }
@@ -61,8 +91,9 @@ std::optional<double> exposure_ratio(const Mix& mix, const Tables& tables, Works
                   .source = *limit->source,
                   .marks = with_confidence({}, *limit->source)};
         if (tables.code.binder.by_k) {
-            step.reason.text = "the lowest limit of the stated classes, {limit} in {classes}, is of "
-                               "water to cement and counted additions: {share} of the binder";
+            step.reason.text =
+                "the lowest limit of the stated classes, {limit} in {classes}, is of "
+                "water to cement and counted additions: {share} of the binder";
             step.reason.arguments.push_back(quantity("limit", {limit->w_cm, Measure::w_cm}));
             step.reason.arguments.push_back(quantity("share", {100 * share, Measure::percent}));
         }
@@ -123,8 +154,8 @@ Outcome<double> water_by_table(const Mix& mix, PasteDemand demand, const Tables&
                                Paste& paste, Worksheet& worksheet) {
     const Requirements& requirements = mix.requirements;
     const double slump_mm = requirements.slump_before_reducer_mm.value_or(requirements.slump_mm);
-    const auto table_water =
-        table_water_kg_m3({slump_mm, demand.size_mm, demand.air_entrained}, tables, worksheet);
+    const auto table_water = method_water_kg_m3(
+        mix, {slump_mm, demand.size_mm, demand.air_entrained}, tables, worksheet);
     if (!table_water) {
         return table_water.why();
     }

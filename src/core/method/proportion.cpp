@@ -9,10 +9,14 @@
 #include "../mix/material_figures.hpp"
 #include "../weather/placing_temperature.hpp"
 #include "air_content.hpp"
+#include "bre/british_aggregates.hpp"
+#include "bre/british_target.hpp"
 #include "cautions.hpp"
 #include "coarse_aggregate.hpp"
 #include "fine_aggregate.hpp"
 #include "fresh_density.hpp"
+#include "is10262/coarse_share.hpp"
+#include "is10262/indian_target.hpp"
 #include "paste.hpp"
 
 #include <algorithm>
@@ -102,21 +106,37 @@ Outcome<double> coarse_dry_kg_m3(const Mix& mix, const Tables& tables, Selection
     return dry_kg_m3;
 }
 
+/// Coarse and fine aggregate by their shares of the volume that is left.
+std::optional<Unresolved> add_by_share_of_volume(const Mix& mix, double fine_share,
+                                                 const Tables& tables,
+                                                 std::vector<Ingredient>& ingredients) {
+    const auto room_m3 = room_for_aggregate_m3(ingredients);
+    if (!room_m3) {
+        return room_m3.why();
+    }
+    add_blend_of_volume(mix.coarse, *room_m3 * (1 - fine_share), tables, ingredients);
+    add_blend_of_volume(mix.fine, *room_m3 * fine_share, tables, ingredients);
+    return std::nullopt;
+}
+
 /// Coarse and fine aggregate in what the paste and the air leave of 1 m3.
 std::optional<Unresolved> add_aggregates(const Mix& mix, const Tables& tables,
                                          Proportions& proportions) {
     std::vector<Ingredient>& ingredients = proportions.ingredients;
     Worksheet& worksheet = proportions.worksheet;
+    if (tables.method.british) {
+        return add_british_aggregates(mix, tables, proportions);
+    }
     if (mix.selections.fine_share_percent) {
-        const double share = *mix.selections.fine_share_percent / 100;
-        const auto room_m3 = room_for_aggregate_m3(ingredients);
-        if (!room_m3) {
-            return room_m3.why();
-        }
         record_fine_share(*mix.selections.fine_share_percent, worksheet);
-        add_blend_of_volume(mix.coarse, *room_m3 * (1 - share), tables, ingredients);
-        add_blend_of_volume(mix.fine, *room_m3 * share, tables, ingredients);
-        return std::nullopt;
+        return add_by_share_of_volume(mix, *mix.selections.fine_share_percent / 100, tables,
+                                      ingredients);
+    }
+    if (tables.method.indian && !mix.selections.coarse_dry_kg_m3) {
+        const auto share = indian_coarse_share(
+            mix, {proportions.selection.nominal_max_size_mm, proportions.selection.w_cm},
+            tables.method, worksheet);
+        return share ? add_by_share_of_volume(mix, 1 - *share, tables, ingredients) : share.why();
     }
     const auto dry_kg_m3 = coarse_dry_kg_m3(mix, tables, proportions.selection, worksheet);
     if (!dry_kg_m3) {
@@ -144,25 +164,52 @@ void put_aggregates_before_admixtures(std::vector<Ingredient>& ingredients) {
                 std::ranges::find_if(ingredients, is_aggregate), ingredients.end());
 }
 
+/// The average strength to reach, by the code or the method. Nothing yet where it depends on the
+/// air, which is selected after it.
+Outcome<std::optional<double>> average_before_air(const Mix& mix, const Tables& tables,
+                                                  Worksheet& worksheet) {
+    if (mix.requirements.average || (!tables.method.indian && !tables.method.british)) {
+        return std::optional{
+            required_average_strength(mix.requirements, tables.code.average_strength, worksheet)};
+    }
+    if (tables.method.british) {
+        return std::optional<double>{};
+    }
+    auto target = indian_target_mpa(mix, tables.method, worksheet);
+    return target ? Outcome{std::optional{*target}}
+                  : Outcome<std::optional<double>>{std::move(target).why()};
+}
+
 /// Every value of the mix, each with its reason where the worksheet is told.
 std::optional<Unresolved> solve(const Mix& mix, const Tables& tables, Proportions& proportions) {
     Worksheet& worksheet = proportions.worksheet;
     Selection& selection = proportions.selection;
     proportions.estimate = is_estimate(mix);
 
-    const double average_mpa =
-        required_average_strength(mix.requirements, tables.code.average_strength, worksheet);
     const double size_mm = largest_size_mm(mix.coarse);
+    auto average_mpa = average_before_air(mix, tables, worksheet);
+    if (!average_mpa) {
+        return std::move(average_mpa).why();
+    }
     const auto air = select_air(mix, size_mm, tables, worksheet);
     if (!air) {
         return air.why();
     }
-    const auto paste = select_paste(mix, {average_mpa, size_mm, air->entrained}, tables, worksheet);
+    if (!*average_mpa) {
+        auto with_air = british_target_mpa(mix, air->entrained ? air->in_batch_percent : 0,
+                                           tables.method, worksheet);
+        if (!with_air) {
+            return std::move(with_air).why();
+        }
+        *average_mpa = *with_air;
+    }
+    const double target_mpa = **average_mpa;
+    const auto paste = select_paste(mix, {target_mpa, size_mm, air->entrained}, tables, worksheet);
     if (!paste) {
         return paste.why();
     }
     selection = {.specified_strength_mpa = mix.requirements.strength_mpa,
-                 .required_average_strength_mpa = average_mpa,
+                 .required_average_strength_mpa = target_mpa,
                  .slump_mm = mix.requirements.slump_mm,
                  .slump_before_reducer_mm = mix.requirements.slump_before_reducer_mm,
                  .nominal_max_size_mm = size_mm,
@@ -179,7 +226,8 @@ std::optional<Unresolved> solve(const Mix& mix, const Tables& tables, Proportion
                  .coarse_volume = std::nullopt,
                  .fineness_modulus = blend_fineness_modulus(mix.fine, tables, worksheet),
                  .air_entrained = air->entrained,
-                 .strength_by_trial = mix.selections.w_cm_by_exposure};
+                 .strength_by_trial = mix.selections.w_cm_by_exposure,
+                 .margin_mpa = target_mpa - mix.requirements.strength_mpa};
 
     std::vector<Ingredient>& ingredients = proportions.ingredients;
     if (auto why =
@@ -193,7 +241,9 @@ std::optional<Unresolved> solve(const Mix& mix, const Tables& tables, Proportion
     proportions.totals = total(ingredients);
     proportions.method = tables.method.name;
     proportions.procedure = tables.method.procedure;
-    cross_check_by_mass(proportions, tables, worksheet);
+    if (!tables.method.indian && !tables.method.british) {
+        cross_check_by_mass(proportions, tables, worksheet);
+    }
     return record_temperature(mix.requirements, mix.batched_water, proportions, tables);
 }
 

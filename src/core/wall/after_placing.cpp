@@ -27,8 +27,11 @@ TypicalFigure curing_of(const Proportions& proportions, const CuringRules& rules
 /// That the engineer asks before the props of soffits go.
 std::optional<double> soffit_strength_mpa(const Wall& wall) {
     const auto percent = wall.placing.soffit_strength_percent;
-    return percent ? std::optional{*percent / 100 * requirements_of(wall.mix).strength_mpa}
-                   : std::nullopt;
+    const Requirements& asked = requirements_of(wall.mix);
+    // Of cubes alone no strength of cylinders is known: theirs is higher, so it asks for more.
+    const double specified_mpa =
+        strength_by(Specimen::cylinder, asked).value_or(asked.strength_mpa);
+    return percent ? std::optional{*percent / 100 * specified_mpa} : std::nullopt;
 }
 
 } // namespace

@@ -102,7 +102,7 @@ YoungConcrete young_concrete(const Wall& wall, const Proportions& proportions,
     StrippedLift& lift = young.lift;
     lift.air = history_of(placing, young.is_protected, young.coldest_air_c);
     lift.frost = frost_may_come(young, tables);
-    lift.strength_28d_mpa = requirements_of(wall.mix).strength_mpa;
+    lift.strength_28d_mpa = strength_by(Specimen::cylinder, requirements_of(wall.mix));
     lift.gain = slowest_gain(rules);
     lift.gain_is_its_own = !young.no_curve;
     lift.set_h = placing.end_of_set_h ? placing.end_of_set_h : placing.setting_h;

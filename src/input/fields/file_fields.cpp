@@ -6,7 +6,9 @@ namespace {
 using units::Dimension;
 
 constexpr std::string_view systems[] = {"us", "si"};
-constexpr std::string_view methods[] = {"ACI 211.1", "ACI 211.1-91"};
+constexpr std::string_view methods[] = {
+    "ACI 211.1", "ACI 211.1-91", "IS 10262", "IS 10262:2019", "IS 10262:2009", "BRE", "BRE 1997"};
+constexpr std::string_view controls[] = {"good", "fair"};
 constexpr std::string_view air_words[] = {"exposure", "none"};
 constexpr std::string_view finishes[] = {"board-marked", "board-formed"};
 constexpr std::string_view curve_sides[] = {"lower", "line"};
@@ -55,7 +57,9 @@ constexpr Field fields[] = {
      .value = one_of(methods),
      .example = "method: ACI 211.1",
      .default_text = "ACI 211.1",
-     .meaning = "method of proportioning; the 1991 edition"},
+     .meaning =
+         "method of proportioning; ACI 211.1 is that of 1991, IS 10262 that of 2019, BRE that "
+         "of 1997"},
 
     {.path = "requirements",
      .shape = Shape::section,
@@ -120,7 +124,8 @@ constexpr Field fields[] = {
     {.path = "requirements.site.facing",
      .value = one_of(facings),
      .example = "facing: vertical",
-     .meaning = "how the worst face lies to rain and meltwater; copings and benches are horizontal"},
+     .meaning =
+         "how the worst face lies to rain and meltwater; copings and benches are horizontal"},
     {.path = "requirements.reinforced",
      .value = flag(),
      .example = "reinforced: yes",
@@ -191,6 +196,21 @@ constexpr Field fields[] = {
      .example = "slump: 4 in",
      .meaning = "slump at placing",
      .required = true},
+    {.path = "requirements.pumped",
+     .value = flag(),
+     .example = "pumped: no",
+     .default_text = "no",
+     .meaning = "whether the concrete is pumped; IS 10262 then takes less stone"},
+    {.path = "requirements.site_control",
+     .value = one_of(controls),
+     .example = "site_control: fair",
+     .default_text = "good",
+     .meaning = "how well the site is run, for the deviation that IS 10262 assumes"},
+    {.path = "requirements.defective",
+     .value = percentage({.low = 0, .high = 50}),
+     .example = "defective: 5 %",
+     .default_text = "5 %",
+     .meaning = "share of results that may fall below the strength, for the margin of BRE"},
     {.path = "requirements.slump_before_reducer",
      .value = usually(quantity(Dimension::length, slump_mm), usual_slump_mm),
      .example = "slump_before_reducer: 3 in",
@@ -428,6 +448,16 @@ constexpr Field fields[] = {
                       {.low = 20, .high = 70}),
      .example = "fine_share: 44 %",
      .meaning = "fine aggregate's share of the absolute aggregate volume"},
+    {.path = "selections.fresh_density",
+     .value = usually(quantity(Dimension::mass_per_volume, {.low = 1000, .high = 5000}),
+                      {.low = 2000, .high = 2700}),
+     .example = "fresh_density: 2400 kg/m3",
+     .meaning = "reading of the chart of wet density of BRE"},
+    {.path = "selections.fine_share_by_mass",
+     .value = usually(percentage({.low = 0, .high = 100, .low_itself = false}, 1),
+                      {.low = 15, .high = 70}),
+     .example = "fine_share_by_mass: 27 %",
+     .meaning = "reading of the charts of fine aggregate of BRE, of the mass of all aggregate"},
 
     {.path = "proportions",
      .shape = Shape::section,

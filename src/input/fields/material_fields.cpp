@@ -15,6 +15,9 @@ constexpr Roles admixture = role_bit(Role::admixture);
 constexpr std::string_view bases[] = {"ssd", "oven-dry"};
 constexpr std::string_view moisture_bases[] = {"total", "free"};
 constexpr std::string_view standard_minimum[] = {"standard minimum"};
+constexpr std::string_view zones[] = {"I", "II", "III", "IV"};
+constexpr std::string_view shapes[] = {"angular", "sub-angular", "gravel", "rounded"};
+constexpr std::string_view surfaces[] = {"crushed", "uncrushed"};
 
 constexpr Range relative_density{.low = 0.8, .high = 8};
 constexpr Value piece{.form = Form::quantity,
@@ -91,6 +94,31 @@ constexpr Field fields[] = {
      .example = "sieves: {4.75 mm: 98%, 2.36 mm: 85%, 1.18 mm: 68%, 0.6 mm: 47%, 0.3 mm: 18%, "
                 "0.15 mm: 4%}",
      .meaning = "percent passing by sieve; of fine aggregate in place of the fineness modulus"},
+    {.path = "materials.*.zone",
+     .value = one_of(zones),
+     .roles = fine,
+     .example = "zone: II",
+     .meaning = "grading zone of IS 383, for IS 10262"},
+    {.path = "materials.*.shape",
+     .value = one_of(shapes),
+     .roles = coarse,
+     .example = "shape: angular",
+     .meaning = "shape of the stone, for the water of IS 10262"},
+    {.path = "materials.*.surface",
+     .value = one_of(surfaces),
+     .roles = aggregate,
+     .example = "surface: crushed",
+     .meaning = "surface of the aggregate, for the tables of BRE"},
+    {.path = "materials.*.passing_600um",
+     .value = percentage({.low = 0, .high = 100}),
+     .roles = fine,
+     .example = "passing_600um: 70 %",
+     .meaning = "what passes a sieve of 600 um, for the charts of BRE; 'sieves' tell it too"},
+    {.path = "materials.*.strength_class",
+     .value = number({.low = 10, .high = 100}),
+     .roles = binder,
+     .example = "strength_class: 42.5",
+     .meaning = "strength class of the cement, for the chart of BRE"},
     {.path = "materials.*.typical",
      .value = flag(),
      .roles = aggregate,

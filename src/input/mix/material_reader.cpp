@@ -4,6 +4,7 @@
 #include "mix_context.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace boardmark::input {
 namespace {
@@ -89,6 +90,7 @@ struct MaterialReader {
     void read_binder() {
         material.binder.c3a_percent = number("c3a");
         material.binder.alkali_percent = number("alkali");
+        material.binder.strength_class = number("strength_class");
         const Reading* contains = reading("contains");
         if (!contains) {
             return;
@@ -167,6 +169,52 @@ struct MaterialReader {
         figures.typical = context.document.flag(path("typical"), false);
         read_moisture();
         read_sieves();
+        read_words_of_methods();
+    }
+
+    /// The place of a word among those that the key knows; nothing where it is not stated.
+    template <std::size_t count>
+    std::optional<int> place_of(const char* key, const char* const (&words)[count]) const {
+        const auto stated = context.document.text(path(key));
+        const auto found = std::ranges::find(words, stated.value_or(""));
+        return stated && found != std::end(words)
+                   ? std::optional{static_cast<int>(found - std::begin(words))}
+                   : std::nullopt;
+    }
+
+    void read_words_of_methods() {
+        static constexpr const char* zones[] = {"I", "II", "III", "IV"};
+        static constexpr const char* shapes[] = {"angular", "sub-angular", "gravel", "rounded"};
+        static constexpr const char* surfaces[] = {"crushed", "uncrushed"};
+        auto& figures = material.aggregate;
+        if (const auto zone = place_of("zone", zones)) {
+            figures.zone = *zone + 1;
+        }
+        if (const auto shape = place_of("shape", shapes)) {
+            figures.shape = static_cast<core::StoneShape>(*shape);
+        }
+        if (const auto surface = place_of("surface", surfaces)) {
+            figures.surface = static_cast<core::Surface>(*surface);
+        }
+        read_passing_600um();
+    }
+
+    void read_passing_600um() {
+        auto& figures = material.aggregate;
+        figures.passing_600um_percent = number("passing_600um");
+        const auto sieve = std::ranges::find_if(figures.sieves, [](const core::SievePassing& one) {
+            constexpr double opening_mm = 0.6;
+            return std::abs(one.opening_mm - opening_mm) < 0.01;
+        });
+        if (sieve == figures.sieves.end() || material.kind != Kind::fine_aggregate) {
+            return;
+        }
+        if (const Reading* twice = reading("passing_600um")) {
+            context.refuse(*twice->key,
+                           place("passing_600um") + " and 'sieves' say the same thing twice",
+                           "keep one of the two");
+        }
+        figures.passing_600um_percent = sieve->percent;
     }
 
     void read_water_reduction() {

@@ -16,7 +16,7 @@ namespace boardmark::input {
 /// A file that is being turned into a mix, and what it is read for.
 struct MixContext : FileContext {
     const ReadOptions& options;
-    std::optional<core::StrengthName> strength_class = {}; ///< by which the strength is stated
+    std::optional<core::StrengthName> strength_class = {};  ///< by which the strength is stated
     std::shared_ptr<const core::CodeTables> code_file = {}; ///< the user's own, where one is named
 };
 
@@ -35,6 +35,7 @@ core::Requirements read_requirements(const MixContext& context);
 /// The site, where the file has one.
 std::optional<core::Site> read_site(const MixContext& context);
 
+core::Method read_method(const MixContext& context);
 core::Selections read_selections(const MixContext& context);
 
 /// The terms of supply, where the file has some.

@@ -170,6 +170,7 @@ std::optional<core::AnyMix> build(const MixContext& context, core::Scatter& scat
         core::Mix mix{.title = title,
                       .system = system.value_or(core::UnitSystem::si),
                       .requirements = requirements,
+                      .method = read_method(context),
                       .selections = read_selections(context)};
         mix.supply = supply;
         read_mixture(context, materials, mix);
@@ -222,8 +223,8 @@ MixReading read_mix(std::string text, std::string file, const ReadOptions& optio
     if (had_materials && !document.find({"materials"})) {
         document.mark_told({"materials"});
     }
-    const MixContext context{{*root, document, mix_fields(), diagnostics}, options, strength_class,
-                             code_file};
+    const MixContext context{
+        {*root, document, mix_fields(), diagnostics}, options, strength_class, code_file};
     auto mix = build(context, reading.scatter);
     auto own_line = read_own_line(context, results, files);
     if (mix) {

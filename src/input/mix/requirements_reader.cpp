@@ -231,6 +231,12 @@ core::Requirements read_requirements(const MixContext& context) {
     requirements.structure_class =
         context.document.text(requirement("structure_class")).value_or("");
     requirements.board_marked = context.document.value(requirement("finish")) != nullptr;
+    requirements.pumped = context.document.flag(requirement("pumped"), false);
+    requirements.site_control = context.document.text(requirement("site_control")) == "fair"
+                                    ? core::SiteControl::fair
+                                    : core::SiteControl::good;
+    requirements.defective_percent =
+        context.document.number(requirement("defective")).value_or(requirements.defective_percent);
     return requirements;
 }
 

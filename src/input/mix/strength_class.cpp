@@ -41,15 +41,22 @@ void explain_unknown_class(const MixContext& context) {
     }
 }
 
-/// The tables of the method and the rules of a wall are of cylinders.
+/// A method of cubes takes of a class that names both strengths the one of cubes, and so are the
+/// trials that it is given.
+bool designs_for_cubes(const MixContext& context) {
+    return read_method(context) != core::Method::aci_211_1 &&
+           context.document.find({"proportions"}) == nullptr;
+}
+
+/// The tables of ACI 211.1 and the rules of a wall are of cylinders.
 void refuse_cubes_alone(const MixContext& context, const core::Requirements& requirements) {
     const bool submitted = context.document.find({"proportions"}) != nullptr;
     const Purpose purpose = context.options.purpose;
-    const bool only_checked =
-        submitted && (purpose == Purpose::check || purpose == Purpose::batch) &&
-        !context.options.needs_cylinders;
+    const bool only_checked = submitted && (purpose == Purpose::check || purpose == Purpose::batch);
+    const bool cubes_do =
+        (only_checked || designs_for_cubes(context)) && !context.options.needs_cylinders;
     if (requirements.specimen == core::Specimen::cylinder || requirements.twin_strength_mpa ||
-        only_checked) {
+        cubes_do) {
         return;
     }
     context.refuse(*context.document.find(strength_path)->node,
@@ -95,6 +102,10 @@ void read_strength(const MixContext& context, core::Requirements& requirements) 
         requirements.specimen =
             stated->cylinder_mpa ? core::Specimen::cylinder : core::Specimen::cube;
         requirements.twin_strength_mpa = stated->cylinder_mpa ? stated->cube_mpa : std::nullopt;
+        if (requirements.twin_strength_mpa && designs_for_cubes(context)) {
+            std::swap(requirements.strength_mpa, *requirements.twin_strength_mpa);
+            requirements.specimen = core::Specimen::cube;
+        }
     }
     if (context.document.value(strength_path)) {
         refuse_cubes_alone(context, requirements);

@@ -154,6 +154,8 @@ Json json_of_items(const std::vector<core::Phrase>& phrases) {
 Json json_of(const core::Selection& selection) {
     return {{"specified_strength_mpa", selection.specified_strength_mpa},
             {"required_average_strength_mpa", selection.required_average_strength_mpa},
+            {"target_strength_mpa", selection.required_average_strength_mpa},
+            {"margin_mpa", selection.margin_mpa},
             {"slump_mm", selection.slump_mm},
             {"nominal_max_size_mm", selection.nominal_max_size_mm},
             {"air_percent", selection.air_percent},

@@ -2,6 +2,8 @@
 
 #include <boardmark/core/basis/size_row.hpp>
 #include <boardmark/core/basis/source.hpp>
+#include <boardmark/core/method/british_tables.hpp>
+#include <boardmark/core/method/indian_tables.hpp>
 
 #include <optional>
 #include <string>
@@ -41,7 +43,8 @@ struct SlumpRecommendation {
     Source source;
 };
 
-/// Tables of the proportioning method in one system of units.
+/// Tables of the proportioning method in one system of units. Those of ACI 211.1 are always there:
+/// what every mix is held against (usual air, density, slump) stands in them.
 struct MethodTables {
     std::string name;                           ///< with its edition: "ACI 211.1-91"
     std::string procedure;                      ///< "absolute volume"
@@ -57,6 +60,8 @@ struct MethodTables {
     std::vector<SlumpRecommendation> slump;
     std::vector<double> fineness_sieves_mm; ///< the series of the fineness modulus, increasing
     Source fineness_source;
+    std::optional<IndianTables> indian = {};   ///< where the method is of IS 10262
+    std::optional<BritishTables> british = {}; ///< where it is of BRE
 };
 
 } // namespace boardmark::core

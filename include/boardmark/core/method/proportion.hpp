@@ -9,7 +9,7 @@ namespace boardmark::core {
 
 struct Tables;
 
-/// Proportions 1 m3 of concrete by the absolute-volume method of ACI 211.1-91.
+/// Proportions 1 m3 of concrete by the method of the tables.
 ///
 /// Unresolved where no mix follows: a table does not reach, the volumes leave no room for the fine
 /// aggregate, or the liquid of the admixtures exceeds the mixing water.

@@ -11,6 +11,7 @@ namespace boardmark::core {
 enum class Field {
     // of the mix
     system,
+    method,
     binder,
     coarse,
     fine,
@@ -56,6 +57,8 @@ enum class Field {
     humidity,
     haul,
     soil_sulfate,
+    defective,
+    site_control,
 
     // of the selections
     selected_w_cm,
@@ -66,6 +69,8 @@ enum class Field {
     coarse_adjustment,
     fine_share,
     coarse_dry,
+    fresh_density,
+    fine_share_by_mass,
 
     // of a material
     name,
@@ -93,6 +98,11 @@ enum class Field {
     slump_gain,
     maximum_dose,
     retains,
+    strength_class,
+    zone,
+    shape,
+    surface,
+    passing_600um,
     // of a trial
     charged_water,
     batched,

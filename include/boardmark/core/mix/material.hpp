@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/mix/kind.hpp>
+#include <boardmark/core/mix/method.hpp>
 #include <boardmark/core/mix/price.hpp>
 
 #include <optional>
@@ -31,6 +32,7 @@ struct BinderFigures {
     std::vector<Constituent> contains;
     std::optional<double> c3a_percent;         ///< tricalcium aluminate, by mass
     std::optional<double> alkali_percent = {}; ///< Na2O equivalent, by mass
+    std::optional<double> strength_class = {}; ///< of a cement, MPa: 42.5
 };
 
 /// The mass of an aggregate that passes a sieve.
@@ -41,14 +43,18 @@ struct SievePassing {
 
 /// What the aggregate test report says.
 struct AggregateFigures {
-    bool relative_density_is_oven_dry = false;      ///< otherwise saturated surface-dry
-    std::optional<double> absorption_percent;       ///< of oven-dry mass
-    std::optional<double> moisture_percent;         ///< total, of oven-dry mass
-    std::optional<double> nominal_max_size_mm;      ///< coarse only
-    std::optional<double> dry_rodded_density_kg_m3; ///< coarse only
-    std::optional<double> fineness_modulus;         ///< fine only
-    std::vector<SievePassing> sieves;               ///< any order
-    bool typical = false;                           ///< figures left out may be the usual ones
+    bool relative_density_is_oven_dry = false;        ///< otherwise saturated surface-dry
+    std::optional<double> absorption_percent;         ///< of oven-dry mass
+    std::optional<double> moisture_percent;           ///< total, of oven-dry mass
+    std::optional<double> nominal_max_size_mm;        ///< coarse only
+    std::optional<double> dry_rodded_density_kg_m3;   ///< coarse only
+    std::optional<double> fineness_modulus;           ///< fine only
+    std::vector<SievePassing> sieves;                 ///< any order
+    bool typical = false;                             ///< figures left out may be the usual ones
+    std::optional<int> zone = {};                     ///< of sand by IS 383, 1 to 4
+    std::optional<StoneShape> shape = {};             ///< of stone, for IS 10262
+    std::optional<Surface> surface = {};              ///< for BRE
+    std::optional<double> passing_600um_percent = {}; ///< of sand, for BRE
 };
 
 /// A dose and the water that it saves at equal slump.

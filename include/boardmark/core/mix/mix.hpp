@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/basis/unit_system.hpp>
+#include <boardmark/core/mix/method.hpp>
 #include <boardmark/core/mix/requirements.hpp>
 #include <boardmark/core/mix/shared_material.hpp>
 
@@ -22,6 +23,8 @@ struct Selections {
     std::optional<double> coarse_adjustment_percent; ///< of the table's coarse volume, -10 to +10
     std::optional<double> fine_share_percent;        ///< of the absolute SSD aggregate volume
     std::optional<double> coarse_dry_kg_m3; ///< oven-dry amount, as a trial or a submittal has it
+    std::optional<double> fresh_density_kg_m3 = {};        ///< read from the chart of BRE
+    std::optional<double> fine_share_by_mass_percent = {}; ///< of the aggregate, from its chart
 };
 
 /// A mix to be proportioned.
@@ -29,6 +32,7 @@ struct Mix {
     std::string title;
     UnitSystem system;
     Requirements requirements;
+    Method method = Method::aci_211_1;
     std::vector<Share> binder = {};
     std::vector<Share> coarse = {};
     std::vector<Share> fine = {};

@@ -38,6 +38,7 @@ struct Selection {
     bool air_entrained;
     bool entrainment_known = true;  ///< false where nothing tells how much air is entrapped
     bool strength_by_trial = false; ///< w/cm is the exposure limit; strength is to be proven
+    double margin_mpa = 0;          ///< of the average above the specified strength
 };
 
 /// One row of the result: an ingredient in 1 m3 of concrete.

@@ -2,6 +2,7 @@
 
 #include <boardmark/core/basis/phrase.hpp>
 #include <boardmark/core/code/site.hpp>
+#include <boardmark/core/mix/method.hpp>
 #include <boardmark/core/mix/specimen.hpp>
 #include <boardmark/core/placing/placing.hpp>
 #include <boardmark/core/strength/strength_line.hpp>
@@ -95,7 +96,7 @@ struct Requirements {
     std::optional<double> twin_strength_mpa = {}; ///< by the other specimen, where a class pairs it
     std::string strength_class = {};              ///< that states both or either: "C30/37", "M40"
     std::string chloride_class = {};              ///< of the code, "Cl 0.40"; empty: not stated
-    double strength_age_d = 28; ///< age at which it is specified
+    double strength_age_d = 28;                   ///< age at which it is specified
     std::optional<StrengthRecords> records = {};
     std::vector<CurvePoint> strength_curve = {}; ///< increasing w/cm, falling strength
     std::optional<OwnLine> strength_line = {};   ///< instead of the curve
@@ -109,15 +110,23 @@ struct Requirements {
     Section section = {};
     std::optional<double> minimum_binder_kg_m3 = {};
     bool board_marked = false;
+    bool pumped = false;                          ///< for the share of stone by IS 10262
+    SiteControl site_control = SiteControl::good; ///< for the deviation of IS 10262
+    double defective_percent = 5; ///< of results that may fall below the strength, by BRE
     PlacingConditions placing = {};
-    std::string alkali_level = {};       ///< of prevention, "V" to "ZZ"; empty: not stated
+    std::string alkali_level = {};         ///< of prevention, "V" to "ZZ"; empty: not stated
     std::string aggregate_reactivity = {}; ///< with alkali, "R0" to "R3"; empty: not stated
     std::string structure_class = {};      ///< how grave a reaction would be, "S1" to "S4"
-    std::vector<Phrase> improbable = {}; ///< figures of the file that are possible, hardly true
+    std::vector<Phrase> improbable = {};   ///< figures of the file that are possible, hardly true
 };
 
 /// The specified strength by a specimen. Nothing where it is stated by the other one and no class
 /// pairs the two.
 std::optional<double> strength_by(Specimen specimen, const Requirements& requirements);
+
+/// The same requirements by the other specimen, where a class pairs the two strengths. Trials,
+/// records and an average of the first specimen are left behind: none is turned into the other.
+/// Nothing where no class pairs them.
+std::optional<Requirements> restated_by(Specimen specimen, const Requirements& requirements);
 
 } // namespace boardmark::core

@@ -19,6 +19,9 @@ void find_requirement_faults(const Requirements& requirements, const Vocabulary&
 
 void find_selection_faults(const Selections& selections, const FaultList& list);
 
+/// A method that is one, and only selections that it knows.
+void find_method_faults(Method method, const Selections& selections, const FaultList& list);
+
 /// Some water, stated once.
 void find_water_faults(const SubmittedMix& mix, const FaultList& list);
 

@@ -6,6 +6,26 @@ std::string_view name_of(Field field) {
     switch (field) {
     case Field::system:
         return "system";
+    case Field::method:
+        return "method";
+    case Field::fresh_density:
+        return "selections.fresh_density_kg_m3";
+    case Field::fine_share_by_mass:
+        return "selections.fine_share_by_mass_percent";
+    case Field::defective:
+        return "requirements.defective_percent";
+    case Field::site_control:
+        return "requirements.site_control";
+    case Field::strength_class:
+        return "binder.strength_class";
+    case Field::zone:
+        return "aggregate.zone";
+    case Field::shape:
+        return "aggregate.shape";
+    case Field::surface:
+        return "aggregate.surface";
+    case Field::passing_600um:
+        return "aggregate.passing_600um_percent";
     case Field::binder:
         return "binder";
     case Field::coarse:

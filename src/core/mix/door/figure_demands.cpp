@@ -5,7 +5,8 @@
 namespace boardmark::core {
 
 bool FigureDemands::selects_bulk_volume() const {
-    return !mix_.selections.fine_share_percent && !mix_.selections.coarse_dry_kg_m3;
+    return mix_.method == Method::aci_211_1 && !mix_.selections.fine_share_percent &&
+           !mix_.selections.coarse_dry_kg_m3;
 }
 
 void FigureDemands::demand_figures(const Material& material, const FaultList& list) const {

@@ -10,6 +10,7 @@ constexpr Bounds possible_sieve_mm{.low = 0, .high = 1000, .low_itself = false};
 void find_binder_faults(const BinderFigures& figures, const FaultList& list) {
     list.hold(Field::c3a, figures.c3a_percent, {.low = 0, .high = 20});
     list.hold(Field::alkali, figures.alkali_percent, {.low = 0, .high = 10});
+    list.hold(Field::strength_class, figures.strength_class, {.low = 10, .high = 100});
     double sum_percent = 0;
     for (const Constituent& part : figures.contains) {
         if (!is_kind(part.kind) || role_of(part.kind) != Role::binder) {
@@ -52,6 +53,18 @@ void find_aggregate_faults(const AggregateFigures& figures, const FaultList& lis
               {.low = 300, .high = 3500});
     list.hold(Field::fineness_modulus, figures.fineness_modulus, {.low = 1, .high = 5});
     find_sieve_faults(figures.sieves, list);
+    if (figures.zone) {
+        list.hold(Field::zone, *figures.zone, {.low = 1, .high = 4});
+    }
+    if (figures.shape &&
+        (*figures.shape < StoneShape::angular || *figures.shape > StoneShape::rounded)) {
+        list.unknown(Field::shape, std::to_string(static_cast<int>(*figures.shape)));
+    }
+    if (figures.surface && *figures.surface != Surface::crushed &&
+        *figures.surface != Surface::uncrushed) {
+        list.unknown(Field::surface, std::to_string(static_cast<int>(*figures.surface)));
+    }
+    list.hold(Field::passing_600um, figures.passing_600um_percent, whole_share);
 }
 
 /// Doses of one basis that increase, and an effect that never falls.

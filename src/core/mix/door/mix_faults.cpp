@@ -29,6 +29,7 @@ public:
         }
         find_requirement_faults(mix_.requirements, words_, list_);
         find_selection_faults(mix_.selections, list_);
+        find_method_faults(mix_.method, mix_.selections, list_);
         find_supply_faults(mix_.supply, list_);
         list_.hold(Field::blend_dry_rodded_density, mix_.blend_dry_rodded_density_kg_m3,
                    {.low = 300, .high = 3500});

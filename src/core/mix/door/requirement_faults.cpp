@@ -36,8 +36,8 @@ void find_class_faults(const std::vector<std::string>& exposure, const CodeTable
 }
 
 void find_word_faults(const Requirements& asked, const Vocabulary& words, const FaultList& list) {
-    const bool known = asked.code.empty() || asked.code_file ||
-                       std::ranges::count(words.codes, asked.code) > 0;
+    const bool known =
+        asked.code.empty() || asked.code_file || std::ranges::count(words.codes, asked.code) > 0;
     if (!known) {
         list.unknown(Field::code, asked.code);
     }
@@ -159,6 +159,10 @@ void find_requirement_faults(const Requirements& asked, const Vocabulary& words,
     find_slump_faults(asked, list);
     find_air_faults(asked, list);
     list.hold(Field::minimum_binder, asked.minimum_binder_kg_m3, {.low = 0, .high = 1200});
+    list.hold(Field::defective, asked.defective_percent, {.low = 0, .high = 50});
+    if (asked.site_control != SiteControl::good && asked.site_control != SiteControl::fair) {
+        list.unknown(Field::site_control, std::to_string(static_cast<int>(asked.site_control)));
+    }
     find_placing_faults(asked, list);
 }
 

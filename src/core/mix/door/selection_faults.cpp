@@ -21,6 +21,8 @@ void find_selection_faults(const Selections& given, const FaultList& list) {
     list.hold(Field::fine_share, given.fine_share_percent, some_share);
     list.hold(Field::coarse_dry, given.coarse_dry_kg_m3,
               {.low = 0, .high = 3500, .low_itself = false});
+    list.hold(Field::fresh_density, given.fresh_density_kg_m3, {.low = 1000, .high = 5000});
+    list.hold(Field::fine_share_by_mass, given.fine_share_by_mass_percent, some_share);
     if (given.w_cm && given.water_kg_m3 && given.binder_kg_m3) {
         list.impossible(Field::selected_binder,
                         "stands beside w_cm and water_kg_m3: the third follows from two");
@@ -34,6 +36,36 @@ void find_selection_faults(const Selections& given, const FaultList& list) {
             "coarse_volume", list);
     exclude(given.fine_share_percent && given.coarse_adjustment_percent, Field::coarse_adjustment,
             "fine_share_percent", list);
+}
+
+void find_method_faults(Method method, const Selections& given, const FaultList& list) {
+    switch (method) {
+    case Method::aci_211_1:
+    case Method::is_10262:
+    case Method::is_10262_2009:
+    case Method::bre:
+        break;
+    default:
+        list.unknown(Field::method, std::to_string(static_cast<int>(method)));
+        return;
+    }
+    const auto belongs = [&](bool stated, Field field, const std::string& to) {
+        if (stated) {
+            list.impossible(field,
+                            "is a figure of " + to + ", not of the method that is asked for");
+        }
+    };
+    if (method != Method::bre) {
+        belongs(given.fresh_density_kg_m3.has_value(), Field::fresh_density, "BRE");
+        belongs(given.fine_share_by_mass_percent.has_value(), Field::fine_share_by_mass, "BRE");
+    } else {
+        belongs(given.fine_share_percent.has_value(), Field::fine_share,
+                "methods that share out the volume");
+    }
+    if (method != Method::aci_211_1) {
+        belongs(given.coarse_volume.has_value(), Field::coarse_volume, "ACI 211.1");
+        belongs(given.coarse_adjustment_percent.has_value(), Field::coarse_adjustment, "ACI 211.1");
+    }
 }
 
 void find_supply_faults(const std::optional<Supply>& supply, const FaultList& list) {

@@ -1,0 +1,102 @@
+#include "british_target.hpp"
+
+#include <boardmark/core/method/method_tables.hpp>
+
+#include "../../basis/phrases.hpp"
+#include "../../basis/tolerance.hpp"
+#include "../cube_strength.hpp"
+
+#include <algorithm>
+
+namespace boardmark::core {
+namespace {
+
+Argument strength(std::string name, double mpa) {
+    return quantity(std::move(name), {mpa, Measure::strength});
+}
+
+/// Below the strength where it becomes constant the assumed deviation falls in proportion.
+double assumed_mpa(double cube_mpa, const BritishTables& tables) {
+    return tables.deviation_mpa.value * std::min(cube_mpa / tables.deviation_from_mpa.value, 1.0);
+}
+
+/// A deviation, and whether it is the producer's own.
+struct OwnOrAssumed {
+    double mpa;
+    bool own;
+};
+
+OwnOrAssumed deviation_of(const Requirements& asked, double cube_mpa, const BritishTables& tables) {
+    if (asked.records && asked.records->tests >= tables.least_tests.value) {
+        const double least_mpa = tables.least_deviation_mpa.value *
+                                 std::min(cube_mpa / tables.deviation_from_mpa.value, 1.0);
+        return {std::max(asked.records->standard_deviation_mpa, least_mpa), true};
+    }
+    return {assumed_mpa(cube_mpa, tables), false};
+}
+
+const DefectiveFactor* factor_of(double percent, const BritishTables& tables) {
+    const auto found = std::ranges::find_if(
+        tables.defective, [&](const DefectiveFactor& row) { return same(row.percent, percent); });
+    return found == tables.defective.end() ? nullptr : &*found;
+}
+
+Unresolved no_factor(double percent, const BritishTables& tables) {
+    std::string printed;
+    for (const DefectiveFactor& row : tables.defective) {
+        const auto tenths = static_cast<int>(row.percent * 10 + 0.5);
+        printed += (printed.empty() ? "" : ", ") + std::to_string(tenths / 10) +
+                   (tenths % 10 ? "." + std::to_string(tenths % 10) : "") + " %";
+    }
+    return {{"the British method prints no factor for {share} defective results; it has {printed}",
+             {quantity("share", {percent, Measure::percent}), word("printed", printed)}},
+            {{"choose one of these as 'requirements.defective'", {}}}};
+}
+
+} // namespace
+
+Outcome<double> british_target_mpa(const Mix& mix, double entrained_air_percent,
+                                   const MethodTables& method, Worksheet& worksheet) {
+    const BritishTables& tables = *method.british;
+    const Requirements& asked = mix.requirements;
+    const auto cube_mpa = specified_cube_mpa(asked, method.name);
+    if (!cube_mpa) {
+        return cube_mpa.why();
+    }
+    const DefectiveFactor* factor = factor_of(asked.defective_percent, tables);
+    if (!factor) {
+        return no_factor(asked.defective_percent, tables);
+    }
+    const OwnOrAssumed deviation = deviation_of(asked, *cube_mpa, tables);
+    const double margin_mpa = factor->factor * deviation.mpa;
+    const double lost = tables.air_strength_share.value / 100 * entrained_air_percent;
+    const double target_mpa = (*cube_mpa + margin_mpa) / (1 - lost);
+    worksheet.record([&] {
+        const Source& source = lost > 0
+                                   ? tables.air_strength_share.source
+                                   : (deviation.own ? factor->source : tables.deviation_mpa.source);
+        std::string text = "cubes: the specified {strength} and {factor} times the deviation of "
+                           "{deviation}, which is {whose}, for {share} defective";
+        if (lost > 0) {
+            text += "; over {left} for {air} of entrained air";
+        }
+        return Step{.quantity = "required_average_strength",
+                    .value = target_mpa,
+                    .measure = Measure::strength,
+                    .provenance = Provenance::code,
+                    .reason = {std::move(text),
+                               {strength("strength", *cube_mpa),
+                                quantity("factor", {factor->factor, Measure::ratio}),
+                                strength("deviation", deviation.mpa),
+                                word("whose", deviation.own ? "that of the records"
+                                                            : "the one without results"),
+                                quantity("share", {asked.defective_percent, Measure::percent}),
+                                quantity("left", {1 - lost, Measure::ratio}),
+                                quantity("air", {entrained_air_percent, Measure::percent})}},
+                    .source = source,
+                    .marks = with_confidence({}, source)};
+    });
+    return target_mpa;
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,120 @@
+#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/study/method_study.hpp>
+
+#include "../basis/phrases.hpp"
+#include "../mix/door/complete_again.hpp"
+
+#include <algorithm>
+
+namespace boardmark::core {
+namespace {
+
+bool is_of_cubes(Method method) {
+    return method != Method::aci_211_1;
+}
+
+/// Leaves out what is a selection of another method.
+void keep_selections_of(Method method, Selections& selections) {
+    if (method != Method::aci_211_1) {
+        selections.coarse_volume.reset();
+        selections.coarse_adjustment_percent.reset();
+    }
+    if (method != Method::bre) {
+        selections.fresh_density_kg_m3.reset();
+        selections.fine_share_by_mass_percent.reset();
+    } else {
+        selections.fine_share_percent.reset();
+    }
+}
+
+ComparedMix column_of(const CompleteMix& mix, const MethodOfStudy& of) {
+    Mix edited = *mix;
+    edited.method = of.method;
+    keep_selections_of(of.method, edited.selections);
+    const Specimen asked = is_of_cubes(of.method) ? Specimen::cube : Specimen::cylinder;
+    if (const auto restated = restated_by(asked, edited.requirements)) {
+        edited.requirements = *restated;
+    }
+    const std::string& label = of.tables->method.name;
+    auto completed = complete_again(std::move(edited), *of.tables);
+    if (!completed) {
+        ComparedMix column{.label = label};
+        column.unresolved = std::move(completed).why();
+        return column;
+    }
+    return compared(label, AnyCompleteMix{*std::move(completed)}, *of.tables);
+}
+
+/// A figure of the columns.
+struct SpreadFigure {
+    const char* name;
+    Measure measure;
+    double (*of)(const Proportions&);
+};
+
+double mass_of(const Proportions& proportions, Role role) {
+    double sum_kg_m3 = 0;
+    for (const Ingredient* one : of_role(proportions, role)) {
+        sum_kg_m3 += one->kg_m3;
+    }
+    return sum_kg_m3;
+}
+
+constexpr SpreadFigure figures_apart[] = {
+    {"target strength", Measure::strength,
+     [](const Proportions& mix) { return mix.selection.required_average_strength_mpa; }},
+    {"w/cm", Measure::w_cm, [](const Proportions& mix) { return mix.totals.w_cm; }},
+    {"mixing water", Measure::concentration,
+     [](const Proportions& mix) { return mix.totals.water_kg_m3; }},
+    {"cementitious material", Measure::concentration,
+     [](const Proportions& mix) { return mix.totals.binder_kg_m3; }},
+    {"coarse aggregate", Measure::concentration,
+     [](const Proportions& mix) { return mass_of(mix, Role::coarse); }},
+    {"fine aggregate", Measure::concentration,
+     [](const Proportions& mix) { return mass_of(mix, Role::fine); }},
+};
+
+Phrase spread(const SpreadFigure& figure, const std::vector<const ComparedMix*>& made) {
+    const auto value = [&](const ComparedMix* column) { return figure.of(*column->proportions); };
+    const auto [least, most] = std::ranges::minmax_element(made, {}, value);
+    return {"{figure}: from {least} by {by_least} to {most} by {by_most}.",
+            {word("figure", figure.name), quantity("least", {value(*least), figure.measure}),
+             word("by_least", (*least)->label), quantity("most", {value(*most), figure.measure}),
+             word("by_most", (*most)->label)}};
+}
+
+} // namespace
+
+std::vector<ComparedMix> by_methods(const CompleteMix& mix,
+                                    const std::vector<MethodOfStudy>& methods) {
+    std::vector<ComparedMix> columns;
+    for (const MethodOfStudy& of : methods) {
+        columns.push_back(column_of(mix, of));
+    }
+    return columns;
+}
+
+std::vector<Phrase> spread_of_methods(const std::vector<ComparedMix>& columns) {
+    std::vector<const ComparedMix*> made;
+    for (const ComparedMix& column : columns) {
+        if (column.proportions) {
+            made.push_back(&column);
+        }
+    }
+    std::vector<Phrase> told;
+    if (made.size() > 1) {
+        for (const SpreadFigure& figure : figures_apart) {
+            told.push_back(spread(figure, made));
+        }
+    }
+    told.push_back({"Why they differ: each method has its own margin above the strength and its own "
+                    "table of water; ACI 211.1 then takes the stone by its dry-rodded volume, IS "
+                    "10262 by a share of the aggregate volume, BRE all aggregate by a fresh density "
+                    "that is read from its chart. IS 10262 and BRE design for cubes, ACI 211.1 for "
+                    "cylinders: their strengths are not compared. Only a trial batch decides.",
+                    {}});
+    return told;
+}
+
+} // namespace boardmark::core
