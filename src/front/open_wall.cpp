@@ -21,7 +21,6 @@ Opened<WorkedWall> read_wall(std::string text, std::string name, input::Loader l
         return {std::move(faults), input::render(reading.diagnostics)};
     }
     const core::Wall& wall = reading.record->wall;
-    const core::UnitSystem system = core::system_of(wall.mix);
     auto plan = core::plan_wall(wall, reference::tables_for(wall.mix));
     if (!plan) {
         return {plan.why(), report::text(plan.why(), front::shown_name(name), wall.system),
