@@ -20,10 +20,10 @@ Opened<WorkedWall> read_wall(std::string text, std::string name, input::Loader l
     if (!reading.record) {
         return {std::move(faults), input::render(reading.diagnostics)};
     }
-    const core::Wall& wall = reading.record->wall;
-    auto plan = core::plan_wall(wall, reference::tables_for(wall.mix));
+    const core::CompleteWall& wall = reading.record->wall;
+    auto plan = core::plan_wall(wall, reference::tables_for(wall->mix));
     if (!plan) {
-        return {plan.why(), report::text(plan.why(), front::shown_name(name), wall.system),
+        return {plan.why(), report::text(plan.why(), front::shown_name(name), wall->system),
                 std::move(faults)};
     }
     input::add_improbable_figures(reading.diagnostics, plan->cautions);
