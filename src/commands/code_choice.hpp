@@ -11,9 +11,9 @@ namespace boardmark::commands {
 
 /// Options of `check` that hold a mix against more codes than its own.
 inline constexpr Option code_option{"code", "CODE",
-                                    "hold it against this code as well: \"EN 206\", IS 456 …"};
+                                    "check it against this code as well: \"EN 206\", IS 456 …"};
 inline constexpr Option all_codes_option{
-    "all-codes", "", "hold it against every code that the file states classes of"};
+    "all-codes", "", "check it against every code that the file states classes of"};
 
 /// The mix held against its own code and those that the options ask for; nothing where none is
 /// asked. Throws Failure where a code is not known or the file states no class of it.

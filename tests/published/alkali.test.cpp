@@ -1,6 +1,8 @@
 // Alkali from cement by level of prevention: ASTM C1778 and AASHTO R 80, from memory, the stricter
 // of two recollections; so nothing here may say more than "watch".
 
+#include <boardmark/report/writing/words.hpp>
+
 #include "as_printed.hpp"
 
 #include <catch2/catch.hpp>
@@ -131,4 +133,85 @@ TEST_CASE("a cement beyond the published shares is left to the engineer") {
     CHECK(
         loading({.cement_kg = 120, .alkali_percent = 1.1, .level = "Z", .slag_kg = 280}).verdict ==
         Verdict::not_checked);
+}
+
+namespace {
+
+/// The check of a mix whose level follows from its aggregate and its structure.
+core::Check derived(const std::string& asked, const std::string& exposure, double fume_kg = 0,
+                    double cement_kg = 300) {
+    const Solved mix =
+        solve(fmt::format(R"(boardmark: 1
+title: alkali by aggregate and structure
+reporting: si
+requirements: {{code: ACI 318-19, exposure: [{}], strength: 35 MPa, slump: 100 mm{}}}
+materials:
+  cement: {{kind: portland cement, alkali: 0.5 %}}
+  fume: {{kind: silica fume}}
+  stone: {{kind: coarse aggregate, nominal_max_size: 20 mm}}
+proportions: {{volume: 1 m3, water: 170 kg, air: 2 %, cement: {} kg, fume: {} kg}}
+)",
+                          exposure, asked, cement_kg, fume_kg),
+              input::Purpose::check);
+    return *mix.check("alkali.loading");
+}
+
+} // namespace
+
+TEST_CASE("the level of prevention follows from aggregate, salt and structure") {
+    // ASTM C1778, from memory: risk 1, 3, 4, 5 of R0 to R3 in humid air or ground, 1, 4, 5, 6 with
+    // alkali in service; level by risk and S1 to S4: 1 V V V V; 3 V W X Y; 4 W X Y Z; 5 X Y Z ZZ; 6 Y Z
+    // ZZ and none.
+    struct Row {
+        std::string reactivity, structure, exposure, level;
+    };
+    const auto row = GENERATE(values<Row>({
+        {"R0", "S4", "C2", "level V"},  {"R1", "S1", "C1", "level V"},
+        {"R1", "S2", "C1", "level W"},  {"R1", "S3", "C1", "level X"},
+        {"R1", "S4", "C1", "level Y"},  {"R1", "S3", "C2", "level Y"},
+        {"R2", "S3", "C1", "level Y"},  {"R2", "S1", "C2", "level X"},
+        {"R2", "S4", "C2", "level ZZ"}, {"R3", "S1", "C1", "level X"},
+        {"R3", "S2", "C2", "level Z"},  {"R3", "S1", "C2", "level Y"},
+        {"R1", "S3", "F0", "level Y"}, // no class speaks of salt: it may come
+    }));
+    INFO(row.reactivity << " " << row.structure << " " << row.exposure);
+    const core::Check found =
+        derived(", aggregate_reactivity: " + row.reactivity + ", structure_class: " + row.structure,
+                row.exposure);
+    CHECK(found.requirement == row.level);
+    CHECK(found.verdict != Verdict::holds);
+    CHECK(report::words(found.message, UnitSystem::si).find("follows from aggregate of " +
+                                                            row.reactivity) != std::string::npos);
+}
+
+TEST_CASE("such a structure is not built with the most reactive aggregate in salt") {
+    const auto found = derived(", aggregate_reactivity: R3, structure_class: S4", "C2");
+    CHECK(found.verdict == Verdict::fails);
+}
+
+TEST_CASE("the more severe of a stated and a derived level is held") {
+    const std::string both = ", aggregate_reactivity: R1, structure_class: S3, alkali_level: ";
+    CHECK(derived(both + "W", "C1").requirement == "level X");
+    CHECK(derived(both + "Y", "C1").requirement == "level Y");
+}
+
+TEST_CASE("one of aggregate and structure alone leads to no level and names the other") {
+    const auto aggregate = derived(", aggregate_reactivity: R1", "C1");
+    CHECK(aggregate.verdict == Verdict::not_checked);
+    CHECK(report::words(aggregate.message, UnitSystem::si).find("structure_class") !=
+          std::string::npos);
+    const auto structure = derived(", structure_class: S1", "C1");
+    CHECK(structure.verdict == Verdict::not_checked);
+    CHECK(report::words(structure.message, UnitSystem::si).find("aggregate_reactivity") !=
+          std::string::npos);
+}
+
+TEST_CASE("silica fume counts by the alkali that the cement brings") {
+    // From memory, level Z: 4.0 percent for each kg/m3 of alkali, at least 7 %. 300 kg with 0.5 %
+    // bring 1.5 kg/m3: 6.0, so 7 %; of 322.6 kg that is 22.6 kg.
+    const std::string level = ", alkali_level: Z";
+    CHECK(derived(level, "C1", 23).verdict == Verdict::watch);
+    CHECK(derived(level, "C1", 18).verdict == Verdict::fails); // 5.7 %: less than counts at all
+    // 600 kg bring 3.0 kg/m3: 12 %, and the limit beside Y's share is passed
+    CHECK(derived(level, "C1", 60, 600).verdict == Verdict::fails); // 9.1 %
 }

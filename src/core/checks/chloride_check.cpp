@@ -177,12 +177,13 @@ std::string class_names(const std::vector<ChlorideClass>& classes) {
 Phrase told_chloride(const CheckContext& context, const ChlorideLimit& limit,
                      const ChlorideFinding& found) {
     const ChlorideRules& rules = context.tables.code.chloride;
-    std::string text = "chloride {value} of {mass}, ";
-    text += rules.acid_soluble
-                ? "counted as acid-soluble, which the reports must state: a water-soluble figure "
-                  "is lower"
-                : "all of it counted as water-soluble";
-    text += " and the mixing water at the drinking-water maximum; ";
+    std::string text =
+        rules.acid_soluble
+            ? "chloride {value} of {mass}, the mixing water at the drinking-water maximum and all "
+              "of it counted as acid-soluble, which the reports must state (a water-soluble figure "
+              "is lower); "
+            : "chloride {value} of {mass}, all of it counted as water-soluble and the mixing water "
+              "at the drinking-water maximum; ";
     if (found.verdict == Verdict::not_checked) {
         text += "the code has {classes}: the designer states one as 'chloride_class'";
     } else {

@@ -7,6 +7,8 @@
 #include "compare.hpp"
 #include "exposure_limits.hpp"
 
+#include <cmath>
+
 namespace boardmark::core {
 namespace {
 
@@ -31,10 +33,12 @@ DemandedAir judge_air(const Demand& demand, const CheckContext& context) {
     if (!demand.has_figure()) {
         return found;
     }
-    found.on_the_step = same(strength_mpa, rules.reduction_above_strength_mpa) ||
-                        same(strength_mpa, rules.reduction_above_strength_twin_mpa);
-    found.may_reduce =
-        above(strength_mpa, rules.reduction_above_strength_mpa) && !found.on_the_step;
+    const bool has_step = std::isfinite(rules.reduction_above_strength_mpa);
+    found.on_the_step =
+        has_step && (same(strength_mpa, rules.reduction_above_strength_mpa) ||
+                     same(strength_mpa, rules.reduction_above_strength_twin_mpa));
+    found.may_reduce = has_step && !found.on_the_step &&
+                       above(strength_mpa, rules.reduction_above_strength_mpa);
     found.verdict = held(demand, found.percent);
     if (found.may_reduce && found.verdict == Verdict::fails) {
         const Limit reduced{.low = demand.low - rules.reduction_percent, .high = demand.high};
@@ -80,9 +84,13 @@ void tell_air(const DemandedAir& found, const CheckContext& context, Check& told
                      word("editions", rules.reduction_in_other_editions),
                      percent_of("target", demand.target),
                      quantity("size", {size_mm, Measure::aggregate_size}),
-                     quantity("tolerance", {rules.tolerance_percent, Measure::ratio}),
-                     quantity("strength", {rules.reduction_above_strength_mpa, Measure::strength}),
-                     quantity("reduction", {rules.reduction_percent, Measure::ratio})}};
+                     quantity("tolerance", {rules.tolerance_percent, Measure::ratio})}};
+    if (found.may_reduce) { // a code without such a strength has none that could be told
+        told.message.arguments.push_back(
+            quantity("strength", {rules.reduction_above_strength_mpa, Measure::strength}));
+        told.message.arguments.push_back(
+            quantity("reduction", {rules.reduction_percent, Measure::ratio}));
+    }
     append_loss(context.proportions.selection, told.message);
     append_design_below(found.below_target, told.message);
     append_memory(demand.from_memory() ? *demand.source : rules.above_source, told.message);

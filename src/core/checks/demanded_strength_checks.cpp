@@ -122,7 +122,8 @@ void append_class(const Demand& demand, const StrengthFinding& found, const Chec
         message.arguments.push_back(word("class_age", age));
     }
     if (found.by_other_rule) {
-        message.text += "; it is specified by {own_code} ({own_rule}), here {rule} counts";
+        message.text += "; it is specified by the rule of {own_code}: {own_rule}. Here another one "
+                        "holds: {rule}";
         message.arguments.push_back(word("own_code", context.specified_by->name));
         message.arguments.push_back(word("own_rule", context.specified_by->strength_rule));
         message.arguments.push_back(word("rule", context.tables.code.strength_rule));

@@ -31,7 +31,9 @@ std::string classes_about_salt(const CodeTables& code) {
     const auto none = std::ranges::find(code.classes, Salt::none, &ExposureClass::salt);
     std::vector<std::string> names;
     for (const ExposureClass& exposure : code.classes) {
-        if (none != code.classes.end() && exposure.category == none->category) {
+        // A code without a class that says "none" is answered by one that says "some".
+        if (none != code.classes.end() ? exposure.category == none->category
+                                       : exposure.salt != Salt::unsaid) {
             names.push_back(exposure.name);
         }
     }

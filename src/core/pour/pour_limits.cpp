@@ -18,7 +18,16 @@ TestWindow slump_of_day(const PourCase& pour) {
 TestWindow air_of_day(const PourCase& pour) {
     const double air_percent = pour.plan.proportions.selection.air_at_placing_percent;
     const double within_percent = pour.tables.code.air.tolerance_percent;
-    return {std::max(0.0, air_percent - within_percent), air_percent, air_percent + within_percent};
+    TestWindow window{std::max(0.0, air_percent - within_percent), air_percent,
+                      air_percent + within_percent};
+    const AirRules& rules = pour.tables.code.air;
+    const auto asked = std::ranges::find_if(
+        pour.plan.mix_checks, [](const Check& one) { return one.is(check_ids::air_exposure); });
+    const bool one_sided = rules.below_percent < within_percent;
+    if (one_sided && asked != pour.plan.mix_checks.end() && asked->limit) {
+        window.low = std::max(*window.low, asked->limit->low.value_or(0)); // a least air is one
+    }
+    return window;
 }
 
 bool presses_by_formula(const PouredPart& part) {

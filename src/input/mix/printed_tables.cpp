@@ -265,10 +265,13 @@ private:
             return;
         }
         const auto& written = cells->value.items;
+        if (table.columns.empty()) {
+            return; // told already
+        }
         if (written.size() != table.columns.size()) {
             wrong(cells->value,
-                  fmt::format("row '{}' has {} cells, the table {} columns", row.name,
-                              written.size(), table.columns.size()),
+                  fmt::format("row '{}' has not one cell for each of the {} columns", row.name,
+                              table.columns.size()),
                   "write one for each column, ~ for a gap");
             return;
         }

@@ -27,6 +27,7 @@ void read_code(const MixContext& context, core::Requirements& requirements) {
         requirements.code_file = context.code_file;
         return;
     }
+    requirements.code = *code;
     if (code->starts_with("from ")) {
         return; // the fault of that file has been told
     }
@@ -203,8 +204,9 @@ core::Requirements read_requirements(const MixContext& context) {
     requirements.reinforced = context.document.flag(requirement("reinforced"), true);
     read_code(context, requirements);
     const core::CodeTables code = context.options.vocabulary.code_of(requirements);
-    const std::string named = context.document.text(requirement("code")).value_or("");
-    const bool code_is_lost = named.starts_with("from ") && !context.code_file; // told already
+    const auto& codes = context.options.vocabulary.codes;
+    const bool code_is_lost = !requirements.code.empty() && !requirements.code_file &&
+                              std::ranges::count(codes, requirements.code) == 0; // told already
     const Reading* exposure = context.document.find(requirement("exposure"));
     if (exposure && !code_is_lost) {
         requirements.exposure = read_classes(context, *exposure, "requirements.exposure", code);

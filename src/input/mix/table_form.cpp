@@ -119,6 +119,11 @@ public:
                 demand_figures(row, row.cells.size(), node);
             });
         }
+        if (table_of(code_, "air") && !table_of(code_, "air-rules")) {
+            tell_(tables_.find("air")->key, "the code has a table 'air' and no 'air-rules'",
+                  "say how its air is held: a row 'tolerance', and 'below' and 'above' where the "
+                  "figure is a least one");
+        }
         tell_missing_rows("air-rules", tolerance_rows);
         tell_missing_rows("aggregate-size", size_rows);
         tell_of_site();

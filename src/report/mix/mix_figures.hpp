@@ -27,6 +27,11 @@ public:
         for (const core::Check& check : result.checks) {
             of(check);
         }
+        for (const core::CodeJudgement& judged : result.codes) {
+            for (const core::Check& check : judged.checks) {
+                of(check);
+            }
+        }
         for (const core::Step& step : proportions.worksheet.steps) {
             of(step.value);
             of(step.reason);
