@@ -26,7 +26,7 @@ constexpr Option options[] = {
 
 constexpr std::string_view examples[] = {
     "boardmark compare examples/flowing-wall.yaml",
-    "boardmark compare --methods examples/courtyard-wall.yaml",
+    "boardmark compare --methods examples/breakwater-bench.yaml",
     "boardmark compare --only-different examples/quay-wall.yaml examples/submitted-mix.yaml",
 };
 

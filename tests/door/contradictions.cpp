@@ -27,9 +27,13 @@ std::vector<Contradiction> contradictions() {
         {"more classes than a code has", Field::exposure,
          [](Mix& mix) { mix.requirements.exposure.assign(25, "F2"); }},
         {"an unknown other code", Field::exposure_by_code,
-         [](Mix& mix) { mix.requirements.exposure_by_code = {{"Z 1", {"XC4"}}}; }},
+         [](Mix& mix) {
+             mix.requirements.exposure_by_code = {{"Z 1", {"XC4"}}};
+         }},
         {"an unknown class of another code", Field::exposure_by_code,
-         [](Mix& mix) { mix.requirements.exposure_by_code = {{"EN 206", {"F2"}}}; }},
+         [](Mix& mix) {
+             mix.requirements.exposure_by_code = {{"EN 206", {"F2"}}};
+         }},
         {"two classes where another code has one", Field::exposure_by_code,
          [](Mix& mix) {
              mix.requirements.exposure_by_code = {{"IS 456", {"severe", "extreme"}}};
@@ -70,6 +74,34 @@ std::vector<Contradiction> contradictions() {
              mix.selections.coarse_volume = 0.6;
              mix.selections.fine_share_percent = 40;
          }},
+        {"a method that is none", Field::method,
+         [](Mix& mix) { mix.method = static_cast<core::Method>(9); }},
+        {"a reading of a chart that the method does not have", Field::fresh_density,
+         [](Mix& mix) { mix.selections.fresh_density_kg_m3 = 2400; }},
+        {"another method's share", Field::fine_share_by_mass,
+         [](Mix& mix) { mix.selections.fine_share_by_mass_percent = 30; }},
+        {"a share of volume for a method by mass", Field::fine_share,
+         [](Mix& mix) {
+             mix.method = core::Method::bre;
+             mix.selections.fine_share_percent = 40;
+         }},
+        {"a bulk volume for a method without", Field::coarse_volume,
+         [](Mix& mix) {
+             mix.method = core::Method::is_10262;
+             mix.selections.coarse_volume = 0.6;
+         }},
+        {"a zone that is none", Field::zone,
+         [](Mix& mix) { mix.fine[0].material.edit().aggregate.zone = 5; }},
+        {"a shape that is none", Field::shape,
+         [](Mix& mix) {
+             mix.coarse[0].material.edit().aggregate.shape = static_cast<core::StoneShape>(7);
+         }},
+        {"a surface that is none", Field::surface,
+         [](Mix& mix) {
+             mix.coarse[0].material.edit().aggregate.surface = static_cast<core::Surface>(7);
+         }},
+        {"a site control that is none", Field::site_control,
+         [](Mix& mix) { mix.requirements.site_control = static_cast<core::SiteControl>(7); }},
         {"a reducer without its reduction", Field::water_reduction,
          [](Mix& mix) {
              mix.admixtures = {{core::Material{.name = "plain", .kind = Kind::water_reducer},

@@ -140,6 +140,8 @@ void add_selections(std::vector<NumberField>& fields) {
     add(Field::coarse_adjustment, "adjustment", &core::Selections::coarse_adjustment_percent);
     add(Field::fine_share, "fine share", &core::Selections::fine_share_percent);
     add(Field::coarse_dry, "coarse dry", &core::Selections::coarse_dry_kg_m3);
+    add(Field::fresh_density, "fresh density", &core::Selections::fresh_density_kg_m3);
+    add(Field::fine_share_by_mass, "share by mass", &core::Selections::fine_share_by_mass_percent);
 }
 
 /// Figures that any material may state, at each of them.
@@ -175,6 +177,7 @@ void add_materials(std::vector<NumberField>& fields) {
         add(Field::nominal_max_size, "size", &Figures::nominal_max_size_mm);
         add(Field::dry_rodded_density, "rodded density", &Figures::dry_rodded_density_kg_m3);
         add(Field::fineness_modulus, "modulus", &Figures::fineness_modulus);
+        add(Field::passing_600um, "passing 600 um", &Figures::passing_600um_percent);
     }
 }
 
@@ -184,6 +187,11 @@ void add_single_figures(std::vector<NumberField>& fields) {
     fields.push_back(optional(
         Field::alkali, "alkali",
         [](Mix & mix) -> auto& { return cement_of(mix).binder.alkali_percent; }));
+    fields.push_back(optional(
+        Field::strength_class, "strength class",
+        [](Mix & mix) -> auto& { return cement_of(mix).binder.strength_class; }));
+    fields.push_back(plain(Field::defective, "defective",
+                           [](Mix& mix) -> double& { return mix.requirements.defective_percent; }));
     fields.push_back(optional(
         Field::solids, "solids",
         [](Mix & mix) -> auto& { return reducer_of(mix).admixture.solids_percent; }));

@@ -3,6 +3,7 @@
 #include <boardmark/core/study/method_study.hpp>
 
 #include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 #include "../mix/door/complete_again.hpp"
 
 #include <algorithm>
@@ -43,7 +44,11 @@ ComparedMix column_of(const CompleteMix& mix, const MethodOfStudy& of) {
         column.unresolved = std::move(completed).why();
         return column;
     }
-    return compared(label, AnyCompleteMix{*std::move(completed)}, *of.tables);
+    ComparedMix column = compared(label, AnyCompleteMix{*std::move(completed)}, *of.tables);
+    column.remarks.push_back({asked == Specimen::cube ? "its strengths are of cubes"
+                                                      : "its strengths are of cylinders",
+                              {}});
+    return column;
 }
 
 /// A figure of the columns.
@@ -62,8 +67,6 @@ double mass_of(const Proportions& proportions, Role role) {
 }
 
 constexpr SpreadFigure figures_apart[] = {
-    {"target strength", Measure::strength,
-     [](const Proportions& mix) { return mix.selection.required_average_strength_mpa; }},
     {"w/cm", Measure::w_cm, [](const Proportions& mix) { return mix.totals.w_cm; }},
     {"mixing water", Measure::concentration,
      [](const Proportions& mix) { return mix.totals.water_kg_m3; }},
@@ -78,6 +81,10 @@ constexpr SpreadFigure figures_apart[] = {
 Phrase spread(const SpreadFigure& figure, const std::vector<const ComparedMix*>& made) {
     const auto value = [&](const ComparedMix* column) { return figure.of(*column->proportions); };
     const auto [least, most] = std::ranges::minmax_element(made, {}, value);
+    if (same(value(*least), value(*most))) {
+        return {"{figure}: {least} by each.",
+                {word("figure", figure.name), quantity("least", {value(*least), figure.measure})}};
+    }
     return {"{figure}: from {least} by {by_least} to {most} by {by_most}.",
             {word("figure", figure.name), quantity("least", {value(*least), figure.measure}),
              word("by_least", (*least)->label), quantity("most", {value(*most), figure.measure}),
@@ -108,12 +115,13 @@ std::vector<Phrase> spread_of_methods(const std::vector<ComparedMix>& columns) {
             told.push_back(spread(figure, made));
         }
     }
-    told.push_back({"Why they differ: each method has its own margin above the strength and its own "
-                    "table of water; ACI 211.1 then takes the stone by its dry-rodded volume, IS "
-                    "10262 by a share of the aggregate volume, BRE all aggregate by a fresh density "
-                    "that is read from its chart. IS 10262 and BRE design for cubes, ACI 211.1 for "
-                    "cylinders: their strengths are not compared. Only a trial batch decides.",
-                    {}});
+    told.push_back(
+        {"Why they differ: each method has its own margin above the strength and its own "
+         "table of water; ACI 211.1 then takes the stone by its dry-rodded volume, IS "
+         "10262 by a share of the aggregate volume, BRE all aggregate by a fresh density "
+         "that is read from its chart. IS 10262 and BRE design for cubes, ACI 211.1 for "
+         "cylinders: their strengths are not compared. Only a trial batch decides.",
+         {}});
     return told;
 }
 
