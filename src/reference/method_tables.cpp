@@ -78,6 +78,8 @@ core::MethodTables method_tables(UnitSystem system) {
     return {
         .name = std::string{practice.source.work},
         .procedure = std::string{note(practice.rows.front(), "procedure")},
+        .finds = std::string{note(practice.rows.front(), "finds")},
+        .strength_of = std::string{note(practice.rows.front(), "strength_of")},
         .absolute_volume = source_of(practice.source),
         .water_plain = slump_bands("non-air-entrained", system),
         .water_air_entrained = slump_bands("air-entrained", system),

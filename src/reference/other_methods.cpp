@@ -113,6 +113,15 @@ core::BritishTables british_tables(UnitSystem system) {
 
 } // namespace
 
+namespace {
+
+void describe(const EmbeddedRow& first, core::MethodTables& tables) {
+    tables.finds = note(first, "finds");
+    tables.strength_of = note(first, "strength_of");
+}
+
+} // namespace
+
 void choose_method(core::Method method, UnitSystem system, core::MethodTables& tables) {
     switch (method) {
     case core::Method::aci_211_1:
@@ -123,12 +132,14 @@ void choose_method(core::Method method, UnitSystem system, core::MethodTables& t
         tables.name = "IS 10262:" + edition;
         tables.procedure = "share of coarse aggregate";
         tables.indian = indian_tables(edition, system);
+        describe(table("is10262-figures").rows.front(), tables);
         return;
     }
     case core::Method::bre:
         tables.name = std::string{table("bre-figures").source.work};
         tables.procedure = "free water and fresh density";
         tables.british = british_tables(system);
+        describe(table("bre-figures").rows.front(), tables);
         return;
     }
 }

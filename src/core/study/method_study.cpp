@@ -45,9 +45,9 @@ ComparedMix column_of(const CompleteMix& mix, const MethodOfStudy& of) {
         return column;
     }
     ComparedMix column = compared(label, AnyCompleteMix{*std::move(completed)}, *of.tables);
-    column.remarks.push_back({asked == Specimen::cube ? "its strengths are of cubes"
-                                                      : "its strengths are of cylinders",
-                              {}});
+    column.remarks.push_back({"it finds {finds}; its strengths are of {specimen}",
+                              {word("finds", of.tables->method.finds),
+                               word("specimen", of.tables->method.strength_of)}});
     return column;
 }
 
@@ -116,11 +116,9 @@ std::vector<Phrase> spread_of_methods(const std::vector<ComparedMix>& columns) {
         }
     }
     told.push_back(
-        {"Why they differ: each method has its own margin above the strength and its own "
-         "table of water; ACI 211.1 then takes the stone by its dry-rodded volume, IS "
-         "10262 by a share of the aggregate volume, BRE all aggregate by a fresh density "
-         "that is read from its chart. IS 10262 and BRE design for cubes, ACI 211.1 for "
-         "cylinders: their strengths are not compared. Only a trial batch decides.",
+        {"Each method has its own margin above the strength and its own table of water, and "
+         "finds the aggregate in its own way. Strengths of cubes and of cylinders are not "
+         "compared. Only a trial batch decides.",
          {}});
     return told;
 }

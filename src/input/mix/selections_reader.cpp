@@ -17,14 +17,13 @@ void refuse_pair(const MixContext& context, const std::string& first, const std:
 struct SelectionOfMethod {
     const char* key;
     core::Method method;
-    const char* name;
 };
 
 constexpr SelectionOfMethod of_methods[] = {
-    {"coarse_volume", core::Method::aci_211_1, "ACI 211.1"},
-    {"coarse_adjustment", core::Method::aci_211_1, "ACI 211.1"},
-    {"fresh_density", core::Method::bre, "BRE"},
-    {"fine_share_by_mass", core::Method::bre, "BRE"},
+    {"coarse_volume", core::Method::aci_211_1},
+    {"coarse_adjustment", core::Method::aci_211_1},
+    {"fresh_density", core::Method::bre},
+    {"fine_share_by_mass", core::Method::bre},
 };
 
 void refuse_other_methods(const MixContext& context) {
@@ -33,14 +32,15 @@ void refuse_other_methods(const MixContext& context) {
         const Reading* stated = context.document.find({"selections", selection.key});
         if (stated && method != selection.method) {
             context.refuse(*stated->key,
-                           std::string{"selections."} + selection.key + ": a figure of " +
-                               selection.name + ", not of this file's method",
-                           std::string{"delete it, or write 'method: "} + selection.name + "'");
+                           std::string{"selections."} + selection.key +
+                               " is a figure of another method than this file's",
+                           "delete it, or name its method under 'method'");
         }
     }
     const Reading* by_volume = context.document.find({"selections", "fine_share"});
     if (by_volume && method == core::Method::bre) {
-        context.refuse(*by_volume->key, "selections.fine_share: BRE shares the aggregate by mass",
+        context.refuse(*by_volume->key,
+                       "selections.fine_share: this file's method shares the aggregate by mass",
                        "write 'fine_share_by_mass', the reading of its chart");
     }
 }

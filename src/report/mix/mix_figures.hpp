@@ -58,6 +58,7 @@ private:
     void of(const core::Selection& selection) {
         of(selection.specified_strength_mpa);
         of(selection.required_average_strength_mpa);
+        of(selection.margin_mpa);
         of(selection.slump_mm);
         of(selection.slump_before_reducer_mm);
         of(selection.nominal_max_size_mm);

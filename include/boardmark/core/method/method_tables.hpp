@@ -48,6 +48,8 @@ struct SlumpRecommendation {
 struct MethodTables {
     std::string name;                           ///< with its edition: "ACI 211.1-91"
     std::string procedure;                      ///< "absolute volume"
+    std::string finds;                          ///< how: "the stone by its dry-rodded volume"
+    std::string strength_of;                    ///< "cubes" or "cylinders"
     Source absolute_volume;                     ///< what is left of the volume is fine aggregate
     std::vector<SlumpBand> water_plain;         ///< increasing bands
     std::vector<SlumpBand> water_air_entrained; ///< increasing bands

@@ -49,23 +49,18 @@ void find_method_faults(Method method, const Selections& given, const FaultList&
         list.unknown(Field::method, std::to_string(static_cast<int>(method)));
         return;
     }
-    const auto belongs = [&](bool stated, Field field, const std::string& to) {
+    const auto refuse = [&](bool stated, Field field) {
         if (stated) {
-            list.impossible(field,
-                            "is a figure of " + to + ", not of the method that is asked for");
+            list.impossible(field, "is a figure of another method than the one asked for");
         }
     };
-    if (method != Method::bre) {
-        belongs(given.fresh_density_kg_m3.has_value(), Field::fresh_density, "BRE");
-        belongs(given.fine_share_by_mass_percent.has_value(), Field::fine_share_by_mass, "BRE");
-    } else {
-        belongs(given.fine_share_percent.has_value(), Field::fine_share,
-                "methods that share out the volume");
-    }
-    if (method != Method::aci_211_1) {
-        belongs(given.coarse_volume.has_value(), Field::coarse_volume, "ACI 211.1");
-        belongs(given.coarse_adjustment_percent.has_value(), Field::coarse_adjustment, "ACI 211.1");
-    }
+    const bool by_mass = method == Method::bre;
+    const bool by_bulk_volume = method == Method::aci_211_1;
+    refuse(!by_mass && given.fresh_density_kg_m3, Field::fresh_density);
+    refuse(!by_mass && given.fine_share_by_mass_percent, Field::fine_share_by_mass);
+    refuse(by_mass && given.fine_share_percent, Field::fine_share);
+    refuse(!by_bulk_volume && given.coarse_volume, Field::coarse_volume);
+    refuse(!by_bulk_volume && given.coarse_adjustment_percent, Field::coarse_adjustment);
 }
 
 void find_supply_faults(const std::optional<Supply>& supply, const FaultList& list) {
