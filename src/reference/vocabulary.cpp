@@ -9,7 +9,25 @@
 #include "printed_code.hpp"
 #include "strength_tables.hpp"
 
+#include <map>
+#include <mutex>
+
 namespace boardmark::reference {
+
+namespace {
+
+/// The tables of a code, made once: a reader asks for them at every file.
+const core::CodeTables& kept_code(const std::string& name) {
+    static std::mutex making;
+    static std::map<std::string, core::CodeTables> made;
+    const std::lock_guard alone{making};
+    const auto found = made.find(name);
+    return found != made.end()
+               ? found->second
+               : made.emplace(name, code_named(name, core::UnitSystem::si)).first->second;
+}
+
+} // namespace
 
 core::Vocabulary vocabulary() {
     constexpr double percent = 100;
@@ -25,7 +43,7 @@ core::Vocabulary vocabulary() {
         .code = first_code(system),
         .flow_classes = flow_classes(),
         .tables = tables};
-    words.code_named = [](const std::string& name) { return code_named(name, system); };
+    words.code_named = kept_code;
     words.strength_names = strength_names();
     words.code_of_print = code_of_print;
     for (const core::AlkaliLevel& level : alkali_rules(system).levels) {

@@ -2,11 +2,11 @@
 
 namespace boardmark::core {
 
-CodeTables Vocabulary::code_of(const std::string& name) const {
+const CodeTables& Vocabulary::code_of(const std::string& name) const {
     return name.empty() || name == code.name || !code_named ? code : code_named(name);
 }
 
-CodeTables Vocabulary::code_of(const Requirements& requirements) const {
+const CodeTables& Vocabulary::code_of(const Requirements& requirements) const {
     return requirements.code_file ? *requirements.code_file : code_of(requirements.code);
 }
 

@@ -203,7 +203,7 @@ core::Requirements read_requirements(const MixContext& context) {
     requirements.strength_age_d = context.document.number(requirement("strength_age")).value_or(28);
     requirements.reinforced = context.document.flag(requirement("reinforced"), true);
     read_code(context, requirements);
-    const core::CodeTables code = context.options.vocabulary.code_of(requirements);
+    const core::CodeTables& code = context.options.vocabulary.code_of(requirements);
     const auto& codes = context.options.vocabulary.codes;
     const bool code_is_lost = !requirements.code.empty() && !requirements.code_file &&
                               std::ranges::count(codes, requirements.code) == 0; // told already

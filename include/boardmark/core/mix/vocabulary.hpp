@@ -36,16 +36,17 @@ struct Vocabulary {
     FlowClasses flow_classes = {};               ///< against which a wall's class of flow is held
     std::function<Tables(UnitSystem)> tables = {}; ///< that judge results
     std::vector<std::string> alkali_levels = {};   ///< of prevention
-    std::function<CodeTables(const std::string&)> code_named = {}; ///< one of `codes`, in SI
+    /// One of `codes`, in SI; it outlives the vocabulary.
+    std::function<const CodeTables&(const std::string&)> code_named = {};
     std::vector<StrengthName> strength_names = {}; ///< that `requirements.strength` may be
     /// The tables of a code that a user's file prints, which the reader has found sound.
     std::function<CodeTables(const PrintedCode&, UnitSystem)> code_of_print = {};
 
     /// The code of a name among `codes`, `code` for an empty one.
-    CodeTables code_of(const std::string& name) const;
+    const CodeTables& code_of(const std::string& name) const;
 
     /// The code whose limits apply: the one named, or the user's own file.
-    CodeTables code_of(const Requirements& requirements) const;
+    const CodeTables& code_of(const Requirements& requirements) const;
 };
 
 } // namespace boardmark::core

@@ -41,7 +41,7 @@ void find_word_faults(const Requirements& asked, const Vocabulary& words, const 
     if (!known) {
         list.unknown(Field::code, asked.code);
     }
-    const CodeTables code = words.code_of(asked);
+    const CodeTables& code = words.code_of(asked);
     find_class_faults(asked.exposure, code, Field::exposure, list);
     for (const ClassesByCode& other : asked.exposure_by_code) {
         if (!other.code_file && std::ranges::count(words.codes, other.code) == 0) {
