@@ -136,7 +136,8 @@ TEST_CASE("EN 206: water over cement and k times the addition that may count") {
           .water_kg = 152,
           .cement_kg = 300,
           .ash_kg = 120,
-          .cement_standard = composite},
+          .cement_standard = composite,
+          .cement_kind = "portland-limestone cement"},
          0.4606, Verdict::fails},
         // beside CEM III nothing counts: 150 / 300
         {{.exposure = "XS3",
