@@ -140,8 +140,8 @@ TEST_CASE("what stands under a key has the shape that the key asks for") {
     const auto [text, fault] = GENERATE(table<std::string, std::string>({
         {"requirements: 5\n", "1:15 requirements: expected keys and values, found a single value"},
         {"materials: []\n", "1:12 materials: expected keys and values, found a list"},
-        {"requirements: {exposure: F2}\n",
-         "1:26 requirements.exposure: expected a list, found a single value"},
+        {"requirements: {exposure: {F2: 1}}\n",
+         "1:26 requirements.exposure: expected a list, found a mapping"},
         {"mixture: {fine: sand}\n",
          "1:17 mixture.fine: expected pairs of values, found a single value"},
         {"mixture: {fine: [sand]}\n", "1:17 mixture.fine: expected pairs of values, found a list"},

@@ -37,7 +37,8 @@ TEST_CASE("what may be written under a key, with the range in the unit of its ex
         {"requirements.reinforced", "yes or no"},
         {"requirements.finish", "one of: board-marked, board-formed"},
         {"requirements.air", "a percentage (%), 0 % to 20 %; or: exposure, none"},
-        {"requirements.exposure", "a list in brackets, each words of your own or of the trade"},
+        {"requirements.exposure",
+         "a list in brackets, or one alone, each words of your own or of the trade"},
         {"requirements.section", "keys of its own"},
         {"requirements.strength_curve",
          "pairs in braces: a number without a unit, 0.15 to 1.5; to each a stress (psi, MPa), 290 "

@@ -173,8 +173,8 @@ TEST_CASE("a class of strength is told in its own words") {
     INFO(written);
     const auto faults = faults_in(changed(sound_mix, "4500 psi", written));
     REQUIRE(faults.size() == 1);
-    CHECK((faults[0] == "5:13 requirements.strength: 'C35/44' is not a strength class known here") ==
-          told);
+    CHECK((faults[0] ==
+           "5:13 requirements.strength: 'C35/44' is not a strength class known here") == told);
 }
 
 TEST_CASE("a required key that is missing is told at its section") {
