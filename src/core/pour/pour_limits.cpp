@@ -1,25 +1,10 @@
-#include "../checks/trial_checks.hpp"
+#include "../paper/fresh_windows.hpp"
 #include "pour_case.hpp"
 
 #include <algorithm>
 
 namespace boardmark::core {
 namespace {
-
-TestWindow slump_of_day(const PourCase& pour) {
-    const Requirements& asked = pour.asked;
-    if (asked.slump_window) {
-        return {asked.slump_window->low_mm, asked.slump_mm, asked.slump_window->high_mm};
-    }
-    const double within_mm = slump_tolerance(asked.slump_mm, pour.tables).within_mm.value;
-    return {std::max(0.0, asked.slump_mm - within_mm), asked.slump_mm, asked.slump_mm + within_mm};
-}
-
-TestWindow air_of_day(const PourCase& pour) {
-    const double air_percent = pour.plan.proportions.selection.air_at_placing_percent;
-    const double within_percent = pour.tables.code.air.tolerance_percent;
-    return {std::max(0.0, air_percent - within_percent), air_percent, air_percent + within_percent};
-}
 
 bool presses_by_formula(const PouredPart& part) {
     const PressureGovernor governor = governing_pressure(*part.forces).governed_by;
@@ -47,8 +32,8 @@ TestWindow temperature_of_day(const PourCase& pour) {
 
 PourLimits pour_limits(const PourCase& pour) {
     const PlacingTables& placing = pour.tables.placing;
-    return {.slump_mm = slump_of_day(pour),
-            .air_percent = air_of_day(pour),
+    return {.slump_mm = slump_window_of(pour.asked, pour.tables),
+            .air_percent = air_window_of(pour.plan.proportions.selection, pour.tables),
             .concrete_c = temperature_of_day(pour),
             .w_cm = pour.plan.proportions.selection.w_cm_by_exposure,
             .discharge_h = placing.lifts.discharge_h,

@@ -53,6 +53,9 @@ enum class Field {
     humidity,
     haul,
     soil_sulfate,
+    papers,
+    schedule,
+    delivery,
 
     // of the selections
     selected_w_cm,

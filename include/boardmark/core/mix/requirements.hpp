@@ -5,11 +5,14 @@
 #include <boardmark/core/placing/placing.hpp>
 #include <boardmark/core/strength/strength_line.hpp>
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace boardmark::core {
+
+struct JobPapers;
 
 /// Test records of a concrete of the same class, from which the standard deviation was computed.
 struct StrengthRecords {
@@ -95,6 +98,7 @@ struct Requirements {
     PlacingConditions placing = {};
     std::string alkali_level = {};       ///< of prevention, "V" to "ZZ"; empty: not stated
     std::vector<Phrase> improbable = {}; ///< figures of the file that are possible, hardly true
+    std::shared_ptr<const JobPapers> papers = {}; ///< of the job; none where the file has no word
 };
 
 } // namespace boardmark::core
