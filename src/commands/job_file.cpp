@@ -98,12 +98,13 @@ std::string JobFile::title() const {
     return planned ? planned->record.wall.title : std::get<WorkedMix>(opened).title;
 }
 
-report::PaperHeading JobFile::heading(const std::vector<core::Check>& checks) const {
+report::PaperHeading JobFile::heading(const std::vector<core::Check>& mix_checks,
+                                      const std::vector<core::Check>& checks) const {
     const PlannedWall* planned = wall();
     return {.title = title(),
             .mix_file = planned ? planned->record.mix_file : "",
             .date = date,
-            .mix_checks = mix_checks(),
+            .mix_checks = mix_checks,
             .checks = checks,
             .plan = planned ? &planned->plan : nullptr,
             .inputs = origin().files_read.inputs};

@@ -37,7 +37,8 @@ struct JobFile {
     std::string title() const;
 
     /// What a paper made of it stands on; the checks must outlive it.
-    report::PaperHeading heading(const std::vector<core::Check>& checks) const;
+    report::PaperHeading heading(const std::vector<core::Check>& mix_checks,
+                                 const std::vector<core::Check>& checks) const;
 };
 
 /// Opens the file of the arguments, whichever of the two it is. Throws Failure where it is wrong;

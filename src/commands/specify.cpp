@@ -5,6 +5,10 @@
 #include "command.hpp"
 #include "job_file.hpp"
 
+#include <algorithm>
+#include <iterator>
+#include <vector>
+
 namespace boardmark::commands {
 namespace {
 
@@ -21,14 +25,28 @@ constexpr std::string_view examples[] = {
     "boardmark specify --tests --format html examples/terrace-walls.yaml",
 };
 
-/// Writes a paper with the checks of the job and its own, and gives the code to end with.
+/// What fails of some checks: nothing goes out over it, whatever paper it is.
+std::vector<core::Check> failing(const std::vector<core::Check>& checks) {
+    std::vector<core::Check> found;
+    std::copy_if(checks.begin(), checks.end(), std::back_inserter(found),
+                 [](const core::Check& check) { return check.verdict == core::Verdict::fails; });
+    return found;
+}
+
+/// Writes a paper with the checks of the job and gives the code to end with.
 template <class Result, class Paper>
-ExitCode delivered(const JobFile& job, const Paper& paper, const std::vector<core::Check>& own,
-                   const Arguments& arguments) {
-    std::vector<core::Check> checks = job.wall_checks();
-    checks.insert(checks.end(), own.begin(), own.end());
-    deliver(Result{job.heading(checks), paper}, arguments, job.origin());
-    return core::any_fails(job.mix_checks()) ? ExitCode::requirement_not_met : verdict(checks);
+ExitCode delivered(const JobFile& job, const Paper& paper, const std::vector<core::Check>& mix,
+                   const std::vector<core::Check>& checks, const Arguments& arguments) {
+    deliver(Result{job.heading(mix, checks), paper}, arguments, job.origin());
+    return core::any_fails(mix) ? ExitCode::requirement_not_met : verdict(checks);
+}
+
+/// The same of a paper of one subject, with its own checks and what fails of the others.
+template <class Result, class Paper>
+ExitCode delivered_alone(const JobFile& job, const Paper& paper, const Arguments& arguments) {
+    std::vector<core::Check> checks = failing(job.wall_checks());
+    checks.insert(checks.end(), paper.checks.begin(), paper.checks.end());
+    return delivered<Result>(job, paper, failing(job.mix_checks()), checks, arguments);
 }
 
 ExitCode run(const Arguments& arguments) {
@@ -45,14 +63,15 @@ ExitCode run(const Arguments& arguments) {
     const JobFile& job = std::get<JobFile>(opened);
     if (submittals) {
         const core::SubmittalList list = core::submittal_list_of(job.paper_case());
-        return delivered<report::SubmittalListResult>(job, list, list.checks, arguments);
+        return delivered_alone<report::SubmittalListResult>(job, list, arguments);
     }
     if (tests) {
         const core::TestingPlan plan = core::testing_plan_of(job.paper_case());
-        return delivered<report::TestingPlanResult>(job, plan, plan.checks, arguments);
+        return delivered_alone<report::TestingPlanResult>(job, plan, arguments);
     }
     const core::Specification specification = core::specification_of(job.paper_case());
-    return delivered<report::SpecificationResult>(job, specification, {}, arguments);
+    return delivered<report::SpecificationResult>(job, specification, job.mix_checks(),
+                                                  job.wall_checks(), arguments);
 }
 
 } // namespace

@@ -25,6 +25,7 @@ def missing_figures(text, told):
     known = [factor * number for number in numbers_of(told)
              for factor in (1, 1000, 1 / 1000, 24, 1 / 24, 60, 1 / 60, 100)]
     plain = re.sub(r"\d+ hold \(--all", "", text.partition("\nWritten by ")[0])
+    plain = re.sub(r"^  \d+\. ", "", plain, flags=re.M) # numbers of a list
     for found in sorted(set(re.findall(r"\d+(?:\.\d+)?", plain))):
         step = 10.0 ** -len(found.partition(".")[2])
         if not any(abs(number - float(found)) <= 0.5001 * step for number in known):

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
+#include <cstddef>
+#include <utility>
 #include <vector>
 
 namespace boardmark::core {
@@ -117,6 +119,40 @@ double job_fails_probability(const StrengthSpread& spread, const JobRule& rule, 
         last = after_one_more(last, grid);
     }
     return std::clamp(1 - sum_of(last), 0.0, 1.0);
+}
+
+double identity_fails_probability(const StrengthSpread& spread, const IdentityRule& rule,
+                                  int tests) {
+    assert(tests >= 1 && spread.deviation_mpa > 0);
+    constexpr double width = 0.01;
+    constexpr double beyond_all = 7;
+    const double least = (rule.single_least_mpa - spread.mean_mpa) / spread.deviation_mpa;
+    const double mean = (rule.mean_least_mpa - spread.mean_mpa) / spread.deviation_mpa;
+    const auto cells =
+        static_cast<std::size_t>(std::ceil(std::max(1.0, beyond_all - least) / width));
+    std::vector<double> one(cells);
+    for (std::size_t i = 0; i < cells; ++i) {
+        const double low = least + width * static_cast<double>(i);
+        one[i] = normal_below(low + width) - normal_below(low);
+    }
+    std::vector<double> sums = one; // of tests so far, each cell's middle added up
+    for (int test = 2; test <= tests; ++test) {
+        std::vector<double> more(sums.size() + cells - 1);
+        for (std::size_t i = 0; i < sums.size(); ++i) {
+            for (std::size_t j = 0; j < cells; ++j) {
+                more[i + j] += sums[i] * one[j];
+            }
+        }
+        sums = std::move(more);
+    }
+    const double count = tests;
+    const double first_middle = count * (least + width / 2);
+    double passes = 0;
+    for (std::size_t i = 0; i < sums.size(); ++i) {
+        const double middle = first_middle + width * static_cast<double>(i);
+        passes += sums[i] * std::clamp((middle + width / 2 - count * mean) / width, 0.0, 1.0);
+    }
+    return std::clamp(1 - passes, 0.0, 1.0);
 }
 
 } // namespace boardmark::core

@@ -23,6 +23,9 @@ void review_materials(const ReviewCase& review, std::vector<Check>& checks);
 /// Its papers and their ages.
 void review_papers(const ReviewCase& review, std::vector<Check>& checks);
 
+/// Whether a demand is open for a figure that the supplier has to state.
+bool needs_a_figure(const Check& check);
+
 /// Figures that the demands need and the submittal does not state.
 void review_figures(const std::vector<Check>& demands, std::vector<Check>& checks);
 

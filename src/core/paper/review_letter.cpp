@@ -40,8 +40,8 @@ std::vector<Phrase> review_letter(const SubmittalReview& review, const PaperCase
                           "as specified.",
                           {}});
     }
-    letter.push_back({"What the papers say was compared with the figures of the file by nobody "
-                      "here: dates and figures were checked, the papers themselves must be read.",
+    letter.push_back({"Dates and figures of the file were checked; somebody must read the papers "
+                      "themselves and compare them with it.",
                       {}});
     return letter;
 }

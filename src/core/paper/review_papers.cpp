@@ -56,7 +56,7 @@ Check judged_paper(const ReviewCase& review, const HeldPaper& held) {
     }
     arguments.push_back(word("day", date_text(*day)));
     if (*held.dated > *day) {
-        check.message.text = of + "{paper} is dated {dated}, after {day}: correct the date";
+        check.message.text = of + "{paper} of {dated}: dated after {day}; correct the date";
         return check;
     }
     if (!rule) {
@@ -68,8 +68,8 @@ Check judged_paper(const ReviewCase& review, const HeldPaper& held) {
     arguments.push_back(word("age", told_age(rule->age)));
     arguments.push_back(word("last", date_text(last)));
     if (last < *day) {
-        check.message.text = of + "{paper} of {dated} is too old on {day}, {age} is asked: hand in "
-                                  "a new one";
+        check.message.text = of + "{paper} of {dated}: too old on {day}, {age} is asked; hand in a "
+                                  "new one";
         return check;
     }
     check.verdict = is_trusted(*rule) ? Verdict::holds : Verdict::watch;
@@ -119,14 +119,14 @@ void review_strength_papers(const ReviewCase& review, std::vector<Check>& checks
     std::vector<Check> dated;
     if (review.papers.trial_batches || trials) {
         dated.push_back(judged_paper(review, {check_ids::paper_trial_batches, Paper::trial_batches,
-                                              "", "date of the trial batches",
+                                              "", "trial batches",
                                               "papers.trial_batches",
                                               review.papers.trial_batches}));
     }
     if (review.papers.records || own.records) {
         dated.push_back(judged_paper(review,
                                      {check_ids::paper_records, Paper::records, "",
-                                      "date of the strength record", "papers.records",
+                                      "strength record", "papers.records",
                                       review.papers.records}));
     }
     const bool backed =

@@ -133,7 +133,8 @@ void review_size(const ReviewCase& review, std::vector<Check>& checks) {
     checks.push_back(std::move(check));
 }
 
-/// Demands that the supplier's own figures settle.
+} // namespace
+
 bool needs_a_figure(const Check& check) {
     constexpr std::string_view ids[] = {
         "chloride.exposure", "chloride.sulfate", "cement.sulfate", "volume.closes",
@@ -142,8 +143,6 @@ bool needs_a_figure(const Check& check) {
            (std::ranges::count(ids, std::string_view{check.id}) > 0 ||
             check.id.starts_with("scm."));
 }
-
-} // namespace
 
 void review_purpose(const ReviewCase& review, std::vector<Check>& checks) {
     review_code(review, checks);

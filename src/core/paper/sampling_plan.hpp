@@ -15,6 +15,9 @@ struct SampledWork {
 /// Tests by the code's rates, the largest number first of all.
 SamplingPlan sampled(const SampledWork& work, const PaperRules& rules);
 
+/// Tests of a certified producer in initial production, where identity is judged.
+SamplingPlan sampled_by_producer(const SampledWork& work, const PaperRules& rules);
+
 /// The plan of a job; of a mix alone the rates only.
 SamplingPlan sampling_plan_of(const PaperCase& papers);
 

@@ -229,7 +229,7 @@ std::optional<Check> mockup_in_time(const PaperCase& papers) {
 
 SubmittalList submittal_list_of(const PaperCase& papers) {
     Submittals list{papers};
-    list.add_with_mix("Mix with its amounts for 1 volume, aggregates saturated surface-dry",
+    list.add_with_mix("Mix: amounts of 1 yd3 or 1 m3 of concrete, aggregates saturated surface-dry",
                       {"proportions: volume, water, each material, air",
                        "requirements: code, exposure, strength, slump"});
     add_materials(papers, list);

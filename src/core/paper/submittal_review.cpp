@@ -26,6 +26,9 @@ bool is_of_the_supplier(const Check& check, const PaperCase& designer) {
     if (check.is(check_ids::aggregate_reactivity)) {
         return false; // its paper is looked at by itself
     }
+    if (check.is(check_ids::alkali_loading) && designer.asked.alkali_level.empty()) {
+        return false; // the designer has not stated a level
+    }
     const bool designers_own = check.id.starts_with("exposure.") ||
                                check.id.starts_with("temperature.") || check.id == "evaporation";
     if (designers_own) {
@@ -41,7 +44,7 @@ void sort_out(SubmittalReview& review) {
     for (const Check& check : review.checks) {
         if (check.verdict == Verdict::fails) {
             review.faults.push_back(check.message);
-        } else if (check.verdict != Verdict::holds) {
+        } else if (check.verdict != Verdict::holds && !needs_a_figure(check)) {
             review.remarks.push_back(check.message);
         }
     }

@@ -3,6 +3,7 @@
 
 #include "../code/required_strength.hpp"
 #include "acceptance_luck.hpp"
+#include "acceptance_rules.hpp"
 #include "clause_words.hpp"
 #include "fresh_windows.hpp"
 #include "sampling_plan.hpp"
@@ -17,13 +18,9 @@ constexpr double hours_of_day = 24;
 /// Weak concretes whose passing is told, as parts of the specified strength. Chosen, no limit.
 constexpr double weak_parts[] = {1.0, 0.96, 0.92};
 
-JobRule acceptance_of(const PaperCase& papers) {
-    const AciAcceptance& rules = papers.tables.strength.aci;
-    const double strength_mpa = papers.asked.strength_mpa;
-    return {.single_least_mpa = strength_mpa <= rules.step_mpa * (1 + 1e-9)
-                                    ? strength_mpa - rules.single_test_allowance_mpa
-                                    : rules.single_test_fraction * strength_mpa,
-            .average_least_mpa = strength_mpa};
+/// Tests that identity is judged by, at most.
+int judged_together(const PaperCase& papers, int tests) {
+    return std::min(tests, papers.tables.strength.en.identity_most_tests);
 }
 
 SpecimenPlan specimens_of(const PaperCase& papers) {
@@ -77,14 +74,24 @@ std::vector<PourTest> fresh_tests(const PaperCase& papers) {
     return tests;
 }
 
-LuckOfTests luck_of(std::string concrete, bool sound, const StrengthSpread& spread,
-                    const JobRule& rule, int tests) {
+LuckOfTests luck_of(const PaperCase& papers, std::string concrete, bool sound,
+                    const StrengthSpread& spread, int tests) {
+    const JobRule rule{.single_least_mpa = single_test_least_mpa(papers),
+                       .average_least_mpa = papers.asked.strength_mpa};
+    const bool identity = accepted_by(papers) == AcceptedBy::identity;
+    const int judged = judged_together(papers, tests);
     return {.concrete = std::move(concrete),
             .mean_mpa = spread.mean_mpa,
             .sound = sound,
             .low_test = low_test_probability(spread, rule),
             .low_average = low_average_probability(spread, rule),
-            .job_fails = job_fails_probability(spread, rule, tests)};
+            .job_fails = identity ? identity_fails_probability(
+                                        spread,
+                                        {.single_least_mpa = rule.single_least_mpa,
+                                         .mean_least_mpa = papers.asked.strength_mpa +
+                                                           identity_margin_mpa(papers, judged)},
+                                        judged)
+                                  : job_fails_probability(spread, rule, tests)};
 }
 
 void add_luck(const PaperCase& papers, TestingPlan& plan) {
@@ -95,6 +102,14 @@ void add_luck(const PaperCase& papers, TestingPlan& plan) {
                 .measure = Measure::strength,
                 .requirement = "scatter of the tests",
                 .source = rules.with_records};
+    if (accepted_by(papers) == AcceptedBy::not_known) {
+        check.verdict = Verdict::not_checked;
+        check.message = {"what luck does to the tests is not known: no rules of acceptance are known "
+                         "here for the code; state 'requirements.code'",
+                         {}};
+        plan.checks.push_back(check);
+        return;
+    }
     const bool enough = records && !rules.factors.empty() &&
                         records->tests >= rules.factors.front().tests;
     if (!enough || records->standard_deviation_mpa <= 0) {
@@ -119,13 +134,12 @@ void add_luck(const PaperCase& papers, TestingPlan& plan) {
                       quantity("factor", {factor, Measure::ratio}),
                       as_count("tests", records->tests)}};
     plan.checks.push_back(check);
-    const JobRule rule = acceptance_of(papers);
     const int tests =
         plan.sampling.tests.value_or(static_cast<int>(papers.rules("least_tests").value));
     const auto add = [&](std::string concrete, bool sound, double mean_mpa) {
-        plan.luck.push_back(luck_of(std::move(concrete), sound,
+        plan.luck.push_back(luck_of(papers, std::move(concrete), sound,
                                     {.mean_mpa = mean_mpa, .deviation_mpa = *plan.deviation_mpa},
-                                    rule, tests));
+                                    tests));
     };
     const auto expected = expected_strength(papers.asked, papers.mix, papers.tables);
     if (expected) {
@@ -205,6 +219,10 @@ std::vector<Phrase> notes_of(const PaperCase& papers, const SamplingPlan& plan) 
                          "building official accepts other evidence; for a wall that shows, test",
                          {quantity("least", {papers.rules("waiver_below").value,
                                              Measure::volume})}});
+    }
+    if (accepted_by(papers) == AcceptedBy::not_known) {
+        notes.push_back({"These are the rates of {source}: the code of the job has its own",
+                         {word("source", plan.source.citation)}});
     }
     if (!papers.wall) {
         notes.push_back({"How many tests that makes, a wall file tells: it has volume, faces and "

@@ -1,6 +1,7 @@
 #include "../brief/sections.hpp"
 #include "../checks/trial_checks.hpp"
 #include "../mix/high_range_reducer.hpp"
+#include "acceptance_rules.hpp"
 #include "clause_list.hpp"
 #include "clause_words.hpp"
 #include "fresh_windows.hpp"
@@ -303,18 +304,42 @@ ClauseGroup clauses_of_repair(const PaperCase& papers) {
     return list.group();
 }
 
+namespace {
+
+void require_acceptance(const PaperCase& papers, ClauseList& list) {
+    const AcceptedBy by = accepted_by(papers);
+    const Argument strength = as_strength("strength", papers.asked.strength_mpa);
+    const Argument single = as_strength("single", single_test_least_mpa(papers));
+    if (by == AcceptedBy::averages) {
+        const AciAcceptance& rules = papers.tables.strength.aci;
+        list.require({"Strength: every average of {count} consecutive tests is at least {strength}, "
+                      "and no test is below {single}",
+                      {as_count("count", rules.averaged_tests), strength, single}},
+                     {{"rules of acceptance", {}}, rules.source});
+    } else if (by == AcceptedBy::identity) {
+        const EnConformity& rules = papers.tables.strength.en;
+        list.require({"Strength, identity of a delivery: the mean of 2 to {few} tests is at least "
+                      "{few_margin} above {strength}, of up to {most} at least {more_margin}, and no "
+                      "test is below {single}",
+                      {as_count("few", rules.identity_few_tests),
+                       as_strength("few_margin", rules.identity_few_margin_mpa), strength,
+                       as_count("most", rules.identity_most_tests),
+                       as_strength("more_margin", rules.identity_more_margin_mpa), single}},
+                     {{"rules of acceptance", {}}, rules.source});
+    } else {
+        list.choose("", {"Strength {strength}: accepted by {choice}", {strength}},
+                    {"requirements.code",
+                     {"the rules of the code, named with its edition"},
+                     {"the rules of that code are not known here: take them from it", {}}},
+                    trade_reason("who judges results without a rule quarrels"));
+    }
+}
+
+} // namespace
+
 ClauseGroup clauses_of_acceptance(const PaperCase& papers) {
     ClauseList list{work, "acceptance"};
-    const AciAcceptance& rules = papers.tables.strength.aci;
-    const double strength_mpa = papers.asked.strength_mpa;
-    const double single_mpa = strength_mpa <= rules.step_mpa * (1 + 1e-9)
-                                  ? strength_mpa - rules.single_test_allowance_mpa
-                                  : rules.single_test_fraction * strength_mpa;
-    list.require({"Strength: every average of {count} consecutive tests is at least {strength}, and "
-                  "no test is below {single}",
-                  {as_count("count", rules.averaged_tests), as_strength("strength", strength_mpa),
-                   as_strength("single", single_mpa)}},
-                 {{"rules of acceptance", {}}, rules.source});
+    require_acceptance(papers, list);
     list.require({"A result below that is told to designer, contractor and supplier the same day; "
                   "nothing is cored, loaded or covered before the engineer has decided",
                   {}},

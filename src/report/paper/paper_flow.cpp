@@ -31,7 +31,7 @@ Flow heading_of(const PaperHeading& heading, const std::string& paper, const Tex
 Flow checks_of(const PaperHeading& heading, core::UnitSystem system) {
     Flow flow;
     if (!heading.checks.empty()) {
-        flow += section(heading.plan ? "CHECKS of the walls and papers" : "CHECKS of the papers") +
+        flow += section("CHECKS") +
                 text_of_checks(heading.checks, system);
     }
     if (!heading.mix_checks.empty()) {

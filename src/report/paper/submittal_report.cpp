@@ -37,7 +37,7 @@ Flow details(const SubmittalListResult& result, const TextStyle& style) {
     for (const core::SubmittalItem& item : result.list.items) {
         std::string text = item.paper + ": " + words(item.when, style.system);
         text += item.age.empty() ? "" : "; " + item.age + " old";
-        text += item.keys.empty() ? "" : fmt::format("; into {}", fmt::join(item.keys, ", "));
+        text += item.keys.empty() ? "" : fmt::format("; into {}", fmt::join(item.keys, "; "));
         text += style.explain ? " [" + source_words(item.source) + "]" : "";
         flow += paragraph(text, {.first = "  - ", .other = "    "});
     }

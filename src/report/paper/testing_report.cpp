@@ -23,7 +23,9 @@ std::string quantity_text(double value, Measure measure, core::UnitSystem system
 /// "3.4 %", "0.02 %": two digits of a part.
 std::string percent_text(double probability) {
     const double percent = 100 * probability;
-    return percent >= 10    ? fmt::format("{:.0f} %", percent)
+    return percent > 99.9    ? "above 99.9 %"
+           : percent >= 99  ? fmt::format("{:.1f} %", percent)
+           : percent >= 10  ? fmt::format("{:.0f} %", percent)
            : percent >= 1   ? fmt::format("{:.1f} %", percent)
            : percent >= 0.1 ? fmt::format("{:.2f} %", percent)
            : percent > 0.01 ? fmt::format("{:.3f} %", percent)
