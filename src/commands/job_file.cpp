@@ -18,7 +18,7 @@ core::JobPapers papers_of(const std::shared_ptr<const core::JobPapers>& papers) 
 }
 
 JobFile job_of(PlannedWall planned, std::optional<core::Day> date) {
-    const core::Wall& wall = planned.record.wall;
+    const core::Wall& wall = *planned.record.wall;
     core::JobPapers papers = core::merged(
         papers_of(wall.papers), papers_of(core::requirements_of(wall.mix).papers));
     core::PaperRules rules = reference::paper_rules(core::system_of(wall.mix));
@@ -48,13 +48,13 @@ std::optional<core::Day> paper_date(const Arguments& arguments) {
 
 core::PaperCase JobFile::paper_case() const {
     if (const PlannedWall* planned = wall()) {
-        return {.asked = core::requirements_of(planned->record.wall.mix),
+        return {.asked = core::requirements_of(planned->record.wall->mix),
                 .mix = planned->plan.proportions,
                 .mix_checks = planned->plan.mix_checks,
                 .tables = planned->tables,
                 .rules = rules,
                 .job = papers,
-                .wall = &planned->record.wall,
+                .wall = &*planned->record.wall,
                 .plan = &planned->plan,
                 .today = date};
     }
@@ -70,7 +70,7 @@ core::PaperCase JobFile::paper_case() const {
 
 const core::AnyCompleteMix& JobFile::mix() const {
     const PlannedWall* planned = wall();
-    return planned ? planned->record.wall.mix : std::get<WorkedMix>(opened).mix;
+    return planned ? planned->record.wall->mix : std::get<WorkedMix>(opened).mix;
 }
 
 const std::vector<core::Check>& JobFile::mix_checks() const {
@@ -95,7 +95,7 @@ const Origin& JobFile::origin() const {
 
 std::string JobFile::title() const {
     const PlannedWall* planned = wall();
-    return planned ? planned->record.wall.title : std::get<WorkedMix>(opened).title;
+    return planned ? planned->record.wall->title : std::get<WorkedMix>(opened).title;
 }
 
 report::PaperHeading JobFile::heading(const std::vector<core::Check>& mix_checks,

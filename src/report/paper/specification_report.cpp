@@ -13,8 +13,8 @@
 namespace boardmark::report {
 namespace {
 
-const Indent clause_indent{.first = "  ", .other = "    "};
-const Indent beside_clause{.first = "      ", .other = "      "};
+const Indent clause_indent{.first = "", .other = "  "};
+const Indent beside_clause{.first = "  - ", .other = "    "};
 
 std::string clause_words(const core::Clause& clause, core::UnitSystem system) {
     return clause.number + ": " + words(clause.text, system);

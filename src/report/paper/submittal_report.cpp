@@ -23,7 +23,8 @@ std::string due_text(const core::SubmittalItem& item) {
 }
 
 Flow papers_table(const SubmittalListResult& result, const TextStyle& style) {
-    Grid grid{{Align::left, Align::left, Align::left, Align::left, Align::left}};
+    // A page does not break a column that is set to the right: days stay whole.
+    Grid grid{{Align::right, Align::left, Align::left, Align::left, Align::left}};
     grid.head({"by", "of the", "in", "received", "paper"});
     for (const core::SubmittalItem& item : result.list.items) {
         grid.add({item.due ? due_text(item) : words(item.when, style.system), item.by, tick_box,
