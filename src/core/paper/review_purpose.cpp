@@ -34,7 +34,7 @@ void review_code(const ReviewCase& review, std::vector<Check>& checks) {
         {own.empty()    ? "the mix does not say by which code it was made, {asked} is asked: add "
                           "'requirements.code'"
          : own == asked ? "made by {asked}, as asked"
-                        : "made by {own}, asked is {asked}",
+                        : "made by {own}, {asked} is asked",
          {word("own", own), word("asked", asked)}}));
 }
 
@@ -121,8 +121,8 @@ void review_size(const ReviewCase& review, std::vector<Check>& checks) {
         : smaller ? Verdict::watch
                   : Verdict::holds,
         "size of the stone",
-        {larger    ? "stone of {value}, asked is {limit} at most"
-         : smaller ? "stone of {value}, asked is {limit}: more paste, another face; try it on the "
+        {larger    ? "stone of {value}, {limit} is asked at most"
+         : smaller ? "stone of {value}, {limit} is asked: more paste, another face; try it on the "
                      "mock-up"
                    : "stone of {value}, as asked",
          {quantity("value", {own_mm, Measure::aggregate_size}),

@@ -1,10 +1,12 @@
 #include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/paper/submittal_review.hpp>
 
+#include "../basis/phrases.hpp"
 #include "review_case.hpp"
 
 #include <algorithm>
-#include <cassert>
+#include <optional>
+#include <utility>
 
 namespace boardmark::core {
 namespace {
@@ -17,6 +19,7 @@ Requirements demanded_of(const PaperCase& designer, const Requirements& own) {
     demanded.strength_line = own.strength_line;
     demanded.improbable = own.improbable;
     demanded.papers = nullptr;
+    demanded.slump_before_reducer_mm = std::nullopt; // of the designer's own reducer
     return demanded;
 }
 
@@ -68,7 +71,11 @@ Outcome<SubmittalReview> reviewed(const PaperCase& designer, const HandedIn& han
     demanded.requirements = demanded_of(designer, submitted.requirements);
     demanded.system = designer.tables.system;
     auto entered = complete(std::move(demanded), words);
-    assert(std::holds_alternative<CompleteSubmittedMix>(entered));
+    if (const auto* faults = std::get_if<Faults>(&entered)) {
+        return Unresolved{.what = {"the amounts do not go with what is asked: {fault}",
+                                   {word("fault", faults->front().message)}},
+                          .ways_out = {{"correct that figure of the submittal", {}}}};
+    }
     const auto& held = std::get<CompleteSubmittedMix>(entered);
     auto proportions = proportions_of(AnyCompleteMix{held}, designer.tables);
     if (!proportions) {

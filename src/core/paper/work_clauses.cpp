@@ -124,7 +124,7 @@ ClauseGroup clauses_of_consolidation(const PaperCase& papers) {
     list.require({"{spare} vibrator more than are at work stands by; all are tried before the first "
                   "load",
                   {as_count("spare", papers.tables.placing.crew.spare_vibrators.value)}},
-                 {{"a lift that waits is a joint", {}},
+                 {{"a lift left open is a joint", {}},
                   papers.tables.placing.crew.spare_vibrators.source});
     return list.group();
 }

@@ -19,14 +19,7 @@ namespace boardmark::report {
 namespace {
 
 using core::Measure;
-using core::ReviewVerdict;
 using core::SubmittalReview;
-
-core::Verdict colour_of(ReviewVerdict verdict) {
-    return verdict == ReviewVerdict::returned       ? core::Verdict::fails
-           : verdict == ReviewVerdict::with_remarks ? core::Verdict::watch
-                                                    : core::Verdict::holds;
-}
 
 std::string money(const std::string& currency, double per_m3, core::UnitSystem system) {
     return currency + " " + shown({per_m3, Measure::money}, system);
@@ -107,7 +100,7 @@ Flow review_flow(const ReviewResult& result, const SubmittalReview& review,
                 price_flow(*review.delivered, style.system);
     }
     return flow + section("CHECKS" + of) +
-           text_of_checks(review.checks, style.system, alone ? "" : review.label);
+           text_of_checks(review.checks, style.system);
 }
 
 core::VerdictSummary summary_of(const ReviewResult& result) {
@@ -122,13 +115,12 @@ Flow reviews_flow(const ReviewResult& result, const TextStyle& style) {
     std::string what = "Submittals held against " + text::printable(result.against);
     what += result.date ? "; of " + core::date_text(*result.date) : "";
     Flow page = paragraph(text::printable(result.title), {}) + file_line(result.inputs) +
-                paragraph(what, {}) + "\n";
+                paragraph(what, {}) + "\n" +
+                verdict_line(summary_of(result), style.system, "NOT ACCEPTED");
     for (const SubmittalReview& review : result.reviews) {
-        page += Flow{Block{Paragraph{.text = text::printable(review.label) + ": " +
-                                             std::string{name_of(review.verdict)} + "; " +
-                                             counts(review) + ".",
-                                     .indent = {},
-                                     .verdict = colour_of(review.verdict)}}};
+        page += paragraph(text::printable(review.label) + ": " +
+                              std::string{name_of(review.verdict)} + "; " + counts(review) + ".",
+                          {});
     }
     if (result.reviews.size() > 1) {
         page += section("SIDE BY SIDE") + side_by_side(result, style.system);
@@ -188,6 +180,11 @@ std::string json(const ReviewResult& result) {
         object["submittals"].push_back(json_of_review(review));
     }
     object["checks"] = Json::array();
+    for (const SubmittalReview& review : result.reviews) {
+        for (const Json& check : json_of(review.checks)) {
+            object["checks"].push_back(check);
+        }
+    }
     object["cautions"] = Json::array();
     return written(object);
 }
