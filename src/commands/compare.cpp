@@ -7,13 +7,12 @@
 
 #include "command.hpp"
 #include "delivery.hpp"
+#include "labels.hpp"
 #include "opened_file.hpp"
 #include "reducer_mix.hpp"
 
-#include <fmt/format.h>
 
 #include <algorithm>
-#include <set>
 
 namespace boardmark::commands {
 namespace {
@@ -57,33 +56,6 @@ ExitCode run_study(const Arguments& arguments) {
         .inputs = read.origin.files_read.inputs};
     deliver(result, arguments, read.origin);
     return verdict(checks);
-}
-
-/// Labels that stand several times get a number: "wall (1)", "wall (2)".
-std::vector<std::string> numbered(const std::vector<std::string>& labels) {
-    std::vector<std::string> result;
-    for (std::size_t i = 0; i < labels.size(); ++i) {
-        const auto here = labels.begin() + static_cast<std::ptrdiff_t>(i);
-        const auto before = std::count(labels.begin(), here, labels[i]);
-        const bool once = std::ranges::count(labels, labels[i]) == 1;
-        result.push_back(once ? labels[i] : fmt::format("{} ({})", labels[i], before + 1));
-    }
-    return result;
-}
-
-/// File names as labels, without what every one of them shares.
-std::vector<std::string> labels_of(const std::vector<std::string>& files) {
-    std::vector<std::string> labels;
-    for (const std::string& file : files) {
-        std::string label = file.substr(file.rfind('/') + 1);
-        if (label.ends_with(".yaml")) {
-            label.resize(label.size() - std::string_view{".yaml"}.size());
-        }
-        labels.push_back(label == "-" ? "standard input" : std::move(label));
-    }
-    const std::set<std::string> different(labels.begin(), labels.end());
-    const std::set<std::string> different_files(files.begin(), files.end());
-    return numbered(different.size() == different_files.size() ? labels : files);
 }
 
 /// The cautions of all columns, each once. Those with figures are of one mix and stay there.

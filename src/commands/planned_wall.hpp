@@ -6,6 +6,7 @@
 
 #include "delivery.hpp"
 #include "failure.hpp"
+#include "opened_file.hpp"
 
 #include <variant>
 
@@ -26,5 +27,9 @@ struct PlannedWall {
 
 /// Throws Failure where the file is wrong; gives it back where no mix follows.
 std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments);
+
+/// The same of a file that has been read.
+std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments, OpenedFile file,
+                                                FilesRead files_read);
 
 } // namespace boardmark::commands

@@ -10,6 +10,11 @@ namespace boardmark::commands {
 ReadMix read_mix_file(const Arguments& arguments, const MixDemand& demand) {
     FilesRead files_read;
     OpenedFile file = open_file(arguments, files_read);
+    return read_mix_file(arguments, demand, std::move(file), std::move(files_read));
+}
+
+ReadMix read_mix_file(const Arguments& arguments, const MixDemand& demand, OpenedFile file,
+                      FilesRead files_read) {
     input::MixReading reading =
         input::read_mix(std::move(file.text), file.name,
                         {.purpose = demand.purpose,

@@ -6,6 +6,7 @@
 
 #include "arguments.hpp"
 #include "delivery.hpp"
+#include "opened_file.hpp"
 
 #include <map>
 #include <string>
@@ -29,5 +30,9 @@ struct MixDemand {
 /// Reads the file of the arguments. Warnings go to standard error. Throws Failure where the file is
 /// wrong.
 ReadMix read_mix_file(const Arguments& arguments, const MixDemand& demand);
+
+/// The same of a file that has been read.
+ReadMix read_mix_file(const Arguments& arguments, const MixDemand& demand, OpenedFile file,
+                      FilesRead files_read);
 
 } // namespace boardmark::commands

@@ -9,11 +9,12 @@
 
 namespace boardmark::commands {
 
-std::variant<WorkedMix, Failure> open_mix(const Arguments& arguments, const MixDemand& demand) {
-    const ReadMix read = read_mix_file(arguments, demand);
+namespace {
+
+std::variant<WorkedMix, Failure> worked(const ReadMix& read, const Arguments& arguments) {
     return std::visit(
         [&](const auto& either) -> std::variant<WorkedMix, Failure> {
-            WorkedMix worked{.title = either->title,
+            WorkedMix result{.title = either->title,
                              .mix = read.mix,
                              .tables = reference::tables_for(read.mix),
                              .proportions = {},
@@ -21,18 +22,30 @@ std::variant<WorkedMix, Failure> open_mix(const Arguments& arguments, const MixD
                              .origin = read.origin,
                              .supply = either->supply,
                              .scatter = read.scatter};
-            log("calculating '" + worked.title + "'");
-            auto proportions = core::proportions_of(worked.mix, worked.tables);
+            log("calculating '" + result.title + "'");
+            auto proportions = core::proportions_of(result.mix, result.tables);
             if (!proportions) {
                 return no_mix_follows(proportions.why(), arguments, either->system);
             }
-            worked.proportions = *std::move(proportions);
-            worked.checks = core::assess(worked.mix, worked.proportions, worked.tables);
-            log(fmt::format("{} steps, {} checks", worked.proportions.worksheet.steps.size(),
-                            worked.checks.size()));
-            return worked;
+            result.proportions = *std::move(proportions);
+            result.checks = core::assess(result.mix, result.proportions, result.tables);
+            log(fmt::format("{} steps, {} checks", result.proportions.worksheet.steps.size(),
+                            result.checks.size()));
+            return result;
         },
         read.mix);
+}
+
+} // namespace
+
+std::variant<WorkedMix, Failure> open_mix(const Arguments& arguments, const MixDemand& demand) {
+    return worked(read_mix_file(arguments, demand), arguments);
+}
+
+std::variant<WorkedMix, Failure> open_mix(const Arguments& arguments, const MixDemand& demand,
+                                          OpenedFile file, FilesRead files_read) {
+    return worked(read_mix_file(arguments, demand, std::move(file), std::move(files_read)),
+                  arguments);
 }
 
 } // namespace boardmark::commands

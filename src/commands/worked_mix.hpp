@@ -32,4 +32,8 @@ struct WorkedMix {
 /// to standard error. Throws Failure where the file is wrong; gives it back where no mix follows.
 std::variant<WorkedMix, Failure> open_mix(const Arguments& arguments, const MixDemand& demand);
 
+/// The same of a file that has been read.
+std::variant<WorkedMix, Failure> open_mix(const Arguments& arguments, const MixDemand& demand,
+                                          OpenedFile file, FilesRead files_read);
+
 } // namespace boardmark::commands

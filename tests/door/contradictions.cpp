@@ -1,4 +1,9 @@
+#include <boardmark/core/paper/job_papers.hpp>
+
 #include "mutators.hpp"
+
+#include <chrono>
+#include <memory>
 
 namespace boardmark::test {
 
@@ -133,6 +138,47 @@ std::vector<Contradiction> contradictions() {
              mix.requirements.strength_line = core::OwnLine{{}, core::LineSide::lower, "own"};
          }},
         {"no tests", Field::records_tests, [](Mix& mix) { mix.requirements.records->tests = 0; }},
+        {"a paper of another age of the world", Field::papers,
+         [](Mix& mix) {
+             core::JobPapers papers;
+             papers.materials["cement"].mill_certificate =
+                 core::Day{std::chrono::days{800000}};
+             mix.requirements.papers = std::make_shared<const core::JobPapers>(papers);
+         }},
+        {"a mock-up after the first pour", Field::schedule,
+         [](Mix& mix) {
+             core::JobPapers papers;
+             papers.first_pour = core::Day{std::chrono::days{20000}};
+             papers.mockup = core::Day{std::chrono::days{20001}};
+             mix.requirements.papers = std::make_shared<const core::JobPapers>(papers);
+         }},
+        {"no day of placing", Field::schedule,
+         [](Mix& mix) {
+             core::JobPapers papers;
+             papers.pour_days = 0;
+             mix.requirements.papers = std::make_shared<const core::JobPapers>(papers);
+         }},
+        {"an age below zero", Field::papers,
+         [](Mix& mix) {
+             core::JobPapers papers;
+             papers.ages[core::Paper::records] = {.months = -1};
+             mix.requirements.papers = std::make_shared<const core::JobPapers>(papers);
+         }},
+        {"a charge below zero", Field::delivery,
+         [](Mix& mix) {
+             core::JobPapers papers;
+             papers.delivery = core::DeliveryTerms{.currency = "USD", .haul_per_m3 = -1};
+             mix.requirements.papers = std::make_shared<const core::JobPapers>(papers);
+         }},
+        {"a season that ends before it begins", Field::delivery,
+         [](Mix& mix) {
+             core::JobPapers papers;
+             papers.delivery = core::DeliveryTerms{
+                 .currency = "USD",
+                 .surcharges = {{"winter", 5, core::Day{std::chrono::days{20001}},
+                                 core::Day{std::chrono::days{20000}}}}};
+             mix.requirements.papers = std::make_shared<const core::JobPapers>(papers);
+         }},
         {"air lost where none is", Field::air_loss,
          [](Mix& mix) { mix.requirements.air.basis = core::AirBasis::none; }},
         {"an average below the strength", Field::average,

@@ -116,6 +116,28 @@ constexpr CheckTitle all_titles[] = {
     title(ids::steel_horizontal, "Minimum horizontal steel"),
     title(ids::steel_spacing, "Spacing of the bars"),
     title(ids::steel_layers, "Layers of bars"),
+
+    // Of papers.
+    title(ids::paper_mill_certificate, "Mill certificate"),
+    title(ids::paper_supplementary_report, "Report on supplementary material"),
+    title(ids::paper_aggregate_report, "Report on aggregate"),
+    title(ids::paper_reactivity_report, "Report on aggregate and alkali"),
+    title(ids::paper_admixture_certificate, "Certificate of an admixture"),
+    title(ids::paper_trial_batches, "Age of trial batches"),
+    title(ids::paper_records, "Age of the strength record"),
+    title(ids::paper_strength, "Evidence of the strength"),
+    title(ids::submittal_code, "Code of the submittal"),
+    title(ids::submittal_exposure, "Exposure of the submittal"),
+    title(ids::submittal_strength, "Strength of the submittal"),
+    title(ids::submittal_slump, "Slump of the submittal"),
+    title(ids::submittal_size, "Size of the stone submitted"),
+    title(ids::submittal_materials, "Materials of the submittal"),
+    title(ids::submittal_standards, "Standards of the materials"),
+    title(ids::submittal_amounts, "Amounts of the submittal"),
+    title(ids::submittal_figures, "Figures of the submittal"),
+    title(ids::schedule_papers, "Days of the submittals"),
+    title(ids::schedule_mockup, "Day of the mock-up"),
+    title(ids::tests_scatter, "Scatter behind the testing plan"),
 };
 
 } // namespace

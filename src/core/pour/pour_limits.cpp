@@ -1,4 +1,4 @@
-#include "../checks/trial_checks.hpp"
+#include "../paper/fresh_windows.hpp"
 #include "pour_case.hpp"
 
 #include <algorithm>
@@ -6,26 +6,15 @@
 namespace boardmark::core {
 namespace {
 
-TestWindow slump_of_day(const PourCase& pour) {
-    const Requirements& asked = pour.asked;
-    if (asked.slump_window) {
-        return {asked.slump_window->low_mm, asked.slump_mm, asked.slump_window->high_mm};
-    }
-    const double within_mm = slump_tolerance(asked.slump_mm, pour.tables).within_mm.value;
-    return {std::max(0.0, asked.slump_mm - within_mm), asked.slump_mm, asked.slump_mm + within_mm};
-}
-
+/// What the day may have of air; a code that only states a least air lets no less of it count.
 TestWindow air_of_day(const PourCase& pour) {
-    const double air_percent = pour.plan.proportions.selection.air_at_placing_percent;
-    const double within_percent = pour.tables.code.air.tolerance_percent;
-    TestWindow window{std::max(0.0, air_percent - within_percent), air_percent,
-                      air_percent + within_percent};
+    TestWindow window = air_window_of(pour.plan.proportions.selection, pour.tables);
     const AirRules& rules = pour.tables.code.air;
     const auto asked = std::ranges::find_if(
         pour.plan.mix_checks, [](const Check& one) { return one.is(check_ids::air_exposure); });
-    const bool one_sided = rules.below_percent < within_percent;
+    const bool one_sided = rules.below_percent < rules.tolerance_percent;
     if (one_sided && asked != pour.plan.mix_checks.end() && asked->limit) {
-        window.low = std::max(*window.low, asked->limit->low.value_or(0)); // a least air is one
+        window.low = std::max(*window.low, asked->limit->low.value_or(0));
     }
     return window;
 }
@@ -56,7 +45,7 @@ TestWindow temperature_of_day(const PourCase& pour) {
 
 PourLimits pour_limits(const PourCase& pour) {
     const PlacingTables& placing = pour.tables.placing;
-    return {.slump_mm = slump_of_day(pour),
+    return {.slump_mm = slump_window_of(pour.asked, pour.tables),
             .air_percent = air_of_day(pour),
             .concrete_c = temperature_of_day(pour),
             .w_cm = pour.plan.proportions.selection.w_cm_by_exposure,

@@ -1,6 +1,7 @@
 #include "wall_fields.hpp"
 
 #include "../values/field_values.hpp"
+#include "paper_fields.hpp"
 
 #include <vector>
 
@@ -263,7 +264,7 @@ constexpr Field fields[] = {
 std::span<const Field> wall_fields() {
     static const std::vector<Field> all = [] {
         std::vector<Field> joined(std::begin(fields), std::end(fields));
-        for (const auto part : {form_fields(), placing_fields(), price_fields()}) {
+        for (const auto part : {form_fields(), placing_fields(), price_fields(), job_fields()}) {
             joined.insert(joined.end(), part.begin(), part.end());
         }
         return joined;

@@ -3,6 +3,7 @@
 #include <boardmark/text/closest.hpp>
 
 #include "../gate/files.hpp"
+#include "../paper/job_reader.hpp"
 #include "../reading/refuse.hpp"
 #include "code_file.hpp"
 #include "mix_context.hpp"
@@ -156,8 +157,9 @@ std::optional<core::AnyMix> build(const MixContext& context, core::Scatter& scat
     }
     const std::string title = context.document.text({"title"}).value_or("");
     const auto system = read_system(context);
-    const core::Requirements requirements = read_requirements(context);
+    core::Requirements requirements = read_requirements(context);
     const Materials materials = read_materials(context);
+    requirements.papers = read_papers(context, materials);
     ask_back_improbable(context, materials);
     if (context.options.purpose != Purpose::trial) { // the trial's reader holds its own names
         demand_known_moistures(context, materials);

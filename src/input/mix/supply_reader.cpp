@@ -28,8 +28,12 @@ std::optional<core::Supply> read_supply(const MixContext& context) {
         return std::nullopt;
     }
     const auto charge = read_charge(context);
-    context.demand(supply_key("minimum_load"),
-                   "a load below it is charged for the volume it is short");
+    const bool priced = context.has(supply_key("concrete")) || context.has(supply_key("haul")) ||
+                        context.has(supply_key("surcharges"));
+    if (context.has(supply_key("short_load_charge")) || !priced) {
+        context.demand(supply_key("minimum_load"),
+                       "a load below it is charged for the volume it is short");
+    }
     const auto minimum_load_m3 = context.document.number(supply_key("minimum_load"));
     return minimum_load_m3 ? std::optional{core::Supply{*minimum_load_m3, charge}} : std::nullopt;
 }

@@ -2,6 +2,7 @@
 #include <boardmark/input/wall/read_wall.hpp>
 
 #include "../mix/named_mix.hpp"
+#include "../paper/job_reader.hpp"
 #include "../reading/read_record.hpp"
 #include "wall_sections.hpp"
 
@@ -45,6 +46,7 @@ std::optional<WallRecord> build(const FileContext& context, Files& files,
     work.mockup = read_mockup(context);
     work.order = read_order(context);
     work.prices = read_prices(context);
+    work.papers = read_job(context);
     auto mix = read_named_mix(
         context, files,
         {.purpose = Purpose::check, .vocabulary = options.vocabulary, .load = options.load},

@@ -151,6 +151,31 @@ inline constexpr CheckId steel_horizontal{"steel.horizontal"};
 inline constexpr CheckId steel_spacing{"steel.spacing"};
 inline constexpr CheckId steel_layers{"steel.layers"};
 
+// Of papers: a mix that is handed in, and what is specified.
+
+inline constexpr CheckId paper_mill_certificate{"paper.mill_certificate"};
+inline constexpr CheckId paper_supplementary_report{"paper.supplementary_report"};
+inline constexpr CheckId paper_aggregate_report{"paper.aggregate_report"};
+inline constexpr CheckId paper_reactivity_report{"paper.reactivity_report"};
+inline constexpr CheckId paper_admixture_certificate{"paper.admixture_certificate"};
+inline constexpr CheckId paper_trial_batches{"paper.trial_batches"};
+inline constexpr CheckId paper_records{"paper.records"};
+inline constexpr CheckId paper_strength{"paper.strength"};
+
+inline constexpr CheckId submittal_code{"submittal.code"};
+inline constexpr CheckId submittal_exposure{"submittal.exposure"};
+inline constexpr CheckId submittal_strength{"submittal.strength"};
+inline constexpr CheckId submittal_slump{"submittal.slump"};
+inline constexpr CheckId submittal_size{"submittal.size"};
+inline constexpr CheckId submittal_materials{"submittal.materials"};
+inline constexpr CheckId submittal_standards{"submittal.standards"};
+inline constexpr CheckId submittal_amounts{"submittal.amounts"};
+inline constexpr CheckId submittal_figures{"submittal.figures"};
+
+inline constexpr CheckId schedule_papers{"schedule.papers"};
+inline constexpr CheckId schedule_mockup{"schedule.mockup"};
+inline constexpr CheckId tests_scatter{"tests.scatter"};
+
 } // namespace check_ids
 
 } // namespace boardmark::core

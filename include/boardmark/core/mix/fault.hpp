@@ -59,6 +59,9 @@ enum class Field {
     soil_sulfate,
     defective,
     site_control,
+    papers,
+    schedule,
+    delivery,
 
     // of the selections
     selected_w_cm,

@@ -15,6 +15,7 @@
 namespace boardmark::core {
 
 struct CodeTables;
+struct JobPapers;
 
 /// The classes of another code that the same concrete is held against.
 struct ClassesByCode {
@@ -118,6 +119,7 @@ struct Requirements {
     std::string aggregate_reactivity = {}; ///< with alkali, "R0" to "R3"; empty: not stated
     std::string structure_class = {};      ///< how grave a reaction would be, "S1" to "S4"
     std::vector<Phrase> improbable = {};   ///< figures of the file that are possible, hardly true
+    std::shared_ptr<const JobPapers> papers = {}; ///< of the job; none where the file has no word
 };
 
 /// The specified strength by a specimen. Nothing where it is stated by the other one and no class

@@ -3,6 +3,7 @@
 #include <boardmark/core/mix/any_mix.hpp>
 
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -254,6 +255,7 @@ struct WallWork {
     std::optional<Mockup> mockup = {};
     OrderRules order = {};
     std::optional<WallPrices> prices = {};
+    std::shared_ptr<const JobPapers> papers = {}; ///< of the job, besides those of the mix file
 };
 
 /// Everything that a wall file says, complete and in SI.

@@ -31,6 +31,9 @@ void find_amount_faults(const SubmittedAmount& amount, const FaultList& list);
 /// Some cementitious material among the amounts.
 void demand_binder(const SubmittedMix& mix, const FaultList& list);
 
+/// Days, ages and prices of the papers of a job.
+void find_paper_faults(const JobPapers& papers, const FaultList& list);
+
 void find_supply_faults(const std::optional<Supply>& supply, const FaultList& list);
 
 } // namespace boardmark::core

@@ -110,6 +110,12 @@ std::string_view name_of(Field field) {
         return "requirements.placing.humidity_percent";
     case Field::haul:
         return "requirements.placing.haul_h";
+    case Field::papers:
+        return "requirements.papers.materials";
+    case Field::schedule:
+        return "requirements.papers.first_pour";
+    case Field::delivery:
+        return "requirements.papers.delivery";
     case Field::soil_sulfate:
         return "requirements.site.soil_sulfate_percent";
     case Field::selected_w_cm:

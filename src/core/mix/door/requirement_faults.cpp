@@ -1,3 +1,5 @@
+#include <boardmark/core/paper/job_papers.hpp>
+
 #include "../../code/stated_classes.hpp"
 #include "faults.hpp"
 
@@ -164,6 +166,9 @@ void find_requirement_faults(const Requirements& asked, const Vocabulary& words,
         list.unknown(Field::site_control, std::to_string(static_cast<int>(asked.site_control)));
     }
     find_placing_faults(asked, list);
+    if (asked.papers) {
+        find_paper_faults(*asked.papers, list);
+    }
 }
 
 } // namespace boardmark::core

@@ -1,3 +1,6 @@
+#include <boardmark/core/paper/job_papers.hpp>
+
+#include "../../mix/door/faults.hpp"
 #include "wall_faults.hpp"
 
 namespace boardmark::core {
@@ -67,6 +70,9 @@ void find_work_faults(const WallWork& work, const FaultList& list) {
     }
     if (work.prices) {
         find_price_faults(*work.prices, list);
+    }
+    if (work.papers) {
+        find_paper_faults(*work.papers, list);
     }
 }
 

@@ -1,0 +1,142 @@
+#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/trial/batching_tolerance.hpp>
+
+#include "../checks/exposure_limits.hpp"
+#include "clause_words.hpp"
+#include "review_case.hpp"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace boardmark::core {
+namespace {
+
+/// Mass of each kind in 1 m3.
+std::map<Kind, double> masses_of(const Proportions& mix) {
+    std::map<Kind, double> masses;
+    for (const Ingredient& ingredient : mix.ingredients) {
+        if (ingredient.material) {
+            masses[ingredient.material->kind] += ingredient.kg_m3;
+        }
+    }
+    return masses;
+}
+
+std::vector<std::string> kinds_without(const std::map<Kind, double>& all,
+                                       const std::map<Kind, double>& others) {
+    std::vector<std::string> names;
+    for (const auto& [kind, mass] : all) {
+        if (!others.contains(kind)) {
+            names.emplace_back(name_of(kind));
+        }
+    }
+    return names;
+}
+
+void review_kinds(const ReviewCase& review, std::vector<Check>& checks) {
+    const auto asked = masses_of(review.designer.mix);
+    const auto own = masses_of(review.proportions);
+    const auto lacking = kinds_without(asked, own);
+    const auto more = kinds_without(own, asked);
+    const bool stated = review.designer.job.concrete_by == ConcreteBy::proportions;
+    const bool same = lacking.empty() && more.empty();
+    Phrase message{"the kinds of material are those of the designer's mix", {}};
+    if (!same) {
+        message.text = lacking.empty() ? "other than the designer's mix it has {more}"
+                       : more.empty()  ? "other than the designer's mix it lacks {lacking}"
+                                       : "other than the designer's mix it has {more} and lacks "
+                                         "{lacking}";
+        message.text += stated ? "; the designer states the materials"
+                               : "; another colour: try it on the mock-up";
+        message.arguments = {word("more", joined(more)), word("lacking", joined(lacking))};
+    }
+    checks.push_back({.id = check_ids::submittal_materials,
+                      .verdict = same     ? Verdict::holds
+                                 : stated ? Verdict::fails
+                                          : Verdict::watch,
+                      .requirement = "kinds of material",
+                      .source = {"the designer's file"},
+                      .message = std::move(message)});
+}
+
+void review_standards(const ReviewCase& review, std::vector<Check>& checks) {
+    std::vector<std::string> without;
+    for (const Ingredient& ingredient : review.proportions.ingredients) {
+        if (ingredient.material && ingredient.material->standard.empty()) {
+            without.push_back(ingredient.material->name);
+        }
+    }
+    checks.push_back(
+        {.id = check_ids::submittal_standards,
+         .verdict = without.empty() ? Verdict::holds : Verdict::fails,
+         .requirement = "standard of each material",
+         .source = {"the designer's file"},
+         .message = without.empty()
+                        ? Phrase{"each material names its standard", {}}
+                        : Phrase{"no standard is named for {names}: certificate, report or data "
+                                 "sheet has it; add 'standard'",
+                                 {word("names", joined(without))}}});
+}
+
+/// One amount against the designer's, within what weighing permits.
+struct ComparedAmount {
+    std::string name;
+    Role role;
+    double own_kg_m3;
+    double asked_kg_m3;
+};
+
+void review_amount(const ReviewCase& review, const ComparedAmount& amount,
+                   std::vector<Check>& checks) {
+    const TypicalFigure& within =
+        batching_tolerance(amount.role, review.designer.tables.trial.batching);
+    constexpr double percent = 100;
+    const double off_percent =
+        percent * (amount.own_kg_m3 - amount.asked_kg_m3) / amount.asked_kg_m3;
+    const bool fits = std::abs(off_percent) <= within.value * (1 + 1e-9);
+    checks.push_back(
+        {.id = check_ids::submittal_amounts,
+         .verdict = fits ? Verdict::holds : Verdict::fails,
+         .value = amount.own_kg_m3,
+         .limit = Limit{amount.asked_kg_m3 * (1 - within.value / percent),
+                        amount.asked_kg_m3 * (1 + within.value / percent)},
+         .measure = Measure::concentration,
+         .requirement = "amounts that the designer states",
+         .source = within.source,
+         .message = {fits ? "{name}: {own}, the designer's {asked}"
+                          : "{name}: {own}, the designer states {asked}, {within} off at most",
+                     {word("name", amount.name), concentration("own", amount.own_kg_m3),
+                      concentration("asked", amount.asked_kg_m3),
+                      as_percent("within", within.value)}},
+         .part = amount.name});
+}
+
+void review_amounts(const ReviewCase& review, std::vector<Check>& checks) {
+    if (review.designer.job.concrete_by != ConcreteBy::proportions) {
+        return;
+    }
+    review_amount(review,
+                  {"water", Role::water, review.proportions.totals.water_kg_m3,
+                   review.designer.mix.totals.water_kg_m3},
+                  checks);
+    const auto own = masses_of(review.proportions);
+    for (const auto& [kind, asked_kg] : masses_of(review.designer.mix)) {
+        const auto found = own.find(kind);
+        if (found != own.end() && asked_kg > 0 && role_of(kind) != Role::admixture) {
+            review_amount(review,
+                          {std::string{name_of(kind)}, role_of(kind), found->second, asked_kg},
+                          checks);
+        }
+    }
+}
+
+} // namespace
+
+void review_materials(const ReviewCase& review, std::vector<Check>& checks) {
+    review_kinds(review, checks);
+    review_standards(review, checks);
+    review_amounts(review, checks);
+}
+
+} // namespace boardmark::core

@@ -1,0 +1,171 @@
+#include "clause_words.hpp"
+#include "paper_days.hpp"
+#include "review_case.hpp"
+
+#include <algorithm>
+
+namespace boardmark::core {
+namespace {
+
+/// One paper of a submittal, there or not.
+struct HeldPaper {
+    CheckId id;
+    Paper paper;
+    std::string part;      ///< the material; empty of the mix
+    std::string name;      ///< "mill certificate"
+    std::string key;       ///< of the submitted file
+    std::optional<Day> dated = {};
+};
+
+/// The day that ages count to.
+std::optional<Day> judged_on(const PaperCase& designer) {
+    return designer.today ? designer.today : designer.job.first_pour;
+}
+
+/// The last day on which a paper still counts.
+Day good_until(Day dated, const PaperAge& age) {
+    return age.months > 0 ? months_after(dated, age.months) : dated + std::chrono::days{age.days};
+}
+
+bool is_trusted(const PaperAgeRule& rule) {
+    return rule.stated || rule.source.confidence == Confidence::read;
+}
+
+Check judged_paper(const ReviewCase& review, const HeldPaper& held) {
+    const auto rule = age_rule(review.designer, held.paper);
+    const auto day = judged_on(review.designer);
+    const std::string of = held.part.empty() ? "" : "{part}: ";
+    Check check{.id = held.id,
+                .verdict = Verdict::fails,
+                .requirement = held.name,
+                .source = rule ? rule->source : Source{"the designer's file"},
+                .part = held.part};
+    check.message.arguments = {word("part", held.part), word("paper", held.name),
+                               word("key", held.key)};
+    auto& arguments = check.message.arguments;
+    if (!held.dated) {
+        check.message.text = of + "no {paper}: hand it in and date it, '{key}'";
+        return check;
+    }
+    arguments.push_back(word("dated", date_text(*held.dated)));
+    if (!day) {
+        check.verdict = Verdict::not_checked;
+        check.message.text = of + "{paper} of {dated}; its age is not known: state "
+                                  "'schedule.first_pour', or the day with '--date'";
+        return check;
+    }
+    arguments.push_back(word("day", date_text(*day)));
+    if (*held.dated > *day) {
+        check.message.text = of + "{paper} of {dated}: dated after {day}; correct the date";
+        return check;
+    }
+    if (!rule) {
+        check.verdict = Verdict::holds;
+        check.message.text = of + "{paper} of {dated}; no age is asked";
+        return check;
+    }
+    const Day last = good_until(*held.dated, rule->age);
+    arguments.push_back(word("age", told_age(rule->age)));
+    arguments.push_back(word("last", date_text(last)));
+    if (last < *day) {
+        check.message.text = of + "{paper} of {dated}: too old on {day}, {age} is asked; hand in a "
+                                  "new one";
+        return check;
+    }
+    check.verdict = is_trusted(*rule) ? Verdict::holds : Verdict::watch;
+    check.message.text =
+        of + (is_trusted(*rule)
+                  ? "{paper} of {dated} counts until {last}"
+                  : "{paper} of {dated} counts until {last} by {age}, an age from memory: state "
+                    "'paper_ages' in the designer's file");
+    return check;
+}
+
+const MaterialPapers& papers_of(const ReviewCase& review, const std::string& name) {
+    static const MaterialPapers none;
+    const auto found = review.papers.materials.find(name);
+    return found == review.papers.materials.end() ? none : found->second;
+}
+
+HeldPaper paper_of_material(const ReviewCase& review, const Material& material) {
+    const MaterialPapers& papers = papers_of(review, material.name);
+    const std::string at = "papers." + material.name + ".";
+    switch (paper_of(material)) {
+    case Paper::mill_certificate:
+        return {check_ids::paper_mill_certificate, Paper::mill_certificate, material.name,
+                "mill certificate", at + "mill_certificate", papers.mill_certificate};
+    case Paper::supplementary_report:
+        return {check_ids::paper_supplementary_report, Paper::supplementary_report, material.name,
+                "test report", at + "report", papers.report};
+    case Paper::aggregate_report:
+        return {check_ids::paper_aggregate_report, Paper::aggregate_report, material.name,
+                "aggregate test report", at + "report", papers.report};
+    default:
+        return {check_ids::paper_admixture_certificate, Paper::admixture_certificate,
+                material.name, "certificate", at + "certificate", papers.certificate};
+    }
+}
+
+bool reactivity_asked(const PaperCase& designer) {
+    return std::ranges::any_of(designer.asked.exposure, [&](const std::string& name) {
+        const ExposureClass* one = designer.tables.code.find_class(name);
+        return one && one->reactivity_evidence;
+    });
+}
+
+void review_strength_papers(const ReviewCase& review, std::vector<Check>& checks) {
+    const Requirements& own = review.submitted.requirements;
+    const bool trials = !own.strength_curve.empty() || own.strength_line.has_value();
+    std::vector<Check> dated;
+    if (review.papers.trial_batches || trials) {
+        dated.push_back(judged_paper(review, {check_ids::paper_trial_batches, Paper::trial_batches,
+                                              "", "trial batches",
+                                              "papers.trial_batches",
+                                              review.papers.trial_batches}));
+    }
+    if (review.papers.records || own.records) {
+        dated.push_back(judged_paper(review,
+                                     {check_ids::paper_records, Paper::records, "",
+                                      "strength record", "papers.records",
+                                      review.papers.records}));
+    }
+    const bool backed =
+        (trials && review.papers.trial_batches) || (own.records && review.papers.records);
+    checks.push_back(
+        {.id = check_ids::paper_strength,
+         .verdict = backed ? Verdict::holds : Verdict::fails,
+         .requirement = "evidence of the average strength",
+         .source = review.designer.tables.code.average_strength.with_records,
+         .message = {backed ? "figures and date of record or trial batches are there"
+                            : "nothing proves the average strength: hand in a strength record "
+                              "('requirements.strength_records', 'papers.records') or trial "
+                              "batches ('requirements.strength_curve', 'papers.trial_batches')",
+                     {}}});
+    checks.insert(checks.end(), dated.begin(), dated.end());
+}
+
+} // namespace
+
+void review_papers(const ReviewCase& review, std::vector<Check>& checks) {
+    for (const Ingredient& ingredient : review.proportions.ingredients) {
+        if (ingredient.material) {
+            checks.push_back(judged_paper(review, paper_of_material(review, *ingredient.material)));
+        }
+    }
+    if (reactivity_asked(review.designer)) {
+        for (const Ingredient& ingredient : review.proportions.ingredients) {
+            if (ingredient.role == Role::coarse || ingredient.role == Role::fine) {
+                const std::string& name = ingredient.material->name;
+                checks.push_back(
+                    judged_paper(review, {check_ids::paper_reactivity_report,
+                                          Paper::reactivity_report, name,
+                                          "report on alkali reactivity",
+                                          "papers." + name + ".reactivity",
+                                          papers_of(review, name).reactivity}));
+            }
+        }
+    }
+    review_strength_papers(review, checks);
+}
+
+} // namespace boardmark::core
