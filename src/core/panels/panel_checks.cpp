@@ -301,8 +301,8 @@ Check room_check(CheckId id, const PanelRoom& room, const char* size_key, const 
     const std::string left_out = features_named(
         room, [](const FeatureRoom& one) { return !one.fits && !lacks_figure(one); });
     if (!room.is_sized()) {
-        check.message = {"'{key}' is not stated; {wished} beside each other take {length} by "
-                         "{height}",
+        check.message = {"'{key}' is not stated; {wished} take {length} by {height}, each in a field "
+                         "of its own",
                          {word("key", size_key),
                           word("wished", features_named(room, [](const FeatureRoom& one) {
                                    return !lacks_figure(one);
@@ -322,7 +322,7 @@ Check room_check(CheckId id, const PanelRoom& room, const char* size_key, const 
                          {word("feature", name_of(open->feature)), word("key", open->missing)}};
     } else {
         check.verdict = Verdict::holds;
-        check.message = {"the {what} has room for {held}, one beside the other",
+        check.message = {"the {what} has room for {held}, each in a field of its own",
                          {word("what", what), word("held", features_named(room, [](const auto& one) {
                                                        return one.fits;
                                                    }))}};

@@ -144,35 +144,92 @@ bool fits_into(const FeatureRoom& room, double length_mm, double height_mm) {
            !above(*room.height_mm, height_mm);
 }
 
-/// What is wished takes its place, one beside the other.
+/// Fields above each other.
+struct FieldColumn {
+    double length_mm;
+    double left_mm; ///< of its height
+};
+
+/// Fields side by side and, where a height has room, above each other. A corner and a joint go
+/// through the whole height.
+class FieldColumns {
+public:
+    explicit FieldColumns(double height_mm)
+        : height_mm_{height_mm} {}
+
+    /// Length of all columns if the field is placed too.
+    double length_with_mm(const FeatureRoom& field) {
+        return length_mm_ + (column_for(field) ? 0 : *field.length_mm);
+    }
+
+    void place(const FeatureRoom& field) {
+        if (FieldColumn* column = column_for(field)) {
+            column->left_mm -= *field.height_mm;
+            return;
+        }
+        columns_.push_back({*field.length_mm, goes_through(field) ? 0 : height_mm_ - *field.height_mm});
+        length_mm_ += *field.length_mm;
+    }
+
+    double length_mm() const { return length_mm_; }
+
+private:
+    static bool goes_through(const FeatureRoom& field) {
+        return field.feature == PanelFeature::corner || field.feature == PanelFeature::joint;
+    }
+
+    FieldColumn* column_for(const FeatureRoom& field) {
+        const auto found = std::ranges::find_if(columns_, [&](const FieldColumn& column) {
+            return !goes_through(field) && !above(*field.length_mm, column.length_mm) &&
+                   !above(*field.height_mm, column.left_mm);
+        });
+        return found == columns_.end() ? nullptr : &*found;
+    }
+
+    double height_mm_;
+    double length_mm_ = 0;
+    std::vector<FieldColumn> columns_;
+};
+
+/// What is wished takes its place, the most important first.
 void place_features(PanelRoom& room) {
     if (!room.is_sized()) {
         return;
     }
-    double left_mm = panel_mm_per_m * *room.length_m;
+    const double length_mm = panel_mm_per_m * *room.length_m;
     const double height_mm = panel_mm_per_m * *room.height_m;
+    FieldColumns columns{height_mm};
     for (FeatureRoom& one : room.features) {
-        one.fits_alone = fits_into(one, panel_mm_per_m * *room.length_m, height_mm);
-        one.fits = one.wished && fits_into(one, left_mm, height_mm);
-        left_mm -= one.fits ? *one.length_mm : 0;
+        one.fits_alone = fits_into(one, length_mm, height_mm);
+        one.fits = one.wished && one.fits_alone && !above(columns.length_with_mm(one), length_mm);
+        if (one.fits) {
+            columns.place(one);
+        }
     }
 }
 
+/// The stated height where that is enough, and the length that follows from it.
 void propose_size(PanelRoom& room, const PanelTables& tables) {
-    double length_mm = 0;
-    double height_mm = 0;
+    double height_mm = panel_mm_per_m * room.height_m.value_or(0);
+    bool any = false;
     for (const FeatureRoom& one : room.features) {
         if (one.wished && is_known(one)) {
-            length_mm += *one.length_mm;
             height_mm = std::max(height_mm, *one.height_mm);
+            any = true;
         }
     }
-    if (length_mm > 0) {
-        room.needed_length_m = length_mm / panel_mm_per_m;
-        room.needed_height_m = height_mm / panel_mm_per_m;
-        room.proposed_length_m = step_up_m(length_mm, tables);
-        room.proposed_height_m = step_up_m(height_mm, tables);
+    if (!any) {
+        return;
     }
+    const double proposed_height_m = step_up_m(height_mm, tables);
+    FieldColumns columns{panel_mm_per_m * proposed_height_m};
+    for (const FeatureRoom& one : room.features) {
+        if (one.wished && is_known(one)) {
+            columns.place(one);
+        }
+    }
+    room.proposed_length_m = step_up_m(columns.length_mm(), tables);
+    room.proposed_height_m = proposed_height_m;
 }
 
 /// All features, the wished ones first.

@@ -84,8 +84,6 @@ Json json_of(const core::PanelRoom& room) {
     return {{"length_m", number_or_null(room.length_m)},
             {"height_m", number_or_null(room.height_m)},
             {"wish_stated", room.wish_stated},
-            {"needed_length_m", number_or_null(room.needed_length_m)},
-            {"needed_height_m", number_or_null(room.needed_height_m)},
             {"proposed_length_m", number_or_null(room.proposed_length_m)},
             {"proposed_height_m", number_or_null(room.proposed_height_m)},
             {"features", std::move(features)}};

@@ -244,7 +244,7 @@ Flow room_table(const core::PanelRoom& room, UnitSystem system) {
                                      "; all that is asked for"
                                : std::string{"All that is asked for"}) +
                               " takes " + metres(room.proposed_length_m) + " by " +
-                              metres(room.proposed_height_m) + ", one beside the other.",
+                              metres(room.proposed_height_m) + "; no field overlaps another.",
                           under_table);
     }
     return flow;

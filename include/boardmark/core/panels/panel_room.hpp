@@ -22,17 +22,15 @@ struct FeatureRoom {
     bool fits = false;                    ///< beside what is wished for before it
 };
 
-/// What a panel has room for. Fields lie side by side, so that each is judged by itself; the panel
-/// is as high as its highest field.
+/// What a panel has room for. Fields do not overlap, so that each is judged by itself: they lie side
+/// by side, and above each other where the height has room; a corner and a joint take it all.
 struct PanelRoom {
     std::optional<double> length_m = {}; ///< of the panel, as the file states it
     std::optional<double> height_m = {};
     std::vector<FeatureRoom> features;   ///< all of them; first the wished ones in their order
     bool wish_stated = false;            ///< otherwise taken from the walls
-    std::optional<double> needed_length_m = {}; ///< for all that is wished and known
-    std::optional<double> needed_height_m = {};
-    std::optional<double> proposed_length_m = {}; ///< rounded up to the step
-    std::optional<double> proposed_height_m = {};
+    std::optional<double> proposed_length_m = {}; ///< for all that is wished and known
+    std::optional<double> proposed_height_m = {}; ///< the stated one where it is enough
 
     bool is_sized() const { return length_m && height_m; }
 };
