@@ -45,15 +45,15 @@ ExitCode run(const Arguments& arguments) {
     for (const input::PanelMixFile& file : record.panel_mixes) {
         auto mix = worked(file, record.mix_file);
         if (!mix) {
-            return end_with(no_mix_follows(mix.why(), file.file, arguments, record.wall.system));
+            return end_with(no_mix_follows(mix.why(), file.file, arguments, record.wall->system));
         }
         mixes.push_back(*std::move(mix));
     }
     core::PanelProgramme programme =
-        core::panel_programme(record.wall, planned.plan, std::move(mixes), planned.tables);
+        core::panel_programme(*record.wall, planned.plan, std::move(mixes), planned.tables);
     programme.cautions.insert(programme.cautions.begin(), planned.improbable.begin(),
                               planned.improbable.end());
-    deliver(report::PanelResult{record.wall.title, record.mix_file, *record.wall.panels, programme,
+    deliver(report::PanelResult{record.wall->title, record.mix_file, *record.wall->panels, programme,
                                 planned.origin.files_read.inputs},
             arguments, planned.origin);
     const bool mix_fails = std::ranges::any_of(

@@ -91,9 +91,9 @@ void Plot::draw_upright() {
             {coordinate(left - gap), y_of(tick.at, letter_height / 3), tick.label, "end"});
     }
     // Below a plot it stands clear of the lowest figure, whose letters grow on a narrow page.
-    figure_.labels.push_back(
-        {coordinate(2), coordinate(up ? top - 3 * gap : bottom + letter_height + 3 * gap),
-         upright_.name});
+    figure_.labels.push_back({coordinate(2),
+                              coordinate(up ? top - 3 * gap : bottom + letter_height + 3 * gap),
+                              upright_.name});
 }
 
 void Plot::add_line(const std::vector<PlotPoint>& points, const std::string& role,

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/wall/wall.hpp>
+#include <boardmark/core/wall/complete_wall.hpp>
 #include <boardmark/input/gate/diagnostic.hpp>
 #include <boardmark/input/mix/read_mix.hpp>
 #include <boardmark/input/reading/loader.hpp>
@@ -25,7 +25,7 @@ struct PanelMixFile {
 
 /// A wall file that was read, and the name that no calculation needs.
 struct WallRecord {
-    core::Wall wall;
+    core::CompleteWall wall;
     std::string mix_file; ///< as the wall file names it
     /// In the order of the factor `mix`, or the wall's own alone; read only where it was asked for.
     std::vector<PanelMixFile> panel_mixes = {};
