@@ -53,8 +53,8 @@ ExitCode run(const Arguments& arguments) {
         core::panel_programme(*record.wall, planned.plan, std::move(mixes), planned.tables);
     programme.cautions.insert(programme.cautions.begin(), planned.improbable.begin(),
                               planned.improbable.end());
-    deliver(report::PanelResult{record.wall->title, record.mix_file, *record.wall->panels, programme,
-                                planned.origin.files_read.inputs},
+    deliver(report::PanelResult{record.wall->title, record.mix_file, *record.wall->panels,
+                                programme, planned.origin.files_read.inputs},
             arguments, planned.origin);
     const bool mix_fails = std::ranges::any_of(
         programme.mixes, [](const core::PanelMix& mix) { return core::any_fails(mix.checks); });
@@ -72,7 +72,8 @@ const Command panels_command{
     .options = options,
     .examples = examples,
     .run = run,
-    .notes = "What differs from panel to panel stands under 'panels.factors', of each first what is\n"
-             "meant for the wall. The page of '--format html' prints on Letter or A4."};
+    .notes =
+        "What differs from panel to panel stands under 'panels.factors', of each first what is\n"
+        "meant for the wall. The page of '--format html' prints on Letter or A4."};
 
 } // namespace boardmark::commands

@@ -32,10 +32,10 @@ std::vector<core::PublishedDesign> published_designs() {
 }
 
 std::vector<core::PanelField> panel_fields(UnitSystem system) {
-    constexpr std::array all{PanelFeature::face,      PanelFeature::board_joint, PanelFeature::tie,
-                             PanelFeature::corner,    PanelFeature::joint,
-                             PanelFeature::lift_line, PanelFeature::box_out,
-                             PanelFeature::repair};
+    constexpr std::array all{PanelFeature::face,    PanelFeature::board_joint,
+                             PanelFeature::tie,     PanelFeature::corner,
+                             PanelFeature::joint,   PanelFeature::lift_line,
+                             PanelFeature::box_out, PanelFeature::repair};
     const EmbeddedTable& printed = table("panel-fields");
     const bool us = system == UnitSystem::us;
     std::vector<core::PanelField> fields;

@@ -21,10 +21,11 @@ PanelWishes wishes_of(std::vector<PanelFactor> factors) {
 }
 
 /// Two mixes and two agents, all four combinations, one repeat.
-const PanelWishes four{.factors = {{"mix", {"a.yaml", "b.yaml"}}, {"release_agent", {"oil", "wax"}}},
-                       .number = 4,
-                       .repeats = 1,
-                       .mixer_m3 = 0.5};
+const PanelWishes four{
+    .factors = {{"mix", {"a.yaml", "b.yaml"}}, {"release_agent", {"oil", "wax"}}},
+    .number = 4,
+    .repeats = 1,
+    .mixer_m3 = 0.5};
 
 PanelDesign design_of(const PanelWishes& wishes, int panels) {
     PanelAsk ask{.levels = {}};

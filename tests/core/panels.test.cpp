@@ -20,8 +20,7 @@ constexpr double rounding = 1e-9;
 using Line = std::vector<long double>;
 
 const std::vector<PublishedDesign>& published() {
-    static const auto designs =
-        boardmark::reference::tables(UnitSystem::us).panels.designs;
+    static const auto designs = boardmark::reference::tables(UnitSystem::us).panels.designs;
     return designs;
 }
 
@@ -212,15 +211,14 @@ TEST_CASE("the fewest panels and their least variance, against every choice", "[
 }
 
 TEST_CASE("exchange finds what every choice finds with a panel more than the fewest", "[panels]") {
-    const std::vector<int> levels = GENERATE(as<std::vector<int>>{}, std::vector{2, 2, 2},
-                                             std::vector{2, 3}, std::vector{2, 2, 3},
-                                             std::vector{2, 2, 2, 2});
+    const std::vector<int> levels =
+        GENERATE(as<std::vector<int>>{}, std::vector{2, 2, 2}, std::vector{2, 3},
+                 std::vector{2, 2, 3}, std::vector{2, 2, 2, 2});
     const PanelAsk ask{levels};
     const int panels = least_panels(ask) + 1;
     const PanelDesign design = searched_design(ask, panels);
     // A panel may stand twice in a search, so it may even be better than different panels alone.
-    CHECK(design.mean_variance <=
-          least_variance(ask, static_cast<std::size_t>(panels)) + rounding);
+    CHECK(design.mean_variance <= least_variance(ask, static_cast<std::size_t>(panels)) + rounding);
     CHECK_THAT(variance_by_hand(design.rows, ask), WithinAbs(design.mean_variance, rounding));
 }
 

@@ -36,15 +36,15 @@ std::string generators_of(int factors, int runs) {
 } // namespace
 
 TEST_CASE("generators of published fractions") {
-    const auto [factors, runs, words] = GENERATE(
-        table<int, int, std::string>({{3, 4, "C=AB"},
-                                      {4, 8, "D=ABC"},
-                                      {5, 8, "D=AB E=AC"},
-                                      {5, 16, "E=ABCD"},
-                                      {6, 8, "D=AB E=AC F=BC"},
-                                      {6, 16, "E=ABC F=BCD"},
-                                      {7, 8, "D=AB E=AC F=BC G=ABC"},
-                                      {7, 16, "E=ABC F=BCD G=ACD"}}));
+    const auto [factors, runs, words] =
+        GENERATE(table<int, int, std::string>({{3, 4, "C=AB"},
+                                               {4, 8, "D=ABC"},
+                                               {5, 8, "D=AB E=AC"},
+                                               {5, 16, "E=ABCD"},
+                                               {6, 8, "D=AB E=AC F=BC"},
+                                               {6, 16, "E=ABC F=BCD"},
+                                               {7, 8, "D=AB E=AC F=BC G=ABC"},
+                                               {7, 16, "E=ABC F=BCD G=ACD"}}));
     INFO(factors << " factors in " << runs << " runs");
     CHECK(generators_of(factors, runs) == words);
 }
@@ -52,7 +52,8 @@ TEST_CASE("generators of published fractions") {
 TEST_CASE("the half fraction of three factors in four runs") {
     // C = AB, signs of the print: (- - +) (+ - -) (- + -) (+ + +). Levels may be renamed, so what
     // is held is that the product of the three signs is the same in each run.
-    const auto design = core::published_design({{2, 2, 2}}, 4, panel_tables(UnitSystem::us).designs);
+    const auto design =
+        core::published_design({{2, 2, 2}}, 4, panel_tables(UnitSystem::us).designs);
     REQUIRE(design);
     REQUIRE(design->rows.size() == 4);
     for (const core::PanelRow& row : design->rows) {

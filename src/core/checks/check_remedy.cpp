@@ -79,7 +79,8 @@ constexpr CheckRemedy all_remedies[] = {
     remedy(ids::strength_record_average, "a higher average or less scatter, by the next trials"),
     remedy(ids::cores_average, engineer_asked),
     remedy(ids::cores_single, engineer_asked),
-    remedy(ids::cores_number, "drill what is missing, three for each low test, before anyone judges"),
+    remedy(ids::cores_number,
+           "drill what is missing, three for each low test, before anyone judges"),
     remedy(ids::cores_size, "drill longer or wider cores; the licensed engineer says where"),
     remedy(ids::cores_conditioning, "drill new cores, and bag and date each one"),
     // Of walls.

@@ -78,12 +78,12 @@ Check core_average_check(const StrengthRecord& record, const CoredTest& test,
     const Source remembered = remembered_factor(test, rules);
     check.value = test.average_mpa;
     check.limit = Limit{.low = least_mpa, .high = std::nullopt};
-    check.message = {"{batch}: the cores average {value}, {share} of the specified strength; "
-                     "{limit} are asked",
-                     {word("batch", test.batch), core_strength("value", test.average_mpa),
-                      quantity("share", {100 * test.average_mpa / record.specified_mpa,
-                                         Measure::percent}),
-                      core_strength("limit", least_mpa)}};
+    check.message = {
+        "{batch}: the cores average {value}, {share} of the specified strength; "
+        "{limit} are asked",
+        {word("batch", test.batch), core_strength("value", test.average_mpa),
+         quantity("share", {100 * test.average_mpa / record.specified_mpa, Measure::percent}),
+         core_strength("limit", least_mpa)}};
     if (below(test.average_mpa, rounded_mpa)) {
         check.verdict = Verdict::fails;
     } else if (below(test.average_mpa, least_mpa)) {
@@ -104,8 +104,7 @@ Check core_average_check(const StrengthRecord& record, const CoredTest& test,
 
 Check core_single_check(const StrengthRecord& record, const CoredTest& test,
                         const CoreRules& rules) {
-    Check check =
-        check_of_cores(check_ids::cores_single, test.batch, rules.single_fraction.source);
+    Check check = check_of_cores(check_ids::cores_single, test.batch, rules.single_fraction.source);
     const double least_mpa = rules.single_fraction.value * record.specified_mpa;
     const JudgedCore& weakest =
         *std::ranges::min_element(test.cores, {}, &JudgedCore::strength_mpa);
@@ -134,8 +133,7 @@ Phrase fault_of_size(const JudgedCore& core, const StrengthRecord& record, const
                 {quantity("length", {core.core.length_mm, Measure::length}),
                  quantity("diameter", {core.core.diameter_mm, Measure::length})}};
     }
-    const double by_stone_mm =
-        rules.least_in_sizes.value * record.nominal_size_mm.value_or(0);
+    const double by_stone_mm = rules.least_in_sizes.value * record.nominal_size_mm.value_or(0);
     const double least_mm = std::max(rules.least_diameter_mm.value, by_stone_mm);
     if (below(core.core.diameter_mm, least_mm)) {
         return {"{core} is {diameter} wide, {least} are wanted: the licensed engineer says whether "
@@ -147,8 +145,7 @@ Phrase fault_of_size(const JudgedCore& core, const StrengthRecord& record, const
 }
 
 Check core_size_check(const StrengthRecord& record, const CoredTest& test, const CoreRules& rules) {
-    Check check =
-        check_of_cores(check_ids::cores_size, test.batch, rules.least_diameter_mm.source);
+    Check check = check_of_cores(check_ids::cores_size, test.batch, rules.least_diameter_mm.source);
     check.measure = Measure::length;
     for (const bool short_ones : {true, false}) {
         for (const JudgedCore& core : test.cores) {
@@ -180,11 +177,11 @@ Check core_size_check(const StrengthRecord& record, const CoredTest& test, const
 
 /// A figure of a core that nobody wrote down.
 std::string unwritten(const DrilledCore& core) {
-    return !core.drilled           ? "drilled"
-           : !core.bagged_after_h  ? "bagged_after"
-           : !core.last_wetted     ? "last_wetted"
-           : !core.tested          ? "tested"
-                                   : "";
+    return !core.drilled          ? "drilled"
+           : !core.bagged_after_h ? "bagged_after"
+           : !core.last_wetted    ? "last_wetted"
+           : !core.tested         ? "tested"
+                                  : "";
 }
 
 struct StorageFault {
@@ -204,9 +201,7 @@ StorageFault fault_of_storage(const DrilledCore& core, const CoreRules& rules) {
     const double wet_d = *core.last_wetted - *core.drilled;
     const double rest_d = *core.tested - *core.last_wetted;
     const double after_d = *core.tested - *core.drilled;
-    const auto days = [](const char* name, double d) {
-        return quantity(name, {d, Measure::age});
-    };
+    const auto days = [](const char* name, double d) { return quantity(name, {d, Measure::age}); };
     if (above(*core.bagged_after_h, rules.bagged_h.value)) {
         return {Verdict::fails,
                 {"{core} came into its bag after {value}, not within {limit}",

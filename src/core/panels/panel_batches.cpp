@@ -81,8 +81,8 @@ std::vector<PanelBatch> cast_in_batches(const PanelWishes& wishes, std::optional
             }
         }
         shuffle(of_mix, numbers);
-        for (auto& filled : of_mix.empty() ? std::vector<std::vector<int>>{}
-                                           : divided(of_mix, most)) {
+        for (auto& filled :
+             of_mix.empty() ? std::vector<std::vector<int>>{} : divided(of_mix, most)) {
             add_batch(mix, std::move(filled));
         }
     }

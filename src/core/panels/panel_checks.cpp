@@ -30,11 +30,11 @@ Check effects_check(const PanelCase& panels) {
     check.value = design.rank;
     check.limit = Limit{.low = double(design.columns), .high = std::nullopt};
     check.measure = Measure::count;
-    check.message = {"{panels} panels answer {value} of {limit} figures that the questions ask for, "
-                     "by the rank of the design matrix",
-                     {count_argument("panels", double(design.rows.size())),
-                      count_argument("value", design.rank),
-                      count_argument("limit", design.columns)}};
+    check.message = {
+        "{panels} panels answer {value} of {limit} figures that the questions ask for, "
+        "by the rank of the design matrix",
+        {count_argument("panels", double(design.rows.size())), count_argument("value", design.rank),
+         count_argument("limit", design.columns)}};
     return check;
 }
 
@@ -52,8 +52,7 @@ std::string pairs_named(const std::vector<PanelPair>& pairs, const PanelWishes& 
 
 Check mixed_effects_check(const PanelCase& panels) {
     const PanelDesign& design = panels.programme.design;
-    Check check =
-        open_check(check_ids::panels_mixed_effects, "no effect is shifted by a pair", {});
+    Check check = open_check(check_ids::panels_mixed_effects, "no effect is shifted by a pair", {});
     check.source = design.source.citation.empty() ? rule_of_panels : design.source;
     const auto worst = std::ranges::max_element(
         design.effects, {}, [](const PanelEffect& effect) { return effect.mixed_with.size(); });
@@ -70,15 +69,15 @@ Check mixed_effects_check(const PanelCase& panels) {
     }
     const PanelWishes& wishes = panels.wishes();
     check.verdict = Verdict::watch;
-    check.message = {"{mixed} of {all} effects shift where two factors do together what neither "
-                     "does alone; of {effect} it is {pairs}: ask for such a pair under "
-                     "'panels.questions', or cast more panels",
-                     {count_argument("mixed", double(mixed)),
-                      count_argument("all", double(design.effects.size())),
-                      word("effect", worst->beside
-                                         ? pair_words({worst->factor, *worst->beside}, wishes)
-                                         : factor_words(wishes.factors[worst->factor])),
-                      word("pairs", pairs_named(worst->mixed_with, wishes))}};
+    check.message = {
+        "{mixed} of {all} effects shift where two factors do together what neither "
+        "does alone; of {effect} it is {pairs}: ask for such a pair under "
+        "'panels.questions', or cast more panels",
+        {count_argument("mixed", double(mixed)),
+         count_argument("all", double(design.effects.size())),
+         word("effect", worst->beside ? pair_words({worst->factor, *worst->beside}, wishes)
+                                      : factor_words(wishes.factors[worst->factor])),
+         word("pairs", pairs_named(worst->mixed_with, wishes))}};
     return check;
 }
 
@@ -118,8 +117,9 @@ std::vector<BuiltLevel> built_levels(const PanelCase& panels) {
                              std::ranges::any_of(panels.programme.mixes, &PanelMix::of_the_wall)});
         } else if (factor.name == "treatment") {
             const bool stated = wall.boards && !wall.boards->treatment.empty();
-            built.push_back({"treatment", "boards.treatment", stated,
-                             stated && std::ranges::count(factor.levels, wall.boards->treatment) > 0});
+            built.push_back(
+                {"treatment", "boards.treatment", stated,
+                 stated && std::ranges::count(factor.levels, wall.boards->treatment) > 0});
         } else if (factor.name == "strip_after") {
             const auto& strip_h = wall.placing.strip_after_h;
             built.push_back({"stripping age", "placing.strip_after", strip_h.has_value(),
@@ -225,11 +225,12 @@ Check stripping_check(const PanelCase& panels) {
     check.limit = Limit{.low = *earliest_h, .high = std::nullopt};
     const bool early = below(earliest_level_h, *earliest_h);
     check.verdict = early ? Verdict::fails : Verdict::watch;
-    check.message = {early ? "a panel is stripped after {value}; in the weather of the wall file a "
-                             "face may not be before {limit}"
-                           : "the earliest panel is stripped after {value}, and {limit} would do in "
-                             "the weather of the wall file; the panels' own day is not known, so "
-                             "strength tests beside them decide",
+    check.message = {early
+                         ? "a panel is stripped after {value}; in the weather of the wall file a "
+                           "face may not be before {limit}"
+                         : "the earliest panel is stripped after {value}, and {limit} would do in "
+                           "the weather of the wall file; the panels' own day is not known, so "
+                           "strength tests beside them decide",
                      {quantity("value", {earliest_level_h, Measure::duration}),
                       quantity("limit", {*earliest_h, Measure::duration})}};
     return check;
@@ -301,12 +302,12 @@ Check room_check(CheckId id, const PanelRoom& room, const char* size_key, const 
     const std::string left_out = features_named(
         room, [](const FeatureRoom& one) { return !one.fits && !lacks_figure(one); });
     if (!room.is_sized()) {
-        check.message = {"'{key}' is not stated; {wished} take {length} by {height}, each in a field "
-                         "of its own",
-                         {word("key", size_key),
-                          word("wished", features_named(room, [](const FeatureRoom& one) {
-                                   return !lacks_figure(one);
-                               }))}};
+        check.message = {
+            "'{key}' is not stated; {wished} take {length} by {height}, each in a field "
+            "of its own",
+            {word("key", size_key), word("wished", features_named(room, [](const FeatureRoom& one) {
+                                             return !lacks_figure(one);
+                                         }))}};
         add_size_needed(room, check.message);
     } else if (!left_out.empty()) {
         check.verdict = room.wish_stated ? Verdict::fails : Verdict::watch;
@@ -322,10 +323,10 @@ Check room_check(CheckId id, const PanelRoom& room, const char* size_key, const 
                          {word("feature", name_of(open->feature)), word("key", open->missing)}};
     } else {
         check.verdict = Verdict::holds;
-        check.message = {"the {what} has room for {held}, each in a field of its own",
-                         {word("what", what), word("held", features_named(room, [](const auto& one) {
-                                                       return one.fits;
-                                                   }))}};
+        check.message = {
+            "the {what} has room for {held}, each in a field of its own",
+            {word("what", what),
+             word("held", features_named(room, [](const auto& one) { return one.fits; }))}};
     }
     return check;
 }
@@ -342,8 +343,8 @@ double tallest_m(const Wall& wall) {
 }
 
 Check mockup_height_check(const Wall& wall) {
-    Check check = open_check(check_ids::mockup_height, "full height",
-                             {"'mockup.height' is not stated", {}});
+    Check check =
+        open_check(check_ids::mockup_height, "full height", {"'mockup.height' is not stated", {}});
     const double wanted_m = tallest_m(wall);
     if (!wall.mockup || !wall.mockup->height_m || wanted_m <= 0) {
         return check;

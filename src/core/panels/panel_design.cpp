@@ -228,8 +228,8 @@ std::vector<PanelDesign> other_designs(const PanelAsk& ask, const PanelDesign& c
     if (all.size() <= most_combinations && all.size() != chosen.rows.size()) {
         others.push_back(judged(PanelDesignKind::every_combination, all, ask));
     }
-    std::ranges::stable_sort(
-        others, {}, [](const PanelDesign& design) { return design.rows.size(); });
+    std::ranges::stable_sort(others, {},
+                             [](const PanelDesign& design) { return design.rows.size(); });
     return others;
 }
 

@@ -42,8 +42,7 @@ public:
         , tables_{tables} {}
 
     FeatureRoom operator()(PanelFeature feature) const {
-        const auto printed =
-            std::ranges::find(tables_.fields, feature, &PanelField::feature);
+        const auto printed = std::ranges::find(tables_.fields, feature, &PanelField::feature);
         FeatureRoom room{.feature = feature};
         if (printed->length_mm > 0) {
             room.length_mm = printed->length_mm;
@@ -167,7 +166,8 @@ public:
             column->left_mm -= *field.height_mm;
             return;
         }
-        columns_.push_back({*field.length_mm, goes_through(field) ? 0 : height_mm_ - *field.height_mm});
+        columns_.push_back(
+            {*field.length_mm, goes_through(field) ? 0 : height_mm_ - *field.height_mm});
         length_mm_ += *field.length_mm;
     }
 

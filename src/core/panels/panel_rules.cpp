@@ -99,18 +99,19 @@ BriefSection viewing_rules(const PanelCase& panels) {
         section.items.push_back({"At {age}, the face dry, all panels on one day side by side",
                                  {quantity("age", {*viewing.age_d, Measure::age})}});
     } else {
-        section.items.push_back(
-            {"Dry, all panels on one day side by side; the age is open, and colour goes on changing "
-             "for months",
-             {}});
+        section.items.push_back({"Dry, all panels on one day side by side; the age is open, and "
+                                 "colour goes on changing "
+                                 "for months",
+                                 {}});
     }
     if (!viewing.by.empty()) {
-        section.items.push_back({"By {who}; each scores alone, before anybody speaks",
-                                 {word("who", viewing.by)}});
+        section.items.push_back(
+            {"By {who}; each scores alone, before anybody speaks", {word("who", viewing.by)}});
     } else {
-        section.items.push_back({"Each scores alone, before anybody speaks; one person has the last "
-                                 "word [{source}]",
-                                 {word("source", least.source.citation)}});
+        section.items.push_back(
+            {"Each scores alone, before anybody speaks; one person has the last "
+             "word [{source}]",
+             {word("source", least.source.citation)}});
     }
     return section;
 }
@@ -121,10 +122,11 @@ BriefSection mockup_rules(const PanelCase& panels) {
                              "show no lift of full height, no hydrostatic head, no crew at full "
                              "pace",
                              {}});
-    section.items.push_back({"The mock-up proves: after the choice, with the wall's own crew, forms, "
-                             "trucks and pump, at full height; what fails there is changed and "
-                             "cast again before the wall",
-                             {}});
+    section.items.push_back(
+        {"The mock-up proves: after the choice, with the wall's own crew, forms, "
+         "trucks and pump, at full height; what fails there is changed and "
+         "cast again before the wall",
+         {}});
     section.items.push_back({"Repairs are tried on the mock-up, never first on the wall", {}});
     if (!panels.wishes().signed_by.empty()) {
         section.items.push_back(
@@ -133,8 +135,8 @@ BriefSection mockup_rules(const PanelCase& panels) {
              "handover",
              {word("who", panels.wishes().signed_by)}});
     } else {
-        section.items.push_back({"Who signs which panel is chosen is open ('panels.signed_by')",
-                                 {}});
+        section.items.push_back(
+            {"Who signs which panel is chosen is open ('panels.signed_by')", {}});
     }
     return section;
 }
@@ -143,8 +145,7 @@ BriefSection mockup_rules(const PanelCase& panels) {
 
 std::vector<ScoreItem> score_items(const PanelCase& panels) {
     const PanelTables& tables = panels.tables.panels;
-    const auto square =
-        std::ranges::find(tables.fields, PanelFeature::face, &PanelField::feature);
+    const auto square = std::ranges::find(tables.fields, PanelFeature::face, &PanelField::feature);
     std::vector<ScoreItem> items{
         {"colour", {"as wished, 1 far off to 5 just so", {}}},
         {"even", {"colour over the panel, 1 blotched to 5 even", {}}},

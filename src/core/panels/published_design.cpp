@@ -45,8 +45,7 @@ std::optional<PanelDesign> published_design(const PanelAsk& ask, int panels,
     if (found == designs.end() || !two_levels) {
         return std::nullopt;
     }
-    PanelDesign design =
-        judged(PanelDesignKind::published, relabelled(rows_of(*found), ask), ask);
+    PanelDesign design = judged(PanelDesignKind::published, relabelled(rows_of(*found), ask), ask);
     if (!design.answers_all()) { // asked pairs may be mixed with each other
         return std::nullopt;
     }

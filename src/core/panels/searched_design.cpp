@@ -180,8 +180,7 @@ PanelDesign searched_design(const PanelAsk& ask, int panels) {
             search.exchange(shaken(start, ask, numbers));
         }
     }
-    PanelDesign design =
-        judged(PanelDesignKind::searched, relabelled(search.best(), ask), ask);
+    PanelDesign design = judged(PanelDesignKind::searched, relabelled(search.best(), ask), ask);
     design.least = design.least || few;
     return design;
 }

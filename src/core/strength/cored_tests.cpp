@@ -27,10 +27,8 @@ LengthCorrection length_correction(double ratio, const CoreRules& rules) {
 std::vector<CoredTest> cored_tests(const StrengthRecord& record, const CoreRules& rules) {
     std::vector<CoredTest> tests;
     for (std::size_t batch = 0; batch < record.batches.size(); ++batch) {
-        CoredTest test{.batch = record.batches[batch].name,
-                       .cores = {},
-                       .average_mpa = 0,
-                       .least_mpa = 0};
+        CoredTest test{
+            .batch = record.batches[batch].name, .cores = {}, .average_mpa = 0, .least_mpa = 0};
         for (const DrilledCore& core : record.cores) {
             if (core.batch != batch) {
                 continue;

@@ -118,11 +118,12 @@ StrengthFindings find_strength(const StrengthRecord& written, int today, const T
         add_line_step(*findings.line, findings.worksheet);
     }
     add_cautions(record, findings, findings.worksheet);
-    for (auto& checks : {check_acceptance(record, findings),
-                         check_cores(record, findings, tables.strength.cores), check_ages(record, findings, today),
-                         initial_production_checks(record, production, tables.strength),
-                         check_specimens(record, findings, tables.strength),
-                         check_record(record, findings, tables), check_line(record, findings)}) {
+    for (auto& checks :
+         {check_acceptance(record, findings), check_cores(record, findings, tables.strength.cores),
+          check_ages(record, findings, today),
+          initial_production_checks(record, production, tables.strength),
+          check_specimens(record, findings, tables.strength),
+          check_record(record, findings, tables), check_line(record, findings)}) {
         std::ranges::copy(checks, std::back_inserter(findings.checks));
     }
     return findings;

@@ -58,14 +58,15 @@ WayStep in_place_step() {
 }
 
 WayStep cores_step(const LowResults& low, const CoreRules& rules) {
-    return {"cores",
-            {"only where low strength is likely and the calculation shows harm: {cores} cores for "
-             "each of {tests}, clear of bars and {off} from joints; bagged within {bagged}, every "
-             "one dated; enter them under 'cores'",
-             {quantity("cores", {rules.cores.value, Measure::count}), word("tests", named(low.tests)),
-              quantity("off", {rules.off_joint_mm.value, Measure::length}),
-              quantity("bagged", {rules.bagged_h.value, Measure::duration})}},
-            rules.cores.source};
+    return {
+        "cores",
+        {"only where low strength is likely and the calculation shows harm: {cores} cores for "
+         "each of {tests}, clear of bars and {off} from joints; bagged within {bagged}, every "
+         "one dated; enter them under 'cores'",
+         {quantity("cores", {rules.cores.value, Measure::count}), word("tests", named(low.tests)),
+          quantity("off", {rules.off_joint_mm.value, Measure::length}),
+          quantity("bagged", {rules.bagged_h.value, Measure::duration})}},
+        rules.cores.source};
 }
 
 WayStep judging_step(const StrengthRecord& record, const CoreRules& rules) {
@@ -108,9 +109,12 @@ std::vector<WayStep> way_by_aci(const StrengthRecord& record, const LowResults& 
     std::vector<WayStep> steps;
     const CoreRules& rules = tables.cores;
     if (!low.tests.empty()) {
-        steps = {specimens_step(low),          held_step(),
-                 calculation_step(rules.cores.source), in_place_step(),
-                 cores_step(low, rules),       judging_step(record, rules),
+        steps = {specimens_step(low),
+                 held_step(),
+                 calculation_step(rules.cores.source),
+                 in_place_step(),
+                 cores_step(low, rules),
+                 judging_step(record, rules),
                  decision_step(rules.average_fraction.source)};
     }
     if (low.averages) {

@@ -194,7 +194,8 @@ constexpr Field fields[] = {
      .shape = Shape::list,
      .value = one_of(panel_features),
      .example = "shows: [tie, corner, joint, lift line, repair]",
-     .meaning = "what it is to show, the most important first; else everything that the walls have"},
+     .meaning =
+         "what it is to show, the most important first; else everything that the walls have"},
 
     {.path = "order",
      .shape = Shape::section,

@@ -309,10 +309,10 @@ private:
                                 "check the two dates");
             }
             if (&day != days) {
-                refuse_future({"cores", core.name, day.key}, *day.at,
-                              core.name + " would be " +
-                                  (day.key == std::string_view{"last_wetted"} ? "wetted"
-                                                                              : day.key));
+                refuse_future(
+                    {"cores", core.name, day.key}, *day.at,
+                    core.name + " would be " +
+                        (day.key == std::string_view{"last_wetted"} ? "wetted" : day.key));
             }
             before = &day;
         }

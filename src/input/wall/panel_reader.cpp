@@ -40,8 +40,9 @@ public:
             read_factor(name, wishes);
         }
         if (factors_.stands() && factors_.names().empty()) {
-            section_.refuse("factors", " names nothing that differs", "add for example 'species: "
-                                                                      "[Douglas fir, spruce]'");
+            section_.refuse("factors", " names nothing that differs",
+                            "add for example 'species: "
+                            "[Douglas fir, spruce]'");
         }
         if (!sound_) {
             return std::nullopt;
@@ -143,8 +144,8 @@ private:
             return std::nullopt;
         }
         const auto first = place_of(item, item.text.substr(0, middle), wishes);
-        const auto second = first ? place_of(item, item.text.substr(middle + with.size()), wishes)
-                                  : std::nullopt;
+        const auto second =
+            first ? place_of(item, item.text.substr(middle + with.size()), wishes) : std::nullopt;
         if (!first || !second) {
             return std::nullopt;
         }
@@ -172,10 +173,9 @@ private:
     }
 
     void refuse_question(const Parsed& item, const std::string& what, std::string advice) const {
-        section_.context().refuse(*item.node,
-                                  dotted(section_.path("questions")) + ": '" + item.text + "'" +
-                                      what,
-                                  std::move(advice));
+        section_.context().refuse(
+            *item.node, dotted(section_.path("questions")) + ": '" + item.text + "'" + what,
+            std::move(advice));
     }
 
     /// What can be answered by panels that somebody will cast.
@@ -222,10 +222,9 @@ std::vector<core::PanelFeature> read_features(const Section& section) {
     for (const Parsed& item : shows->items) {
         const core::PanelFeature feature = feature_of(item.text);
         if (std::ranges::count(features, feature) > 0) {
-            section.context().refuse(*item.node,
-                                     dotted(section.path("shows")) + ": '" + item.text +
-                                         "' is named twice",
-                                     "name each once");
+            section.context().refuse(
+                *item.node, dotted(section.path("shows")) + ": '" + item.text + "' is named twice",
+                "name each once");
         } else {
             features.push_back(feature);
         }

@@ -26,13 +26,12 @@ std::vector<PanelMixFile> read_panel_mixes(const FileContext& context, Files& fi
     }
     std::vector<PanelMixFile> mixes;
     for (const Parsed& item : named->items) {
-        auto mix = item.text == own
-                       ? std::optional{of_wall}
-                       : read_named_mix({context, item, "panels.factors.mix"}, files,
-                                        {.purpose = Purpose::check,
-                                         .vocabulary = options.vocabulary,
-                                         .load = options.load},
-                                        "name mix files");
+        auto mix = item.text == own ? std::optional{of_wall}
+                                    : read_named_mix({context, item, "panels.factors.mix"}, files,
+                                                     {.purpose = Purpose::check,
+                                                      .vocabulary = options.vocabulary,
+                                                      .load = options.load},
+                                                     "name mix files");
         if (mix) {
             mixes.push_back({item.text, std::move(*mix)});
         }

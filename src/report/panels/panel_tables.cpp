@@ -129,8 +129,8 @@ Flow factors_table(const PanelResult& result) {
     Grid grid{{Align::left, Align::left, Align::left}};
     for (const core::PanelFactor& factor : result.wishes.factors) {
         for (std::size_t level = 0; level < factor.levels.size(); ++level) {
-            grid.add({level == 0 ? factor_title(factor) : "",
-                      level_letter(static_cast<int>(level)), text::printable(factor.levels[level])});
+            grid.add({level == 0 ? factor_title(factor) : "", level_letter(static_cast<int>(level)),
+                      text::printable(factor.levels[level])});
         }
     }
     return grid;
@@ -202,9 +202,10 @@ Flow designs_table(const PanelResult& result) {
     Grid grid{{Align::right, Align::right, Align::left, Align::left}};
     grid.head({"panels", "deviation", "design", "effects shifted by pairs"});
     const auto add = [&](const core::PanelDesign& design, const char* note) {
-        const auto shifted = std::ranges::count_if(
-            design.effects,
-            [](const core::PanelEffect& effect) { return !effect.mixed_with.empty(); });
+        const auto shifted =
+            std::ranges::count_if(design.effects, [](const core::PanelEffect& effect) {
+                return !effect.mixed_with.empty();
+            });
         grid.add({std::to_string(design.rows.size()),
                   design.answers_all() ? fixed(std::sqrt(design.mean_variance), 2) : "-",
                   design_words(design) + note,
@@ -227,7 +228,9 @@ Flow room_table(const core::PanelRoom& room, UnitSystem system) {
         const bool sized = room.is_sized() && known;
         grid.add({core::name_of(one.feature), dash_or(one.length_mm, Measure::length, system),
                   dash_or(one.height_mm, Measure::length, system),
-                  !sized ? "-" : one.fits_alone ? "fits" : "no room",
+                  !sized           ? "-"
+                  : one.fits_alone ? "fits"
+                                   : "no room",
                   !one.wished ? "not asked"
                   : !known    ? "not known: '" + one.missing + "'"
                   : !sized    ? "-"
@@ -239,10 +242,9 @@ Flow room_table(const core::PanelRoom& room, UnitSystem system) {
         return shown({*m, Measure::line_length}, system);
     };
     if (room.proposed_length_m) {
-        flow += paragraph((room.is_sized()
-                               ? "It is " + metres(room.length_m) + " by " + metres(room.height_m) +
-                                     "; all that is asked for"
-                               : std::string{"All that is asked for"}) +
+        flow += paragraph((room.is_sized() ? "It is " + metres(room.length_m) + " by " +
+                                                 metres(room.height_m) + "; all that is asked for"
+                                           : std::string{"All that is asked for"}) +
                               " takes " + metres(room.proposed_length_m) + " by " +
                               metres(room.proposed_height_m) + "; no field overlaps another.",
                           under_table);

@@ -47,10 +47,9 @@ Flow panels_heading(const PanelResult& result, UnitSystem system) {
 Flow source_items(const std::vector<core::Source>& sources) {
     Flow flow;
     for (const core::Source& source : sources) {
-        flow += paragraph(source.citation +
-                              (source.confidence == core::Confidence::from_memory
-                                   ? " (from memory, not read again)"
-                                   : ""),
+        flow += paragraph(source.citation + (source.confidence == core::Confidence::from_memory
+                                                 ? " (from memory, not read again)"
+                                                 : ""),
                           panel_item);
     }
     return flow;
@@ -70,8 +69,8 @@ Flow flow_of(const PanelResult& result, const TextStyle& style) {
     const core::PanelProgramme& programme = result.programme;
     const UnitSystem system = style.system;
     Flow page = panels_heading(result, system);
-    page += section("WHAT DIFFERS, of each first what is meant for the wall") +
-            factors_table(result);
+    page +=
+        section("WHAT DIFFERS, of each first what is meant for the wall") + factors_table(result);
     page += section("PANELS in the order of casting") + panels_table(result);
     page += section("BATCHES") + batches_table(result, system);
     page += section("CHECKS of panels and mock-up") + text_of_checks(programme.checks, system);

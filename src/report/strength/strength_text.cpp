@@ -195,9 +195,9 @@ Flow text_of_way_on(const StrengthResult& result, UnitSystem system) {
     std::vector<core::Phrase> steps;
     for (const core::WayStep& step : result.findings.way_on) {
         core::Phrase told = step.text;
-        told.text = step.name + ": " + told.text + " [" + step.source.citation +
-                    (step.source.confidence == core::Confidence::from_memory ? ", from memory]"
-                                                                             : "]");
+        told.text =
+            step.name + ": " + told.text + " [" + step.source.citation +
+            (step.source.confidence == core::Confidence::from_memory ? ", from memory]" : "]");
         steps.push_back(std::move(told));
     }
     return text_of_order(steps, {.system = system});

@@ -12,8 +12,8 @@ namespace boardmark::core {
 
 /// A concrete that panels are cast of.
 struct PanelMix {
-    std::string file;              ///< as the wall file names it
-    bool of_the_wall = false;      ///< the one that the wall is meant to be of
+    std::string file;                ///< as the wall file names it
+    bool of_the_wall = false;        ///< the one that the wall is meant to be of
     std::optional<double> w_cm = {}; ///< absent where no mix follows from the file
     std::optional<double> density_kg_m3 = {};
     std::vector<Check> checks = {};

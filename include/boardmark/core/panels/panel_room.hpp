@@ -18,17 +18,17 @@ struct FeatureRoom {
     std::optional<double> height_mm = {}; ///< likewise
     std::string missing = {};             ///< key of the wall file that would give it
     bool wished = false;
-    bool fits_alone = false;              ///< on the panel with nothing beside it
-    bool fits = false;                    ///< beside what is wished for before it
+    bool fits_alone = false; ///< on the panel with nothing beside it
+    bool fits = false;       ///< beside what is wished for before it
 };
 
-/// What a panel has room for. Fields do not overlap, so that each is judged by itself: they lie side
-/// by side, and above each other where the height has room; a corner and a joint take it all.
+/// What a panel has room for. Fields do not overlap, so that each is judged by itself: they lie
+/// side by side, and above each other where the height has room; a corner and a joint take it all.
 struct PanelRoom {
     std::optional<double> length_m = {}; ///< of the panel, as the file states it
     std::optional<double> height_m = {};
-    std::vector<FeatureRoom> features;   ///< all of them; first the wished ones in their order
-    bool wish_stated = false;            ///< otherwise taken from the walls
+    std::vector<FeatureRoom> features; ///< all of them; first the wished ones in their order
+    bool wish_stated = false;          ///< otherwise taken from the walls
     std::optional<double> proposed_length_m = {}; ///< for all that is wished and known
     std::optional<double> proposed_height_m = {}; ///< the stated one where it is enough
 

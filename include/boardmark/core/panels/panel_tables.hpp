@@ -29,7 +29,7 @@ struct PanelField {
 /// What a programme of sample panels is made from.
 struct PanelTables {
     std::vector<PublishedDesign> designs;
-    std::vector<PanelField> fields; ///< one of each feature
+    std::vector<PanelField> fields;  ///< one of each feature
     TypicalFigure viewing_m;         ///< least distance
     TypicalFigure around_box_out_mm; ///< concrete at each of its sides
     TypicalFigure courses;           ///< of boards that show how they lie

@@ -84,9 +84,9 @@ struct Projection {
 /// A core with its strength as it is judged.
 struct JudgedCore {
     DrilledCore core;
-    double ratio;          ///< length over diameter
-    double factor;         ///< for that ratio
-    double strength_mpa;   ///< crushed times factor
+    double ratio;        ///< length over diameter
+    double factor;       ///< for that ratio
+    double strength_mpa; ///< crushed times factor
 };
 
 /// The cores of one low test.

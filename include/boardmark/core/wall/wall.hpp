@@ -204,8 +204,8 @@ struct Mockup {
     std::optional<double> height_m = {};
     std::optional<double> thickness_mm = {};
     int number = 1;
-    std::string viewed_from = {}; ///< "10 ft, at 28 d, dry": the user's words
-    std::string signed_by = {};   ///< a role
+    std::string viewed_from = {};         ///< "10 ft, at 28 d, dry": the user's words
+    std::string signed_by = {};           ///< a role
     std::vector<PanelFeature> shows = {}; ///< what it is meant to show; empty: what the walls have
 };
 

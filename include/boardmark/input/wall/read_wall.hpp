@@ -12,8 +12,8 @@
 namespace boardmark::input {
 
 struct WallOptions {
-    Vocabulary vocabulary; ///< with the sizes of bars
-    Loader load;           ///< gets the mix file, and what that names
+    Vocabulary vocabulary;    ///< with the sizes of bars
+    Loader load;              ///< gets the mix file, and what that names
     bool with_panels = false; ///< the file must ask for sample panels, and their mixes are read
 };
 

@@ -24,10 +24,9 @@ bool can_be_asked(const PanelWishes& panels) {
             return false;
         }
     }
-    return !panels.factors.empty() &&
-           std::ranges::all_of(panels.pairs, [&](const PanelPair& pair) {
-               return is_pair_of(pair, panels);
-           });
+    return !panels.factors.empty() && std::ranges::all_of(panels.pairs, [&](const PanelPair& pair) {
+        return is_pair_of(pair, panels);
+    });
 }
 
 int least_of(const PanelWishes& panels) {
