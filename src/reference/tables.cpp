@@ -10,6 +10,7 @@
 #include "lookup.hpp"
 #include "method_tables.hpp"
 #include "other_methods.hpp"
+#include "panel_tables.hpp"
 #include "placing_tables.hpp"
 #include "strength_tables.hpp"
 #include "trial_tables.hpp"
@@ -127,6 +128,7 @@ core::Tables tables(UnitSystem system) {
             .finish = finish_tables(system),
             .grading = grading_rules(system),
             .alkali = alkali_rules(system),
+            .panels = panel_tables(system),
             .bars = bar_sizes()};
 }
 
