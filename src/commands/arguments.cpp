@@ -150,7 +150,13 @@ Arguments::Arguments(const std::string& command, std::span<const Option> own_opt
         files_ = parsed[file_argument].as<std::vector<std::string>>();
     }
     kind_ = asked.kind;
-    if (files_.size() < asked.least || files_.size() > asked.most) {
+    if (!asked.in_place.empty() && parsed.count(std::string{asked.in_place}) > 0) {
+        if (!files_.empty()) {
+            throw wrong_command_line(
+                fmt::format("--{} stands in place of '{}'", asked.in_place, files_.front()),
+                "keep one of the two");
+        }
+    } else if (files_.size() < asked.least || files_.size() > asked.most) {
         const std::string starter = files_.empty() ? where_to_see_one() : "";
         throw wrong_command_line(wrong_count(command, asked, files_.size()),
                                  help + (starter.empty() ? "" : "; " + starter));

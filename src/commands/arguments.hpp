@@ -38,6 +38,7 @@ struct FilesAsked {
     std::size_t least;
     std::size_t most;
     std::optional<input::FileKind> kind = {}; ///< nothing where it is no kind of file
+    std::string_view in_place = {};           ///< an option that stands in place of the files
 };
 
 /// A command's part of the command line, parsed.

@@ -1,9 +1,13 @@
 #include "help.hpp"
 
 #include <boardmark/reference/tables.hpp>
+#include <boardmark/report/mix/row_report.hpp>
+#include <boardmark/text/wrap.hpp>
 
 #include "command.hpp"
 #include "help_key.hpp"
+#include "table_options.hpp"
+#include "terminal.hpp"
 
 #include <fmt/format.h>
 
@@ -56,6 +60,9 @@ std::string help_of(const Command& command) {
     if (!command.notes.empty()) {
         text += fmt::format("\n{}\n", command.notes);
     }
+    if (command.in_place == table_option.name) {
+        text += fmt::format("\n{}\n", table_notes);
+    }
     text += "\nExamples:\n";
     for (const std::string_view example : command.examples) {
         text += fmt::format("  {}\n", example);
@@ -85,6 +92,23 @@ std::string help_on_exposure() {
     return text;
 }
 
+std::string help_on_row() {
+    std::string text = "Columns of '--format row' and of the tables that '--table' gives, in US and "
+                       "in SI units:\n\n";
+    for (const report::DescribedColumn& column : report::row_columns()) {
+        const std::string units =
+            column.us_unit == column.si_unit
+                ? std::string{column.us_unit}
+                : fmt::format("{} | {}", column.us_unit, column.si_unit);
+        constexpr std::size_t indent = 38;
+        text += text::wrapped(column.meaning,
+                              {fmt::format("  {:<18}{:<18}", column.name, units),
+                               std::string(indent, ' ')},
+                              widest_page);
+    }
+    return text;
+}
+
 } // namespace
 
 std::string short_help() {
@@ -104,7 +128,7 @@ std::string general_help() {
     }
     text +=
         fmt::format("  {:<12}{}\n", "help",
-                    "this text; 'help COMMAND', 'help KEY', 'help keys', 'help exposure' say more");
+                    "this text; 'help COMMAND', 'KEY', 'keys', 'exposure' or 'row' say more");
     text += "\nOptions of every command:\n" + text_of({});
     text += "\nExamples:\n";
     for (const Command& command : all_commands()) {
@@ -119,6 +143,9 @@ std::string general_help() {
 std::optional<std::string> help_on(const std::string& subject) {
     if (subject == "exposure") {
         return help_on_exposure();
+    }
+    if (subject == "row") {
+        return help_on_row();
     }
     if (subject == "keys") {
         return help_on_keys();

@@ -87,7 +87,7 @@ ExitCode run(const std::vector<std::string>& words) {
             : unknown_command(first);
     }
     return command->run(Arguments{
-        first, command->options, {command->least_files, command->most_files, command->kind}, rest});
+        first, command->options, {command->least_files, command->most_files, command->kind, command->in_place}, rest});
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 #include "../gate/files.hpp"
 #include "../reading/refuse.hpp"
 #include "mix_context.hpp"
+#include "mix_tree.hpp"
 #include "own_line.hpp"
 #include "told_faults.hpp"
 
@@ -202,23 +203,27 @@ std::optional<core::AnyCompleteMix> enter(const MixContext& context, core::AnyMi
 
 } // namespace
 
-MixReading read_mix(std::string text, std::string file, const ReadOptions& options) {
-    MixReading reading;
-    Diagnostics& diagnostics = reading.diagnostics;
-    Files files;
-    const SourceText& source = files.add(std::move(file), std::move(text));
+std::optional<MixTree> mix_tree(const SourceText& source, Files& files, const ReadOptions& options,
+                                Diagnostics& diagnostics) {
     auto root = read_tree(source, diagnostics);
     if (!root || refuse_other_kind(*root, FileKind::mix, diagnostics)) {
-        return reading;
+        return std::nullopt;
     }
     const bool had_materials = root->find("materials") != nullptr;
     fetch_yard(*root, files, options, diagnostics);
-    const auto results = take_results(*root);
-    Document document{*root, mix_fields(), diagnostics};
-    if (had_materials && !document.find({"materials"})) {
+    return MixTree{*std::move(root), had_materials};
+}
+
+MixReading mix_of(MixTree tree, Files& files, const ReadOptions& options, Diagnostics told) {
+    MixReading reading;
+    reading.diagnostics = std::move(told);
+    Diagnostics& diagnostics = reading.diagnostics;
+    const auto results = take_results(tree.root);
+    Document document{tree.root, mix_fields(), diagnostics};
+    if (tree.had_materials && !document.find({"materials"})) {
         document.mark_told({"materials"});
     }
-    const MixContext context{{*root, document, mix_fields(), diagnostics}, options};
+    const MixContext context{{tree.root, document, mix_fields(), diagnostics}, options};
     auto mix = build(context, reading.scatter);
     auto own_line = read_own_line(context, results, files);
     if (mix) {
@@ -236,6 +241,17 @@ MixReading read_mix(std::string text, std::string file, const ReadOptions& optio
         files.sort(diagnostics);
     }
     return reading;
+}
+
+MixReading read_mix(std::string text, std::string file, const ReadOptions& options) {
+    Files files;
+    const SourceText& source = files.add(std::move(file), std::move(text));
+    Diagnostics diagnostics;
+    auto tree = mix_tree(source, files, options, diagnostics);
+    if (!tree) {
+        return {std::nullopt, std::move(diagnostics)};
+    }
+    return mix_of(*std::move(tree), files, options, std::move(diagnostics));
 }
 
 } // namespace boardmark::input
