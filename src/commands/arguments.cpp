@@ -57,6 +57,8 @@ po::options_description description_of(const std::vector<const Option*>& options
                                  std::string{option->letter};
         if (option->value.empty()) {
             add(name.c_str(), "");
+        } else if (option->may_repeat) {
+            add(name.c_str(), po::value<std::vector<std::string>>(), "");
         } else {
             add(name.c_str(), po::value<std::string>(), "");
         }
@@ -166,6 +168,11 @@ Arguments::Arguments(const std::string& command, std::span<const Option> own_opt
         if (!parsed.count(name)) {
             continue;
         }
+        if (option->may_repeat) {
+            repeated_[name] = parsed[name].as<std::vector<std::string>>();
+            values_[name] = repeated_[name].front();
+            continue;
+        }
         values_[name] = option->value.empty() ? "" : parsed[name].as<std::string>();
         demand_allowed_word(*option, values_[name]);
     }
@@ -174,6 +181,11 @@ Arguments::Arguments(const std::string& command, std::span<const Option> own_opt
 std::optional<std::string> Arguments::value(std::string_view option) const {
     const auto found = values_.find(option);
     return found == values_.end() ? std::nullopt : std::optional{found->second};
+}
+
+std::vector<std::string> Arguments::all_values(std::string_view option) const {
+    const auto found = repeated_.find(option);
+    return found == repeated_.end() ? std::vector<std::string>{} : found->second;
 }
 
 std::string Arguments::where_to_see_one() const {

@@ -36,9 +36,8 @@ const std::vector<Share>* blend_of(const Mix& mix, const std::string& material) 
 }
 
 const Dosage* dosage_of(const Mix& mix, const std::string& material) {
-    const auto found = std::ranges::find_if(mix.admixtures, [&](const Dosage& dosage) {
-        return dosage.material->name == material;
-    });
+    const auto found = std::ranges::find_if(
+        mix.admixtures, [&](const Dosage& dosage) { return dosage.material->name == material; });
     return found == mix.admixtures.end() ? nullptr : &*found;
 }
 
@@ -58,10 +57,10 @@ std::optional<Phrase> why_no_share(const std::string& material, const Mix& mix) 
 /// Of water, binder and w/cm two may be stated: the third follows.
 std::optional<Phrase> why_not_free(const Variable& variable, const Selections& given) {
     const bool w_cm = given.w_cm || given.w_cm_by_exposure;
-    const bool follows = (variable.figure == Varied::w_cm && given.water_kg_m3 &&
-                          given.binder_kg_m3) ||
-                         (variable.figure == Varied::water && w_cm && given.binder_kg_m3) ||
-                         (variable.figure == Varied::binder && w_cm && given.water_kg_m3);
+    const bool follows =
+        (variable.figure == Varied::w_cm && given.water_kg_m3 && given.binder_kg_m3) ||
+        (variable.figure == Varied::water && w_cm && given.binder_kg_m3) ||
+        (variable.figure == Varied::binder && w_cm && given.water_kg_m3);
     return follows ? std::optional{Phrase{"the file states two of w_cm, water and binder under "
                                           "'selections': the third follows from them",
                                           {}}}
@@ -72,6 +71,17 @@ std::optional<Phrase> why_not_free(const Variable& variable, const Selections& g
 
 std::span<const VariedKey> varied_keys() {
     return all_varied_keys;
+}
+
+std::optional<Variable> variable_named(std::string_view key) {
+    for (const VariedKey& known : all_varied_keys) {
+        const bool of_material = known.key.ends_with('.');
+        if (of_material ? key.starts_with(known.key) && key.size() > known.key.size()
+                        : key == known.key) {
+            return Variable{known.figure, std::string{key.substr(known.key.size())}};
+        }
+    }
+    return std::nullopt;
 }
 
 std::string key_of(const Variable& variable) {
@@ -132,8 +142,7 @@ VariedMix::VariedMix(const Mix& mix, std::vector<Variable> variables)
             mix_.selections.fine_share_percent.reset();
             mix_.selections.coarse_adjustment_percent.reset();
         }
-        if (variable.figure == Varied::fine_share ||
-            variable.figure == Varied::coarse_adjustment) {
+        if (variable.figure == Varied::fine_share || variable.figure == Varied::coarse_adjustment) {
             mix_.selections.coarse_volume.reset();
         }
     }
@@ -172,8 +181,8 @@ void VariedMix::set_shares(std::span<const double> values, std::vector<Share>& b
     }
     const double left = 100 - varied;
     for (std::size_t i = 0; i < blend.size(); ++i) {
-        const double part = others > 0 ? blend[i].percent / others
-                                       : 1.0 / static_cast<double>(count_of_others);
+        const double part =
+            others > 0 ? blend[i].percent / others : 1.0 / static_cast<double>(count_of_others);
         blend[i].percent = value_of[i] ? *value_of[i] : left * part;
     }
 }

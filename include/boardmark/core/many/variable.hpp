@@ -52,6 +52,10 @@ struct VariedKey {
 /// All of them, in the order in which they are told.
 std::span<const VariedKey> varied_keys();
 
+/// The figure that a key names, whether or not a mix has it; a dose by volume. Nothing where it is
+/// no such key.
+std::optional<Variable> variable_named(std::string_view key);
+
 /// Why a mix has no such figure, or none that can be changed by itself; nothing where it has.
 std::optional<Phrase> why_not_varied(const Variable& variable, const Mix& mix);
 
