@@ -20,7 +20,7 @@ ExitCode run(const Arguments& arguments) {
     }
     const PlannedWall& planned = std::get<PlannedWall>(opened);
     const core::Brief brief = core::brief_of(planned.record.wall, planned.plan, planned.tables);
-    deliver(report::BriefResult{planned.record.wall.title, planned.record.mix_file, brief,
+    deliver(report::BriefResult{planned.record.wall->title, planned.record.mix_file, brief,
                                 planned.plan, planned.origin.files_read.inputs},
             arguments, planned.origin);
     return planned.verdict();

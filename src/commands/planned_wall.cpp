@@ -14,7 +14,7 @@ namespace {
 /// The mix file where no mix follows from it, else the wall file.
 std::string unresolved_file(const input::WallRecord& record, const core::Tables& tables,
                             const Arguments& arguments) {
-    return core::proportions_of(record.wall.mix, tables) ? arguments.file() : record.mix_file;
+    return core::proportions_of(record.wall->mix, tables) ? arguments.file() : record.mix_file;
 }
 
 } // namespace
@@ -31,15 +31,15 @@ std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments) {
                                     {.vocabulary = reference::vocabulary(),
                                      .load = loader_beside(arguments.file(), files_read)});
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments);
-    const core::Wall& wall = reading.record->wall;
-    core::Tables tables = reference::tables(core::system_of(wall.mix));
+    const core::CompleteWall& wall = reading.record->wall;
+    core::Tables tables = reference::tables(core::system_of(wall->mix));
     auto plan = core::plan_wall(wall, tables);
     if (!plan) {
         return no_mix_follows(plan.why(), unresolved_file(*reading.record, tables, arguments),
-                              arguments, wall.system);
+                              arguments, wall->system);
     }
     input::add_improbable_figures(reading.diagnostics, plan->cautions);
-    Origin origin{wall.system, std::move(files_read)};
+    Origin origin{wall->system, std::move(files_read)};
     return PlannedWall{std::move(*reading.record), std::move(tables), *std::move(plan),
                        std::move(origin), input::improbable_figures(reading.diagnostics)};
 }

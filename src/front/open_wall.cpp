@@ -20,11 +20,11 @@ Opened<WorkedWall> read_wall(std::string text, std::string name, input::Loader l
     if (!reading.record) {
         return {std::move(faults), input::render(reading.diagnostics)};
     }
-    const core::Wall& wall = reading.record->wall;
-    const core::UnitSystem system = core::system_of(wall.mix);
+    const core::CompleteWall& wall = reading.record->wall;
+    const core::UnitSystem system = core::system_of(wall->mix);
     auto plan = core::plan_wall(wall, reference::tables(system));
     if (!plan) {
-        return {plan.why(), report::text(plan.why(), front::shown_name(name), wall.system),
+        return {plan.why(), report::text(plan.why(), front::shown_name(name), wall->system),
                 std::move(faults)};
     }
     input::add_improbable_figures(reading.diagnostics, plan->cautions);

@@ -3,7 +3,7 @@
 namespace boardmark {
 
 std::string WorkedWall::text(bool explain) const {
-    return report::text(result(), {.system = record_.wall.system, .explain = explain});
+    return report::text(result(), {.system = record_.wall->system, .explain = explain});
 }
 
 std::string WorkedWall::json() const {
@@ -11,11 +11,11 @@ std::string WorkedWall::json() const {
 }
 
 std::string WorkedWall::csv() const {
-    return report::csv(result(), record_.wall.system);
+    return report::csv(result(), record_.wall->system);
 }
 
 std::string WorkedWall::html() const {
-    return report::html(result(), {.system = record_.wall.system});
+    return report::html(result(), {.system = record_.wall->system});
 }
 
 } // namespace boardmark

@@ -8,6 +8,7 @@
 #include "core/wall/form_forces.hpp"
 #include "core/walls.hpp"
 #include "form_support.hpp"
+#include "wall_support.hpp"
 #include "laws/law.hpp"
 
 using namespace boardmark;
@@ -153,7 +154,7 @@ TEST_CASE("every figure of a wall is finite, whatever it fills with") {
                 opening.sill_m.reset();
             }
         }
-        const core::WallPlan plan = boardmark::test::made(core::plan_wall(wall, mix.tables));
+        const core::WallPlan plan = boardmark::test::made(core::plan_wall(entered(wall), mix.tables));
         const report::WallResult result{wall, plan, "mix.yaml"};
         RC_ASSERT(!report::json(result).empty()); // each throws at a figure that is not
         RC_ASSERT(!report::text(result, {}).empty());

@@ -8,6 +8,7 @@
 
 #include "laws/mixes.hpp"
 #include "made.hpp"
+#include "wall_support.hpp"
 
 #include <functional>
 #include <string>
@@ -302,7 +303,7 @@ inline std::vector<Fact> facts() {
 }
 
 inline core::WallPlan planned(const core::Wall& wall) {
-    return boardmark::test::made(core::plan_wall(wall, tables_of(wall.system)));
+    return boardmark::test::made(core::plan_wall(entered(wall), tables_of(wall.system)));
 }
 
 } // namespace boardmark::test

@@ -6,6 +6,7 @@
 #include "core/base_mix.hpp"
 #include "core/walls.hpp"
 #include "made.hpp"
+#include "wall_support.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -29,7 +30,7 @@ Planned planned() {
     core::Wall wall = wall_of(run_of(5, 2, 250));
     wall.mix = mix.mix;
     wall.placing.rise_m_h = 1;
-    core::WallPlan plan = boardmark::test::made(core::plan_wall(wall, mix.tables));
+    core::WallPlan plan = boardmark::test::made(core::plan_wall(entered(wall), mix.tables));
     return {std::move(wall), std::move(plan)};
 }
 

@@ -70,7 +70,8 @@ std::optional<double> hardest_tie_kn(const FormForces& forces) {
     return hardest;
 }
 
-Outcome<WallPlan> plan_wall(const Wall& wall, const Tables& tables) {
+Outcome<WallPlan> plan_wall(const CompleteWall& complete_wall, const Tables& tables) {
+    const Wall& wall = *complete_wall;
     auto proportions = proportions_of(wall.mix, tables);
     if (!proportions) {
         return std::move(proportions).why();

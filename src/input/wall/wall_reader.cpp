@@ -14,6 +14,22 @@ core::UnitSystem stated_system(const FileContext& context, const core::AnyComple
                   : core::system_of(mix);
 }
 
+/// The wall past the door of `core`, or nothing; then its faults are told.
+std::optional<core::CompleteWall> enter(const FileContext& context, core::Wall wall) {
+    if (has_errors(context.diagnostics)) {
+        return std::nullopt; // what was refused left values open that the door would refuse again
+    }
+    auto entered = core::complete(std::move(wall));
+    if (const auto* faults = std::get_if<core::Faults>(&entered)) {
+        for (const core::Fault& fault : *faults) {
+            context.refuse(*context.document.find({"boardmark"})->key, fault.message,
+                           "check the figure and its unit");
+        }
+        return std::nullopt;
+    }
+    return std::get<core::CompleteWall>(std::move(entered));
+}
+
 std::optional<WallRecord> build(const FileContext& context, Files& files,
                                 const WallOptions& options) {
     context.demand({"title"}, "");
@@ -40,7 +56,11 @@ std::optional<WallRecord> build(const FileContext& context, Files& files,
     core::Wall wall{std::move(work), context.document.text({"title"}).value_or(""), system,
                     std::move(*mix)};
     hold_flow_class(context, wall, options.vocabulary.flow_classes);
-    return WallRecord{std::move(wall), context.document.text({"mix"}).value_or("")};
+    auto complete = enter(context, std::move(wall));
+    if (!complete) {
+        return std::nullopt;
+    }
+    return WallRecord{*std::move(complete), context.document.text({"mix"}).value_or("")};
 }
 
 } // namespace

@@ -90,8 +90,10 @@ void Plot::draw_upright() {
         figure_.labels.push_back(
             {coordinate(left - gap), y_of(tick.at, letter_height / 3), tick.label, "end"});
     }
-    figure_.labels.push_back(
-        {coordinate(2), coordinate(up ? top - 3 * gap : bottom + 3 * gap), upright_.name});
+    // Below a plot it stands clear of the lowest figure, whose letters grow on a narrow page.
+    figure_.labels.push_back({coordinate(2),
+                              coordinate(up ? top - 3 * gap : bottom + letter_height + 3 * gap),
+                              upright_.name});
 }
 
 void Plot::add_line(const std::vector<PlotPoint>& points, const std::string& role,

@@ -121,7 +121,7 @@ Flow flow_of(const RiskResult& result, const TextStyle& style) {
     page += Flow{"\n"} + paragraph("The mix as written:", {}) +
             verdict_line(result.checks, style.system);
     page += section("WHERE THE BATCHES END") + distributions_text(risk, style.system) +
-            slump_water_text() + histogram_figures(risk, style.system);
+            slump_water_text();
     page += section("LIMITS, how often a batch breaks them") + limits_text(risk);
     if (risk.driver_samples > 0) {
         page += section("WHAT DRIVES IT, share of the variance") + drivers_text(risk) +
@@ -130,6 +130,7 @@ Flow flow_of(const RiskResult& result, const TextStyle& style) {
                                       risk.driver_samples),
                           {});
     }
+    page += histogram_figures(risk, style.system); // where sheets are full of tables before it
     page += section("SCATTER, one standard deviation") + inputs_text(risk, style.system);
     page += section("CHECKS of the mix as written") + text_of_checks(result.checks, style.system);
     if (style.explain) {

@@ -12,6 +12,7 @@ namespace {
 constexpr std::size_t margin = 2;
 constexpr std::size_t gap = 2;
 constexpr std::size_t narrowest_last_column = 24;
+constexpr std::size_t narrowest_first_column = 12;
 const std::string no_cell;
 
 /// Of columns beside each other.
@@ -139,13 +140,44 @@ std::string Grid::with_words(const std::string& others, const std::string& words
            (words.empty() ? "" : wrapped(words, {below, below}, width));
 }
 
-std::string Grid::several_blocks(const std::vector<std::size_t>& widest, std::size_t width,
+/// The widths with a first column that leaves room for any other beside it.
+std::vector<std::size_t> Grid::with_room_beside_first(std::vector<std::size_t> widest,
+                                                      std::size_t width) const {
+    const std::size_t end = columns_.size() - (has_words_last() ? 1 : 0);
+    std::size_t beside_first = 0;
+    for (std::size_t i = 1; i < end; ++i) {
+        beside_first = std::max(beside_first, widest[i] + gap);
+    }
+    if (margin + widest[0] + beside_first > width) {
+        const std::size_t left = width - std::min(width, margin + beside_first);
+        widest[0] = std::max(left, narrowest_first_column);
+    }
+    return widest;
+}
+
+/// The lines of a first cell too wide for its column but the last, which stays in the row.
+std::string Grid::lines_before(Row& row, std::size_t first_width) {
+    std::string before;
+    auto words = lines_of(row.cells.front(), first_width);
+    row.cells.front() = std::move(words.back());
+    words.pop_back();
+    for (const std::string& line : words) {
+        before += std::string(margin, ' ') + line + "\n";
+    }
+    return before;
+}
+
+std::string Grid::several_blocks(const std::vector<std::size_t>& natural, std::size_t width,
                                  bool colour) const {
     std::string result;
+    const auto widest = with_room_beside_first(natural, width);
     for (const Block block : blocks(widest, width)) {
         const bool has_words = has_words_last() && block.end + 1 == columns_.size();
         result += result.empty() ? "" : "\n";
-        for (const Row& row : rows_) {
+        for (Row row : rows_) {
+            if (shown_width(row.cells.front()) > widest[0]) {
+                result += lines_before(row, widest[0]);
+            }
             const std::string others = beside(row, block, widest, colour);
             const bool is_whole = row.cells.size() == columns_.size();
             result += has_words ? with_words(others, is_whole ? row.cells.back() : "",

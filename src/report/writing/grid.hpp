@@ -57,7 +57,10 @@ private:
                           bool colour) const;
     static std::string with_words(const std::string& others, const std::string& words,
                                   std::size_t widest_words, std::size_t width);
-    std::string several_blocks(const std::vector<std::size_t>& widest, std::size_t width,
+    std::vector<std::size_t> with_room_beside_first(std::vector<std::size_t> widest,
+                                                    std::size_t width) const;
+    static std::string lines_before(Row& row, std::size_t first_width);
+    std::string several_blocks(const std::vector<std::size_t>& natural, std::size_t width,
                                bool colour) const;
 
     std::vector<Align> columns_;

@@ -13,6 +13,7 @@ struct SubmittedMix;
 struct Tables;
 struct Trial;
 struct Vocabulary;
+struct Wall;
 
 /// What holds every figure its calculation needs, each finite and in its range. Only `complete`
 /// makes one, and of a complete mix the studies and trials of `core`; it never changes, and copying
@@ -32,6 +33,7 @@ private:
     friend std::variant<Complete<SubmittedMix>, Faults> complete(SubmittedMix mix,
                                                                  const Vocabulary& words);
     friend std::variant<Complete<Trial>, Faults> complete(Trial trial);
+    friend std::variant<Complete<Wall>, Faults> complete(Wall wall);
     friend Outcome<Complete<Mix>> complete_again(Mix edited, const Tables& tables);
     friend Outcome<Complete<SubmittedMix>> complete_again(SubmittedMix edited);
 

@@ -7,7 +7,7 @@
 
 namespace boardmark::core {
 
-/// What a fault is about: one field of a mix as the library names it.
+/// What a fault is about: one field of a mix, a trial or a wall as the library names it.
 enum class Field {
     // of the mix
     system,
@@ -101,6 +101,38 @@ enum class Field {
     target_slump,
     target_air,
     intended_volume,
+    // of a wall
+    runs,
+    run_length,
+    run_heights,
+    run_thickness,
+    run_corners,
+    footing,
+    opening,
+    part_name,
+    part_count,
+    part_output,
+    planter,
+    bench,
+    embedments,
+    board_face,
+    board_thickness,
+    board_course,
+    board_stock,
+    board_saw_cut,
+    board_spoiled,
+    board_uses,
+    board_relief,
+    tie_spacing,
+    tie_load,
+    tie_cone,
+    edges,
+    joints,
+    bars,
+    placing,
+    mockup,
+    order,
+    wall_prices,
 };
 
 /// The member of the library's structs that a field is: "requirements.strength_mpa".
@@ -113,7 +145,7 @@ enum class Problem {
     unknown,    ///< a word that the tables do not know
 };
 
-/// Why a mix or a trial cannot be worked with, at one of its fields.
+/// Why a mix, a trial or a wall cannot be worked with, at one of its fields.
 struct Fault {
     Field field;
     Problem problem;

@@ -11,6 +11,7 @@
 #include <boardmark/core/placing/vibration.hpp>
 #include <boardmark/core/wall/added_cost.hpp>
 #include <boardmark/core/wall/board_order.hpp>
+#include <boardmark/core/wall/complete_wall.hpp>
 #include <boardmark/core/wall/coursing.hpp>
 #include <boardmark/core/wall/form_rise.hpp>
 #include <boardmark/core/wall/joint_layout.hpp>
@@ -117,6 +118,6 @@ AfterPlacing after_placing(const Wall& wall, const Proportions& proportions, con
 /// Works a wall file through: quantities, boards, forces on the forms, joints, steel, placing.
 ///
 /// Unresolved where the mix has no proportions
-Outcome<WallPlan> plan_wall(const Wall& wall, const Tables& tables);
+Outcome<WallPlan> plan_wall(const CompleteWall& wall, const Tables& tables);
 
 } // namespace boardmark::core

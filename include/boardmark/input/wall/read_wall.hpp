@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/wall/wall.hpp>
+#include <boardmark/core/wall/complete_wall.hpp>
 #include <boardmark/input/gate/diagnostic.hpp>
 #include <boardmark/input/mix/read_mix.hpp>
 #include <boardmark/input/reading/loader.hpp>
@@ -17,7 +17,7 @@ struct WallOptions {
 
 /// A wall file that was read, and the name that no calculation needs.
 struct WallRecord {
-    core::Wall wall;
+    core::CompleteWall wall;
     std::string mix_file; ///< as the wall file names it
 };
 

@@ -172,6 +172,68 @@ std::string_view name_of(Field field) {
         return "target_air_percent";
     case Field::intended_volume:
         return "intended_volume_m3";
+    case Field::runs:
+        return "runs";
+    case Field::run_length:
+        return "length_m";
+    case Field::run_heights:
+        return "heights";
+    case Field::run_thickness:
+        return "thickness_mm";
+    case Field::run_corners:
+        return "corners_at";
+    case Field::footing:
+        return "footing";
+    case Field::opening:
+        return "openings";
+    case Field::part_name:
+        return "name";
+    case Field::part_count:
+        return "count";
+    case Field::part_output:
+        return "output_m3_h";
+    case Field::planter:
+        return "planters";
+    case Field::bench:
+        return "benches";
+    case Field::embedments:
+        return "embedments";
+    case Field::board_face:
+        return "boards.face_width_mm";
+    case Field::board_thickness:
+        return "boards.thickness_mm";
+    case Field::board_course:
+        return "boards.course_mm";
+    case Field::board_stock:
+        return "boards.stock_m";
+    case Field::board_saw_cut:
+        return "boards.saw_cut_mm";
+    case Field::board_spoiled:
+        return "boards.spoiled_percent";
+    case Field::board_uses:
+        return "boards.uses";
+    case Field::board_relief:
+        return "boards.relief_mm";
+    case Field::tie_spacing:
+        return "ties.across_mm, up_mm, first_mm";
+    case Field::tie_load:
+        return "ties.working_load_kn, breaking_load_kn";
+    case Field::tie_cone:
+        return "ties.cone_mm";
+    case Field::edges:
+        return "edges.size_mm";
+    case Field::joints:
+        return "joints";
+    case Field::bars:
+        return "reinforcement";
+    case Field::placing:
+        return "placing";
+    case Field::mockup:
+        return "mockup";
+    case Field::order:
+        return "order";
+    case Field::wall_prices:
+        return "prices";
     }
     return "";
 }

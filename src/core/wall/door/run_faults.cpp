@@ -1,0 +1,84 @@
+#include "wall_faults.hpp"
+
+namespace boardmark::core {
+namespace {
+
+constexpr double end_tolerance_m = 1e-6; ///< rounding of stations that were added up
+
+void find_height_faults(const WallRun& run, const FaultList& list) {
+    if (run.heights.empty()) {
+        list.missing(Field::run_heights, "a run is as high as it says");
+        return;
+    }
+    double before_m = -1;
+    for (const HeightAt& height : run.heights) {
+        list.hold(Field::run_heights, height.station_m, nothing_or_more);
+        list.hold(Field::run_heights, height.height_m, above_nothing);
+        if (!(height.station_m > before_m)) {
+            list.impossible(Field::run_heights, "has stations that do not increase");
+        }
+        before_m = height.station_m;
+    }
+    if (run.heights.front().station_m != 0) {
+        list.impossible(Field::run_heights, "does not begin at station 0");
+    }
+    if (run.heights.back().station_m > run.length_m + end_tolerance_m) {
+        list.impossible(Field::run_heights, "has a station beyond the end of the run");
+    }
+    if (run.top == Top::level && run.heights.size() > 1) {
+        list.impossible(Field::run_heights, "changes though the top is level");
+    }
+}
+
+void find_corner_faults(const WallRun& run, const FaultList& list) {
+    list.hold(Field::run_corners, run.corners, {.low = 0, .high = 1000});
+    if (!run.corners_at.empty() && run.corners != static_cast<int>(run.corners_at.size())) {
+        list.impossible(Field::run_corners, "names other bends than are counted");
+    }
+    double before_m = -1;
+    for (const Corner& corner : run.corners_at) {
+        list.hold(Field::run_corners, corner.station_m,
+                  {.low = 0, .high = run.length_m + end_tolerance_m});
+        list.hold(Field::run_corners, corner.turn_deg,
+                  {.low = 0, .high = 180, .low_itself = false});
+        if (!(corner.station_m > before_m)) {
+            list.impossible(Field::run_corners, "has stations that do not increase");
+        }
+        before_m = corner.station_m;
+    }
+}
+
+void find_opening_faults(const Opening& opening, const WallRun& run, const FaultList& list) {
+    list.hold(Field::opening, opening.width_mm, above_nothing);
+    list.hold(Field::opening, opening.height_mm, above_nothing);
+    list.hold(Field::opening, opening.depth_mm, above_nothing);
+    list.hold(Field::opening, opening.sill_m, nothing_or_more);
+    list.hold(Field::opening, opening.count, {.low = 1, .high = 1e6});
+    if (!opening.at_m.empty() && opening.count != static_cast<int>(opening.at_m.size())) {
+        list.impossible(Field::opening, "stands at other places than are counted");
+    }
+    for (const double at_m : opening.at_m) {
+        list.hold(Field::opening, at_m, {.low = 0, .high = run.length_m});
+    }
+}
+
+} // namespace
+
+void find_run_faults(const WallRun& run, const FaultList& list) {
+    list.hold(Field::run_length, run.length_m, above_nothing);
+    list.hold(Field::run_thickness, run.thickness_mm, above_nothing);
+    list.hold(Field::run_thickness, run.bottom_thickness_mm, above_nothing);
+    list.hold(Field::part_output, run.output_m3_h, above_nothing);
+    find_height_faults(run, list);
+    find_corner_faults(run, list);
+    if (run.footing) {
+        list.hold(Field::footing, run.footing->width_mm, above_nothing);
+        list.hold(Field::footing, run.footing->depth_mm, above_nothing);
+        list.hold(Field::footing, run.footing->cover_mm, nothing_or_more);
+    }
+    for (const Opening& opening : run.openings) {
+        find_opening_faults(opening, run, list);
+    }
+}
+
+} // namespace boardmark::core
