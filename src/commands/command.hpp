@@ -50,6 +50,7 @@ extern const Command compare_command;
 extern const Command dose_command;
 extern const Command risk_command;
 extern const Command sweep_command;
+extern const Command economy_command;
 extern const Command record_command;
 extern const Command wall_command;
 extern const Command brief_command;

@@ -20,7 +20,8 @@ std::variant<WorkedMix, Failure> open_mix(const Arguments& arguments, const MixD
                              .checks = {},
                              .origin = read.origin,
                              .supply = either->supply,
-                             .scatter = read.scatter};
+                             .scatter = read.scatter,
+                             .bounds = read.bounds};
             log("calculating '" + worked.title + "'");
             auto proportions = core::proportions_of(worked.mix, worked.tables);
             if (!proportions) {

@@ -227,6 +227,9 @@ MixReading mix_of(MixTree tree, Files& files, const ReadOptions& options, Diagno
     auto mix = build(context, reading.scatter);
     auto own_line = read_own_line(context, results, files);
     if (mix) {
+        reading.bounds = read_bounds(context, *mix);
+    }
+    if (mix) {
         std::visit([&](auto& either) { either.requirements.strength_line = std::move(own_line); },
                    *mix);
     }
