@@ -57,6 +57,8 @@ po::options_description description_of(const std::vector<const Option*>& options
                                  std::string{option->letter};
         if (option->value.empty()) {
             add(name.c_str(), "");
+        } else if (option->may_repeat) {
+            add(name.c_str(), po::value<std::vector<std::string>>(), "");
         } else {
             add(name.c_str(), po::value<std::string>(), "");
         }
@@ -150,7 +152,13 @@ Arguments::Arguments(const std::string& command, std::span<const Option> own_opt
         files_ = parsed[file_argument].as<std::vector<std::string>>();
     }
     kind_ = asked.kind;
-    if (files_.size() < asked.least || files_.size() > asked.most) {
+    if (!asked.in_place.empty() && parsed.count(std::string{asked.in_place}) > 0) {
+        if (!files_.empty()) {
+            throw wrong_command_line(
+                fmt::format("--{} stands in place of '{}'", asked.in_place, files_.front()),
+                "keep one of the two");
+        }
+    } else if (files_.size() < asked.least || files_.size() > asked.most) {
         const std::string starter = files_.empty() ? where_to_see_one() : "";
         throw wrong_command_line(wrong_count(command, asked, files_.size()),
                                  help + (starter.empty() ? "" : "; " + starter));
@@ -158,6 +166,11 @@ Arguments::Arguments(const std::string& command, std::span<const Option> own_opt
     for (const Option* option : options) {
         const std::string name{option->name};
         if (!parsed.count(name)) {
+            continue;
+        }
+        if (option->may_repeat) {
+            repeated_[name] = parsed[name].as<std::vector<std::string>>();
+            values_[name] = repeated_[name].front();
             continue;
         }
         values_[name] = option->value.empty() ? "" : parsed[name].as<std::string>();
@@ -168,6 +181,11 @@ Arguments::Arguments(const std::string& command, std::span<const Option> own_opt
 std::optional<std::string> Arguments::value(std::string_view option) const {
     const auto found = values_.find(option);
     return found == values_.end() ? std::nullopt : std::optional{found->second};
+}
+
+std::vector<std::string> Arguments::all_values(std::string_view option) const {
+    const auto found = repeated_.find(option);
+    return found == repeated_.end() ? std::vector<std::string>{} : found->second;
 }
 
 std::string Arguments::where_to_see_one() const {

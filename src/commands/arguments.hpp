@@ -19,6 +19,7 @@ struct Option {
     std::string_view meaning;
     std::span<const std::string_view> words = {}; ///< the values allowed; empty: any
     std::string_view letter = {};                 ///< its short form, "o"; empty: none
+    bool may_repeat = false;                      ///< given several times, for several values
 };
 
 /// The option of the commands that show checks.
@@ -38,6 +39,7 @@ struct FilesAsked {
     std::size_t least;
     std::size_t most;
     std::optional<input::FileKind> kind = {}; ///< nothing where it is no kind of file
+    std::string_view in_place = {};           ///< an option that stands in place of the files
 };
 
 /// A command's part of the command line, parsed.
@@ -60,6 +62,8 @@ public:
     Arguments for_file(const std::string& file) const;
 
     std::optional<std::string> value(std::string_view option) const;
+    /// Of an option that may repeat, in the order given.
+    std::vector<std::string> all_values(std::string_view option) const;
     bool has(std::string_view option) const { return value(option).has_value(); }
 
     Format format() const;
@@ -72,6 +76,7 @@ private:
     std::vector<std::string> files_;
     std::optional<input::FileKind> kind_;
     std::map<std::string, std::string, std::less<>> values_;
+    std::map<std::string, std::vector<std::string>, std::less<>> repeated_;
 };
 
 /// Whether one of some options stands before `--` ends the options, whatever else is wrong.

@@ -7,6 +7,8 @@
 #include "job_file.hpp"
 #include "labels.hpp"
 #include "mix_command.hpp"
+#include "table_options.hpp"
+#include "table_run.hpp"
 
 #include <fmt/format.h>
 
@@ -21,12 +23,18 @@ constexpr Option options[] = {
     code_option,
     all_codes_option,
     paper_date_option,
+    row_format_option,
+    table_option,
+    base_option,
+    rows_option,
+    table_threads_option,
 };
 
 constexpr std::string_view examples[] = {
     "boardmark check examples/submitted-mix.yaml",
     "boardmark check --all-codes examples/quay-wall.yaml",
     "boardmark check --against examples/terrace-walls.yaml examples/submittal.yaml",
+    "boardmark check --table examples/quay-mixes.csv --base examples/quay-wall.yaml",
 };
 
 constexpr std::size_t most_submittals = 12;
@@ -61,12 +69,10 @@ ExitCode run_against(const Arguments& arguments) {
         const ReadMix read = read_submittal(arguments, files[i]);
         add(read.origin.files_read, origin.files_read);
         auto review = core::reviewed(
-            job.paper_case(),
-            {std::get<core::CompleteSubmittedMix>(read.mix), labels[i], files[i]},
+            job.paper_case(), {std::get<core::CompleteSubmittedMix>(read.mix), labels[i], files[i]},
             reference::vocabulary());
         if (!review) {
-            return end_with(
-                no_mix_follows(review.why(), files[i], arguments, read.origin.system));
+            return end_with(no_mix_follows(review.why(), files[i], arguments, read.origin.system));
         }
         reviews.push_back(*std::move(review));
     }
@@ -83,6 +89,10 @@ ExitCode run_against(const Arguments& arguments) {
 }
 
 ExitCode run(const Arguments& arguments) {
+    demand_fitting_table_options(arguments);
+    if (arguments.has("table")) {
+        return run_table(input::Purpose::check, arguments);
+    }
     if (arguments.has("against")) {
         return run_against(arguments);
     }
@@ -110,6 +120,7 @@ const Command check_command{
     .run = run,
     .most_files = most_submittals,
     .notes = "With '--against' the demands are the designer's, whatever the submittal says of its\n"
-             "purpose; papers that are missing or too old are named. Exit 1 where one is returned."};
+             "purpose; papers that are missing or too old are named. Exit 1 where one is returned.",
+    .in_place = "table"};
 
 } // namespace boardmark::commands

@@ -20,9 +20,9 @@ std::string one_code(const std::string& name, const core::Requirements& asked) {
         throw wrong_command_line(fmt::format("--code: '{}' is not a code known here", name),
                                  fmt::format("known here: {}", fmt::join(known, ", ")));
     }
-    const bool stated = name == asked.code || asked.site ||
-                        std::ranges::count(asked.exposure_by_code, name,
-                                           &core::ClassesByCode::code) > 0;
+    const bool stated =
+        name == asked.code || asked.site ||
+        std::ranges::count(asked.exposure_by_code, name, &core::ClassesByCode::code) > 0;
     if (!stated) {
         throw wrong_command_line(fmt::format("--code: the file states no class of {}", name),
                                  std::string{how_to_state});
@@ -59,9 +59,9 @@ std::vector<core::CodeJudgement> asked_codes(const WorkedMix& worked, const Argu
     for (const std::string& name : other_codes(arguments, asked)) {
         const bool again = std::ranges::count(judged, name, &core::CodeJudgement::code) > 0;
         if (!again) {
-            judged.push_back(core::judged_by_other_code(
-                worked.mix, worked.proportions, worked.tables,
-                reference::code(name, worked.tables.system)));
+            judged.push_back(
+                core::judged_by_other_code(worked.mix, worked.proportions, worked.tables,
+                                           reference::code(name, worked.tables.system)));
         }
     }
     return judged;

@@ -22,7 +22,8 @@ struct Command {
     bool takes_standard_input = true; ///< whether '-' may stand for the file
     std::size_t least_files = 1;
     std::size_t most_files = 1;
-    std::string_view notes = {}; ///< what the options alone do not say; may be empty
+    std::string_view notes = {};    ///< what the options alone do not say; may be empty
+    std::string_view in_place = {}; ///< an option that stands in place of the files
 };
 
 /// A command that makes its text from nothing.
@@ -48,6 +49,8 @@ extern const Command strength_command;
 extern const Command compare_command;
 extern const Command dose_command;
 extern const Command risk_command;
+extern const Command sweep_command;
+extern const Command economy_command;
 extern const Command record_command;
 extern const Command wall_command;
 extern const Command brief_command;

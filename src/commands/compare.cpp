@@ -11,7 +11,6 @@
 #include "opened_file.hpp"
 #include "reducer_mix.hpp"
 
-
 #include <algorithm>
 
 namespace boardmark::commands {

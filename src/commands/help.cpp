@@ -1,9 +1,13 @@
 #include "help.hpp"
 
 #include <boardmark/reference/tables.hpp>
+#include <boardmark/report/mix/row_report.hpp>
+#include <boardmark/text/wrap.hpp>
 
 #include "command.hpp"
 #include "help_key.hpp"
+#include "table_options.hpp"
+#include "terminal.hpp"
 
 #include <fmt/format.h>
 
@@ -56,6 +60,9 @@ std::string help_of(const Command& command) {
     if (!command.notes.empty()) {
         text += fmt::format("\n{}\n", command.notes);
     }
+    if (command.in_place == table_option.name) {
+        text += fmt::format("\n{}\n", table_notes);
+    }
     text += "\nExamples:\n";
     for (const std::string_view example : command.examples) {
         text += fmt::format("  {}\n", example);
@@ -65,11 +72,11 @@ std::string help_of(const Command& command) {
 
 /// The classes of one code, each with its meaning.
 std::string classes_text(const core::CodeTables& code) {
-    std::string text = fmt::format("Exposure classes of {}{}. {}:\n", code.name,
-                                   code.edition.empty() ? "" : " (" + code.edition + ")",
-                                   code.several_of_category
-                                       ? "The designer states all that apply"
-                                       : "The designer states one of each category");
+    std::string text =
+        fmt::format("Exposure classes of {}{}. {}:\n", code.name,
+                    code.edition.empty() ? "" : " (" + code.edition + ")",
+                    code.several_of_category ? "The designer states all that apply"
+                                             : "The designer states one of each category");
     std::string line;
     for (const core::ExposureCategory& category : code.categories) {
         const bool last = &category == &code.categories.back();
@@ -95,8 +102,25 @@ std::string classes_text(const core::CodeTables& code) {
 std::string help_on_exposure() {
     std::string text;
     for (const std::string& name : reference::codes()) {
-        text += (text.empty() ? "" : "\n") +
-                classes_text(reference::code(name, core::UnitSystem::si));
+        text +=
+            (text.empty() ? "" : "\n") + classes_text(reference::code(name, core::UnitSystem::si));
+    }
+    return text;
+}
+
+std::string help_on_row() {
+    std::string text =
+        "Columns of '--format row' and of the tables that '--table' gives, in US and "
+        "in SI units:\n\n";
+    for (const report::DescribedColumn& column : report::row_columns()) {
+        const std::string units = column.us_unit == column.si_unit
+                                      ? std::string{column.us_unit}
+                                      : fmt::format("{} | {}", column.us_unit, column.si_unit);
+        constexpr std::size_t indent = 38;
+        text += text::wrapped(
+            column.meaning,
+            {fmt::format("  {:<18}{:<18}", column.name, units), std::string(indent, ' ')},
+            widest_page);
     }
     return text;
 }
@@ -118,9 +142,8 @@ std::string general_help() {
     for (const Command& command : all_commands()) {
         text += fmt::format("  {:<12}{}\n", command.name, command.summary);
     }
-    text +=
-        fmt::format("  {:<12}{}\n", "help",
-                    "this text; 'help COMMAND', 'help KEY', 'help keys', 'help exposure' say more");
+    text += fmt::format("  {:<12}{}\n", "help",
+                        "this text; 'help COMMAND', 'KEY', 'keys', 'exposure' or 'row' say more");
     text += "\nOptions of every command:\n" + text_of({});
     text += "\nExamples:\n";
     for (const Command& command : all_commands()) {
@@ -135,6 +158,9 @@ std::string general_help() {
 std::optional<std::string> help_on(const std::string& subject) {
     if (subject == "exposure") {
         return help_on_exposure();
+    }
+    if (subject == "row") {
+        return help_on_row();
     }
     if (subject == "keys") {
         return help_on_keys();

@@ -86,8 +86,11 @@ ExitCode run(const std::vector<std::string>& words) {
                                  "'boardmark help' lists the commands")
             : unknown_command(first);
     }
-    return command->run(Arguments{
-        first, command->options, {command->least_files, command->most_files, command->kind}, rest});
+    return command->run(
+        Arguments{first,
+                  command->options,
+                  {command->least_files, command->most_files, command->kind, command->in_place},
+                  rest});
 }
 
 } // namespace

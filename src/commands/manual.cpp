@@ -1,5 +1,6 @@
 #include "command.hpp"
 #include "delivery.hpp"
+#include "table_options.hpp"
 
 #include <fmt/format.h>
 
@@ -39,6 +40,9 @@ std::string roff_of(const Command& command) {
                                    roff(command.usage), roff(command.summary), roff(command.reads));
     if (!command.notes.empty()) {
         text += fmt::format(".PP\n{}\n", roff(command.notes));
+    }
+    if (command.in_place == table_option.name) {
+        text += fmt::format(".PP\n{}\n", roff(table_notes));
     }
     text += roff_of(command.options);
     text += ".PP\nExamples:\n.nf\n";

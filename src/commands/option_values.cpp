@@ -94,6 +94,16 @@ double read_number_option(const OptionText& text, Bounds bounds) {
     return number;
 }
 
+double read_whole_option(const OptionText& text, Bounds bounds) {
+    const double number = read_number_option(text, bounds);
+    if (number != std::floor(number)) {
+        throw wrong_command_line(
+            fmt::format("--{}: '{}' is not a whole number", text.option, text.written),
+            fmt::format("write for example --{} 1000", text.option));
+    }
+    return number;
+}
+
 std::vector<NamedText> read_pairs(const OptionText& text, const PairForm& form) {
     std::vector<NamedText> pairs;
     for (const std::string& part : split(text.written, ',')) {

@@ -36,6 +36,9 @@ double read_option(const OptionText& text, units::Dimension dimension, Bounds bo
 /// The bare number of an option.
 double read_number_option(const OptionText& text, Bounds bounds);
 
+/// The same where it is a whole number.
+double read_whole_option(const OptionText& text, Bounds bounds);
+
 /// A pair NAME=VALUE.
 struct NamedText {
     std::string name;

@@ -10,6 +10,7 @@
 #include <cerrno>
 #include <cstring>
 #include <filesystem>
+#include <utility>
 
 namespace boardmark::commands {
 namespace {
@@ -79,14 +80,20 @@ private:
     sigset_t before_{};
 };
 
-/// The whole result under a name of its own in the same folder. A part that an earlier run left
-/// behind when it was killed is taken over.
-void write_part(const fs::path& part, const std::string& result, const std::string& name) {
+/// A file of its own in the same folder. A part that an earlier run left behind when it was killed
+/// is taken over.
+int open_part(const fs::path& part, const std::string& name) {
     ::unlink(part.c_str());
     const int descriptor = ::open(part.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
     if (descriptor < 0) {
         throw output_failed(name, std::strerror(errno));
     }
+    return descriptor;
+}
+
+/// The whole result under such a name.
+void write_part(const fs::path& part, const std::string& result, const std::string& name) {
+    const int descriptor = open_part(part, name);
     const bool complete = write_all(descriptor, result) && ::fsync(descriptor) == 0;
     const int reason = errno;
     const bool closed = ::close(descriptor) == 0;
@@ -151,6 +158,44 @@ void write_result(const std::string& result, const Destination& destination) {
         write_results({{destination.path, result}}, destination);
     } else if (!write_all(STDOUT_FILENO, result)) {
         throw output_failed("standard output", std::strerror(errno));
+    }
+}
+
+ResultStream::ResultStream(Destination destination)
+    : destination_{std::move(destination)}
+    , descriptor_{STDOUT_FILENO} {
+    if (destination_.path != "-") {
+        demand_free_name(destination_);
+        descriptor_ = open_part(part_of(destination_.path), destination_.path);
+    }
+}
+
+ResultStream::~ResultStream() {
+    if (destination_.path != "-" && descriptor_ >= 0) {
+        ::close(descriptor_);
+        ::unlink(part_of(destination_.path).c_str());
+    }
+}
+
+void ResultStream::write(const std::string& piece) {
+    if (!write_all(descriptor_, piece)) {
+        throw output_failed(destination_.path == "-" ? "standard output" : destination_.path,
+                            std::strerror(errno));
+    }
+}
+
+void ResultStream::end() {
+    if (destination_.path == "-") {
+        return;
+    }
+    const Uninterrupted until_placed;
+    if (::fsync(descriptor_) != 0) {
+        throw output_failed(destination_.path, std::strerror(errno));
+    }
+    place(destination_.path, destination_.overwrite);
+    ::close(std::exchange(descriptor_, -1));
+    if (!destination_.overwrite) {
+        ::unlink(part_of(destination_.path).c_str());
     }
 }
 

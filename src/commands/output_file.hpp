@@ -28,4 +28,26 @@ struct NamedResult {
 /// @param common whether files may be replaced, and what was read; its path is not used
 void write_results(const std::vector<NamedResult>& files, const Destination& common);
 
+/// A result that is written piece by piece, for one that no memory should hold as a whole. A file
+/// gets its name when all of it is on disk.
+class ResultStream {
+public:
+    /// Throws Failure where the file may not be written.
+    explicit ResultStream(Destination destination);
+    /// What was not ended leaves nothing behind.
+    ~ResultStream();
+    ResultStream(const ResultStream&) = delete;
+    ResultStream& operator=(const ResultStream&) = delete;
+
+    /// Throws Failure where it cannot be written.
+    void write(const std::string& piece);
+
+    /// Gives the file its name. Throws Failure where that is not possible.
+    void end();
+
+private:
+    Destination destination_;
+    int descriptor_;
+};
+
 } // namespace boardmark::commands

@@ -2,6 +2,8 @@
 #include "failure.hpp"
 #include "mix_command.hpp"
 #include "proportion_set.hpp"
+#include "table_options.hpp"
+#include "table_run.hpp"
 
 #include <fmt/format.h>
 
@@ -14,12 +16,18 @@ constexpr Option options[] = {
     {"volume", "Q", "with --w-cm: batch weights of each for this much, such as 1.5ft3"},
     {"moisture", "NAME=P,...", "with --volume: today's moistures, sand=5.2%,stone=1.4%"},
     {"resolution", "M", "with --volume: round to the steps of the scale, such as 0.1lb"},
+    row_format_option,
+    table_option,
+    base_option,
+    rows_option,
+    table_threads_option,
 };
 
 constexpr std::string_view examples[] = {
     "boardmark proportion examples/quay-wall.yaml",
     "boardmark proportion --reporting si --explain examples/courtyard-wall.yaml",
     "boardmark proportion --w-cm 0.36,0.40,0.45 --volume 1.5ft3 examples/quay-wall.yaml",
+    "boardmark proportion --table examples/quay-mixes.csv --base examples/quay-wall.yaml",
 };
 
 void refuse_without_set(const Arguments& arguments) {
@@ -32,6 +40,10 @@ void refuse_without_set(const Arguments& arguments) {
 }
 
 ExitCode run(const Arguments& arguments) {
+    demand_fitting_table_options(arguments);
+    if (arguments.has("table")) {
+        return run_table(input::Purpose::proportion, arguments);
+    }
     if (arguments.has("w-cm")) {
         return run_trial_set(arguments);
     }
@@ -52,6 +64,7 @@ const Command proportion_command{
     .run = run,
     .notes =
         "A trial set is made whole even where a ratio exceeds a limit: the strength line needs "
-        "it.\nThe exit code is then 1, and 3 where for one of the ratios no mix follows."};
+        "it.\nThe exit code is then 1, and 3 where for one of the ratios no mix follows.",
+    .in_place = "table"};
 
 } // namespace boardmark::commands

@@ -24,7 +24,10 @@ ReadMix read_mix_file(const Arguments& arguments, const MixDemand& demand, Opene
                          .to_be_selected = demand.to_be_selected});
     demand_sound(reading.mix.has_value(), reading.diagnostics, arguments);
     const core::UnitSystem system = core::system_of(*reading.mix);
-    return {std::move(*reading.mix), {system, std::move(files_read)}, std::move(reading.scatter)};
+    return {std::move(*reading.mix),
+            {system, std::move(files_read)},
+            std::move(reading.scatter),
+            std::move(reading.bounds)};
 }
 
 } // namespace boardmark::commands

@@ -18,6 +18,7 @@ struct ReadMix {
     core::AnyCompleteMix mix;
     Origin origin;
     core::Scatter scatter = {};
+    std::vector<core::VariableBound> bounds = {};
 };
 
 /// What a mix file is read for.

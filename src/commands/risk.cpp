@@ -5,13 +5,8 @@
 #include "command.hpp"
 #include "long_run.hpp"
 #include "option_values.hpp"
+#include "table_options.hpp"
 #include "worked_mix.hpp"
-
-#include <fmt/format.h>
-
-#include <algorithm>
-#include <cmath>
-#include <thread>
 
 namespace boardmark::commands {
 namespace {
@@ -33,29 +28,18 @@ constexpr std::string_view examples[] = {
 double count_of(const Arguments& arguments, const std::string& option, Bounds bounds,
                 double otherwise) {
     const auto written = arguments.value(option);
-    if (!written) {
-        return otherwise;
-    }
-    const double number = read_number_option({option, *written}, bounds);
-    if (number != std::floor(number)) {
-        throw wrong_command_line(fmt::format("--{}: '{}' is not a whole number", option, *written),
-                                 "write for example --" + option + " 1000");
-    }
-    return number;
+    return written ? read_whole_option({option, *written}, bounds) : otherwise;
 }
 
 core::RiskOrder order_of(const Arguments& arguments) {
-    constexpr double most_threads = 256;
     constexpr double largest_whole = 9007199254740992; // 2^53: beyond, doubles leave some out
     const core::RiskOrder usual;
-    const double machine = std::max(1U, std::thread::hardware_concurrency());
     return {.samples = static_cast<std::size_t>(
                 count_of(arguments, "samples", {core::least_risk_samples, core::most_risk_samples},
                          static_cast<double>(usual.samples))),
             .seed = static_cast<std::uint64_t>(
                 count_of(arguments, "seed", {0, largest_whole}, static_cast<double>(usual.seed))),
-            .threads =
-                static_cast<unsigned>(count_of(arguments, "threads", {1, most_threads}, machine))};
+            .threads = threads_asked(arguments)};
 }
 
 ExitCode run(const Arguments& arguments) {

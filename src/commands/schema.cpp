@@ -24,8 +24,7 @@ std::vector<input::ListedWord> classes_of_codes() {
         const core::CodeTables code = reference::code(name, core::UnitSystem::si);
         for (const core::ExposureClass& exposure : code.classes) {
             const std::string told = name + ": " + exposure.meaning;
-            const auto same =
-                std::ranges::find(classes, exposure.name, &input::ListedWord::word);
+            const auto same = std::ranges::find(classes, exposure.name, &input::ListedWord::word);
             if (same == classes.end()) {
                 classes.push_back({exposure.name, told});
             } else if (same->meaning.find(": " + exposure.meaning) == std::string::npos) {

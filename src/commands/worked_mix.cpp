@@ -21,7 +21,8 @@ std::variant<WorkedMix, Failure> worked(const ReadMix& read, const Arguments& ar
                              .checks = {},
                              .origin = read.origin,
                              .supply = either->supply,
-                             .scatter = read.scatter};
+                             .scatter = read.scatter,
+                             .bounds = read.bounds};
             log("calculating '" + result.title + "'");
             auto proportions = core::proportions_of(result.mix, result.tables);
             if (!proportions) {

@@ -24,6 +24,7 @@ struct WorkedMix {
     Origin origin;
     std::optional<core::Supply> supply = {};
     core::Scatter scatter = {};
+    std::vector<core::VariableBound> bounds = {};
 
     const core::Requirements& requirements() const { return core::requirements_of(mix); }
 };

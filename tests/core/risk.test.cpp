@@ -3,7 +3,7 @@
 #include <boardmark/core/risk/risk.hpp>
 
 #include "../support.hpp"
-#include "core/risk/blocks.hpp"
+#include <boardmark/core/basis/blocks.hpp>
 #include "core/risk/random_normals.hpp"
 #include "core/risk/sensitivity.hpp"
 

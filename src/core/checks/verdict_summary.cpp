@@ -5,14 +5,32 @@
 #include "exposure_limits.hpp"
 
 #include <algorithm>
+#include <string_view>
 #include <utility>
 
 namespace boardmark::core {
 namespace {
 
-void add_once(const std::string& id, std::vector<std::string>& ids) {
-    if (std::ranges::count(ids, id) == 0) {
-        ids.push_back(id);
+void add_once(std::string_view id, std::vector<std::string>& ids) {
+    if (std::ranges::find(ids, id) == ids.end()) {
+        ids.emplace_back(id);
+    }
+}
+
+void add_verdict(Verdict verdict, std::string_view id, VerdictSummary& summary) {
+    switch (verdict) {
+    case Verdict::fails:
+        add_once(id, summary.failed);
+        break;
+    case Verdict::watch:
+        add_once(id, summary.watched);
+        break;
+    case Verdict::not_checked:
+        add_once(id, summary.not_checked);
+        break;
+    case Verdict::holds:
+        ++summary.held;
+        break;
     }
 }
 
@@ -85,20 +103,13 @@ VerdictState VerdictSummary::state() const {
 
 void VerdictSummary::add(const std::vector<Check>& checks) {
     for (const Check& check : checks) {
-        switch (check.verdict) {
-        case Verdict::fails:
-            add_once(check.id, failed);
-            break;
-        case Verdict::watch:
-            add_once(check.id, watched);
-            break;
-        case Verdict::not_checked:
-            add_once(check.id, not_checked);
-            break;
-        case Verdict::holds:
-            ++held;
-            break;
-        }
+        add_verdict(check.verdict, check.id, *this);
+    }
+}
+
+void VerdictSummary::add(const std::vector<Finding>& findings) {
+    for (const Finding& finding : findings) {
+        add_verdict(finding.verdict, finding.id.name(), *this);
     }
 }
 

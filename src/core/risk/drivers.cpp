@@ -1,4 +1,5 @@
-#include "blocks.hpp"
+#include <boardmark/core/basis/blocks.hpp>
+
 #include "risk_run.hpp"
 #include "sensitivity.hpp"
 

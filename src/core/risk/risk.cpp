@@ -1,8 +1,8 @@
+#include <boardmark/core/basis/blocks.hpp>
 #include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/risk/risk.hpp>
 
 #include "../basis/phrases.hpp"
-#include "blocks.hpp"
 #include "distribution.hpp"
 #include "risk_cautions.hpp"
 #include "risk_run.hpp"

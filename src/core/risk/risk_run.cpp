@@ -1,6 +1,6 @@
 #include "risk_run.hpp"
 
-#include "blocks.hpp"
+#include <boardmark/core/basis/blocks.hpp>
 
 #include <memory>
 

@@ -62,7 +62,12 @@ private:
     csv_parser parser_;
 };
 
-/// The cells of a line. Throws Refused.
+bool is_blank(std::string_view line) {
+    return line.find_first_not_of(" \t") == std::string_view::npos;
+}
+
+} // namespace
+
 std::vector<Node> cells_of(const SourceText& source, std::size_t number) {
     const std::string_view text = source.line(number);
     const bool marked = number == 0 && text.starts_with(byte_order_mark);
@@ -87,12 +92,6 @@ std::vector<Node> cells_of(const SourceText& source, std::size_t number) {
     }
     return std::move(line.cells);
 }
-
-bool is_blank(std::string_view line) {
-    return line.find_first_not_of(" \t") == std::string_view::npos;
-}
-
-} // namespace
 
 CsvReader::CsvReader(const SourceText& source, Diagnostics& diagnostics)
     : source_(source)

@@ -442,6 +442,15 @@ constexpr Field fields[] = {
      .default_text = "0 %",
      .meaning = "points of the water that a reducer saves at its dose"},
 
+    {.path = "bounds",
+     .shape = Shape::table,
+     .value = text(),
+     .key = text(),
+     .example = "bounds: {w_cm: 0.36 to 0.45, share.slag: 0 % to 50 %, dose.reducer: 0 fl oz/cwt "
+                "to 12 fl oz/cwt}",
+     .default_text = "w/cm and the doses within the data of each reducer",
+     .meaning = "between which values 'economy' may seek figures of the mix"},
+
     {.path = "selections",
      .shape = Shape::section,
      .example = "selections: {w_cm: 0.40}",

@@ -113,7 +113,21 @@ std::size_t longest_shown(const Diagnostic& diagnostic, std::size_t before,
     return std::clamp<std::size_t>(is_wide ? columns / 2 : columns, 1, longest_line);
 }
 
-std::string render(const Diagnostic& diagnostic, std::optional<std::size_t> width) {
+std::string counted(std::size_t count, const std::string& noun) {
+    return std::to_string(count) + " " + noun + (count == 1 ? "" : "s");
+}
+
+std::string joined(const std::vector<std::string>& files) {
+    std::string names;
+    for (const std::string& file : files) {
+        names += (names.empty() ? "" : " and ") + text::printable(file);
+    }
+    return names;
+}
+
+} // namespace
+
+std::string render_one(const Diagnostic& diagnostic, std::optional<std::size_t> width) {
     std::string text = fitting(
         place(diagnostic) + (diagnostic.severity == Severity::error ? ": error: " : ": warning: ") +
             text::printable(diagnostic.message) + "\n",
@@ -132,20 +146,6 @@ std::string render(const Diagnostic& diagnostic, std::optional<std::size_t> widt
                               advice, width);
 }
 
-std::string counted(std::size_t count, const std::string& noun) {
-    return std::to_string(count) + " " + noun + (count == 1 ? "" : "s");
-}
-
-std::string joined(const std::vector<std::string>& files) {
-    std::string names;
-    for (const std::string& file : files) {
-        names += (names.empty() ? "" : " and ") + text::printable(file);
-    }
-    return names;
-}
-
-} // namespace
-
 bool has_errors(const Diagnostics& diagnostics) {
     return std::ranges::any_of(diagnostics, [](const Diagnostic& diagnostic) {
         return diagnostic.severity == Severity::error;
@@ -156,7 +156,7 @@ std::string render(const Diagnostics& diagnostics, std::string_view consequence,
                    std::optional<std::size_t> width) {
     std::string text;
     for (std::size_t i = 0; i < std::min(diagnostics.size(), most_shown); ++i) {
-        text += render(diagnostics[i], width);
+        text += render_one(diagnostics[i], width);
     }
     if (diagnostics.size() > most_shown) {
         text += "and " + std::to_string(diagnostics.size() - most_shown) + " more\n";

@@ -6,9 +6,10 @@
 
 namespace boardmark::input {
 
-SourceText::SourceText(std::string file, std::string text)
+SourceText::SourceText(std::string file, std::string text, std::size_t first_line)
     : file_(std::move(file))
-    , text_(std::move(text)) {
+    , text_(std::move(text))
+    , first_line_(first_line) {
     std::string_view rest = text_;
     while (!rest.empty()) {
         const std::size_t end = std::min(rest.find('\n'), rest.size());
@@ -22,14 +23,15 @@ SourceText::SourceText(std::string file, std::string text)
 }
 
 std::string_view SourceText::line(std::size_t number) const {
-    return number < lines_.size() ? lines_[number] : std::string_view{};
+    const std::size_t index = number - first_line_;
+    return number >= first_line_ && index < lines_.size() ? lines_[index] : std::string_view{};
 }
 
 Spot SourceText::spot_of(std::size_t byte) const {
     const std::string_view before = std::string_view{text_}.substr(0, byte);
     const auto line = static_cast<std::size_t>(std::ranges::count(before, '\n'));
     const std::size_t start = before.rfind('\n');
-    return {line, start == std::string_view::npos ? byte : byte - start - 1};
+    return {line + first_line_, start == std::string_view::npos ? byte : byte - start - 1};
 }
 
 std::size_t SourceText::quoted_length(Spot spot) const {

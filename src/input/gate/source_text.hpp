@@ -25,11 +25,16 @@ struct Underline {
 /// The text of one file with its name, as it was read.
 class SourceText {
 public:
-    SourceText(std::string file, std::string text);
+    /// @param first_line  number in the file of the first line of the text, from 0
+    SourceText(std::string file, std::string text, std::size_t first_line = 0);
+    // Lines point into the text.
+    SourceText(const SourceText&) = delete;
+    SourceText& operator=(const SourceText&) = delete;
 
     const std::string& file() const { return file_; }
     const std::string& text() const { return text_; }
     std::size_t line_count() const { return lines_.size(); }
+    /// The line of that number in the file.
     std::string_view line(std::size_t number) const;
 
     /// The spot of a byte of the whole text.
@@ -44,6 +49,7 @@ public:
 private:
     std::string file_;
     std::string text_;
+    std::size_t first_line_;
     std::vector<std::string_view> lines_;
 };
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/many/economy.hpp>
 #include <boardmark/core/mix/material.hpp>
 #include <boardmark/core/risk/scatter.hpp>
 #include <boardmark/input/mix/read_mix.hpp>
@@ -43,6 +44,9 @@ std::optional<core::Supply> read_supply(const MixContext& context);
 
 /// How much what goes into a batch scatters, as far as the file states it.
 core::Scatter read_scatter(const MixContext& context, const Materials& materials);
+
+/// Between which values figures of the mix may be sought, as far as the file states it.
+std::vector<core::VariableBound> read_bounds(const MixContext& context, const core::AnyMix& mix);
 
 void read_mixture(const MixContext& context, const Materials& materials, core::Mix& mix);
 

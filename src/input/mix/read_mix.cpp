@@ -7,6 +7,7 @@
 #include "../reading/refuse.hpp"
 #include "code_file.hpp"
 #include "mix_context.hpp"
+#include "mix_tree.hpp"
 #include "own_line.hpp"
 #include "strength_class.hpp"
 #include "told_faults.hpp"
@@ -207,28 +208,35 @@ std::optional<core::AnyCompleteMix> enter(const MixContext& context, core::AnyMi
 
 } // namespace
 
-MixReading read_mix(std::string text, std::string file, const ReadOptions& options) {
-    MixReading reading;
-    Diagnostics& diagnostics = reading.diagnostics;
-    Files files;
-    const SourceText& source = files.add(std::move(file), std::move(text));
+std::optional<MixTree> mix_tree(const SourceText& source, Files& files, const ReadOptions& options,
+                                Diagnostics& diagnostics) {
     auto root = read_tree(source, diagnostics);
     if (!root || refuse_other_kind(*root, FileKind::mix, diagnostics)) {
-        return reading;
+        return std::nullopt;
     }
     const bool had_materials = root->find("materials") != nullptr;
     fetch_yard(*root, files, options, diagnostics);
-    const auto results = take_results(*root);
-    const auto strength_class = take_strength_class(*root, options.vocabulary);
-    const auto code_file = fetch_code(*root, files, options, diagnostics);
-    Document document{*root, mix_fields(), diagnostics};
-    if (had_materials && !document.find({"materials"})) {
+    return MixTree{*std::move(root), had_materials};
+}
+
+MixReading mix_of(MixTree tree, Files& files, const ReadOptions& options, Diagnostics told) {
+    MixReading reading;
+    reading.diagnostics = std::move(told);
+    Diagnostics& diagnostics = reading.diagnostics;
+    const auto results = take_results(tree.root);
+    const auto strength_class = take_strength_class(tree.root, options.vocabulary);
+    const auto code_file = fetch_code(tree.root, files, options, diagnostics);
+    Document document{tree.root, mix_fields(), diagnostics};
+    if (tree.had_materials && !document.find({"materials"})) {
         document.mark_told({"materials"});
     }
     const MixContext context{
-        {*root, document, mix_fields(), diagnostics}, options, strength_class, code_file};
+        {tree.root, document, mix_fields(), diagnostics}, options, strength_class, code_file};
     auto mix = build(context, reading.scatter);
     auto own_line = read_own_line(context, results, files);
+    if (mix) {
+        reading.bounds = read_bounds(context, *mix);
+    }
     if (mix) {
         std::visit([&](auto& either) { either.requirements.strength_line = std::move(own_line); },
                    *mix);
@@ -244,6 +252,17 @@ MixReading read_mix(std::string text, std::string file, const ReadOptions& optio
         files.sort(diagnostics);
     }
     return reading;
+}
+
+MixReading read_mix(std::string text, std::string file, const ReadOptions& options) {
+    Files files;
+    const SourceText& source = files.add(std::move(file), std::move(text));
+    Diagnostics diagnostics;
+    auto tree = mix_tree(source, files, options, diagnostics);
+    if (!tree) {
+        return {std::nullopt, std::move(diagnostics)};
+    }
+    return mix_of(*std::move(tree), files, options, std::move(diagnostics));
 }
 
 } // namespace boardmark::input

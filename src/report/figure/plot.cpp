@@ -98,12 +98,20 @@ void Plot::draw_upright() {
 
 void Plot::add_line(const std::vector<PlotPoint>& points, const std::string& role,
                     const std::string& name) {
+    add_stroke(points, role);
+    figure_.key.push_back({role, false, name});
+}
+
+void Plot::add_stroke(const std::vector<PlotPoint>& points, const std::string& role) {
     std::string written;
     for (const PlotPoint& point : points) {
         written += (written.empty() ? "" : " ") + x_of(point.x) + "," + y_of(point.y);
     }
     figure_.strokes.push_back({std::move(written), role});
-    figure_.key.push_back({role, false, name});
+}
+
+void Plot::add_label(PlotPoint at, const std::string& words) {
+    figure_.labels.push_back({x_of(at.x), y_of(at.y), words, "middle"});
 }
 
 void Plot::add_spots(const std::vector<PlotPoint>& points, const std::string& role,

@@ -45,6 +45,11 @@ public:
     void add_spots(const std::vector<PlotPoint>& points, const std::string& role,
                    const std::string& name);
 
+    /// A line without words of its own.
+    void add_stroke(const std::vector<PlotPoint>& points, const std::string& role);
+    /// Words at a place.
+    void add_label(PlotPoint at, const std::string& words);
+
     const Figure& figure() const { return figure_; }
 
 private:

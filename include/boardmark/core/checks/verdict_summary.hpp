@@ -28,6 +28,7 @@ struct VerdictSummary {
 
     /// Takes in the checks of one more part.
     void add(const std::vector<Check>& checks);
+    void add(const std::vector<Finding>& findings);
 };
 
 VerdictSummary verdicts_of(const std::vector<Check>& checks);

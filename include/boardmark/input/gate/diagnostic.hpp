@@ -36,4 +36,8 @@ std::string render(const Diagnostics& diagnostics,
                    std::string_view consequence = "nothing was calculated",
                    std::optional<std::size_t> width = std::nullopt);
 
+/// One of them, without such a sentence.
+std::string render_one(const Diagnostic& diagnostic,
+                       std::optional<std::size_t> width = std::nullopt);
+
 } // namespace boardmark::input

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/many/economy.hpp>
 #include <boardmark/core/mix/complete_mix.hpp>
 #include <boardmark/core/mix/vocabulary.hpp>
 #include <boardmark/core/risk/scatter.hpp>
@@ -38,6 +39,7 @@ struct MixReading {
     std::optional<core::AnyCompleteMix> mix;
     Diagnostics diagnostics;
     core::Scatter scatter = {}; ///< of what goes into a batch; sound where there is a mix
+    std::vector<core::VariableBound> bounds = {}; ///< of a search; sound where there is a mix
 };
 
 /// Reads a mix file. Every error of the file is found in one run; nothing is thrown for a wrong

@@ -1,4 +1,4 @@
-#include "blocks.hpp"
+#include <boardmark/core/basis/blocks.hpp>
 
 #include <algorithm>
 #include <atomic>

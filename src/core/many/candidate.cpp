@@ -1,0 +1,158 @@
+#include "candidate.hpp"
+
+#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/checks/check.hpp>
+#include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/mix/footprint.hpp>
+
+#include "../basis/tolerance.hpp"
+#include "../checks/compare.hpp"
+#include "../mix/door/complete_again.hpp"
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+
+namespace boardmark::core {
+namespace {
+
+constexpr double no_mix_at_all = 1e6; // excess of what does not follow
+constexpr double not_known = 1e3;     // of what became unchecked
+
+EconomyFigures figures_of(const Proportions& proportions) {
+    const auto cost = cost_of(proportions);
+    const auto carbon = carbon_of(proportions);
+    return {.cost_per_m3 = cost ? std::optional{cost->sum.per_m3} : std::nullopt,
+            .carbon_kg_m3 = carbon ? std::optional{carbon->per_m3} : std::nullopt,
+            .binder_kg_m3 = proportions.totals.binder_kg_m3};
+}
+
+double relative(double excess, const Finding& finding) {
+    const double limit = std::abs(finding.limit->high.value_or(finding.limit->low.value_or(1)));
+    return excess / std::max(limit, 1e-3);
+}
+
+} // namespace
+
+double EconomyFigures::of(Objective objective) const {
+    switch (objective) {
+    case Objective::cost:
+        assert(cost_per_m3);
+        return *cost_per_m3;
+    case Objective::carbon:
+        assert(carbon_kg_m3);
+        return *carbon_kg_m3;
+    case Objective::binder:
+        break;
+    }
+    return binder_kg_m3;
+}
+
+double excess_of(const Finding& finding) {
+    if (!finding.value || !finding.limit) {
+        return 0;
+    }
+    const double value = *finding.value;
+    const auto& [low, high] = *finding.limit;
+    return high && above(value, *high) ? value - *high
+           : low && below(value, *low) ? *low - value
+                                       : 0;
+}
+
+double precision_of(const Finding& finding, UnitSystem system) {
+    switch (finding.measure) {
+    case Measure::w_cm:
+        return w_cm_precision;
+    case Measure::percent:
+        return percent_precision;
+    case Measure::chloride:
+        return chloride_precision_percent;
+    case Measure::strength:
+        return strength_precision_mpa(system);
+    case Measure::concentration:
+        return amount_precision_kg_m3(system);
+    default:
+        break;
+    }
+    constexpr double part_of_limit = 0.01; // of limits that no precision is stated for
+    const double limit =
+        finding.limit ? finding.limit->high.value_or(finding.limit->low.value_or(0)) : 0;
+    return part_of_limit * std::abs(limit);
+}
+
+CandidateMaker::CandidateMaker(const CompleteMix& mix, const VariedMix& varied,
+                               const Tables& tables)
+    : mix_{mix}
+    , varied_{varied}
+    , tables_{tables} {}
+
+std::optional<Candidate> CandidateMaker::as_written() {
+    auto candidate = judged(mix_);
+    if (candidate) {
+        baseline_ = findings_;
+        candidate->excess = 0;
+        for (const Finding& finding : findings_) {
+            candidate->excess += excess(finding, {});
+        }
+    }
+    return candidate;
+}
+
+Candidate CandidateMaker::make(std::span<const double> at, const Relaxed& relaxed) {
+    ++made_;
+    const auto edited = complete_again(varied_.at(at), tables_);
+    auto candidate = edited ? judged(*edited) : std::nullopt;
+    if (!candidate) {
+        findings_.clear();
+        return {.figures = {}, .excess = no_mix_at_all};
+    }
+    for (const Finding& finding : findings_) {
+        candidate->excess += excess(finding, relaxed);
+    }
+    return *candidate;
+}
+
+std::optional<Candidate> CandidateMaker::judged(const CompleteMix& mix) {
+    if (figures(mix, tables_, proportions_)) {
+        return std::nullopt;
+    }
+    judge(mix_, proportions_, tables_, findings_);
+    return Candidate{figures_of(proportions_), 0};
+}
+
+const Finding* CandidateMaker::in_baseline(CheckId id) const {
+    if (!baseline_) {
+        return nullptr;
+    }
+    const auto found = std::ranges::find(*baseline_, id, &Finding::id);
+    return found == baseline_->end() ? nullptr : &*found;
+}
+
+/// A value just beyond its limit would be a `watch`, and no search may live on rounding; nor may it
+/// leave the reach of what proves a mix.
+double CandidateMaker::excess(const Finding& finding, const Relaxed& relaxed) const {
+    constexpr double some = 1e-6; // what fails by no figure
+    const double beyond = excess_of(finding);
+    if (relaxed.check && *relaxed.check == finding.id && beyond > 0) {
+        const double more = beyond - precision_of(finding, tables_.system);
+        return more > 0 ? some + relative(more, finding) : 0;
+    }
+    const Finding* written = in_baseline(finding.id);
+    switch (finding.verdict) {
+    case Verdict::fails:
+        return some + (beyond > 0 ? relative(beyond, finding) : 1);
+    case Verdict::not_checked:
+        return !baseline_ || (written && written->verdict == Verdict::not_checked) ? 0 : not_known;
+    case Verdict::watch: {
+        const double permitted = written ? excess_of(*written) : 0;
+        return beyond > permitted && !same(beyond, permitted)
+                   ? some + relative(beyond - permitted, finding)
+                   : 0;
+    }
+    case Verdict::holds:
+        break;
+    }
+    return 0;
+}
+
+} // namespace boardmark::core

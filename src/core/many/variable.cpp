@@ -1,0 +1,254 @@
+#include <boardmark/core/many/variable.hpp>
+
+#include "../basis/phrases.hpp"
+
+#include <algorithm>
+#include <cassert>
+
+namespace boardmark::core {
+namespace {
+
+constexpr VariedKey all_varied_keys[] = {
+    {"w_cm", Varied::w_cm},
+    {"water", Varied::water},
+    {"binder", Varied::binder},
+    {"air", Varied::air},
+    {"coarse_volume", Varied::coarse_volume},
+    {"coarse_adjustment", Varied::coarse_adjustment},
+    {"fine_share", Varied::fine_share},
+    {"share.", Varied::share},
+    {"dose.", Varied::dose},
+};
+
+const Share* share_of(const std::vector<Share>& blend, const std::string& material) {
+    const auto found = std::ranges::find_if(
+        blend, [&](const Share& share) { return share.material->name == material; });
+    return found == blend.end() ? nullptr : &*found;
+}
+
+const std::vector<Share>* blend_of(const Mix& mix, const std::string& material) {
+    for (const auto* blend : {&mix.binder, &mix.coarse, &mix.fine}) {
+        if (share_of(*blend, material)) {
+            return blend;
+        }
+    }
+    return nullptr;
+}
+
+const Dosage* dosage_of(const Mix& mix, const std::string& material) {
+    const auto found = std::ranges::find_if(
+        mix.admixtures, [&](const Dosage& dosage) { return dosage.material->name == material; });
+    return found == mix.admixtures.end() ? nullptr : &*found;
+}
+
+std::optional<Phrase> why_no_share(const std::string& material, const Mix& mix) {
+    const std::vector<Share>* blend = blend_of(mix, material);
+    if (!blend) {
+        return Phrase{"no binder and no aggregate of the mixture is called {material}",
+                      {word("material", material)}};
+    }
+    if (blend->size() == 1) {
+        return Phrase{"{material} is all of its blend: nothing would take its place",
+                      {word("material", material)}};
+    }
+    return std::nullopt;
+}
+
+/// Of water, binder and w/cm two may be stated: the third follows.
+std::optional<Phrase> why_not_free(const Variable& variable, const Selections& given) {
+    const bool w_cm = given.w_cm || given.w_cm_by_exposure;
+    const bool follows =
+        (variable.figure == Varied::w_cm && given.water_kg_m3 && given.binder_kg_m3) ||
+        (variable.figure == Varied::water && w_cm && given.binder_kg_m3) ||
+        (variable.figure == Varied::binder && w_cm && given.water_kg_m3);
+    return follows ? std::optional{Phrase{"the file states two of w_cm, water and binder under "
+                                          "'selections': the third follows from them",
+                                          {}}}
+                   : std::nullopt;
+}
+
+} // namespace
+
+std::span<const VariedKey> varied_keys() {
+    return all_varied_keys;
+}
+
+std::optional<Variable> variable_named(std::string_view key) {
+    for (const VariedKey& known : all_varied_keys) {
+        const bool of_material = known.key.ends_with('.');
+        if (of_material ? key.starts_with(known.key) && key.size() > known.key.size()
+                        : key == known.key) {
+            return Variable{known.figure, std::string{key.substr(known.key.size())}};
+        }
+    }
+    return std::nullopt;
+}
+
+std::string key_of(const Variable& variable) {
+    const auto found = std::ranges::find(all_varied_keys, variable.figure, &VariedKey::figure);
+    return std::string{found->key} + variable.material;
+}
+
+Measure measure_of(const Variable& variable) {
+    switch (variable.figure) {
+    case Varied::w_cm:
+        return Measure::w_cm;
+    case Varied::water:
+    case Varied::binder:
+        return Measure::concentration;
+    case Varied::coarse_volume:
+        return Measure::bulk_volume;
+    case Varied::dose:
+        return variable.basis == DoseBasis::volume ? Measure::dose : Measure::percent;
+    case Varied::air:
+    case Varied::coarse_adjustment:
+    case Varied::fine_share:
+    case Varied::share:
+        break;
+    }
+    return Measure::percent;
+}
+
+double shown_value(const Variable& variable, double value) {
+    constexpr double ml_100kg_in_m3_kg = 1e8;
+    return measure_of(variable) == Measure::dose ? value * ml_100kg_in_m3_kg : value;
+}
+
+std::optional<Phrase> why_not_varied(const Variable& variable, const Mix& mix) {
+    if (variable.figure == Varied::share) {
+        return why_no_share(variable.material, mix);
+    }
+    if (variable.figure == Varied::dose) {
+        return dosage_of(mix, variable.material)
+                   ? std::nullopt
+                   : std::optional{Phrase{"no admixture of the mixture is called {material}",
+                                          {word("material", variable.material)}}};
+    }
+    return why_not_free(variable, mix.selections);
+}
+
+VariedMix::VariedMix(const Mix& mix, std::vector<Variable> variables)
+    : mix_{mix}
+    , variables_{std::move(variables)} {
+    for (const Variable& variable : variables_) {
+        assert(!why_not_varied(variable, mix_));
+        if (variable.figure == Varied::w_cm) {
+            mix_.selections.w_cm_by_exposure = false;
+        }
+        if (variable.figure == Varied::w_cm || variable.figure == Varied::binder) {
+            mix_.requirements.minimum_binder_kg_m3.reset();
+        }
+        if (variable.figure == Varied::coarse_volume) {
+            mix_.selections.fine_share_percent.reset();
+            mix_.selections.coarse_adjustment_percent.reset();
+        }
+        if (variable.figure == Varied::fine_share || variable.figure == Varied::coarse_adjustment) {
+            mix_.selections.coarse_volume.reset();
+        }
+    }
+}
+
+Mix VariedMix::at(std::span<const double> values) const {
+    Mix mix = mix_;
+    for (std::size_t i = 0; i < variables_.size(); ++i) {
+        set_figure(variables_[i], values[i], mix);
+    }
+    set_shares(values, mix.binder);
+    set_shares(values, mix.coarse);
+    set_shares(values, mix.fine);
+    return mix;
+}
+
+/// What the varied shares leave goes to the others, as it was between them.
+void VariedMix::set_shares(std::span<const double> values, std::vector<Share>& blend) const {
+    double varied = 0;
+    double others = 0;
+    std::size_t count_of_others = blend.size();
+    std::vector<const double*> value_of(blend.size(), nullptr);
+    for (std::size_t i = 0; i < blend.size(); ++i) {
+        for (std::size_t v = 0; v < variables_.size(); ++v) {
+            if (variables_[v].figure == Varied::share &&
+                variables_[v].material == blend[i].material->name) {
+                value_of[i] = &values[v];
+                varied += values[v];
+                --count_of_others;
+            }
+        }
+        others += value_of[i] ? 0 : blend[i].percent;
+    }
+    if (count_of_others == blend.size()) {
+        return;
+    }
+    const double left = 100 - varied;
+    for (std::size_t i = 0; i < blend.size(); ++i) {
+        const double part =
+            others > 0 ? blend[i].percent / others : 1.0 / static_cast<double>(count_of_others);
+        blend[i].percent = value_of[i] ? *value_of[i] : left * part;
+    }
+}
+
+void VariedMix::set_figure(const Variable& variable, double value, Mix& mix) const {
+    Selections& selections = mix.selections;
+    switch (variable.figure) {
+    case Varied::w_cm:
+        selections.w_cm = value;
+        break;
+    case Varied::water:
+        selections.water_kg_m3 = value;
+        break;
+    case Varied::binder:
+        selections.binder_kg_m3 = value;
+        break;
+    case Varied::air:
+        selections.air_percent = value;
+        break;
+    case Varied::coarse_volume:
+        selections.coarse_volume = value;
+        break;
+    case Varied::coarse_adjustment:
+        selections.coarse_adjustment_percent = value;
+        break;
+    case Varied::fine_share:
+        selections.fine_share_percent = value;
+        break;
+    case Varied::dose:
+        for (Dosage& dosage : mix.admixtures) {
+            if (dosage.material->name == variable.material) {
+                dosage.dose = Dose{value, variable.basis};
+            }
+        }
+        break;
+    case Varied::share:
+        break; // with the others of its blend
+    }
+}
+
+std::optional<double> VariedMix::written(std::size_t index) const {
+    const Variable& variable = variables_[index];
+    const Selections& selections = mix_.selections;
+    switch (variable.figure) {
+    case Varied::w_cm:
+        return selections.w_cm;
+    case Varied::water:
+        return selections.water_kg_m3;
+    case Varied::binder:
+        return selections.binder_kg_m3;
+    case Varied::air:
+        return selections.air_percent;
+    case Varied::coarse_volume:
+        return selections.coarse_volume;
+    case Varied::coarse_adjustment:
+        return selections.coarse_adjustment_percent;
+    case Varied::fine_share:
+        return selections.fine_share_percent;
+    case Varied::share:
+        return share_of(*blend_of(mix_, variable.material), variable.material)->percent;
+    case Varied::dose: {
+        const auto& dose = dosage_of(mix_, variable.material)->dose;
+        return dose && dose->basis == variable.basis ? std::optional{dose->amount} : std::nullopt;
+    }
+    }
+    return std::nullopt;
+}
+
+} // namespace boardmark::core

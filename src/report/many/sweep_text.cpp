@@ -1,0 +1,176 @@
+#include <boardmark/report/many/sweep_report.hpp>
+#include <boardmark/text/utf8.hpp>
+
+#include "../writing/flow.hpp"
+#include "../writing/grid.hpp"
+#include "../writing/html.hpp"
+#include "../writing/quantity_format.hpp"
+#include "../writing/text_sections.hpp"
+#include "../writing/trace.hpp"
+#include "sweep_figure.hpp"
+#include "sweep_words.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace boardmark::report {
+namespace {
+
+using core::Measure;
+using core::Sweep;
+using core::SweepPoint;
+using core::UnitSystem;
+
+/// "w_cm 0.45, dose.reducer 8 fl oz/cwt"
+std::string place_text(const Sweep& sweep, const SweepPoint& point, UnitSystem system) {
+    std::string text;
+    for (std::size_t i = 0; i < sweep.axes.size(); ++i) {
+        const core::Variable& variable = sweep.axes[i].variable;
+        text += (text.empty() ? "" : ", ") + text::printable(core::key_of(variable)) + " " +
+                variable_text(variable, point.at[i], system);
+    }
+    return text;
+}
+
+/// A figure of a point, marked where a price or an amount is missing in it.
+std::string figure_text(const SweepPoint& point, const SweptFigure& figure, UnitSystem system) {
+    const auto value = point.mix ? figure.of(*point.mix) : std::nullopt;
+    if (!value) {
+        return "-";
+    }
+    if (figure.measure == Measure::money) {
+        return fixed(swept_amount(figure, *value, system), 2);
+    }
+    return shown({*value, figure.measure}, system);
+}
+
+Flow counts_text(const Sweep& sweep) {
+    const auto without = std::ranges::count_if(
+        sweep.points, [](const SweepPoint& point) { return !point.mix.has_value(); });
+    const auto sound = std::ranges::count_if(sweep.points, &SweepPoint::is_sound);
+    const auto all = static_cast<std::ptrdiff_t>(sweep.points.size());
+    return paragraph(
+        fmt::format("{} points: {} fail no check, {} fail one or more, {} have no mix.", all, sound,
+                    all - sound - without, without),
+        {"  - ", "    "});
+}
+
+/// The least of a figure among the points that fail nothing.
+Flow least_text(const Sweep& sweep, const SweptFigure& figure, UnitSystem system) {
+    const SweepPoint* least = nullptr;
+    for (const SweepPoint& point : sweep.points) {
+        const bool counts = point.is_sound() && figure.of(*point.mix);
+        if (counts && (!least || *figure.of(*point.mix) < *figure.of(*least->mix))) {
+            least = &point;
+        }
+    }
+    if (!least) {
+        return {};
+    }
+    const std::string amount = figure_text(*least, figure, system);
+    const std::string unit = figure.measure == Measure::money ? " " + figure.unit : "";
+    return paragraph(fmt::format("Least {} where no check fails: {}{} at {}.", figure.name, amount,
+                                 unit, place_text(sweep, *least, system)),
+                     {"  - ", "    "});
+}
+
+/// What a sum lacks at any point.
+Flow lacking_text(const Sweep& sweep) {
+    std::vector<std::string> cost;
+    std::vector<std::string> carbon;
+    const auto add = [](const core::PartialSum& sum, std::vector<std::string>& names) {
+        for (const std::string& name : sum.missing) {
+            if (std::ranges::count(names, name) == 0) {
+                names.push_back(name);
+            }
+        }
+    };
+    for (const SweepPoint& point : sweep.points) {
+        if (point.mix && point.mix->cost) {
+            add(point.mix->cost->sum, cost);
+        }
+        if (point.mix && point.mix->carbon) {
+            add(*point.mix->carbon, carbon);
+        }
+    }
+    Flow told;
+    const auto tell = [&](const char* what, const std::vector<std::string>& names) {
+        if (!names.empty()) {
+            told +=
+                paragraph(fmt::format("{} is at least what is shown: it lacks {}.", what,
+                                      text::printable(fmt::format("{}", fmt::join(names, ", ")))),
+                          {"  - ", "    "});
+        }
+    };
+    tell("Cost", cost);
+    tell("CO2e", carbon);
+    return told;
+}
+
+Flow points_text(const Sweep& sweep, UnitSystem system) {
+    const auto figures = swept_figures(sweep, system);
+    std::vector<Align> columns(sweep.axes.size() + 2 + figures.size(), Align::right);
+    columns.push_back(Align::left);
+    Grid grid{columns};
+    std::vector<std::string> head;
+    for (const core::SweepAxis& axis : sweep.axes) {
+        head.push_back(text::printable(core::key_of(axis.variable)));
+    }
+    head.insert(head.end(), {"w/cm", "water"});
+    for (const SweptFigure& figure : figures) {
+        head.push_back(figure.measure == Measure::money ? figure.unit : figure.name);
+    }
+    head.push_back("");
+    grid.head(head);
+    for (const SweepPoint& point : sweep.points) {
+        std::vector<std::string> cells;
+        for (std::size_t i = 0; i < sweep.axes.size(); ++i) {
+            cells.push_back(variable_text(sweep.axes[i].variable, point.at[i], system));
+        }
+        const auto& mix = point.mix;
+        cells.push_back(mix ? shown({mix->totals.w_cm, Measure::w_cm}, system) : "-");
+        cells.push_back(mix ? shown({mix->totals.water_kg_m3, Measure::concentration}, system)
+                            : "-");
+        for (const SweptFigure& figure : figures) {
+            cells.push_back(figure_text(point, figure, system));
+        }
+        cells.push_back(verdict_words(point, system));
+        grid.add(std::move(cells));
+    }
+    grid.even_out(sweep.axes.size());
+    return grid;
+}
+
+Flow flow_of(const SweepResult& result, const TextStyle& style) {
+    const Sweep& sweep = result.sweep;
+    Flow page = paragraph(text::printable(result.title), {}) + file_line(result.inputs);
+    page += Flow{"\n"} + paragraph("The mix as written:", {}) +
+            verdict_line(result.checks, style.system);
+    page += section("WHAT IT SHOWS") + counts_text(sweep);
+    for (const SweptFigure& figure : swept_figures(sweep, style.system)) {
+        page += least_text(sweep, figure, style.system);
+    }
+    page += lacking_text(sweep);
+    page += section(style.system == UnitSystem::us ? "POINT BY POINT, for 1 yd3"
+                                                   : "POINT BY POINT, for 1 m3") +
+            points_text(sweep, style.system) + sweep_figures(sweep, style.system);
+    page += section("CHECKS of the mix as written") + text_of_checks(result.checks, style.system);
+    if (style.explain) {
+        page += folded_section("LIMITS, where they come from") + text_of_limits(result.checks);
+    }
+    return page + section("CAUTIONS") + text_of_cautions(result.cautions, style);
+}
+
+} // namespace
+
+std::string text(const SweepResult& result, const TextStyle& style) {
+    return written(flow_of(result, style), style);
+}
+
+std::string html(const SweepResult& result, const TextStyle& style) {
+    return html_of(flow_of(result, style),
+                   {.title = result.title, .command = "sweep", .inputs = result.inputs});
+}
+
+} // namespace boardmark::report
