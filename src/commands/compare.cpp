@@ -11,6 +11,8 @@
 #include "opened_file.hpp"
 #include "reducer_mix.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 namespace boardmark::commands {

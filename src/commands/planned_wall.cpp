@@ -27,11 +27,11 @@ ExitCode PlannedWall::verdict() const {
 std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments, bool with_panels) {
     FilesRead files_read;
     OpenedFile file = open_file(arguments, files_read);
-    return planned_wall(arguments, std::move(file), std::move(files_read));
+    return planned_wall(arguments, std::move(file), std::move(files_read), with_panels);
 }
 
 std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments, OpenedFile file,
-                                                FilesRead files_read) {
+                                                FilesRead files_read, bool with_panels) {
     auto reading = input::read_wall(std::move(file.text), file.name,
                                     {.vocabulary = reference::vocabulary(),
                                      .load = loader_beside(arguments.file(), files_read),

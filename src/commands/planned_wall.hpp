@@ -33,6 +33,6 @@ std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments,
 
 /// The same of a file that has been read.
 std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments, OpenedFile file,
-                                                FilesRead files_read);
+                                                FilesRead files_read, bool with_panels = false);
 
 } // namespace boardmark::commands
