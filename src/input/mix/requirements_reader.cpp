@@ -3,6 +3,7 @@
 #include "strength_class.hpp"
 
 #include <algorithm>
+#include <optional>
 
 namespace boardmark::input {
 namespace {
@@ -203,7 +204,14 @@ core::Requirements read_requirements(const MixContext& context) {
     requirements.strength_age_d = context.document.number(requirement("strength_age")).value_or(28);
     requirements.reinforced = context.document.flag(requirement("reinforced"), true);
     read_code(context, requirements);
-    const core::CodeTables code = context.options.vocabulary.code_of(requirements);
+    // The usual code is looked at where it stands: copying its tables would cost more than reading.
+    const Vocabulary& words = context.options.vocabulary;
+    const bool is_usual = requirements.code.empty() || requirements.code == words.code.name;
+    std::optional<core::CodeTables> other_code;
+    const core::CodeTables& code =
+        requirements.code_file ? *requirements.code_file
+        : is_usual             ? words.code
+                               : other_code.emplace(words.code_of(requirements.code));
     const auto& codes = context.options.vocabulary.codes;
     const bool code_is_lost = !requirements.code.empty() && !requirements.code_file &&
                               std::ranges::count(codes, requirements.code) == 0; // told already

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <optional>
 #include <string>
 
 namespace boardmark::core {
@@ -41,7 +42,12 @@ void find_word_faults(const Requirements& asked, const Vocabulary& words, const 
     if (!known) {
         list.unknown(Field::code, asked.code);
     }
-    const CodeTables code = words.code_of(asked);
+    // The usual code is looked at where it stands: copying its tables would cost more than reading.
+    const bool is_usual = asked.code.empty() || asked.code == words.code.name;
+    std::optional<CodeTables> other_code;
+    const CodeTables& code = asked.code_file ? *asked.code_file
+                             : is_usual      ? words.code
+                                             : other_code.emplace(words.code_of(asked.code));
     find_class_faults(asked.exposure, code, Field::exposure, list);
     for (const ClassesByCode& other : asked.exposure_by_code) {
         if (!other.code_file && std::ranges::count(words.codes, other.code) == 0) {
