@@ -22,7 +22,7 @@ constexpr std::string_view examples[] = {
 
 /// One concrete of the panels, worked through by the tables of its own system of units.
 core::Outcome<core::PanelMix> worked(const input::PanelMixFile& file, const std::string& of_wall) {
-    const core::Tables tables = reference::tables(core::system_of(file.mix));
+    const core::Tables tables = reference::tables_for(file.mix);
     auto proportions = core::proportions_of(file.mix, tables);
     if (!proportions) {
         return proportions.why();

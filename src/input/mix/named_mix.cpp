@@ -25,7 +25,7 @@ std::optional<core::AnyCompleteMix> read_named_mix(const MixName& name, Files& f
         return std::nullopt;
     }
     options.load = loader_of(options.load, file);
-    options.needs_cylinders = true; // trials and walls work with them
+    options.needs_cylinders = true; // trials, walls and panels work with them
     auto reading = read_mix(source->text(), source->file(), options);
     for (Diagnostic& diagnostic : reading.diagnostics) {
         context.diagnostics.push_back(std::move(diagnostic));

@@ -3,6 +3,7 @@
 #include "strength_class.hpp"
 
 #include <algorithm>
+#include <optional>
 
 namespace boardmark::input {
 namespace {
