@@ -23,7 +23,7 @@ constexpr Option options[] = {
 constexpr std::string_view examples[] = {
     "boardmark check examples/submitted-mix.yaml",
     "boardmark check --format json examples/quay-wall.yaml",
-    "boardmark check --against examples/terrace-walls.yaml examples/submittal.yaml",
+    "boardmark check --against examples/issued-wall.yaml examples/submittal.yaml",
 };
 
 constexpr std::size_t most_submittals = 12;
