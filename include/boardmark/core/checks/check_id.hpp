@@ -109,6 +109,12 @@ inline constexpr CheckId strength_record_average{"strength.record_average"};
 inline constexpr CheckId strength_projection{"strength.projection"};
 inline constexpr CheckId strength_line_outliers{"strength.line_outliers"};
 
+inline constexpr CheckId cores_number{"cores.number"};
+inline constexpr CheckId cores_average{"cores.average"};
+inline constexpr CheckId cores_single{"cores.single"};
+inline constexpr CheckId cores_size{"cores.size"};
+inline constexpr CheckId cores_conditioning{"cores.conditioning"};
+
 // Of walls.
 
 inline constexpr CheckId cold_protection{"cold.protection"};
@@ -172,6 +178,22 @@ inline constexpr CheckId submittal_figures{"submittal.figures"};
 inline constexpr CheckId schedule_papers{"schedule.papers"};
 inline constexpr CheckId schedule_mockup{"schedule.mockup"};
 inline constexpr CheckId tests_scatter{"tests.scatter"};
+
+// Of sample panels and the mock-up.
+
+inline constexpr CheckId panels_effects{"panels.effects"};
+inline constexpr CheckId panels_mixed_effects{"panels.mixed_effects"};
+inline constexpr CheckId panels_repeat{"panels.repeat"};
+inline constexpr CheckId panels_as_built{"panels.as_built"};
+inline constexpr CheckId panels_room{"panels.room"};
+inline constexpr CheckId panels_batch{"panels.batch"};
+inline constexpr CheckId panels_stripping{"panels.stripping"};
+inline constexpr CheckId panels_viewing{"panels.viewing"};
+inline constexpr CheckId panels_signed{"panels.signed"};
+inline constexpr CheckId mockup_room{"mockup.room"};
+inline constexpr CheckId mockup_height{"mockup.height"};
+inline constexpr CheckId mockup_thickness{"mockup.thickness"};
+inline constexpr CheckId mockup_signed{"mockup.signed"};
 
 } // namespace check_ids
 

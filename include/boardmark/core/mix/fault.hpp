@@ -134,6 +134,7 @@ enum class Field {
     bars,
     placing,
     mockup,
+    sample_panels,
     order,
     wall_prices,
 };
