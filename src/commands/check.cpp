@@ -33,7 +33,7 @@ constexpr Option options[] = {
 constexpr std::string_view examples[] = {
     "boardmark check examples/submitted-mix.yaml",
     "boardmark check --all-codes examples/quay-wall.yaml",
-    "boardmark check --against examples/terrace-walls.yaml examples/submittal.yaml",
+    "boardmark check --against examples/issued-wall.yaml examples/submittal.yaml",
     "boardmark check --table examples/quay-mixes.csv --base examples/quay-wall.yaml",
 };
 

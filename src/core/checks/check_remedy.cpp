@@ -23,6 +23,9 @@ constexpr std::string_view formwork_designer =
     "formwork";
 constexpr std::string_view more_steel = "more bars or closer ones: the licensed engineer decides";
 
+constexpr std::string_view new_paper = "hand in the paper, or a newer one, with its date";
+constexpr std::string_view made_for_it = "offer a mix that is made for what is asked";
+
 // Common practice, no source; where someone can be hurt, who decides.
 constexpr CheckRemedy all_remedies[] = {
     // Of a mix.
@@ -121,6 +124,26 @@ constexpr CheckRemedy all_remedies[] = {
     remedy(ids::steel_spacing, "bars nearer to each other: the licensed engineer decides"),
     remedy(ids::steel_layers,
            "a layer of bars near each face, or a shallower niche: the licensed engineer decides"),
+
+    // Of papers.
+    remedy(ids::paper_mill_certificate, new_paper),
+    remedy(ids::paper_supplementary_report, new_paper),
+    remedy(ids::paper_aggregate_report, new_paper),
+    remedy(ids::paper_reactivity_report, new_paper),
+    remedy(ids::paper_admixture_certificate, new_paper),
+    remedy(ids::paper_trial_batches, "hand in newer trial batches with the materials of the job"),
+    remedy(ids::paper_records, "hand in a newer record, or trial batches"),
+    remedy(ids::paper_strength, "hand in a strength record, or trial batches, with its date"),
+    remedy(ids::submittal_code, made_for_it),
+    remedy(ids::submittal_exposure, made_for_it),
+    remedy(ids::submittal_strength, made_for_it),
+    remedy(ids::submittal_slump, made_for_it),
+    remedy(ids::submittal_size, "offer stone of the size that is asked"),
+    remedy(ids::submittal_materials, "offer the materials that the designer states"),
+    remedy(ids::submittal_standards, "name the standard of each material, as its paper has it"),
+    remedy(ids::submittal_amounts, "offer the amounts that the designer states"),
+    remedy(ids::submittal_figures, "take the figure from the paper and hand the mix in again"),
+
     // Of sample panels and the mock-up.
     remedy(ids::panels_effects, "more panels: 'panels.number'"),
     remedy(ids::panels_room, "the size proposed, or leave it to the mock-up"),
