@@ -56,6 +56,7 @@ extern const Command wall_command;
 extern const Command brief_command;
 extern const Command draw_command;
 extern const Command pour_command;
+extern const Command panels_command;
 extern const Command schema_command;
 extern const Command starter_command;
 extern const Command completion_command;

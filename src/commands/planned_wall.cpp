@@ -24,12 +24,13 @@ ExitCode PlannedWall::verdict() const {
                                             : commands::verdict(plan.checks);
 }
 
-std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments) {
+std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments, bool with_panels) {
     FilesRead files_read;
     OpenedFile file = open_file(arguments, files_read);
     auto reading = input::read_wall(std::move(file.text), file.name,
                                     {.vocabulary = reference::vocabulary(),
-                                     .load = loader_beside(arguments.file(), files_read)});
+                                     .load = loader_beside(arguments.file(), files_read),
+                                     .with_panels = with_panels});
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments);
     const core::CompleteWall& wall = reading.record->wall;
     core::Tables tables = reference::tables(core::system_of(wall->mix));

@@ -25,6 +25,9 @@ struct PlannedWall {
 };
 
 /// Throws Failure where the file is wrong; gives it back where no mix follows.
-std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments);
+///
+/// @param with_panels the file must ask for sample panels, whose mixes are read too
+std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments,
+                                                bool with_panels = false);
 
 } // namespace boardmark::commands

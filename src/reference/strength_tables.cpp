@@ -1,5 +1,7 @@
 #include "strength_tables.hpp"
 
+#include <boardmark/units/unit.hpp>
+
 #include "lookup.hpp"
 
 namespace boardmark::reference {
@@ -45,6 +47,38 @@ core::EnConformity en_conformity() {
             .source = source_of(printed.source)};
 }
 
+core::TypicalFigure core_hours(const EmbeddedTable& printed, const char* name, UnitSystem system) {
+    core::TypicalFigure found = figure(printed, name, system);
+    found.value = units::unit("h").from_inside(found.value);
+    return found;
+}
+
+core::CoreRules core_rules(UnitSystem system) {
+    const EmbeddedTable& printed = table("cores");
+    const EmbeddedTable& factors = table("core-length-factor");
+    const auto one = [&](const char* name) { return figure(printed, name, system); };
+    core::CoreRules rules{.cores = one("cores"),
+                          .average_fraction = one("average_fraction"),
+                          .single_fraction = one("single_fraction"),
+                          .rounded_fraction = one("rounded_fraction"),
+                          .factors = {},
+                          .least_ratio = one("least_ratio"),
+                          .wanted_low_ratio = one("wanted_low_ratio"),
+                          .wanted_high_ratio = one("wanted_high_ratio"),
+                          .least_diameter_mm = one("least_diameter"),
+                          .least_in_sizes = one("least_in_sizes"),
+                          .bagged_h = core_hours(printed, "bagged", system),
+                          .wet_work_d = one("wet_work"),
+                          .least_rest_d = one("least_rest"),
+                          .latest_test_d = one("latest_test"),
+                          .off_joint_mm = one("off_joint")};
+    for (const EmbeddedRow& line : factors.rows) {
+        rules.factors.push_back(
+            {line.from_us, cell(factors, line, "factor"), source_of(line.source)});
+    }
+    return rules;
+}
+
 } // namespace
 
 core::StrengthTables strength_tables(UnitSystem system) {
@@ -62,7 +96,8 @@ core::StrengthTables strength_tables(UnitSystem system) {
                                 .least_pairs = figure(practice, "projection_pairs", system),
                                 .age_tolerance_d =
                                     figure(practice, "strength_age_tolerance", system),
-                                .aci_range_percent = figure(practice, "specimen_range", system)};
+                                .aci_range_percent = figure(practice, "specimen_range", system),
+                                .cores = core_rules(system)};
     for (const EmbeddedRow& line : ranges.rows) {
         result.range_factors.push_back({static_cast<int>(line.from_us), cell(ranges, line, "d2")});
     }

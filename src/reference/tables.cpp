@@ -8,6 +8,7 @@
 #include "joint_tables.hpp"
 #include "lookup.hpp"
 #include "method_tables.hpp"
+#include "panel_tables.hpp"
 #include "placing_tables.hpp"
 #include "strength_tables.hpp"
 #include "trial_tables.hpp"
@@ -125,6 +126,7 @@ core::Tables tables(UnitSystem system) {
             .finish = finish_tables(system),
             .grading = grading_rules(system),
             .alkali = alkali_rules(system),
+            .panels = panel_tables(system),
             .bars = bar_sizes()};
 }
 

@@ -83,6 +83,16 @@ core::Wall whole_wall() {
     work.placing.round_trip_min = 60;
     work.placing.form_pressure_kpa = 48;
     work.mockup = core::Mockup{.length_m = 2, .height_m = 2, .thickness_mm = 250};
+    work.panels = core::PanelWishes{
+        .factors = {{"species", {"fir", "spruce"}}, {"release_agent", {"oil", "wax"}}},
+        .pairs = {{0, 1}},
+        .number = 4,
+        .length_m = 1.2,
+        .height_m = 0.9,
+        .thickness_mm = 200,
+        .mixer_m3 = 0.5,
+        .allowance_percent = 10,
+        .viewing = {.distance_m = 3, .age_d = 28}};
     work.order = {.waste_percent = 7, .increment_m3 = 0.5};
     work.prices = core::WallPrices{"EUR", {{"boards", {10, 12, 15}}}};
     return {std::move(work), "quay terrace", core::UnitSystem::si,
@@ -175,6 +185,13 @@ constexpr WallNumber numbers[] = {
     {Field::mockup, [](Wall& wall, double x) { wall.mockup->length_m = x; }},
     {Field::mockup, [](Wall& wall, double x) { wall.mockup->height_m = x; }},
     {Field::mockup, [](Wall& wall, double x) { wall.mockup->thickness_mm = x; }},
+    {Field::sample_panels, [](Wall& wall, double x) { wall.panels->length_m = x; }},
+    {Field::sample_panels, [](Wall& wall, double x) { wall.panels->height_m = x; }},
+    {Field::sample_panels, [](Wall& wall, double x) { wall.panels->thickness_mm = x; }},
+    {Field::sample_panels, [](Wall& wall, double x) { wall.panels->mixer_m3 = x; }},
+    {Field::sample_panels, [](Wall& wall, double x) { wall.panels->allowance_percent = x; }},
+    {Field::sample_panels, [](Wall& wall, double x) { wall.panels->viewing.distance_m = x; }},
+    {Field::sample_panels, [](Wall& wall, double x) { wall.panels->viewing.age_d = x; }},
     {Field::order, [](Wall& wall, double x) { wall.order.waste_percent = x; }},
     {Field::order, [](Wall& wall, double x) { wall.order.increment_m3 = x; }},
     {Field::wall_prices, [](Wall& wall, double x) { wall.prices->item.at("boards").likely = x; }},
@@ -221,6 +238,14 @@ constexpr WallFault faulty[] = {
     {"no layer of bars", Field::bars, [](Wall& wall) { wall.reinforcement->layers = 0; }},
     {"a flow class that is none", Field::placing, [](Wall& wall) { wall.placing.flow_class = 9; }},
     {"no mock-up", Field::mockup, [](Wall& wall) { wall.mockup->number = 0; }},
+    {"no factor", Field::sample_panels, [](Wall& wall) { wall.panels->factors.clear(); }},
+    {"one level", Field::sample_panels,
+     [](Wall& wall) { wall.panels->factors[0].levels.resize(1); }},
+    {"a pair of one factor", Field::sample_panels,
+     [](Wall& wall) {
+         wall.panels->pairs = {{1, 1}};
+     }},
+    {"too few panels", Field::sample_panels, [](Wall& wall) { wall.panels->number = 3; }},
     {"no anchor", Field::embedments, [](Wall& wall) { wall.embedments[0].count = 0; }},
     {"a price below its range", Field::wall_prices,
      [](Wall& wall) { wall.prices->item.at("boards").high = 1; }},

@@ -55,6 +55,8 @@ const pages = {
   pour: ["pour", "--start", "07:00", "examples/terrace-walls.yaml"],
   pour_si: ["pour", "--reporting", "si", "examples/terrace-walls.yaml"],
   pour_cold: ["pour", "examples/cold-wall.yaml"],
+  panels: ["panels", "examples/terrace-panels.yaml"],
+  strength_low: ["strength", "--today", "2026-11-25", "examples/low-results.yaml"],
   batch_ten: ["batch", "--volume", "14 yd3", "--truck", "9 yd3", "--hold-back", "10%", join(folder, "ten.yaml")],
   record: ["record", record, "--chart", "slump"],
   hostile: ["check", join(folder, "hostile.yaml")],

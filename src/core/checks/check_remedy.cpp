@@ -77,6 +77,12 @@ constexpr CheckRemedy all_remedies[] = {
     remedy(ids::strength_range, "look at sampling, curing and testing of the specimens"),
     remedy(ids::strength_within_test, "look at sampling, curing and testing of the specimens"),
     remedy(ids::strength_record_average, "a higher average or less scatter, by the next trials"),
+    remedy(ids::cores_average, engineer_asked),
+    remedy(ids::cores_single, engineer_asked),
+    remedy(ids::cores_number,
+           "drill what is missing, three for each low test, before anyone judges"),
+    remedy(ids::cores_size, "drill longer or wider cores; the licensed engineer says where"),
+    remedy(ids::cores_conditioning, "drill new cores, and bag and date each one"),
     // Of walls.
     remedy(
         ids::cold_protection,
@@ -112,6 +118,13 @@ constexpr CheckRemedy all_remedies[] = {
     remedy(ids::steel_spacing, "bars nearer to each other: the licensed engineer decides"),
     remedy(ids::steel_layers,
            "a layer of bars near each face, or a shallower niche: the licensed engineer decides"),
+    // Of sample panels and the mock-up.
+    remedy(ids::panels_effects, "more panels: 'panels.number'"),
+    remedy(ids::panels_room, "the size proposed, or leave it to the mock-up"),
+    remedy(ids::panels_batch, "a larger mixer, or a smaller panel"),
+    remedy(ids::panels_stripping,
+           "a later age among the levels; strength tests beside the panels decide"),
+    remedy(ids::mockup_room, "the size proposed, or a second mock-up"),
 };
 
 } // namespace

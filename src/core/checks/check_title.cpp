@@ -81,6 +81,11 @@ constexpr CheckTitle all_titles[] = {
     title(ids::strength_record_average, "Average needed for the scatter"),
     title(ids::strength_projection, "Strength to come"),
     title(ids::strength_line_outliers, "Outliers of the strength line"),
+    title(ids::cores_number, "Cores for each low test"),
+    title(ids::cores_average, "Average strength of three cores"),
+    title(ids::cores_single, "Strength of each core"),
+    title(ids::cores_size, "Size of the cores"),
+    title(ids::cores_conditioning, "Storage of the cores until the test"),
     // Of walls.
     title(ids::cold_protection, "Protection in the cold"),
     title(ids::stripping_age, "Age at stripping"),
@@ -113,6 +118,20 @@ constexpr CheckTitle all_titles[] = {
     title(ids::steel_horizontal, "Minimum horizontal steel"),
     title(ids::steel_spacing, "Spacing of the bars"),
     title(ids::steel_layers, "Layers of bars"),
+    // Of sample panels and the mock-up.
+    title(ids::panels_effects, "Panels answer each question"),
+    title(ids::panels_mixed_effects, "Effects told from effects of pairs"),
+    title(ids::panels_repeat, "A panel cast again from another batch"),
+    title(ids::panels_as_built, "The wall as it is meant among the panels"),
+    title(ids::panels_room, "Room on a small panel"),
+    title(ids::panels_batch, "A panel from one batch"),
+    title(ids::panels_stripping, "Age at stripping the panels"),
+    title(ids::panels_viewing, "Viewing of the panels"),
+    title(ids::panels_signed, "Signature for the panels"),
+    title(ids::mockup_room, "Room on the mock-up"),
+    title(ids::mockup_height, "Height of the mock-up"),
+    title(ids::mockup_thickness, "Thickness of the mock-up"),
+    title(ids::mockup_signed, "Signature for the mock-up"),
 };
 
 } // namespace

@@ -27,6 +27,10 @@ std::vector<Check> check_record(const StrengthRecord& record, const StrengthFind
 /// Whether the line can be used, and which points stand out from it.
 std::vector<Check> check_line(const StrengthRecord& record, const StrengthFindings& findings);
 
+/// Cores of low tests against the rules for concrete in place.
+std::vector<Check> check_cores(const StrengthRecord& record, const StrengthFindings& findings,
+                               const CoreRules& rules);
+
 /// The names of batches as a list; of many, the first and how many more.
 std::string named(const std::vector<std::string>& names);
 

@@ -4,6 +4,7 @@
 #include "../basis/tolerance.hpp"
 #include "../checks/strength_record_checks.hpp"
 #include "../method/cautions.hpp"
+#include "cored_tests.hpp"
 #include "record_evaluation.hpp"
 
 #include <algorithm>
@@ -110,15 +111,19 @@ StrengthFindings find_strength(const StrengthRecord& written, int today, const T
     if (!production.empty()) {
         findings.statistics = statistics_of(record, production, today, tables, findings.worksheet);
     }
+    findings.cores = cored_tests(record, tables.strength.cores);
+    findings.way_on = way_on(record, findings, tables.strength);
     findings.line = fit_line(findings.points, tables.strength.confidence_percent.value / 100);
     if (findings.line) {
         add_line_step(*findings.line, findings.worksheet);
     }
     add_cautions(record, findings, findings.worksheet);
-    for (auto& checks : {check_acceptance(record, findings), check_ages(record, findings, today),
-                         initial_production_checks(record, production, tables.strength),
-                         check_specimens(record, findings, tables.strength),
-                         check_record(record, findings, tables), check_line(record, findings)}) {
+    for (auto& checks :
+         {check_acceptance(record, findings), check_cores(record, findings, tables.strength.cores),
+          check_ages(record, findings, today),
+          initial_production_checks(record, production, tables.strength),
+          check_specimens(record, findings, tables.strength),
+          check_record(record, findings, tables), check_line(record, findings)}) {
         std::ranges::copy(checks, std::back_inserter(findings.checks));
     }
     return findings;

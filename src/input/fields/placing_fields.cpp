@@ -190,6 +190,13 @@ constexpr Field fields[] = {
      .example = "signed_by: designer and concrete contractor",
      .meaning = "roles that accept it"},
 
+    {.path = "mockup.shows",
+     .shape = Shape::list,
+     .value = one_of(panel_features),
+     .example = "shows: [tie, corner, joint, lift line, repair]",
+     .meaning =
+         "what it is to show, the most important first; else everything that the walls have"},
+
     {.path = "order",
      .shape = Shape::section,
      .example = "order: {waste: 5 %, increment: 0.25 yd3}",

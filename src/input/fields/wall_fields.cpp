@@ -263,7 +263,7 @@ constexpr Field fields[] = {
 std::span<const Field> wall_fields() {
     static const std::vector<Field> all = [] {
         std::vector<Field> joined(std::begin(fields), std::end(fields));
-        for (const auto part : {form_fields(), placing_fields(), price_fields()}) {
+        for (const auto part : {form_fields(), placing_fields(), panel_fields(), price_fields()}) {
             joined.insert(joined.end(), part.begin(), part.end());
         }
         return joined;

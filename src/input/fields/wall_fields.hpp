@@ -13,4 +13,11 @@ std::span<const Field> placing_fields();
 
 std::span<const Field> price_fields();
 
+/// Small sample panels.
+std::span<const Field> panel_fields();
+
+/// What a panel can show, in the order of `core::PanelFeature`.
+inline constexpr std::string_view panel_features[] = {"face",  "board joint", "tie",     "corner",
+                                                      "joint", "lift line",   "box-out", "repair"};
+
 } // namespace boardmark::input

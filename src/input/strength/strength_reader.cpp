@@ -82,6 +82,8 @@ public:
         read_strength(record, specimen.has_value());
         read_batches(record);
         read_specimens(record);
+        record.nominal_size_mm = context_.document.number({"nominal_max_size"});
+        read_cores(record);
         return record;
     }
 
@@ -243,6 +245,76 @@ private:
                               std::string{name} + " would be crushed");
             }
             record.specimens.push_back({std::string{name}, *place, *age_d, *mpa});
+        }
+    }
+
+    void read_cores(core::StrengthRecord& record) const {
+        for (const std::string_view name : context_.document.names({"cores"})) {
+            if (!context_.holds_keys({"cores", name})) {
+                continue;
+            }
+            for (const char* key : {"test", "diameter", "length", "strength"}) {
+                context_.demand({"cores", name, key}, "");
+            }
+            const Parsed* test = context_.document.value({"cores", name, "test"});
+            const auto place = test ? place_of(*test) : std::nullopt;
+            const auto number = [&](const char* key) {
+                return context_.document.number({"cores", name, key});
+            };
+            const auto day = [&](const char* key) {
+                const auto days = number(key);
+                return days ? std::optional{static_cast<int>(*days)} : std::nullopt;
+            };
+            const auto diameter_mm = number("diameter");
+            const auto length_mm = number("length");
+            const auto mpa = number("strength");
+            if (!place || !diameter_mm || !length_mm || !mpa) {
+                continue;
+            }
+            constexpr double hours_in_day = 24;
+            core::DrilledCore core{.name = std::string{name},
+                                   .batch = *place,
+                                   .diameter_mm = *diameter_mm,
+                                   .length_mm = *length_mm,
+                                   .strength_mpa = *mpa,
+                                   .drilled = day("drilled"),
+                                   .last_wetted = day("last_wetted"),
+                                   .tested = day("tested")};
+            if (const auto bagged_d = number("bagged_after")) {
+                core.bagged_after_h = *bagged_d * hours_in_day;
+            }
+            hold_days(core, record.batches[*place]);
+            record.cores.push_back(std::move(core));
+        }
+    }
+
+    /// A core is drilled from what was cast, then wetted, then tested, and not in the future.
+    void hold_days(const core::DrilledCore& core, const core::CastBatch& batch) const {
+        struct Day {
+            const char* key;
+            std::optional<int> at;
+        };
+        const Day days[] = {{"cast", batch.cast},
+                            {"drilled", core.drilled},
+                            {"last_wetted", core.last_wetted},
+                            {"tested", core.tested}};
+        const Day* before = nullptr;
+        for (const Day& day : days) {
+            if (!day.at) {
+                continue;
+            }
+            if (before && *day.at < *before->at) {
+                context_.refuse(*context_.document.find({"cores", core.name, day.key})->node,
+                                core.name + ": '" + day.key + "' is before '" + before->key + "'",
+                                "check the two dates");
+            }
+            if (&day != days) {
+                refuse_future(
+                    {"cores", core.name, day.key}, *day.at,
+                    core.name + " would be " +
+                        (day.key == std::string_view{"last_wetted"} ? "wetted" : day.key));
+            }
+            before = &day;
         }
     }
 

@@ -79,7 +79,8 @@ std::optional<core::Mockup> read_mockup(const FileContext& context) {
                         .thickness_mm = section.number("thickness"),
                         .number = section.count("number", 1),
                         .viewed_from = section.text("viewed_from").value_or(""),
-                        .signed_by = section.text("signed_by").value_or("")};
+                        .signed_by = section.text("signed_by").value_or(""),
+                        .shows = read_features(section)};
 }
 
 core::OrderRules read_order(const FileContext& context) {

@@ -14,6 +14,31 @@ core::UnitSystem stated_system(const FileContext& context, const core::AnyComple
                   : core::system_of(mix);
 }
 
+/// The mixes of sample panels; the wall's own is not read again.
+std::vector<PanelMixFile> read_panel_mixes(const FileContext& context, Files& files,
+                                           const WallOptions& options,
+                                           const core::AnyCompleteMix& of_wall) {
+    context.demand({"panels"}, "nothing says which panels are wanted");
+    const std::string own = context.document.text({"mix"}).value_or("");
+    const Reading* named = context.document.find({"panels", "factors", "mix"});
+    if (!named) {
+        return {{own, of_wall}};
+    }
+    std::vector<PanelMixFile> mixes;
+    for (const Parsed& item : named->items) {
+        auto mix = item.text == own ? std::optional{of_wall}
+                                    : read_named_mix({context, item, "panels.factors.mix"}, files,
+                                                     {.purpose = Purpose::check,
+                                                      .vocabulary = options.vocabulary,
+                                                      .load = options.load},
+                                                     "name mix files");
+        if (mix) {
+            mixes.push_back({item.text, std::move(*mix)});
+        }
+    }
+    return mixes;
+}
+
 /// The wall past the door of `core`, or nothing; then its faults are told.
 std::optional<core::CompleteWall> enter(const FileContext& context, core::Wall wall) {
     if (has_errors(context.diagnostics)) {
@@ -43,6 +68,7 @@ std::optional<WallRecord> build(const FileContext& context, Files& files,
     work.reinforcement = read_reinforcement(context, options.vocabulary.bars, work);
     work.placing = read_placing(context);
     work.mockup = read_mockup(context);
+    work.panels = read_panels(context);
     work.order = read_order(context);
     work.prices = read_prices(context);
     auto mix = read_named_mix(
@@ -53,6 +79,8 @@ std::optional<WallRecord> build(const FileContext& context, Files& files,
         return std::nullopt;
     }
     const core::UnitSystem system = stated_system(context, *mix);
+    auto panel_mixes = options.with_panels ? read_panel_mixes(context, files, options, *mix)
+                                           : std::vector<PanelMixFile>{};
     core::Wall wall{std::move(work), context.document.text({"title"}).value_or(""), system,
                     std::move(*mix)};
     hold_flow_class(context, wall, options.vocabulary.flow_classes);
@@ -60,7 +88,8 @@ std::optional<WallRecord> build(const FileContext& context, Files& files,
     if (!complete) {
         return std::nullopt;
     }
-    return WallRecord{*std::move(complete), context.document.text({"mix"}).value_or("")};
+    return WallRecord{*std::move(complete), context.document.text({"mix"}).value_or(""),
+                      std::move(panel_mixes)};
 }
 
 } // namespace

@@ -33,6 +33,11 @@ core::WallPlacing read_placing(const FileContext& context);
 
 std::optional<core::Mockup> read_mockup(const FileContext& context);
 
+/// The list `shows` of a section.
+std::vector<core::PanelFeature> read_features(const Section& section);
+
+std::optional<core::PanelWishes> read_panels(const FileContext& context);
+
 core::OrderRules read_order(const FileContext& context);
 
 std::optional<core::WallPrices> read_prices(const FileContext& context);

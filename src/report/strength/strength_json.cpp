@@ -1,4 +1,5 @@
 #include <boardmark/report/strength/strength_report.hpp>
+#include <boardmark/report/writing/words.hpp>
 #include <boardmark/units/date.hpp>
 
 #include "../writing/json_values.hpp"
@@ -112,6 +113,35 @@ Json json_of(const core::StrengthLine& line) {
             {"points", std::move(points)}};
 }
 
+Json json_of(const core::CoredTest& test) {
+    Json cores = Json::array();
+    for (const core::JudgedCore& judged : test.cores) {
+        const core::DrilledCore& core = judged.core;
+        cores.push_back({{"name", core.name},
+                         {"diameter_mm", core.diameter_mm},
+                         {"length_mm", core.length_mm},
+                         {"crushed_mpa", core.strength_mpa},
+                         {"length_ratio", judged.ratio},
+                         {"factor", judged.factor},
+                         {"strength_mpa", judged.strength_mpa},
+                         {"drilled", date_or_null(core.drilled)},
+                         {"bagged_after_h", number_or_null(core.bagged_after_h)},
+                         {"last_wetted", date_or_null(core.last_wetted)},
+                         {"tested", date_or_null(core.tested)}});
+    }
+    return {{"batch", test.batch},
+            {"average_mpa", test.average_mpa},
+            {"least_mpa", test.least_mpa},
+            {"cores", std::move(cores)}};
+}
+
+Json json_of(const core::WayStep& step) {
+    return {{"step", step.name},
+            {"text", words(step.text, core::UnitSystem::si)},
+            {"source", step.source.citation},
+            {"from_memory", step.source.confidence == core::Confidence::from_memory}};
+}
+
 template <class Value>
 Json list_of(const std::vector<Value>& values) {
     Json list = Json::array();
@@ -144,6 +174,8 @@ std::string json(const StrengthResult& result) {
     object["tests"] = list_of(findings.tests);
     object["other_tests"] = list_of(findings.other_tests);
     object["statistics"] = findings.statistics ? json_of(*findings.statistics) : Json(nullptr);
+    object["cores"] = list_of(findings.cores);
+    object["way_on"] = list_of(findings.way_on);
     object["projections"] = list_of(findings.projections);
     object["line"] = findings.line ? json_of(*findings.line) : Json(nullptr);
     object["checks"] = json_of(findings.checks);

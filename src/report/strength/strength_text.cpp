@@ -190,6 +190,37 @@ Flow text_of_line(const core::StrengthLine& line, UnitSystem system) {
                      {"  ", "  "});
 }
 
+/// What is done about a low test, in its order.
+Flow text_of_way_on(const StrengthResult& result, UnitSystem system) {
+    std::vector<core::Phrase> steps;
+    for (const core::WayStep& step : result.findings.way_on) {
+        core::Phrase told = step.text;
+        told.text =
+            step.name + ": " + told.text + " [" + step.source.citation +
+            (step.source.confidence == core::Confidence::from_memory ? ", from memory]" : "]");
+        steps.push_back(std::move(told));
+    }
+    return text_of_order(steps, {.system = system});
+}
+
+Flow text_of_cores(const StrengthResult& result, UnitSystem system) {
+    Grid grid{{Align::left, Align::left, Align::right, Align::right, Align::right, Align::right,
+               Align::right, Align::right}};
+    grid.head({"test", "core", "diameter", "length", "ratio", "crushed", "factor", "judged"});
+    for (const core::CoredTest& test : result.findings.cores) {
+        for (const core::JudgedCore& core : test.cores) {
+            grid.add({column_name(test.batch), column_name(core.core.name),
+                      shown({core.core.diameter_mm, Measure::length}, system),
+                      shown({core.core.length_mm, Measure::length}, system), fixed(core.ratio, 2),
+                      strength_text(core.core.strength_mpa, system), fixed(core.factor, 3),
+                      strength_text(core.strength_mpa, system)});
+        }
+        grid.add({column_name(test.batch), "average", "", "", "", "", "",
+                  strength_text(test.average_mpa, system)});
+    }
+    return grid;
+}
+
 } // namespace
 
 Flow flow_of(const StrengthResult& result, const TextStyle& style) {
@@ -199,6 +230,12 @@ Flow flow_of(const StrengthResult& result, const TextStyle& style) {
         page += section("TOGETHER") + text_of_statistics(result, style.system);
     }
     page += section("CHECKS") + text_of_checks(findings.checks, style.system);
+    if (!findings.way_on.empty()) {
+        page += section("THE WAY ON from what is low") + text_of_way_on(result, style.system);
+    }
+    if (!findings.cores.empty()) {
+        page += section("CORES") + text_of_cores(result, style.system);
+    }
     if (!findings.tests.empty()) {
         page += section("TESTS of production, in order of casting") +
                 text_of_tests(result, style.system) + tests_figure(result, style.system);

@@ -6,7 +6,7 @@ namespace boardmark::report {
 
 // The policy names the hash of the style, so that no other style can be smuggled in; a test
 // computes it again.
-constexpr const char* style_hash = "sha256-Gb4EakhSV9bJMwC12ZxYS6gXBY86mtbpNCkep7Q0dCs=";
+constexpr const char* style_hash = "sha256-CWjsCsHpwKJShYOpsBvPAiG1kQRXUTUlBLjRTXb6Hy0=";
 
 constexpr const char* page_style = R"(
 :root{--paper:#fcfbf8;--ink:#1c1f22;--soft:#565c62;--line:#cfcbc2;--accent:#28495c;
@@ -33,6 +33,7 @@ thead th,thead td{color:var(--soft);border-bottom:1px solid var(--line);vertical
 tbody tr+tr>*{border-top:1px solid var(--line)}
 .r{text-align:right;white-space:nowrap}
 tbody .n{color:var(--soft)}
+td.blank{min-width:2.6rem;height:1.9rem;border-bottom:1px solid var(--soft)}
 .v{white-space:nowrap;font-weight:600}
 .holds{color:var(--holds)}.fails{color:var(--fails)}.watch{color:var(--watch)}.open{color:var(--open)}
 .verdict{font-weight:600;border-left:.3rem solid;padding-left:.8rem;margin:1rem 0}

@@ -16,6 +16,14 @@ core::VerdictSummary verdicts_of(const core::PourCard& card) {
     return summary;
 }
 
+core::VerdictSummary verdicts_of(const core::PanelProgramme& programme) {
+    core::VerdictSummary summary = core::verdicts_of(programme.checks);
+    for (const core::PanelMix& mix : programme.mixes) {
+        summary.add(mix.checks);
+    }
+    return summary;
+}
+
 core::VerdictSummary verdicts_of(const ComparisonResult& result) {
     if (result.is_study) {
         return core::verdicts_of(result.checks);

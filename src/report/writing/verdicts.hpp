@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/checks/verdict_summary.hpp>
+#include <boardmark/core/panels/panel_programme.hpp>
 #include <boardmark/core/pour/pour_card.hpp>
 #include <boardmark/core/trial/trial_set.hpp>
 #include <boardmark/core/wall/wall_plan.hpp>
@@ -15,6 +16,9 @@ core::VerdictSummary verdicts_of(const core::WallPlan& plan);
 
 /// Of the parts placed, of the day and of their mix.
 core::VerdictSummary verdicts_of(const core::PourCard& card);
+
+/// Of the panels, the mock-up and all concretes that panels are cast of.
+core::VerdictSummary verdicts_of(const core::PanelProgramme& programme);
 
 /// Of all mixes; of the uses of one mix's reducer, the mix as written.
 core::VerdictSummary verdicts_of(const ComparisonResult& result);

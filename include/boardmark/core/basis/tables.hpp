@@ -8,6 +8,7 @@
 #include <boardmark/core/method/method_tables.hpp>
 #include <boardmark/core/mix/grading_rules.hpp>
 #include <boardmark/core/mix/practice_tables.hpp>
+#include <boardmark/core/panels/panel_tables.hpp>
 #include <boardmark/core/placing/placing_tables.hpp>
 #include <boardmark/core/strength/strength_tables.hpp>
 #include <boardmark/core/trial/trial_tables.hpp>
@@ -39,6 +40,7 @@ struct Tables {
     FinishTables finish;
     GradingRules grading;
     AlkaliRules alkali;
+    PanelTables panels;
     std::vector<BarSize> bars; ///< of either system, each system's increasing
 
     /// The class of that name. Asserts that the code has it: the reader refuses other names.

@@ -109,6 +109,12 @@ inline constexpr CheckId strength_record_average{"strength.record_average"};
 inline constexpr CheckId strength_projection{"strength.projection"};
 inline constexpr CheckId strength_line_outliers{"strength.line_outliers"};
 
+inline constexpr CheckId cores_number{"cores.number"};
+inline constexpr CheckId cores_average{"cores.average"};
+inline constexpr CheckId cores_single{"cores.single"};
+inline constexpr CheckId cores_size{"cores.size"};
+inline constexpr CheckId cores_conditioning{"cores.conditioning"};
+
 // Of walls.
 
 inline constexpr CheckId cold_protection{"cold.protection"};
@@ -147,6 +153,22 @@ inline constexpr CheckId steel_vertical{"steel.vertical"};
 inline constexpr CheckId steel_horizontal{"steel.horizontal"};
 inline constexpr CheckId steel_spacing{"steel.spacing"};
 inline constexpr CheckId steel_layers{"steel.layers"};
+
+// Of sample panels and the mock-up.
+
+inline constexpr CheckId panels_effects{"panels.effects"};
+inline constexpr CheckId panels_mixed_effects{"panels.mixed_effects"};
+inline constexpr CheckId panels_repeat{"panels.repeat"};
+inline constexpr CheckId panels_as_built{"panels.as_built"};
+inline constexpr CheckId panels_room{"panels.room"};
+inline constexpr CheckId panels_batch{"panels.batch"};
+inline constexpr CheckId panels_stripping{"panels.stripping"};
+inline constexpr CheckId panels_viewing{"panels.viewing"};
+inline constexpr CheckId panels_signed{"panels.signed"};
+inline constexpr CheckId mockup_room{"mockup.room"};
+inline constexpr CheckId mockup_height{"mockup.height"};
+inline constexpr CheckId mockup_thickness{"mockup.thickness"};
+inline constexpr CheckId mockup_signed{"mockup.signed"};
 
 } // namespace check_ids
 

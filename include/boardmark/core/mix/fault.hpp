@@ -131,6 +131,7 @@ enum class Field {
     bars,
     placing,
     mockup,
+    sample_panels,
     order,
     wall_prices,
 };

@@ -81,6 +81,29 @@ struct Projection {
     std::vector<ProjectedTest> pending;
 };
 
+/// A core with its strength as it is judged.
+struct JudgedCore {
+    DrilledCore core;
+    double ratio;        ///< length over diameter
+    double factor;       ///< for that ratio
+    double strength_mpa; ///< crushed times factor
+};
+
+/// The cores of one low test.
+struct CoredTest {
+    std::string batch;
+    std::vector<JudgedCore> cores;
+    double average_mpa;
+    double least_mpa;
+};
+
+/// A step on the way from a low result, in its order.
+struct WayStep {
+    std::string name; ///< "specimens and handling"
+    Phrase text;
+    Source source;
+};
+
 /// What strength results show.
 struct StrengthFindings {
     Acceptance acceptance;
@@ -90,6 +113,8 @@ struct StrengthFindings {
     std::vector<Projection> projections; ///< by age
     std::vector<LinePoint> points;       ///< batches that state their ratio
     std::optional<StrengthLine> line;
+    std::vector<CoredTest> cores = {};
+    std::vector<WayStep> way_on = {}; ///< empty where no test is low
     std::vector<Check> checks;
     Worksheet worksheet;
 };

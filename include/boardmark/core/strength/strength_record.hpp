@@ -46,6 +46,19 @@ struct CrushedSpecimen {
     double strength_mpa;
 };
 
+/// A core that was drilled from the concrete of a low test.
+struct DrilledCore {
+    std::string name;
+    std::size_t batch; ///< whose test was low, place among the batches
+    double diameter_mm;
+    double length_mm;                ///< as tested, with its caps
+    double strength_mpa;             ///< load over section, as crushed: no factor is in it
+    std::optional<int> drilled = {}; ///< days since 1970-01-01
+    std::optional<double> bagged_after_h = {};
+    std::optional<int> last_wetted = {};
+    std::optional<int> tested = {};
+};
+
 /// Strength results of one class of concrete.
 struct StrengthRecord {
     std::string title;
@@ -57,8 +70,10 @@ struct StrengthRecord {
     std::string strength_class = {}; ///< "C30/37"; empty under ACI
     double strength_age_d = 28;
     SpecimenSize specimen;
-    std::vector<CastBatch> batches;         ///< in order of casting
-    std::vector<CrushedSpecimen> specimens; ///< in any order
+    std::vector<CastBatch> batches;             ///< in order of casting
+    std::vector<CrushedSpecimen> specimens;     ///< in any order
+    std::vector<DrilledCore> cores = {};        ///< in the order of the file
+    std::optional<double> nominal_size_mm = {}; ///< of the stone, for the cores' diameter
 };
 
 /// The record with the specimens that were crushed within a tolerance of an age taken as of it.

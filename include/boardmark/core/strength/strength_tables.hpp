@@ -2,6 +2,7 @@
 
 #include <boardmark/core/basis/source.hpp>
 #include <boardmark/core/basis/typical_figure.hpp>
+#include <boardmark/core/strength/core_rules.hpp>
 
 #include <string>
 #include <vector>
@@ -72,6 +73,7 @@ struct StrengthTables {
     TypicalFigure least_pairs;        ///< of batches, for a projection from an early age
     TypicalFigure age_tolerance_d;    ///< within which a test is one of the strength age
     TypicalFigure aci_range_percent;  ///< of the mean, within a test of cylinders
+    CoreRules cores;
 };
 
 /// When a control chart speaks.

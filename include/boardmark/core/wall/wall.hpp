@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/mix/any_mix.hpp>
+#include <boardmark/core/panels/panel_wishes.hpp>
 
 #include <map>
 #include <optional>
@@ -203,8 +204,9 @@ struct Mockup {
     std::optional<double> height_m = {};
     std::optional<double> thickness_mm = {};
     int number = 1;
-    std::string viewed_from = {}; ///< "10 ft, at 28 d, dry": the user's words
-    std::string signed_by = {};   ///< a role
+    std::string viewed_from = {};         ///< "10 ft, at 28 d, dry": the user's words
+    std::string signed_by = {};           ///< a role
+    std::vector<PanelFeature> shows = {}; ///< what it is meant to show; empty: what the walls have
 };
 
 /// From where courses of boards that lie are counted.
@@ -252,6 +254,7 @@ struct WallWork {
     std::optional<Reinforcement> reinforcement = {};
     WallPlacing placing = {};
     std::optional<Mockup> mockup = {};
+    std::optional<PanelWishes> panels = {};
     OrderRules order = {};
     std::optional<WallPrices> prices = {};
 };

@@ -7,18 +7,28 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace boardmark::input {
 
 struct WallOptions {
-    Vocabulary vocabulary; ///< with the sizes of bars
-    Loader load;           ///< gets the mix file, and what that names
+    Vocabulary vocabulary;    ///< with the sizes of bars
+    Loader load;              ///< gets the mix file, and what that names
+    bool with_panels = false; ///< the file must ask for sample panels, and their mixes are read
+};
+
+/// A mix that sample panels are cast of.
+struct PanelMixFile {
+    std::string file; ///< as the wall file names it
+    core::AnyCompleteMix mix;
 };
 
 /// A wall file that was read, and the name that no calculation needs.
 struct WallRecord {
     core::CompleteWall wall;
     std::string mix_file; ///< as the wall file names it
+    /// In the order of the factor `mix`, or the wall's own alone; read only where it was asked for.
+    std::vector<PanelMixFile> panel_mixes = {};
 };
 
 /// A wall, complete and in SI, or the reasons why there is none. Warnings may stand beside it.

@@ -230,6 +230,8 @@ std::string_view name_of(Field field) {
         return "placing";
     case Field::mockup:
         return "mockup";
+    case Field::sample_panels:
+        return "panels";
     case Field::order:
         return "order";
     case Field::wall_prices:

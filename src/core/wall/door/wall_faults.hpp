@@ -20,7 +20,10 @@ void find_bench_faults(const BenchTop& bench, const FaultList& list);
 /// Boards, ties, edges, joints and bars.
 void find_form_faults(const WallWork& work, const FaultList& list);
 
-/// Placing, mock-up panel, order and prices.
+/// Factors, levels, pairs and measures of small sample panels.
+void find_panel_faults(const PanelWishes& panels, const FaultList& list);
+
+/// Placing, mock-up and sample panels, order and prices.
 void find_work_faults(const WallWork& work, const FaultList& list);
 
 } // namespace boardmark::core

@@ -60,6 +60,9 @@ void find_work_faults(const WallWork& work, const FaultList& list) {
         list.hold(Field::mockup, work.mockup->thickness_mm, above_nothing);
         list.hold(Field::mockup, work.mockup->number, {.low = 1, .high = 1000});
     }
+    if (work.panels) {
+        find_panel_faults(*work.panels, list);
+    }
     list.hold(Field::order, work.order.waste_percent, {.low = 0, .high = 99});
     list.hold(Field::order, work.order.increment_m3, above_nothing);
     for (const Embedment& embedment : work.embedments) {
