@@ -260,3 +260,15 @@ TEST_CASE("a material without a price keeps its cost from being least") {
     CHECK(!core::why_no_objective(*core::proportion(without, si()), Objective::carbon));
     CHECK(!core::why_no_objective(*core::proportion(without, si()), Objective::binder));
 }
+
+TEST_CASE("no dose above what the data sheet permits is sought") {
+    std::string text = mix_text;
+    text.replace(text.find("solids: 35 %,"), 13, "solids: 35 %, maximum_dose: 600 mL/100 kg,");
+    const auto capped = std::get<core::CompleteMix>(test::read(text, input::Purpose::proportion));
+    const core::EconomyOrder order{Objective::binder, {ratio(0.36, 0.50), dose(0, 800)}};
+    const auto found = core::economy(capped, order, si());
+    REQUIRE(found);
+    CHECK(found->unrounded_at[1] <= 600e-8 * (1 + 1e-9));
+    CHECK(found->at[1] <= 600e-8 * (1 + 1e-9));
+    CHECK(found->at[1] >= 500e-8); // it saves water up to there
+}

@@ -27,6 +27,15 @@ EconomyFigures figures_of(const Proportions& proportions) {
             .binder_kg_m3 = proportions.totals.binder_kg_m3};
 }
 
+/// What the data sheet permits; a dose of another basis cannot be held against it.
+bool are_doses_permitted(const Mix& mix) {
+    return std::ranges::all_of(mix.admixtures, [](const Dosage& dosage) {
+        const auto& most = dosage.material->admixture.maximum_dose;
+        return !dosage.dose || !most ||
+               (most->basis == dosage.dose->basis && !above(dosage.dose->amount, most->amount));
+    });
+}
+
 double relative(double excess, const Finding& finding) {
     const double limit = std::abs(finding.limit->high.value_or(finding.limit->low.value_or(1)));
     return excess / std::max(limit, 1e-3);
@@ -101,7 +110,7 @@ std::optional<Candidate> CandidateMaker::as_written() {
 Candidate CandidateMaker::make(std::span<const double> at, const Relaxed& relaxed) {
     ++made_;
     const auto edited = complete_again(varied_.at(at), tables_);
-    auto candidate = edited ? judged(*edited) : std::nullopt;
+    auto candidate = edited && are_doses_permitted(**edited) ? judged(*edited) : std::nullopt;
     if (!candidate) {
         findings_.clear();
         return {.figures = {}, .excess = no_mix_at_all};

@@ -135,9 +135,12 @@ std::vector<VariableBound> usual_bounds(const CompleteMix& mix, const Proportion
                               !figures.reduction_dose_assumed &&
                               figures.water_reduction.back().dose.basis == dosage.dose->basis;
         if (has_data && bounds.size() < most_economy_variables) {
+            const auto& most = figures.maximum_dose;
+            const double last = figures.water_reduction.back().dose.amount;
+            const bool is_capped = most && most->basis == dosage.dose->basis;
             bounds.push_back({{Varied::dose, dosage.material->name, dosage.dose->basis},
                               0,
-                              figures.water_reduction.back().dose.amount});
+                              is_capped ? std::min(last, most->amount) : last});
         }
     }
     return bounds;

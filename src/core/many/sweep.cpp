@@ -4,6 +4,7 @@
 #include <boardmark/core/method/proportion.hpp>
 
 #include "../basis/phrases.hpp"
+#include "../mix/door/complete_again.hpp"
 
 #include <cassert>
 
@@ -14,6 +15,17 @@ namespace {
 Unresolved refused_by_door(const Faults& faults) {
     return {{"{fault}", {word("fault", faults.front().message)}},
             {{"leave this value out of the sweep", {}}}};
+}
+
+/// The door of files takes no dose of nothing; a study may leave an admixture out.
+Mix with_some_dose(Mix mix) {
+    constexpr double next_to_nothing = 1e-12;
+    for (Dosage& dosage : mix.admixtures) {
+        if (dosage.dose && dosage.dose->amount == 0) {
+            dosage.dose->amount = next_to_nothing;
+        }
+    }
+    return mix;
 }
 
 /// Works points out in the same memory.
@@ -28,16 +40,25 @@ public:
 
     SweepPoint point(std::vector<double> at) {
         SweepPoint point{std::move(at), std::nullopt, std::nullopt};
-        auto entered = complete(varied_.at(point.at), words_);
+        Mix mix = varied_.at(point.at);
+        const auto entered = complete(with_some_dose(mix), words_);
         if (const auto* faults = std::get_if<Faults>(&entered)) {
             point.unresolved = refused_by_door(*faults);
             return point;
         }
-        point.unresolved = figures(std::get<CompleteMix>(entered), tables_, proportions_);
+        const auto whole = complete_again(std::move(mix), tables_);
+        if (!whole) {
+            point.unresolved = whole.why();
+            return point;
+        }
+        point.unresolved = figures(*whole, tables_, proportions_);
         if (!point.unresolved) {
             judge(mix_, proportions_, tables_, findings_);
-            point.mix = SweptMix{proportions_.selection, proportions_.totals,
-                                 {}, cost_of(proportions_), carbon_of(proportions_)};
+            point.mix = SweptMix{proportions_.selection,
+                                 proportions_.totals,
+                                 {},
+                                 cost_of(proportions_),
+                                 carbon_of(proportions_)};
             point.mix->verdict.add(findings_);
         }
         return point;

@@ -36,14 +36,14 @@ Flow answer_text(const Economy& economy, UnitSystem system) {
     std::string text =
         economy.is_as_written
             ? fmt::format("No mix within the bounds is more economical than the one as written: "
-                          "{} of {}.",
+                          "{} ({}).",
                           told(best), objective_words(economy.objective, system))
-            : fmt::format("The most economical mix that was found has {} of {}", told(best),
+            : fmt::format("The most economical mix that was found: {} ({})", told(best),
                           objective_words(economy.objective, system));
     if (!economy.is_as_written && economy.file) {
         const double written = economy.file->of(economy.objective);
         const double saved = written - best;
-        text += fmt::format("; the mix as written has {}{}{}.", told(written),
+        text += fmt::format("; the mix as written: {}{}{}.", told(written),
                             saved > 0 ? fmt::format(", {} more", told(saved)) : ", less",
                             economy.file_fails            ? " and fails a check"
                             : !economy.file_within_bounds ? " and lies outside the bounds"
