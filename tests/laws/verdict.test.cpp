@@ -175,7 +175,9 @@ TEST_CASE("more of a supplementary material never makes the verdict of its cap b
         const double other = between(0.1, 90, "percent");
         RC_ASSERT(severity(verdict(std::min(one, other))) <=
                   severity(verdict(std::max(one, other))));
-        RC_ASSERT(verdict(cap) == Verdict::holds);
+        // The sums are limits from memory: the code is to be looked at even where they are kept.
+        const bool of_a_sum = id == "scm.total" || id == "scm.ash_and_fume";
+        RC_ASSERT(verdict(cap) == (of_a_sum ? Verdict::watch : Verdict::holds));
         RC_ASSERT(verdict(cap + between(0.001, 0.049, "less than half a tenth above")) ==
                   Verdict::watch);
         RC_ASSERT(verdict(cap + between(0.051, 9, "more than half a tenth above")) ==

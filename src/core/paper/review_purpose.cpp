@@ -69,7 +69,7 @@ void review_exposure(const ReviewCase& review, std::vector<Check>& checks) {
         {own.empty()       ? "the mix names no exposure class, {asked} are asked and were checked: "
                              "add 'requirements.exposure'"
          : lacking.empty() ? "made for {own}, asked are {asked}"
-                           : "made for {own}: {lacking} of the classes asked is not among them, nor "
+                           : "made for {own}: {lacking} of the demanded classes is not among them, nor "
                              "a more severe one",
          {word("own", joined(own)), word("asked", joined(asked)),
           word("lacking", joined(lacking))}}));

@@ -34,7 +34,7 @@ void explain_unknown_class(const MixContext& context) {
                                  (light ? "' is a class of lightweight concrete, which is not "
                                           "proportioned here: its net w/cm is not known"
                                         : "' is not a strength class known here");
-            diagnostic.advice = light ? "use ACI 211.2, which begins with the cement content"
+            diagnostic.advice = light ? "use a method for lightweight concrete, which begins with the cement content"
                                       : "write for example 'C30/37', or the strength with its "
                                         "unit, '30 MPa'";
         }
