@@ -58,12 +58,10 @@ ExitCode run_against(const Arguments& arguments) {
         const ReadMix read = read_submittal(arguments, files[i]);
         add(read.origin.files_read, origin.files_read);
         auto review = core::reviewed(
-            job.paper_case(),
-            {std::get<core::CompleteSubmittedMix>(read.mix), labels[i], files[i]},
+            job.paper_case(), {std::get<core::CompleteSubmittedMix>(read.mix), labels[i], files[i]},
             reference::vocabulary());
         if (!review) {
-            return end_with(
-                no_mix_follows(review.why(), files[i], arguments, read.origin.system));
+            return end_with(no_mix_follows(review.why(), files[i], arguments, read.origin.system));
         }
         reviews.push_back(*std::move(review));
     }
@@ -106,7 +104,8 @@ const Command check_command{
     .examples = examples,
     .run = run,
     .most_files = most_submittals,
-    .notes = "With '--against' the demands are the designer's, whatever the submittal says of its\n"
-             "purpose; papers that are missing or too old are named. Exit 1 where one is returned."};
+    .notes =
+        "With '--against' the demands are the designer's, whatever the submittal says of its\n"
+        "purpose; papers that are missing or too old are named. Exit 1 where one is returned."};
 
 } // namespace boardmark::commands

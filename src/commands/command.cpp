@@ -7,10 +7,10 @@ namespace boardmark::commands {
 
 std::span<const Command> all_commands() {
     static const std::array commands{
-        proportion_command, check_command,      compare_command,  dose_command,    risk_command,
-        batch_command,      yield_command,      strength_command, record_command,  wall_command,
-        brief_command,      draw_command,       pour_command,     specify_command, panels_command,
-        schema_command,     starter_command,    completion_command, manual_command};
+        proportion_command, check_command,   compare_command,    dose_command,    risk_command,
+        batch_command,      yield_command,   strength_command,   record_command,  wall_command,
+        brief_command,      draw_command,    pour_command,       specify_command, panels_command,
+        schema_command,     starter_command, completion_command, manual_command};
     return commands;
 }
 

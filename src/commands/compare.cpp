@@ -9,7 +9,6 @@
 #include "opened_file.hpp"
 #include "reducer_mix.hpp"
 
-
 #include <algorithm>
 
 namespace boardmark::commands {

@@ -19,8 +19,8 @@ core::JobPapers papers_of(const std::shared_ptr<const core::JobPapers>& papers) 
 
 JobFile job_of(PlannedWall planned, std::optional<core::Day> date) {
     const core::Wall& wall = *planned.record.wall;
-    core::JobPapers papers = core::merged(
-        papers_of(wall.papers), papers_of(core::requirements_of(wall.mix).papers));
+    core::JobPapers papers =
+        core::merged(papers_of(wall.papers), papers_of(core::requirements_of(wall.mix).papers));
     core::PaperRules rules = reference::paper_rules(core::system_of(wall.mix));
     return {std::move(planned), std::move(papers), std::move(rules), date};
 }
@@ -122,8 +122,8 @@ std::variant<JobFile, Failure> open_job(const Arguments& arguments) {
         }
         return job_of(std::get<PlannedWall>(std::move(planned)), date);
     }
-    auto worked = open_mix(arguments, {input::Purpose::check}, std::move(file),
-                           std::move(files_read));
+    auto worked =
+        open_mix(arguments, {input::Purpose::check}, std::move(file), std::move(files_read));
     if (auto* failure = std::get_if<Failure>(&worked)) {
         return std::move(*failure);
     }

@@ -13,7 +13,8 @@ namespace boardmark::commands {
 namespace {
 
 constexpr Option options[] = {
-    {"submittals", "", "what supplier and contractor hand in, by which day, with the keys it fills"},
+    {"submittals", "",
+     "what supplier and contractor hand in, by which day, with the keys it fills"},
     {"tests", "", "how often is sampled and tested, and what luck does to the results"},
     all_option,
     paper_date_option,
@@ -85,7 +86,8 @@ const Command specify_command{
     .options = options,
     .examples = examples,
     .run = run,
-    .notes = "Choices that the files do not settle stand in brackets, with advice and the key that\n"
-             "settles each; '--explain' adds reason and source of every clause."};
+    .notes =
+        "Choices that the files do not settle stand in brackets, with advice and the key that\n"
+        "settles each; '--explain' adds reason and source of every clause."};
 
 } // namespace boardmark::commands
