@@ -1,6 +1,6 @@
-// How often tests judge a concrete wrong: against Boost.Math for single rules and by nested quadrature for three
-// tests, against a simulation for whole jobs. Strengths and deviation of the worked figures: f'c 5000 psi,
-// s 520 psi, rules of ACI 318-19 26.12.3.1 (read in three sources).
+// How often tests judge a concrete wrong: against Boost.Math for single rules and by nested
+// quadrature for three tests, against a simulation for whole jobs. Strengths and deviation of the
+// worked figures: f'c 5000 psi, s 520 psi, rules of ACI 318-19 26.12.3.1 (read in three sources).
 
 #include "core/paper/acceptance_luck.hpp"
 
@@ -39,8 +39,8 @@ double simulated(double mean, int tests, int jobs) {
             low = low || results.back() < rule.single_least_mpa;
             if (i >= 2) {
                 const auto at = static_cast<std::size_t>(i);
-                low = low || results[at] + results[at - 1] + results[at - 2] <
-                                 3 * rule.average_least_mpa;
+                low = low ||
+                      results[at] + results[at - 1] + results[at - 2] < 3 * rule.average_least_mpa;
             }
         }
         failed += low ? 1 : 0;
@@ -62,7 +62,8 @@ TEST_CASE("one low test and one low average by Boost.Math") {
 }
 
 TEST_CASE("at the required average either rule breaks about once in a hundred") {
-    // f'cr = 5000 + 1.34 * 520 = 5696.8, or 4500 + 2.33 * 520 = 5711.6, the larger: 0.00990 and 0.00889
+    // f'cr = 5000 + 1.34 * 520 = 5696.8, or 4500 + 2.33 * 520 = 5711.6, the larger: 0.00990 and
+    // 0.00889
     CHECK_THAT(core::low_test_probability(spread_at(5711.6), rule), WithinAbs(0.00990, 5e-6));
     CHECK_THAT(core::low_average_probability(spread_at(5711.6), rule), WithinAbs(0.00889, 5e-6));
 }
@@ -132,7 +133,8 @@ TEST_CASE("more tests find more, and a stronger concrete fails less") {
 }
 
 TEST_CASE("identity of a delivery by Boost.Math and by a simulation") {
-    // C30/37: each at least fck - 4, the mean of 2 to 4 at least fck + 1, of 5 and 6 at least fck + 2 MPa
+    // C30/37: each at least fck - 4, the mean of 2 to 4 at least fck + 1, of 5 and 6 at least fck +
+    // 2 MPa
     const core::StrengthSpread spread{.mean_mpa = 33, .deviation_mpa = 3};
     const boost::math::normal_distribution<double> one{33, 3};
     CHECK_THAT(core::identity_fails_probability(spread, {26, 30}, 1),

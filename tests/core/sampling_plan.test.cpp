@@ -1,8 +1,9 @@
-// Numbers of strength tests: rates of ACI 318-19 26.12.2.1 (read in two explanations of the clause).
-
-#include <boardmark/reference/paper_rules.hpp>
+// Numbers of strength tests: rates of ACI 318-19 26.12.2.1 (read in two explanations of the
+// clause).
 
 #include "core/paper/sampling_plan.hpp"
+
+#include <boardmark/reference/paper_rules.hpp>
 
 #include <catch2/catch.hpp>
 

@@ -141,8 +141,7 @@ std::vector<Contradiction> contradictions() {
         {"a paper of another age of the world", Field::papers,
          [](Mix& mix) {
              core::JobPapers papers;
-             papers.materials["cement"].mill_certificate =
-                 core::Day{std::chrono::days{800000}};
+             papers.materials["cement"].mill_certificate = core::Day{std::chrono::days{800000}};
              mix.requirements.papers = std::make_shared<const core::JobPapers>(papers);
          }},
         {"a mock-up after the first pour", Field::schedule,

@@ -37,11 +37,11 @@ TEST_CASE("figures of the papers in both systems") {
         {"area_for_a_test", 464.515, 460, 0.001},   // 5000 ft2
         {"waiver_below", 38.228, 38, 0.001},        // 50 yd3
         {"least_tests", 5, 5, 0},
-        {"stricter_volume", 76.455, 76, 0.001},     // 100 yd3
+        {"stricter_volume", 76.455, 76, 0.001}, // 100 yd3
         {"initial_curing", 2, 2, 1e-12},
-        {"initial_low", 15.556, 16, 0.001},         // 60 degF
-        {"initial_high", 26.667, 27, 0.001},        // 80 degF
-        {"patch_within", 2, 2, 1e-12},              // 48 h
+        {"initial_low", 15.556, 16, 0.001},  // 60 degF
+        {"initial_high", 26.667, 27, 0.001}, // 80 degF
+        {"patch_within", 2, 2, 1e-12},       // 48 h
         {"hole_patched_from", 12.7, 13, 1e-9},
         {"patch_judged_after", 7, 7, 1e-12},
         {"sealer_moisture", 15, 15, 0},

@@ -25,8 +25,8 @@ public:
         , three_{averaged_together * average_least} {
         constexpr double width = 0.025;
         constexpr double beyond_all = 7;
-        const auto cells = static_cast<std::size_t>(
-            std::ceil(std::max(1.0, beyond_all - least) / width));
+        const auto cells =
+            static_cast<std::size_t>(std::ceil(std::max(1.0, beyond_all - least) / width));
         step_ = width;
         for (std::size_t i = 0; i < cells; ++i) {
             const double low = least + step_ * static_cast<double>(i);

@@ -20,8 +20,8 @@ double low_test_probability(const StrengthSpread& spread, const JobRule& rule);
 /// That the average of three tests is below its least.
 double low_average_probability(const StrengthSpread& spread, const JobRule& rule);
 
-/// That a job of so many tests breaks either rule somewhere. Averages overlap, so the last two tests
-/// are carried along, on a grid; within 0.0005 of the exact figure.
+/// That a job of so many tests breaks either rule somewhere. Averages overlap, so the last two
+/// tests are carried along, on a grid; within 0.0005 of the exact figure.
 ///
 /// @param tests ≥ 1; fewer than three have no average
 double job_fails_probability(const StrengthSpread& spread, const JobRule& rule, int tests);

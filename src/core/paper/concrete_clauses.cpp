@@ -37,16 +37,16 @@ const ExposureClass* strictest(const PaperCase& papers, Figure figure) {
 
 void require_strength(const PaperCase& papers, ClauseList& list) {
     const Requirements& asked = papers.asked;
-    list.require({"Compressive strength {strength} at {age}, standard-cured specimens",
-                  {as_strength("strength", asked.strength_mpa),
-                   as_days("age", asked.strength_age_d)}},
-                 by_the_file("strength that the structure and the exposure ask"));
+    list.require(
+        {"Compressive strength {strength} at {age}, standard-cured specimens",
+         {as_strength("strength", asked.strength_mpa), as_days("age", asked.strength_age_d)}},
+        by_the_file("strength that the structure and the exposure ask"));
     if (!asked.exposure.empty()) {
-        list.require({"Exposure {classes} of {code}: every limit of these classes counts, named "
-                      "below or not",
-                      {word("classes", joined(asked.exposure)), word("code", asked.code)}},
-                     {{"where the concrete stands decides how it must last", {}},
-                      {"the mix file"}});
+        list.require(
+            {"Exposure {classes} of {code}: every limit of these classes counts, named "
+             "below or not",
+             {word("classes", joined(asked.exposure)), word("code", asked.code)}},
+            {{"where the concrete stands decides how it must last", {}}, {"the mix file"}});
     }
 }
 
@@ -57,12 +57,13 @@ void require_ratio(const PaperCase& papers, ClauseList& list) {
     }
     const ExposureClass* by =
         strictest(papers, [](const ExposureClass& one) { return one.limits.max_w_cm; });
-    list.require({"Water/cementitious ratio at most {w_cm} by mass in every load: all water counts, "
-                  "free moisture of the aggregates and liquid of the admixtures too",
-                  {quantity("w_cm", {*limit, Measure::w_cm})}},
-                 {{"{class}: the limit of its class",
-                   {word("class", by ? by->name : joined(papers.asked.exposure))}},
-                  by ? by->limits.source : Source{papers.asked.code}});
+    list.require(
+        {"Water/cementitious ratio at most {w_cm} by mass in every load: all water counts, "
+         "free moisture of the aggregates and liquid of the admixtures too",
+         {quantity("w_cm", {*limit, Measure::w_cm})}},
+        {{"{class}: the limit of its class",
+          {word("class", by ? by->name : joined(papers.asked.exposure))}},
+         by ? by->limits.source : Source{papers.asked.code}});
 }
 
 /// "cement 480 lb/yd3": amounts that the designer states.
@@ -134,8 +135,9 @@ void require_fresh(const PaperCase& papers, ClauseList& list) {
                        quantity("slump", {*slump.asked, Measure::slump})}},
                      by_the_file("'requirements.slump_window'"));
     } else {
-        list.choose("", {"Slump at placing {slump}; permitted {choice}",
-                         {quantity("slump", {*slump.asked, Measure::slump})}},
+        list.choose("",
+                    {"Slump at placing {slump}; permitted {choice}",
+                     {quantity("slump", {*slump.asked, Measure::slump})}},
                     {"requirements.slump_window",
                      {"lowest to highest"},
                      {"the usual tolerance gives {low} to {high}; the highest decides what the "
@@ -147,17 +149,17 @@ void require_fresh(const PaperCase& papers, ClauseList& list) {
     }
     const TestWindow air = air_window_of(papers.mix.selection, papers.tables);
     if (papers.mix.selection.air_entrained) {
-        list.require({"Entrained air at placing {air}, {low} to {high} in every load that is tested",
-                      {as_percent("air", *air.asked), as_percent("low", *air.low),
-                       as_percent("high", *air.high)}},
-                     {{"air spares the concrete from frost; tolerance of a load", {}},
-                      papers.tables.code.air.tolerance_source});
+        list.require(
+            {"Entrained air at placing {air}, {low} to {high} in every load that is tested",
+             {as_percent("air", *air.asked), as_percent("low", *air.low),
+              as_percent("high", *air.high)}},
+            {{"air spares the concrete from frost; tolerance of a load", {}},
+             papers.tables.code.air.tolerance_source});
     }
-    list.require({"Nominal maximum size of the stone {size}",
-                  {quantity("size", {papers.mix.selection.nominal_max_size_mm,
-                                     Measure::aggregate_size})}},
-                 {{"it must pass between forms, bars and cover", {}},
-                  papers.tables.code.size.source});
+    list.require(
+        {"Nominal maximum size of the stone {size}",
+         {quantity("size", {papers.mix.selection.nominal_max_size_mm, Measure::aggregate_size})}},
+        {{"it must pass between forms, bars and cover", {}}, papers.tables.code.size.source});
     if (papers.asked.minimum_binder_kg_m3) {
         list.require({"Cementitious material at least {least}",
                       {concentration("least", *papers.asked.minimum_binder_kg_m3)}},

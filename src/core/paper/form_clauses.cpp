@@ -30,12 +30,11 @@ bool salt_reaches(const PaperCase& papers) {
 void require_pressures(const PaperCase& papers, ClauseList& list) {
     for (const FormForces& forces : papers.plan->forces) {
         const FormPressure& governing = governing_pressure(forces);
-        list.require({"{wall}: forms for at least {pressure} at the foot of {height}",
-                      {word("wall", forces.wall),
-                       quantity("pressure", {governing.kpa, Measure::pressure}),
-                       as_metres("height", forces.height_m)}},
-                     {{"pressure of the fresh concrete, for planning only", {}},
-                      governing.source});
+        list.require(
+            {"{wall}: forms for at least {pressure} at the foot of {height}",
+             {word("wall", forces.wall), quantity("pressure", {governing.kpa, Measure::pressure}),
+              as_metres("height", forces.height_m)}},
+            {{"pressure of the fresh concrete, for planning only", {}}, governing.source});
     }
 }
 
@@ -52,24 +51,24 @@ ClauseGroup clauses_of_reinforcement(const PaperCase& papers) {
                  by_the_wall_file("'reinforcement.yield_strength'"));
     if (bars.cover_mm && papers.wall->boards) {
         const double relief_mm = papers.wall->boards->relief_mm;
-        list.require({"Cover {cover} to the nominal face, so at least {net} at the bottom of the "
-                      "deepest board joint; checked on every face before the forms are closed",
-                      {as_length("cover", *bars.cover_mm),
-                       as_length("net", *bars.cover_mm - relief_mm)}},
-                     by_the_wall_file("'reinforcement.cover' less 'boards.relief'"));
+        list.require(
+            {"Cover {cover} to the nominal face, so at least {net} at the bottom of the "
+             "deepest board joint; checked on every face before the forms are closed",
+             {as_length("cover", *bars.cover_mm), as_length("net", *bars.cover_mm - relief_mm)}},
+            by_the_wall_file("'reinforcement.cover' less 'boards.relief'"));
     } else if (bars.cover_mm) {
-        list.require({"Cover {cover} to the face; checked on every face before the forms are closed",
-                      {as_length("cover", *bars.cover_mm)}},
-                     by_the_wall_file("'reinforcement.cover'"));
+        list.require(
+            {"Cover {cover} to the face; checked on every face before the forms are closed",
+             {as_length("cover", *bars.cover_mm)}},
+            by_the_wall_file("'reinforcement.cover'"));
     }
     const char* wet = salt_reaches(papers) ? "salt reaches the faces: take stainless steel or "
                                              "concrete; plain and coated steel stains in the end"
                                            : "plain steel at a face rusts and stains";
-    list.decide(papers.job, "bar_supports", {"Spacers and chairs at faces that show: {choice}", {}},
-                {"",
-                 {"concrete of the same mix", "stainless steel", "plastic-tipped steel"},
-                 {wet, {}}},
-                trade_reason("their feet show in the face"));
+    list.decide(
+        papers.job, "bar_supports", {"Spacers and chairs at faces that show: {choice}", {}},
+        {"", {"concrete of the same mix", "stainless steel", "plastic-tipped steel"}, {wet, {}}},
+        trade_reason("their feet show in the face"));
     list.decide(papers.job, "tying_wire",
                 {"Tying wire: {choice}; ends bent away from the forms, clippings out before "
                  "placing",
@@ -103,15 +102,15 @@ ClauseGroup clauses_of_boards(const PaperCase& papers) {
         return list.group();
     }
     const Boards& boards = *papers.wall->boards;
-    list.require({boards.direction == BoardDirection::horizontal
-                      ? "Boards with a face of {face}, {thickness} thick, laid level in courses "
-                        "of {course}, as drawn"
-                      : "Boards with a face of {face}, {thickness} thick, upright in courses of "
-                        "{course}, as drawn",
-                  {as_length("face", boards.face_width_mm),
-                   as_length("thickness", boards.thickness_mm),
-                   as_length("course", boards.course_mm)}},
-                 by_the_wall_file("'boards'"));
+    list.require(
+        {boards.direction == BoardDirection::horizontal
+             ? "Boards with a face of {face}, {thickness} thick, laid level in courses "
+               "of {course}, as drawn"
+             : "Boards with a face of {face}, {thickness} thick, upright in courses of "
+               "{course}, as drawn",
+         {as_length("face", boards.face_width_mm), as_length("thickness", boards.thickness_mm),
+          as_length("course", boards.course_mm)}},
+        by_the_wall_file("'boards'"));
     list.choose(boards.treatment, {"Treatment of every board alike: {choice}", {}},
                 {"boards.treatment",
                  {"wire-brushed, sealed on all sides", "rough-sawn, soaked in limewater and dried"},
@@ -138,12 +137,12 @@ ClauseGroup clauses_of_ties(const PaperCase& papers) {
         return list.group();
     }
     const Ties& ties = *papers.wall->ties;
-    list.require({"Ties of {kind}, {across} along the wall at most and {up} up, the lowest row at "
-                  "{first}, each at its place on the drawing",
-                  {word("kind", tie_words(ties.kind)), as_length("across", ties.across_mm),
-                   as_length("up", ties.up_mm),
-                   as_length("first", ties.first_mm.value_or(ties.up_mm / 2))}},
-                 by_the_wall_file("'ties'"));
+    list.require(
+        {"Ties of {kind}, {across} along the wall at most and {up} up, the lowest row at "
+         "{first}, each at its place on the drawing",
+         {word("kind", tie_words(ties.kind)), as_length("across", ties.across_mm),
+          as_length("up", ties.up_mm), as_length("first", ties.first_mm.value_or(ties.up_mm / 2))}},
+        by_the_wall_file("'ties'"));
     double hardest_kn = 0;
     for (const FormForces& forces : papers.plan->forces) {
         hardest_kn = std::max(hardest_kn, hardest_tie_kn(forces).value_or(0));
@@ -155,8 +154,7 @@ ClauseGroup clauses_of_ties(const PaperCase& papers) {
                      by_the_wall_file("the hardest loaded tie of the plan, for planning only"));
     }
     const bool rusts = ties.kind == TieKind::mild_steel;
-    const TypicalFigure& back =
-        papers.rules(rusts ? "tie_metal_plain" : "tie_metal_stainless");
+    const TypicalFigure& back = papers.rules(rusts ? "tie_metal_plain" : "tie_metal_stainless");
     if (ties.cone_mm) {
         list.require({"Their ends stay {cone} behind the face", {as_length("cone", *ties.cone_mm)}},
                      by_the_wall_file("'ties.cone'"));
@@ -186,20 +184,19 @@ ClauseGroup clauses_of_release_agent(const PaperCase& papers) {
     if (!papers.wall || !papers.wall->boards) {
         return list.group();
     }
-    list.decide(papers.job, "release_agent",
-                {"Release agent: {choice}; one product and one way of putting it on for all faces",
-                 {}},
-                {"",
-                 {"a stain-free agent that the board treatment allows", "none, boards saturated"},
-                 {"try it on the mock-up with the treated boards: some sealers make one "
-                  "superfluous",
-                  {}}},
-                trade_reason("too much of it makes pores and stains"));
+    list.decide(
+        papers.job, "release_agent",
+        {"Release agent: {choice}; one product and one way of putting it on for all faces", {}},
+        {"",
+         {"a stain-free agent that the board treatment allows", "none, boards saturated"},
+         {"try it on the mock-up with the treated boards: some sealers make one "
+          "superfluous",
+          {}}},
+        trade_reason("too much of it makes pores and stains"));
     list.require({"Put on thin and even before the bars are placed, surplus wiped off; none on "
                   "bars, joints or the mock-up's neighbours",
                   {}},
-                 {{"bars with oil do not bond", {}},
-                  {"UFGS 03300N form release"}});
+                 {{"bars with oil do not bond", {}}, {"UFGS 03300N form release"}});
     return list.group();
 }
 
@@ -215,20 +212,22 @@ ClauseGroup clauses_of_forms(const PaperCase& papers) {
     constexpr double mm_in_m = 1000;
     const PlumbRules& rules = papers.tables.joints.plumb;
     if (const auto plumb = plumb_tolerance_mm(height_m * mm_in_m, false, rules)) {
-        list.require({"Out of plumb at most {plumb} over {height}; exposed edges and joint grooves "
-                      "at most {edge}",
-                      {as_length("plumb", *plumb), as_metres("height", height_m),
-                       as_length("edge", plumb_tolerance_mm(height_m * mm_in_m, true, rules)
-                                             .value_or(*plumb))}},
-                     {{"tolerance of formed walls", {}}, rules.source});
+        list.require(
+            {"Out of plumb at most {plumb} over {height}; exposed edges and joint grooves "
+             "at most {edge}",
+             {as_length("plumb", *plumb), as_metres("height", height_m),
+              as_length("edge",
+                        plumb_tolerance_mm(height_m * mm_in_m, true, rules).value_or(*plumb))}},
+            {{"tolerance of formed walls", {}}, rules.source});
     }
     if (papers.wall->edges && papers.wall->edges->kind != EdgeKind::sharp) {
-        list.require({papers.wall->edges->kind == EdgeKind::chamfered
-                          ? "Edges that show are chamfered {size}, strips in one length where stock "
-                            "allows"
-                          : "Edges that show are tooled to {size}",
-                      {as_length("size", papers.wall->edges->size_mm)}},
-                     by_the_wall_file("'edges'"));
+        list.require(
+            {papers.wall->edges->kind == EdgeKind::chamfered
+                 ? "Edges that show are chamfered {size}, strips in one length where stock "
+                   "allows"
+                 : "Edges that show are tooled to {size}",
+             {as_length("size", papers.wall->edges->size_mm)}},
+            by_the_wall_file("'edges'"));
     }
     list.require({"Before closing: sawdust, clippings and water out, boards damp, bars and cover "
                   "checked and written down, places of ties and joints compared with the drawing",
@@ -248,16 +247,16 @@ ClauseGroup clauses_of_joints(const PaperCase& papers) {
     }
     for (const RunPlan& run : papers.plan->runs) {
         for (const double station_m : run.joints.positions_m) {
-            list.require({run.round_a_planter
-                              ? "{wall}: contraction joint at {station} round its outside from a "
-                                "corner, a length first; grooves of {groove}, both faces together"
-                              : "{wall}: contraction joint at {station} from the start of the "
-                                "wall; grooves of {groove}, both faces together",
-                          {word("wall", run.wall), as_metres("station", station_m),
-                           as_length("groove", run.joints.groove_mm)}},
-                         {{"a crack that is led is no fault", {}},
-                          run.joints.spacings.empty() ? Source{}
-                                                      : run.joints.spacings.front().source});
+            list.require(
+                {run.round_a_planter
+                     ? "{wall}: contraction joint at {station} round its outside from a "
+                       "corner, a length first; grooves of {groove}, both faces together"
+                     : "{wall}: contraction joint at {station} from the start of the "
+                       "wall; grooves of {groove}, both faces together",
+                 {word("wall", run.wall), as_metres("station", station_m),
+                  as_length("groove", run.joints.groove_mm)}},
+                {{"a crack that is led is no fault", {}},
+                 run.joints.spacings.empty() ? Source{} : run.joints.spacings.front().source});
         }
     }
     for (const WallRun& run : papers.wall->runs) {

@@ -178,11 +178,11 @@ ClauseGroup clauses_of_quality(const PaperCase& papers) {
                    days.conference),
         {{"each of them holds a part of the face", {}}, ahead.source});
     if (papers.asked.board_marked) {
-        list.require({"One plant, and one source of each material, from the mock-up to the last "
-                      "load; the tickets prove it",
-                      {}},
-                     {{"another source is another colour", {}},
-                      papers.tables.finish.constancy_source});
+        list.require(
+            {"One plant, and one source of each material, from the mock-up to the last "
+             "load; the tickets prove it",
+             {}},
+            {{"another source is another colour", {}}, papers.tables.finish.constancy_source});
     }
     return list.group();
 }
@@ -197,21 +197,21 @@ ClauseGroup clauses_of_mockup(const PaperCase& papers) {
     const ClauseReason size_reason =
         trade_reason("only the full height shows what pressure, lifts and vibration do to a face");
     if (sized) {
-        list.require({mockup.number == 1 ? "On the site, apart from the work: one panel of "
-                                           "{length} by {height}, {thickness} thick"
-                                         : "On the site, apart from the work: {number} panels of "
-                                           "{length} by {height}, {thickness} thick",
-                      {as_count("number", mockup.number), as_metres("length", *mockup.length_m),
-                       as_metres("height", *mockup.height_m),
-                       as_length("thickness", *mockup.thickness_mm)}},
-                     size_reason);
+        list.require(
+            {mockup.number == 1 ? "On the site, apart from the work: one panel of "
+                                  "{length} by {height}, {thickness} thick"
+                                : "On the site, apart from the work: {number} panels of "
+                                  "{length} by {height}, {thickness} thick",
+             {as_count("number", mockup.number), as_metres("length", *mockup.length_m),
+              as_metres("height", *mockup.height_m), as_length("thickness", *mockup.thickness_mm)}},
+            size_reason);
     } else {
-        list.choose("", {"On the site, apart from the work: one panel of {choice}", {}},
-                    {"mockup",
-                     {"the wall's height and thickness, two form panels long",
-                      "length, height, thickness"},
-                     {"take the full height and thickness of the wall; less proves less", {}}},
-                    size_reason);
+        list.choose(
+            "", {"On the site, apart from the work: one panel of {choice}", {}},
+            {"mockup",
+             {"the wall's height and thickness, two form panels long", "length, height, thickness"},
+             {"take the full height and thickness of the wall; less proves less", {}}},
+            size_reason);
     }
     list.require({"It shows {parts}", {word("parts", shown_on_the_panel(papers))}},
                  trade_reason("what was not tried there is tried on the wall"));

@@ -46,9 +46,8 @@ PaperDays paper_days(const PaperCase& papers) {
         papers.wall && (papers.wall->mockup.has_value() || papers.asked.board_marked);
     days.first_pour = papers.job.first_pour;
     if (days.mockup_is_first) {
-        days.mockup = papers.job.mockup
-                          ? papers.job.mockup
-                          : before(days.first_pour, papers.rules("mockup_ahead"));
+        days.mockup = papers.job.mockup ? papers.job.mockup
+                                        : before(days.first_pour, papers.rules("mockup_ahead"));
     }
     const auto first = days.mockup_is_first ? days.mockup : days.first_pour;
     days.mix = before(first, papers.rules("mix_ahead"));

@@ -10,13 +10,13 @@ namespace boardmark::core {
 
 /// Days of the job's papers; absent where the files do not say when the first concrete is placed.
 struct PaperDays {
-    bool mockup_is_first = false;          ///< a mock-up is cast before the work
+    bool mockup_is_first = false; ///< a mock-up is cast before the work
     std::optional<Day> first_pour = {};
     std::optional<Day> mockup = {};
-    std::optional<Day> mix = {};           ///< by which the mix is handed in
-    std::optional<Day> drawings = {};      ///< of the forms, and samples
+    std::optional<Day> mix = {};      ///< by which the mix is handed in
+    std::optional<Day> drawings = {}; ///< of the forms, and samples
     std::optional<Day> conference = {};
-    std::optional<Day> plan = {};          ///< of placing, curing, protection
+    std::optional<Day> plan = {}; ///< of placing, curing, protection
 };
 
 PaperDays paper_days(const PaperCase& papers);

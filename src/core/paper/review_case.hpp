@@ -9,9 +9,9 @@ namespace boardmark::core {
 /// A submittal beside the designer's demands.
 struct ReviewCase {
     const PaperCase& designer;
-    const SubmittedMix& submitted;     ///< as it was handed in, its own requirements too
+    const SubmittedMix& submitted; ///< as it was handed in, its own requirements too
     const Proportions& proportions;
-    const JobPapers& papers;           ///< of the submittal
+    const JobPapers& papers; ///< of the submittal
 };
 
 /// Whether it was made for what is asked: code, classes, strength, slump, stone.

@@ -11,9 +11,9 @@ namespace {
 struct HeldPaper {
     CheckId id;
     Paper paper;
-    std::string part;      ///< the material; empty of the mix
-    std::string name;      ///< "mill certificate"
-    std::string key;       ///< of the submitted file
+    std::string part; ///< the material; empty of the mix
+    std::string name; ///< "mill certificate"
+    std::string key;  ///< of the submitted file
     std::optional<Day> dated = {};
 };
 
@@ -92,17 +92,29 @@ HeldPaper paper_of_material(const ReviewCase& review, const Material& material) 
     const std::string at = "papers." + material.name + ".";
     switch (paper_of(material)) {
     case Paper::mill_certificate:
-        return {check_ids::paper_mill_certificate, Paper::mill_certificate, material.name,
-                "mill certificate", at + "mill_certificate", papers.mill_certificate};
+        return {check_ids::paper_mill_certificate,
+                Paper::mill_certificate,
+                material.name,
+                "mill certificate",
+                at + "mill_certificate",
+                papers.mill_certificate};
     case Paper::supplementary_report:
-        return {check_ids::paper_supplementary_report, Paper::supplementary_report, material.name,
-                "test report", at + "report", papers.report};
+        return {check_ids::paper_supplementary_report,
+                Paper::supplementary_report,
+                material.name,
+                "test report",
+                at + "report",
+                papers.report};
     case Paper::aggregate_report:
         return {check_ids::paper_aggregate_report, Paper::aggregate_report, material.name,
-                "aggregate test report", at + "report", papers.report};
+                "aggregate test report",           at + "report",           papers.report};
     default:
-        return {check_ids::paper_admixture_certificate, Paper::admixture_certificate,
-                material.name, "certificate", at + "certificate", papers.certificate};
+        return {check_ids::paper_admixture_certificate,
+                Paper::admixture_certificate,
+                material.name,
+                "certificate",
+                at + "certificate",
+                papers.certificate};
     }
 }
 
@@ -119,15 +131,13 @@ void review_strength_papers(const ReviewCase& review, std::vector<Check>& checks
     std::vector<Check> dated;
     if (review.papers.trial_batches || trials) {
         dated.push_back(judged_paper(review, {check_ids::paper_trial_batches, Paper::trial_batches,
-                                              "", "trial batches",
-                                              "papers.trial_batches",
+                                              "", "trial batches", "papers.trial_batches",
                                               review.papers.trial_batches}));
     }
     if (review.papers.records || own.records) {
-        dated.push_back(judged_paper(review,
-                                     {check_ids::paper_records, Paper::records, "",
-                                      "strength record", "papers.records",
-                                      review.papers.records}));
+        dated.push_back(
+            judged_paper(review, {check_ids::paper_records, Paper::records, "", "strength record",
+                                  "papers.records", review.papers.records}));
     }
     const bool backed =
         (trials && review.papers.trial_batches) || (own.records && review.papers.records);
@@ -156,12 +166,10 @@ void review_papers(const ReviewCase& review, std::vector<Check>& checks) {
         for (const Ingredient& ingredient : review.proportions.ingredients) {
             if (ingredient.role == Role::coarse || ingredient.role == Role::fine) {
                 const std::string& name = ingredient.material->name;
-                checks.push_back(
-                    judged_paper(review, {check_ids::paper_reactivity_report,
-                                          Paper::reactivity_report, name,
-                                          "report on alkali reactivity",
-                                          "papers." + name + ".reactivity",
-                                          papers_of(review, name).reactivity}));
+                checks.push_back(judged_paper(
+                    review, {check_ids::paper_reactivity_report, Paper::reactivity_report, name,
+                             "report on alkali reactivity", "papers." + name + ".reactivity",
+                             papers_of(review, name).reactivity}));
             }
         }
     }

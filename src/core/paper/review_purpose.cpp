@@ -61,16 +61,15 @@ void review_exposure(const ReviewCase& review, std::vector<Check>& checks) {
             lacking.push_back(name);
         }
     }
-    const Verdict verdict = own.empty()         ? Verdict::watch
-                            : lacking.empty()   ? Verdict::holds
-                                                : Verdict::fails;
+    const Verdict verdict = own.empty()       ? Verdict::watch
+                            : lacking.empty() ? Verdict::holds
+                                              : Verdict::fails;
     checks.push_back(of_submittal(
         check_ids::submittal_exposure, verdict, "exposure classes",
         {own.empty()       ? "the mix names no exposure class, {asked} are asked and were checked: "
                              "add 'requirements.exposure'"
          : lacking.empty() ? "made for {own}, asked are {asked}"
-                           : "made for {own}: {lacking} of the demanded classes is not among them, nor "
-                             "a more severe one",
+                           : "made for {own}; it lacks {lacking} or a more severe class",
          {word("own", joined(own)), word("asked", joined(asked)),
           word("lacking", joined(lacking))}}));
 }
@@ -101,7 +100,8 @@ void review_slump(const ReviewCase& review, std::vector<Check>& checks) {
         check_ids::submittal_slump, outside ? Verdict::fails : Verdict::holds, "slump",
         {outside ? "offered with a slump of {value}, outside {low} to {high} at placing"
                  : "offered with a slump of {value}, within {low} to {high} at placing",
-         {quantity("value", {own_mm, Measure::slump}), quantity("low", {*window.low, Measure::slump}),
+         {quantity("value", {own_mm, Measure::slump}),
+          quantity("low", {*window.low, Measure::slump}),
           quantity("high", {*window.high, Measure::slump})}});
     check.value = own_mm;
     check.limit = Limit{*window.low, *window.high};
@@ -136,9 +136,9 @@ void review_size(const ReviewCase& review, std::vector<Check>& checks) {
 } // namespace
 
 bool needs_a_figure(const Check& check) {
-    constexpr std::string_view ids[] = {
-        "chloride.exposure", "chloride.sulfate", "cement.sulfate", "volume.closes",
-        "strength.average",  "alkali.loading",   "air.agent",      "w_cm.exposure"};
+    constexpr std::string_view ids[] = {"chloride.exposure", "chloride.sulfate", "cement.sulfate",
+                                        "volume.closes",     "strength.average", "alkali.loading",
+                                        "air.agent",         "w_cm.exposure"};
     return check.verdict == Verdict::not_checked &&
            (std::ranges::count(ids, std::string_view{check.id}) > 0 ||
             check.id.starts_with("scm."));

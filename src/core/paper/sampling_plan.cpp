@@ -18,20 +18,21 @@ int counted(double amount, double each) {
 
 std::vector<SamplingRate> rates_of(const PaperRules& rules) {
     const Source& source = rules("volume_for_a_test").source;
-    return {{.rule = {"one on each day of placing", {}}, .tests = {}, .source = source},
-            {.rule = {"one for each {each}",
-                      {quantity("each", {rules("volume_for_a_test").value, Measure::volume})}},
-             .tests = {},
-             .source = source},
-            {.rule = {"one for each {each} of one side of the walls",
-                      {quantity("each", {rules("area_for_a_test").value, Measure::area})}},
-             .tests = {},
-             .source = source},
-            {.rule = {"{least} batches at random, or each batch where there are fewer, if the rates "
-                      "give fewer tests for the job",
-                      {as_count("least", rules("least_tests").value)}},
-             .tests = {},
-             .source = source}};
+    return {
+        {.rule = {"one on each day of placing", {}}, .tests = {}, .source = source},
+        {.rule = {"one for each {each}",
+                  {quantity("each", {rules("volume_for_a_test").value, Measure::volume})}},
+         .tests = {},
+         .source = source},
+        {.rule = {"one for each {each} of one side of the walls",
+                  {quantity("each", {rules("area_for_a_test").value, Measure::area})}},
+         .tests = {},
+         .source = source},
+        {.rule = {"{least} batches at random, or each batch where there are fewer, if the rates "
+                  "give fewer tests for the job",
+                  {as_count("least", rules("least_tests").value)}},
+         .tests = {},
+         .source = source}};
 }
 
 std::vector<SamplingRate> producer_rates_of(const PaperRules& rules) {
@@ -118,11 +119,10 @@ SamplingPlan sampling_plan_of(const PaperCase& papers) {
     }
     const WallQuantities& found = papers.plan->quantities;
     const int parts = static_cast<int>(cast_parts(*papers.wall).size());
-    const SampledWork sampled_work{
-        .volume_m3 = found.order.order_m3 + found.footing_order.order_m3,
-        .area_m2 = found.total.form_face_m2 / 2,
-        .pour_days = papers.job.pour_days.value_or(parts),
-        .batches = batches_of(papers)};
+    const SampledWork sampled_work{.volume_m3 = found.order.order_m3 + found.footing_order.order_m3,
+                                   .area_m2 = found.total.form_face_m2 / 2,
+                                   .pour_days = papers.job.pour_days.value_or(parts),
+                                   .batches = batches_of(papers)};
     SamplingPlan plan = by_producer ? sampled_by_producer(sampled_work, papers.rules)
                                     : sampled(sampled_work, papers.rules);
     plan.days_assumed = !papers.job.pour_days && !by_producer;

@@ -36,8 +36,8 @@ std::vector<Phrase> cautions_of_papers(const PaperCase& papers) {
 bool weather_attacks(const PaperCase& papers) {
     return std::ranges::any_of(papers.asked.exposure, [&](const std::string& name) {
         const ExposureClass* found = papers.tables.code.find_class(name);
-        return found && (found->air_percent || found->salt == Salt::deicers ||
-                         found->salt == Salt::any);
+        return found &&
+               (found->air_percent || found->salt == Salt::deicers || found->salt == Salt::any);
     });
 }
 

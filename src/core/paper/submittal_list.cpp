@@ -87,8 +87,8 @@ Keys keys_of(const Material& material, const PaperCase& papers) {
         }
         break;
     case Role::coarse:
-        keys = {"nominal_max_size", "relative_density", "absorption", "dry_rodded_density",
-                "sieves", "chloride"};
+        keys = {"nominal_max_size",   "relative_density", "absorption",
+                "dry_rodded_density", "sieves",           "chloride"};
         break;
     case Role::fine:
         keys = {"relative_density", "absorption", "sieves", "chloride"};
@@ -107,8 +107,7 @@ Keys keys_of(const Material& material, const PaperCase& papers) {
 
 void add_materials(const PaperCase& papers, Submittals& list) {
     for (const AskedAge& asked : paper_ages_asked(papers)) {
-        const bool of_strength =
-            asked.kind == Paper::trial_batches || asked.kind == Paper::records;
+        const bool of_strength = asked.kind == Paper::trial_batches || asked.kind == Paper::records;
         if (!of_strength && asked.kind == Paper::reactivity_report) {
             list.add_with_mix(asked.paper, {"papers: reactivity"}, asked.told, asked.rule.source);
         }
@@ -120,11 +119,12 @@ void add_materials(const PaperCase& papers, Submittals& list) {
         const Material& material = *ingredient.material;
         const Paper paper = paper_of(material);
         const auto rule = age_rule(papers, paper);
-        const char* name = paper == Paper::mill_certificate        ? "Mill certificate of "
-                           : paper == Paper::admixture_certificate ? "Certificate and data sheet of "
-                                                                   : "Test report of ";
+        const char* name = paper == Paper::mill_certificate ? "Mill certificate of "
+                           : paper == Paper::admixture_certificate
+                               ? "Certificate and data sheet of "
+                               : "Test report of ";
         Keys keys = keys_of(material, papers);
-        keys.insert(keys.begin(), paper == Paper::mill_certificate        ? "papers: mill_certificate"
+        keys.insert(keys.begin(), paper == Paper::mill_certificate ? "papers: mill_certificate"
                                   : paper == Paper::admixture_certificate ? "papers: certificate"
                                                                           : "papers: report");
         list.add_with_mix(name + material.name, std::move(keys), rule ? told_age(rule->age) : "",
@@ -136,8 +136,10 @@ void add_strength(const PaperCase& papers, Submittals& list) {
     const auto trial = age_rule(papers, Paper::trial_batches);
     const auto record = age_rule(papers, Paper::records);
     list.add_with_mix("Evidence of the average strength: record of tests, or trial batches",
-                      {"papers: records or trial_batches", "strength_records: tests, "
-                       "standard_deviation, strength, age", "or strength_curve"},
+                      {"papers: records or trial_batches",
+                       "strength_records: tests, "
+                       "standard_deviation, strength, age",
+                       "or strength_curve"},
                       trial && record ? "trial batches " + told_age(trial->age) + ", record " +
                                             told_age(record->age)
                                       : "",
@@ -163,9 +165,9 @@ void add_contractor(const PaperCase& papers, Submittals& list) {
         list.add_with_drawings("Samples of supports and tying wire",
                                {"decisions: bar_supports, tying_wire"});
     }
-    list.add_with_drawings("Stripping, curing and protection: ages, means, who is there",
-                           {"placing: strip_after, soffit_strip_after, protected_until",
-                            "decisions: curing"});
+    list.add_with_drawings(
+        "Stripping, curing and protection: ages, means, who is there",
+        {"placing: strip_after, soffit_strip_after, protected_until", "decisions: curing"});
     list.add_before_pour("Placing plan: output, loads, lifts, vibrators, stop lines, weather",
                          "contractor", "plan_ahead", list.days().plan,
                          {"placing: output, truck, round_trip, lift, vibrator"});
@@ -192,13 +194,12 @@ Check papers_in_time(const PaperCase& papers, const std::vector<SubmittalItem>& 
         }
     }
     check.verdict = past.empty() ? Verdict::holds : Verdict::watch;
-    check.message = past.empty()
-                        ? Phrase{"every day lies ahead of {today}",
-                                 {word("today", date_text(*papers.today))}}
-                        : Phrase{"on {today} the day has passed of: {papers}; a later first pour "
-                                 "gives the time back",
-                                 {word("today", date_text(*papers.today)),
-                                  word("papers", joined(past))}};
+    check.message =
+        past.empty()
+            ? Phrase{"every day lies ahead of {today}", {word("today", date_text(*papers.today))}}
+            : Phrase{"on {today} the day has passed of: {papers}; a later first pour "
+                     "gives the time back",
+                     {word("today", date_text(*papers.today)), word("papers", joined(past))}};
     return check;
 }
 

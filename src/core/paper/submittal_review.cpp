@@ -86,8 +86,7 @@ Outcome<SubmittalReview> reviewed(const PaperCase& designer, const HandedIn& han
                            .title = submitted.title,
                            .proportions = *std::move(proportions)};
     const JobPapers none;
-    const JobPapers& papers =
-        submitted.requirements.papers ? *submitted.requirements.papers : none;
+    const JobPapers& papers = submitted.requirements.papers ? *submitted.requirements.papers : none;
     const ReviewCase one{designer, submitted, review.proportions, papers};
     for (Check& check : assess(held, review.proportions, designer.tables)) {
         if (is_of_the_supplier(check, designer)) {

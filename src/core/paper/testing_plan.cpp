@@ -40,9 +40,8 @@ std::vector<PourTest> fresh_tests(const PaperCase& papers) {
     const Phrase with_strength{"with every strength sample, and of the first load", {}};
     std::vector<PourTest> tests{
         {.name = "slump",
-         .when = papers.asked.board_marked
-                     ? Phrase{"every load: an even slump is an even face", {}}
-                     : with_strength,
+         .when = papers.asked.board_marked ? Phrase{"every load: an even slump is an even face", {}}
+                                           : with_strength,
          .asked = slump_window_of(papers.asked, papers.tables),
          .measure = Measure::slump}};
     if (papers.mix.selection.air_entrained) {
@@ -51,9 +50,8 @@ std::vector<PourTest> fresh_tests(const PaperCase& papers) {
                          .asked = air_window_of(papers.mix.selection, papers.tables),
                          .measure = Measure::percent});
     }
-    PourTest temperature{.name = "temperature",
-                         .when = with_strength,
-                         .measure = Measure::temperature};
+    PourTest temperature{
+        .name = "temperature", .when = with_strength, .measure = Measure::temperature};
     if (papers.plan) {
         const auto check = std::ranges::find_if(papers.plan->checks, [](const Check& one) {
             return one.is(check_ids::placing_temperature);
@@ -64,12 +62,12 @@ std::vector<PourTest> fresh_tests(const PaperCase& papers) {
     }
     tests.push_back(temperature);
     if (papers.mix.totals.fresh_density_kg_m3) {
-        tests.push_back({.name = "density",
-                         .when = with_strength,
-                         .asked = {.asked = papers.mix.totals.fresh_density_kg_m3},
-                         .measure = Measure::fresh_density,
-                         .note = {"gives the yield: less concrete than was paid, or too much air",
-                                  {}}});
+        tests.push_back(
+            {.name = "density",
+             .when = with_strength,
+             .asked = {.asked = papers.mix.totals.fresh_density_kg_m3},
+             .measure = Measure::fresh_density,
+             .note = {"gives the yield: less concrete than was paid, or too much air", {}}});
     }
     return tests;
 }
@@ -104,14 +102,15 @@ void add_luck(const PaperCase& papers, TestingPlan& plan) {
                 .source = rules.with_records};
     if (accepted_by(papers) == AcceptedBy::not_known) {
         check.verdict = Verdict::not_checked;
-        check.message = {"what luck does to the tests is not known: no rules of acceptance are known "
-                         "here for the code; state 'requirements.code'",
-                         {}};
+        check.message = {
+            "what luck does to the tests is not known: no rules of acceptance are known "
+            "here for the code; state 'requirements.code'",
+            {}};
         plan.checks.push_back(check);
         return;
     }
-    const bool enough = records && !rules.factors.empty() &&
-                        records->tests >= rules.factors.front().tests;
+    const bool enough =
+        records && !rules.factors.empty() && records->tests >= rules.factors.front().tests;
     if (!enough || records->standard_deviation_mpa <= 0) {
         check.verdict = Verdict::not_checked;
         check.message = {"what luck does to the tests is not known: a strength record of enough "
@@ -145,8 +144,7 @@ void add_luck(const PaperCase& papers, TestingPlan& plan) {
     if (expected) {
         add("sound, as expected of this mix", true, expected->mpa);
     }
-    add("sound, at the required average", true,
-        papers.mix.selection.required_average_strength_mpa);
+    add("sound, at the required average", true, papers.mix.selection.required_average_strength_mpa);
     for (const double part : weak_parts) {
         constexpr double percent = 100;
         const int of_specified = static_cast<int>(part * percent + 0.5);
@@ -184,7 +182,8 @@ std::vector<Phrase> handling_of(const PaperCase& papers) {
          {as_hours("from", hours_of_day * rules("pick_up_from").value),
           as_hours("until", hours_of_day * rules("pick_up_until").value),
           word("source", rules("pick_up_from").source.citation)}},
-        {"Specimens kept beside the wall tell when to strip and when protection may end; they reach "
+        {"Specimens kept beside the wall tell when to strip and when protection may end; they "
+         "reach "
          "{percent} of the standard-cured ones, or the protection was poor [{source}]",
          {as_percent("percent", rules("field_cured_percent").value),
           word("source", rules("field_cured_percent").source.citation)}},
@@ -192,33 +191,35 @@ std::vector<Phrase> handling_of(const PaperCase& papers) {
 }
 
 std::vector<Phrase> what_is_kept() {
-    return {{"Every ticket: batch weights, water at the plant and on site, moistures, times of "
-             "batching and of the end of discharge",
-             {}},
-            {"Of every sample: load, place in the wall and lift, slump, air, temperature of concrete "
-             "and air, density, who sampled",
-             {}},
-            {"Of every specimen: number, size, curing and its temperatures, age, load, kind of "
-             "break, and the result the day it is broken",
-             {}},
-            {"Reports to designer, contractor and supplier within the week; a low result the same "
-             "day",
-             {}},
-            {"Held specimens until the designer has accepted the result", {}}};
+    return {
+        {"Every ticket: batch weights, water at the plant and on site, moistures, times of "
+         "batching and of the end of discharge",
+         {}},
+        {"Of every sample: load, place in the wall and lift, slump, air, temperature of concrete "
+         "and air, density, who sampled",
+         {}},
+        {"Of every specimen: number, size, curing and its temperatures, age, load, kind of "
+         "break, and the result the day it is broken",
+         {}},
+        {"Reports to designer, contractor and supplier within the week; a low result the same "
+         "day",
+         {}},
+        {"Held specimens until the designer has accepted the result", {}}};
 }
 
 std::vector<Phrase> notes_of(const PaperCase& papers, const SamplingPlan& plan) {
     std::vector<Phrase> notes;
     if (plan.days_assumed && plan.pour_days) {
-        notes.push_back({"Days of placing are not stated: each of {parts} parts is taken on a day of "
-                         "its own; state 'schedule.pour_days'",
-                         {as_count("parts", *plan.pour_days)}});
+        notes.push_back(
+            {"Days of placing are not stated: each of {parts} parts is taken on a day of "
+             "its own; state 'schedule.pour_days'",
+             {as_count("parts", *plan.pour_days)}});
     }
     if (plan.waiver_possible) {
-        notes.push_back({"Below {least} of this concrete the code lets tests be left out where the "
-                         "building official accepts other evidence; for a wall that shows, test",
-                         {quantity("least", {papers.rules("waiver_below").value,
-                                             Measure::volume})}});
+        notes.push_back(
+            {"Below {least} of this concrete the code lets tests be left out where the "
+             "building official accepts other evidence; for a wall that shows, test",
+             {quantity("least", {papers.rules("waiver_below").value, Measure::volume})}});
     }
     if (accepted_by(papers) == AcceptedBy::not_known) {
         notes.push_back({"These are the rates of {source}: the code of the job has its own",

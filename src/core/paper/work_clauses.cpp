@@ -28,8 +28,7 @@ void require_temperature(const PaperCase& papers, ClauseList& list) {
     }
     list.require({"Concrete between {low} and {high} when it is placed, measured in every load",
                   {as_warmth("low", *check->limit->low), as_warmth("high", *check->limit->high)}},
-                 {{"colder sets late and presses longer, warmer loses slump", {}},
-                  check->source});
+                 {{"colder sets late and presses longer, warmer loses slump", {}}, check->source});
 }
 
 } // namespace
@@ -54,17 +53,16 @@ ClauseGroup clauses_of_placing(const PaperCase& papers) {
                  trade_reason("each gallon is strength, colour and durability"));
     for (const Ingredient* reducer : high_range_reducers(papers.mix)) {
         const FinishTables& finish = papers.tables.finish;
-        list.require(placing.redosed_on_site
-                         ? Phrase{"{name} is added again at most {times} times, mixed {turns} "
-                                  "revolutions, then slump and air are tested",
-                                  {word("name", reducer->name),
-                                   as_count("times", finish.redosings.value),
-                                   as_count("turns", finish.redose_revolutions.value)}}
-                         : Phrase{"{name} is not added again on site",
-                                  {word("name", reducer->name)}},
-                     placing.redosed_on_site
-                         ? ClauseReason{{"agreed beforehand", {}}, finish.redosings.source}
-                         : by_placing("'placing.redosed_on_site' is not stated"));
+        list.require(
+            placing.redosed_on_site
+                ? Phrase{"{name} is added again at most {times} times, mixed {turns} "
+                         "revolutions, then slump and air are tested",
+                         {word("name", reducer->name), as_count("times", finish.redosings.value),
+                          as_count("turns", finish.redose_revolutions.value)}}
+                : Phrase{"{name} is not added again on site", {word("name", reducer->name)}},
+            placing.redosed_on_site
+                ? ClauseReason{{"agreed beforehand", {}}, finish.redosings.source}
+                : by_placing("'placing.redosed_on_site' is not stated"));
     }
     for (const RunPlan& run : papers.plan->runs) {
         list.require({run.lifts.lifts == 1 ? "{wall}: one lift of {lift}"
@@ -80,11 +78,11 @@ ClauseGroup clauses_of_placing(const PaperCase& papers) {
                      by_placing("'placing.rise': the forms are planned for it"));
     }
     if (!placing.pumped_from_below) {
-        list.require({"It falls freely at most {fall}, and is put down every {apart} or closer",
-                      {as_metres("fall", crew.free_fall_mm.value / 1000),
-                       as_metres("apart", crew.hose_apart_mm.value / 1000)}},
-                     {{"falling and pushing part stone from mortar", {}},
-                      crew.free_fall_mm.source});
+        list.require(
+            {"It falls freely at most {fall}, and is put down every {apart} or closer",
+             {as_metres("fall", crew.free_fall_mm.value / 1000),
+              as_metres("apart", crew.hose_apart_mm.value / 1000)}},
+            {{"falling and pushing part stone from mortar", {}}, crew.free_fall_mm.source});
     }
     return list.group();
 }
@@ -104,13 +102,13 @@ ClauseGroup clauses_of_consolidation(const PaperCase& papers) {
         papers.plan->runs, [](const RunPlan& run) { return run.vibration.has_value(); });
     if (vibrated != papers.plan->runs.end()) {
         const VibrationPlan& plan = *vibrated->vibration;
-        list.require({"Internal vibrator of {head}: upright every {spacing} or closer, {least} to "
-                      "{most} s each, {into} into the lift below, slowly out",
-                      {as_length("head", papers.wall->placing.vibrator_head_mm.value_or(0)),
-                       as_length("spacing", plan.spacing_mm), as_count("least", plan.least_s),
-                       as_count("most", plan.most_s),
-                       as_length("into", rules.into_lift_below_mm.value)}},
-                     {{"by the head's radius of action", {}}, rules.group_source});
+        list.require(
+            {"Internal vibrator of {head}: upright every {spacing} or closer, {least} to "
+             "{most} s each, {into} into the lift below, slowly out",
+             {as_length("head", papers.wall->placing.vibrator_head_mm.value_or(0)),
+              as_length("spacing", plan.spacing_mm), as_count("least", plan.least_s),
+              as_count("most", plan.most_s), as_length("into", rules.into_lift_below_mm.value)}},
+            {{"by the head's radius of action", {}}, rules.group_source});
     } else {
         list.choose("", {"Internal vibrator: {choice}", {}},
                     {"placing.vibrator",
@@ -121,11 +119,11 @@ ClauseGroup clauses_of_consolidation(const PaperCase& papers) {
     list.require({"The head stays {off} from the boards, and never moves concrete sideways",
                   {as_length("off", rules.off_the_face_mm.value)}},
                  {{"it burns its mark into the face", {}}, rules.off_the_face_mm.source});
-    list.require({"{spare} vibrator more than are at work stands by; all are tried before the first "
-                  "load",
-                  {as_count("spare", papers.tables.placing.crew.spare_vibrators.value)}},
-                 {{"a lift left open is a joint", {}},
-                  papers.tables.placing.crew.spare_vibrators.source});
+    list.require(
+        {"{spare} vibrator more than are at work stands by; all are tried before the first "
+         "load",
+         {as_count("spare", papers.tables.placing.crew.spare_vibrators.value)}},
+        {{"a lift left open is a joint", {}}, papers.tables.placing.crew.spare_vibrators.source});
     return list.group();
 }
 
@@ -142,7 +140,8 @@ ClauseGroup clauses_of_stripping(const PaperCase& papers) {
                       {as_hours("age", *age_h)}},
                      even);
     } else {
-        list.choose("", {"The forms of all faces are stripped at one age: {choice} after placing", {}},
+        list.choose("",
+                    {"The forms of all faces are stripped at one age: {choice} after placing", {}},
                     {"placing.strip_after",
                      {"hours"},
                      {"the longest that the schedule bears, kept through the whole job", {}}},
@@ -153,9 +152,8 @@ ClauseGroup clauses_of_stripping(const PaperCase& papers) {
     if (const std::size_t at = limit.text.find(cited); at != std::string::npos) {
         limit.text.erase(at, cited.size());
     }
-    list.require(std::move(limit),
-                 {{"edges and print break in weak concrete", {}},
-                  papers.tables.placing.curing.strip_strength_mpa.source});
+    list.require(std::move(limit), {{"edges and print break in weak concrete", {}},
+                                    papers.tables.placing.curing.strip_strength_mpa.source});
     if (!papers.plan->after.soffits.empty()) {
         list.require({"Props of soffits stay until strength tests and the engineer release them; "
                       "nobody stands below, nothing is put on them",
@@ -204,10 +202,10 @@ ClauseGroup clauses_of_protection(const PaperCase& papers) {
                       "corners first; read twice a day and written down",
                       {as_warmth("least", cold->least_c.value), as_days("days", cold->days)}},
                      {{"cold concrete stops, frozen concrete is lost", {}}, cold->days_source});
-        list.require({"Then it cools at most {fall} in the first 24 h",
-                      {quantity("fall", {cold->most_fall_k.value,
-                                         Measure::temperature_difference})}},
-                     {{"a cold shock cracks it", {}}, cold->most_fall_k.source});
+        list.require(
+            {"Then it cools at most {fall} in the first 24 h",
+             {quantity("fall", {cold->most_fall_k.value, Measure::temperature_difference})}},
+            {{"a cold shock cracks it", {}}, cold->most_fall_k.source});
     }
     list.require({"Finished faces and edges are protected from rust, splashes and blows until "
                   "handover; no bars stand above them unwrapped",
@@ -263,44 +261,44 @@ ClauseGroup clauses_of_repair(const PaperCase& papers) {
     if (!papers.wall || !papers.asked.board_marked) {
         return list.group();
     }
-    list.decide(papers.job, "patching", {"Patched is {choice}; the designer marks each place", {}},
-                {"",
-                 {"nothing but what endangers the bars",
-                  "voids beyond those of the accepted mock-up"},
-                 {"honeycomb in a board-marked face is often less visible left than patched", {}}},
-                {{"a patch is seen as long as the wall stands", {}},
-                 {"Concrete trade press (US) board-marked faces"}});
+    list.decide(
+        papers.job, "patching", {"Patched is {choice}; the designer marks each place", {}},
+        {"",
+         {"nothing but what endangers the bars", "voids beyond those of the accepted mock-up"},
+         {"honeycomb in a board-marked face is often less visible left than patched", {}}},
+        {{"a patch is seen as long as the wall stands", {}},
+         {"Concrete trade press (US) board-marked faces"}});
     const TypicalFigure& early = papers.rules("patch_within");
     const TypicalFigure& late = papers.rules("colour_patch_after");
     constexpr double hours_in_day = 24;
-    list.require({"What must bond is repaired within {early} of stripping; colour is matched only "
-                  "after {late} of drying",
-                  {as_hours("early", hours_in_day * early.value), as_days("late", late.value)}},
-                 {{"fresh concrete takes a patch, dry concrete shows its colour", {}},
-                  early.source});
+    list.require(
+        {"What must bond is repaired within {early} of stripping; colour is matched only "
+         "after {late} of drying",
+         {as_hours("early", hours_in_day * early.value), as_days("late", late.value)}},
+        {{"fresh concrete takes a patch, dry concrete shows its colour", {}}, early.source});
     const TypicalFigure& hole = papers.rules("hole_patched_from");
-    list.require({"A hole above {hole} is cut back square by {cut}, wetted, brushed with slurry and "
-                  "packed in layers of about {layer} with a wooden stick, the mortar having stood "
-                  "{least} to {most}; no metal tool touches the face",
-                  {as_length("hole", hole.value),
-                   as_length("cut", papers.rules("saw_cut").value),
-                   as_length("layer", papers.rules("patch_layer").value),
-                   as_hours("least", hours_in_day * papers.rules("patch_stands_least").value),
-                   as_hours("most", hours_in_day * papers.rules("patch_stands_most").value)}},
-                 {{"packed dry it neither shrinks nor stains", {}}, hole.source});
-    list.require({"Patches are kept moist {days} above {warm}, then printed with the grain of a "
-                  "board as on the mock-up",
-                  {as_days("days", papers.rules("patch_cured").value),
-                   as_warmth("warm", papers.rules("patch_warmer_than").value)}},
-                 {{"a patch dries out faster than a wall", {}},
-                  papers.rules("patch_cured").source});
+    list.require(
+        {"A hole above {hole} is cut back square by {cut}, wetted, brushed with slurry and "
+         "packed in layers of about {layer} with a wooden stick, the mortar having stood "
+         "{least} to {most}; no metal tool touches the face",
+         {as_length("hole", hole.value), as_length("cut", papers.rules("saw_cut").value),
+          as_length("layer", papers.rules("patch_layer").value),
+          as_hours("least", hours_in_day * papers.rules("patch_stands_least").value),
+          as_hours("most", hours_in_day * papers.rules("patch_stands_most").value)}},
+        {{"packed dry it neither shrinks nor stains", {}}, hole.source});
+    list.require(
+        {"Patches are kept moist {days} above {warm}, then printed with the grain of a "
+         "board as on the mock-up",
+         {as_days("days", papers.rules("patch_cured").value),
+          as_warmth("warm", papers.rules("patch_warmer_than").value)}},
+        {{"a patch dries out faster than a wall", {}}, papers.rules("patch_cured").source});
     const TypicalFigure& acid = papers.rules("acid_after");
-    list.require({"Cleaning: clean water and a soft brush first. Dilute acid only where the "
-                  "designer agrees, tried on the mock-up, of {most} at most, on concrete {age} old "
-                  "or more, wetted before, rinsed at once, by people with gloves and goggles",
-                  {as_percent("most", papers.rules("acid_most").value),
-                   as_days("age", acid.value)}},
-                 {{"acid opens the skin of the face and leaves chloride", {}}, acid.source});
+    list.require(
+        {"Cleaning: clean water and a soft brush first. Dilute acid only where the "
+         "designer agrees, tried on the mock-up, of {most} at most, on concrete {age} old "
+         "or more, wetted before, rinsed at once, by people with gloves and goggles",
+         {as_percent("most", papers.rules("acid_most").value), as_days("age", acid.value)}},
+        {{"acid opens the skin of the face and leaves chloride", {}}, acid.source});
     return list.group();
 }
 
@@ -312,20 +310,22 @@ void require_acceptance(const PaperCase& papers, ClauseList& list) {
     const Argument single = as_strength("single", single_test_least_mpa(papers));
     if (by == AcceptedBy::averages) {
         const AciAcceptance& rules = papers.tables.strength.aci;
-        list.require({"Strength: every average of {count} consecutive tests is at least {strength}, "
-                      "and no test is below {single}",
-                      {as_count("count", rules.averaged_tests), strength, single}},
-                     {{"rules of acceptance", {}}, rules.source});
+        list.require(
+            {"Strength: every average of {count} consecutive tests is at least {strength}, "
+             "and no test is below {single}",
+             {as_count("count", rules.averaged_tests), strength, single}},
+            {{"rules of acceptance", {}}, rules.source});
     } else if (by == AcceptedBy::identity) {
         const EnConformity& rules = papers.tables.strength.en;
-        list.require({"Strength, identity of a delivery: the mean of 2 to {few} tests is at least "
-                      "{few_margin} above {strength}, of up to {most} at least {more_margin}, and no "
-                      "test is below {single}",
-                      {as_count("few", rules.identity_few_tests),
-                       as_strength("few_margin", rules.identity_few_margin_mpa), strength,
-                       as_count("most", rules.identity_most_tests),
-                       as_strength("more_margin", rules.identity_more_margin_mpa), single}},
-                     {{"rules of acceptance", {}}, rules.source});
+        list.require(
+            {"Strength, identity of a delivery: the mean of 2 to {few} tests is at least "
+             "{few_margin} above {strength}, of up to {most} at least {more_margin}, and no "
+             "test is below {single}",
+             {as_count("few", rules.identity_few_tests),
+              as_strength("few_margin", rules.identity_few_margin_mpa), strength,
+              as_count("most", rules.identity_most_tests),
+              as_strength("more_margin", rules.identity_more_margin_mpa), single}},
+            {{"rules of acceptance", {}}, rules.source});
     } else {
         list.choose("", {"Strength {strength}: accepted by {choice}", {strength}},
                     {"requirements.code",
@@ -352,21 +352,21 @@ ClauseGroup clauses_of_acceptance(const PaperCase& papers) {
                       : "A load with a slump outside {low} to {high} is tested once more; outside "
                         "again, it goes back",
                   {quantity("low", {*slump.low, Measure::slump}),
-                   quantity("high", {*slump.high, Measure::slump}),
-                   as_percent("least", *air.low), as_percent("most", *air.high)}},
+                   quantity("high", {*slump.high, Measure::slump}), as_percent("least", *air.low),
+                   as_percent("most", *air.high)}},
                  {{"one test may err", {}},
                   slump_tolerance(papers.asked.slump_mm, papers.tables).within_mm.source});
     if (papers.wall && papers.asked.board_marked) {
-        list.decide(papers.job, "accepted_by",
-                    {"Faces are judged by {choice}, dry, beside the accepted mock-up, at the same "
-                     "age and from the same distance; colour and pores as the panel has them or "
-                     "better",
-                     {}},
-                    {"",
-                     {"the designer", "the one who accepted the mock-up"},
-                     {"one person; classes of pores are measured differently by different people",
-                      {}}},
-                    trade_reason("the panel is the measure"));
+        list.decide(
+            papers.job, "accepted_by",
+            {"Faces are judged by {choice}, dry, beside the accepted mock-up, at the same "
+             "age and from the same distance; colour and pores as the panel has them or "
+             "better",
+             {}},
+            {"",
+             {"the designer", "the one who accepted the mock-up"},
+             {"one person; classes of pores are measured differently by different people", {}}},
+            trade_reason("the panel is the measure"));
         const TypicalFigure& wide = papers.rules("cast_void_wide");
         list.require({"Whatever the panel shows: no void wider than {wide} or deeper than "
                       "{deep}",

@@ -1,4 +1,5 @@
 #include "fields.hpp"
+
 #include "paper_fields.hpp"
 
 #include <vector>
@@ -18,8 +19,8 @@ std::vector<Field> joined(std::span<const Field> first, std::span<const Field> s
 } // namespace
 
 std::span<const Field> mix_fields() {
-    static const std::vector<Field> fields =
-        joined(joined(file_fields(), material_fields()), joined(job_fields(), dated_paper_fields()));
+    static const std::vector<Field> fields = joined(joined(file_fields(), material_fields()),
+                                                    joined(job_fields(), dated_paper_fields()));
     return fields;
 }
 

@@ -1,5 +1,6 @@
-#include "../values/field_values.hpp"
 #include "paper_fields.hpp"
+
+#include "../values/field_values.hpp"
 
 namespace boardmark::input {
 namespace {

@@ -113,8 +113,8 @@ core::PaperAge paper_age_of(const Parsed& written) {
     constexpr std::string_view by_months = " months";
     constexpr double days_in_month = 365.25 / 12;
     const double months = written.number / days_in_month;
-    const bool calendar = written.text.ends_with(by_months) &&
-                          std::abs(months - std::round(months)) < 1e-9 * months;
+    const bool calendar =
+        written.text.ends_with(by_months) && std::abs(months - std::round(months)) < 1e-9 * months;
     return calendar ? core::PaperAge{.months = static_cast<int>(std::lround(months))}
                     : core::PaperAge{.days = static_cast<int>(std::floor(written.number))};
 }
@@ -144,8 +144,8 @@ JobPapers job_of_file(const FileContext& context) {
     JobPapers papers;
     read_schedule(context, papers);
     if (const auto by = context.document.text({"concrete_by"})) {
-        papers.concrete_by = *by == "performance" ? core::ConcreteBy::performance
-                                                  : core::ConcreteBy::proportions;
+        papers.concrete_by =
+            *by == "performance" ? core::ConcreteBy::performance : core::ConcreteBy::proportions;
     }
     read_ages(context, papers);
     read_decisions(context, papers);

@@ -31,8 +31,7 @@ Flow heading_of(const PaperHeading& heading, const std::string& paper, const Tex
 Flow checks_of(const PaperHeading& heading, core::UnitSystem system) {
     Flow flow;
     if (!heading.checks.empty()) {
-        flow += section("CHECKS") +
-                text_of_checks(heading.checks, system);
+        flow += section("CHECKS") + text_of_checks(heading.checks, system);
     }
     if (!heading.mix_checks.empty()) {
         flow += section("CHECKS of the mix") + text_of_checks(heading.mix_checks, system);

@@ -30,10 +30,10 @@ std::string counts(const SubmittalReview& review) {
 }
 
 std::string price_text(const SubmittalReview& review, core::UnitSystem system) {
-    return !review.delivered          ? "not stated"
-           : !review.delivered->whole ? "not whole"
-                                      : money(review.delivered->currency, *review.delivered->whole,
-                                              system);
+    return !review.delivered ? "not stated"
+           : !review.delivered->whole
+               ? "not whole"
+               : money(review.delivered->currency, *review.delivered->whole, system);
 }
 
 Flow side_by_side(const ReviewResult& result, core::UnitSystem system) {
@@ -67,7 +67,8 @@ Flow price_flow(const core::DeliveredPrice& price, core::UnitSystem system) {
     add("delivered", price.whole);
     Flow flow = grid;
     for (const std::string& missing : price.missing) {
-        flow += paragraph("not known: " + text::printable(missing), {.first = "  - ", .other = "    "});
+        flow +=
+            paragraph("not known: " + text::printable(missing), {.first = "  - ", .other = "    "});
     }
     return flow;
 }
@@ -99,8 +100,7 @@ Flow review_flow(const ReviewResult& result, const SubmittalReview& review,
                         (style.system == core::UnitSystem::us ? "yd3" : "m3")) +
                 price_flow(*review.delivered, style.system);
     }
-    return flow + section("CHECKS" + of) +
-           text_of_checks(review.checks, style.system);
+    return flow + section("CHECKS" + of) + text_of_checks(review.checks, style.system);
 }
 
 core::VerdictSummary summary_of(const ReviewResult& result) {
@@ -199,10 +199,10 @@ std::string csv(const ReviewResult& result, core::UnitSystem system) {
                              csv_cell(row.told())});
         }
         if (review.delivered && review.delivered->whole) {
-            text += csv_row({csv_cell(review.label), csv_cell(std::string{name_of(review.verdict)}),
-                             "", "", "delivered",
-                             csv_cell(money(review.delivered->currency, *review.delivered->whole,
-                                            system))});
+            text += csv_row(
+                {csv_cell(review.label), csv_cell(std::string{name_of(review.verdict)}), "", "",
+                 "delivered",
+                 csv_cell(money(review.delivered->currency, *review.delivered->whole, system))});
         }
     }
     return text;

@@ -26,8 +26,7 @@ std::string advice_words(const core::Clause& clause, core::UnitSystem system) {
 
 std::string reason_words(const core::Clause& clause, core::UnitSystem system) {
     const std::string source = source_words(clause.source);
-    return "why: " + words(clause.reason, system) +
-           (source.empty() ? "" : " [" + source + "]");
+    return "why: " + words(clause.reason, system) + (source.empty() ? "" : " [" + source + "]");
 }
 
 Flow clause_flow(const core::Clause& clause, const TextStyle& style) {
@@ -76,9 +75,9 @@ std::string text(const SpecificationResult& result, const TextStyle& style) {
 }
 
 std::string html(const SpecificationResult& result, const TextStyle& style) {
-    return html_of(specification_flow(result, style), {.title = result.heading.title,
-                                                       .command = "specify",
-                                                       .inputs = result.heading.inputs});
+    return html_of(
+        specification_flow(result, style),
+        {.title = result.heading.title, .command = "specify", .inputs = result.heading.inputs});
 }
 
 std::string csv(const SpecificationResult& result, core::UnitSystem system) {

@@ -60,20 +60,19 @@ std::string text(const SubmittalListResult& result, const TextStyle& style) {
 }
 
 std::string html(const SubmittalListResult& result, const TextStyle& style) {
-    return html_of(submittal_flow(result, style), {.title = result.heading.title,
-                                                   .command = "specify",
-                                                   .inputs = result.heading.inputs});
+    return html_of(
+        submittal_flow(result, style),
+        {.title = result.heading.title, .command = "specify", .inputs = result.heading.inputs});
 }
 
 std::string csv(const SubmittalListResult& result, core::UnitSystem system) {
-    std::string text =
-        csv_row({"paper", "of the", "when", "by", "past", "age", "keys", "source"});
+    std::string text = csv_row({"paper", "of the", "when", "by", "past", "age", "keys", "source"});
     for (const core::SubmittalItem& item : result.list.items) {
-        text += csv_row({csv_cell(item.paper), csv_cell(item.by),
-                         csv_cell(words(item.when, system)),
-                         item.due ? core::date_text(*item.due) : "", item.past ? "yes" : "no",
-                         csv_cell(item.age), csv_cell(fmt::format("{}", fmt::join(item.keys, "; "))),
-                         csv_cell(source_words(item.source))});
+        text +=
+            csv_row({csv_cell(item.paper), csv_cell(item.by), csv_cell(words(item.when, system)),
+                     item.due ? core::date_text(*item.due) : "", item.past ? "yes" : "no",
+                     csv_cell(item.age), csv_cell(fmt::format("{}", fmt::join(item.keys, "; "))),
+                     csv_cell(source_words(item.source))});
     }
     return text;
 }

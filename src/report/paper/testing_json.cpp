@@ -61,12 +61,9 @@ Json json_of_fresh(const core::PourTest& test) {
 }
 
 Json json_of_luck(const core::LuckOfTests& luck) {
-    return {{"concrete", luck.concrete},
-            {"sound", luck.sound},
-            {"mean_mpa", luck.mean_mpa},
-            {"test_low", luck.low_test},
-            {"average_low", luck.low_average},
-            {"job_fails", luck.job_fails},
+    return {{"concrete", luck.concrete},       {"sound", luck.sound},
+            {"mean_mpa", luck.mean_mpa},       {"test_low", luck.low_test},
+            {"average_low", luck.low_average}, {"job_fails", luck.job_fails},
             {"job_passes", 1 - luck.job_fails}};
 }
 

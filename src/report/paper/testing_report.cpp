@@ -23,7 +23,7 @@ std::string quantity_text(double value, Measure measure, core::UnitSystem system
 /// "3.4 %", "0.02 %": two digits of a part.
 std::string percent_text(double probability) {
     const double percent = 100 * probability;
-    return percent > 99.9    ? "above 99.9 %"
+    return percent > 99.9   ? "above 99.9 %"
            : percent >= 99  ? fmt::format("{:.1f} %", percent)
            : percent >= 10  ? fmt::format("{:.0f} %", percent)
            : percent >= 1   ? fmt::format("{:.1f} %", percent)
@@ -32,8 +32,7 @@ std::string percent_text(double probability) {
                             : "below 0.01 %";
 }
 
-std::string window_text(const core::TestWindow& window, Measure measure,
-                        core::UnitSystem system) {
+std::string window_text(const core::TestWindow& window, Measure measure, core::UnitSystem system) {
     const auto end = [&](const std::optional<double>& value) {
         return quantity_text(*value, measure, system);
     };
@@ -72,11 +71,11 @@ Flow amounts(const core::SamplingPlan& plan, core::UnitSystem system) {
     if (!plan.volume_m3) {
         return {};
     }
-    std::string text = fmt::format(
-        "Counted from {} ordered, {} of one side, {} {}",
-        quantity_text(*plan.volume_m3, Measure::volume, system),
-        quantity_text(*plan.area_m2, Measure::area, system), *plan.pour_days,
-        *plan.pour_days == 1 ? "day of placing" : "days of placing");
+    std::string text =
+        fmt::format("Counted from {} ordered, {} of one side, {} {}",
+                    quantity_text(*plan.volume_m3, Measure::volume, system),
+                    quantity_text(*plan.area_m2, Measure::area, system), *plan.pour_days,
+                    *plan.pour_days == 1 ? "day of placing" : "days of placing");
     text += plan.batches ? fmt::format(", {} loads", *plan.batches) : "";
     text += fmt::format("; {} tests where one for each {} and day is asked, as public works do.",
                         *plan.stricter_tests,
@@ -126,10 +125,11 @@ Flow luck_flow(const core::TestingPlan& plan, core::UnitSystem system) {
                                 {.first = "  ", .other = "  "});
     }
     flow += luck_table(plan, system);
-    return flow + paragraph("Tests are taken as normal and independent. A sound concrete that fails "
-                            "is bad luck, a weak one that passes is worse: more tests find more of "
-                            "both.",
-                            {.first = "  ", .other = "  "});
+    return flow +
+           paragraph("Tests are taken as normal and independent. A sound concrete that fails "
+                     "is bad luck, a weak one that passes is worse: more tests find more of "
+                     "both.",
+                     {.first = "  ", .other = "  "});
 }
 
 Flow testing_flow(const TestingPlanResult& result, const TextStyle& style) {
@@ -158,9 +158,9 @@ std::string text(const TestingPlanResult& result, const TextStyle& style) {
 }
 
 std::string html(const TestingPlanResult& result, const TextStyle& style) {
-    return html_of(testing_flow(result, style), {.title = result.heading.title,
-                                                 .command = "specify",
-                                                 .inputs = result.heading.inputs});
+    return html_of(
+        testing_flow(result, style),
+        {.title = result.heading.title, .command = "specify", .inputs = result.heading.inputs});
 }
 
 std::string csv(const TestingPlanResult& result, core::UnitSystem system) {

@@ -19,7 +19,7 @@ struct PaperAgeRule {
 /// Published figures behind the papers of a job, by the names of their rows.
 class PaperRules {
 public:
-    std::map<Paper, PaperAgeRule> ages;          ///< a paper without one has no age that is asked
+    std::map<Paper, PaperAgeRule> ages;           ///< a paper without one has no age that is asked
     std::map<std::string, TypicalFigure> figures; ///< times in days, else in the inside units
 
     /// Asserts that there is one of that name.

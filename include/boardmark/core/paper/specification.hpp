@@ -22,14 +22,14 @@ struct PaperCase {
     const PaperRules& rules;
     const JobPapers& job;
     const Wall* wall = nullptr;
-    const WallPlan* plan = nullptr;  ///< of the wall; there where it is
-    std::optional<Day> today = {};   ///< on which the papers are written, where it is stated
+    const WallPlan* plan = nullptr; ///< of the wall; there where it is
+    std::optional<Day> today = {};  ///< on which the papers are written, where it is stated
 };
 
 /// One requirement that somebody can check.
 struct Clause {
-    std::string number; ///< "joints 2": by its subject
-    Phrase text;        ///< an open choice stands in it in brackets
+    std::string number;                    ///< "joints 2": by its subject
+    Phrase text;                           ///< an open choice stands in it in brackets
     std::vector<std::string> options = {}; ///< of the open choice; none where it is settled
     std::string settles = {};              ///< the key that settles it
     Phrase advice = {};                    ///< beside an open choice

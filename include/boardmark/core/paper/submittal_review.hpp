@@ -22,10 +22,10 @@ struct DeliveredPrice {
     std::string currency;
     std::optional<double> concrete = {};
     std::optional<double> haul = {};
-    std::vector<Surcharge> surcharges = {};   ///< of the day of the first pour
-    std::optional<double> short_loads = {};   ///< spread over the order
-    std::optional<double> whole = {};         ///< absent where something is not known
-    std::vector<std::string> missing = {};    ///< what would complete it
+    std::vector<Surcharge> surcharges = {}; ///< of the day of the first pour
+    std::optional<double> short_loads = {}; ///< spread over the order
+    std::optional<double> whole = {};       ///< absent where something is not known
+    std::vector<std::string> missing = {};  ///< what would complete it
 };
 
 /// A mix that somebody handed in, held against the designer's files.
@@ -35,11 +35,11 @@ struct SubmittalReview {
     std::string title;
     ReviewVerdict verdict = ReviewVerdict::returned;
     Proportions proportions;
-    std::vector<Check> checks = {};    ///< of the demands, then of the submittal, then of its papers
-    std::vector<Phrase> faults = {};   ///< to be corrected, each with its paper
-    std::vector<Phrase> remarks = {};  ///< to be settled before the first pour
+    std::vector<Check> checks = {};   ///< of the demands, then of the submittal, then of its papers
+    std::vector<Phrase> faults = {};  ///< to be corrected, each with its paper
+    std::vector<Phrase> remarks = {}; ///< to be settled before the first pour
     std::optional<DeliveredPrice> delivered = {};
-    std::vector<Phrase> letter = {};   ///< its paragraphs
+    std::vector<Phrase> letter = {}; ///< its paragraphs
 };
 
 /// A file that was handed in.

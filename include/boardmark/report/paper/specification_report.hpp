@@ -12,11 +12,11 @@ namespace boardmark::report {
 /// What every paper of a job stands on.
 struct PaperHeading {
     std::string title;
-    std::string mix_file = {};                   ///< as the wall file names it; empty of a mix
-    std::optional<core::Day> date = {};          ///< of the paper
+    std::string mix_file = {};          ///< as the wall file names it; empty of a mix
+    std::optional<core::Day> date = {}; ///< of the paper
     const std::vector<core::Check>& mix_checks;
-    const std::vector<core::Check>& checks;      ///< of the walls and of the papers
-    const core::WallPlan* plan = nullptr;        ///< of the walls, where the paper has some
+    const std::vector<core::Check>& checks; ///< of the walls and of the papers
+    const core::WallPlan* plan = nullptr;   ///< of the walls, where the paper has some
     InputFiles inputs = {};
 };
 
