@@ -8,7 +8,7 @@
 namespace boardmark::input {
 namespace {
 
-constexpr std::string_view from = "from ";
+constexpr std::string_view named_by = "from ";
 
 Node* value_at(Node& section, std::string_view key) {
     const auto found = std::ranges::find_if(
@@ -23,10 +23,10 @@ std::shared_ptr<const core::CodeTables> fetch_code(Node& root, Files& files,
                                                    Diagnostics& diagnostics) {
     Node* asked = value_at(root, "requirements");
     Node* code = asked ? value_at(*asked, "code") : nullptr;
-    if (!code || code->kind != Node::Kind::scalar || !code->scalar.starts_with(from)) {
+    if (!code || code->kind != Node::Kind::scalar || !code->scalar.starts_with(named_by)) {
         return nullptr;
     }
-    const std::string name = code->scalar.substr(from.size());
+    const std::string name = code->scalar.substr(named_by.size());
     const SourceText* source =
         fetch(*code, "requirements.code", name, options.load, files, diagnostics);
     const auto tree = source ? read_tree(*source, diagnostics) : std::nullopt;
