@@ -111,7 +111,7 @@ constexpr Field fields[] = {
      .meaning = "from the eye to the face"},
     {.path = "panels.viewing.light",
      .value = text(),
-     .example = "light: overcast, no low sun",
+     .example = "light: \"overcast, no low sun\"",
      .meaning = "in your own words"},
     {.path = "panels.viewing.age",
      .value = usually(quantity(Dimension::time, {.low = 1, .high = 1100}), {.low = 7, .high = 400}),
