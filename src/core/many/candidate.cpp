@@ -32,7 +32,8 @@ bool are_doses_permitted(const Mix& mix) {
     return std::ranges::all_of(mix.admixtures, [](const Dosage& dosage) {
         const auto& most = dosage.material->admixture.maximum_dose;
         return !dosage.dose || !most ||
-               (most->basis == dosage.dose->basis && !above(dosage.dose->amount, most->amount));
+               (most->basis == dosage.dose->basis &&
+                dosage.dose->amount <= most->amount * (1 + relative_rounding));
     });
 }
 
