@@ -59,7 +59,7 @@ Flow answer_text(const Economy& economy, UnitSystem system) {
         for (const std::string& id : verdict.not_checked) {
             names += (names.empty() ? "" : "; ") + core::title_of(id);
         }
-        unknown = fmt::format("Economical as far as could be checked; not checked: {}.", names);
+        unknown = fmt::format("Economical by the checks that were made; not checked: {}.", names);
     } else {
         unknown = "Every limit that applies was checked.";
     }
