@@ -177,13 +177,13 @@ std::string class_names(const std::vector<ChlorideClass>& classes) {
 Phrase told_chloride(const CheckContext& context, const ChlorideLimit& limit,
                      const ChlorideFinding& found) {
     const ChlorideRules& rules = context.tables.code.chloride;
-    std::string text =
-        rules.acid_soluble
-            ? "chloride {value} of {mass}, the mixing water at the drinking-water maximum and all "
-              "of it counted as acid-soluble, which the reports must state (a water-soluble figure "
-              "is lower); "
-            : "chloride {value} of {mass}, all of it counted as water-soluble and the mixing water "
-              "at the drinking-water maximum; ";
+    // The mass stands in the text itself: the words of the trade differ by system.
+    std::string text = std::string{"chloride {value} of "} + words_of_mass(rules.of);
+    text += rules.acid_soluble
+                ? ", the mixing water at the drinking-water maximum and all of it counted as "
+                  "acid-soluble, which the reports must state (a water-soluble figure is lower); "
+                : ", all of it counted as water-soluble and the mixing water at the drinking-water "
+                  "maximum; ";
     if (found.verdict == Verdict::not_checked) {
         text += "the code has {classes}: the designer states one as 'chloride_class'";
     } else {
@@ -194,7 +194,7 @@ Phrase told_chloride(const CheckContext& context, const ChlorideLimit& limit,
     Phrase message{std::move(text),
                    {amount("value", found.value, found.by_concrete),
                     amount("limit", limit.most, found.by_concrete),
-                    word("class", limit.asked_by), word("mass", words_of_mass(rules.of)),
+                    word("class", limit.asked_by),
                     word("classes", class_names(rules.classes))}};
     append_memory(*limit.source, message);
     return message;
