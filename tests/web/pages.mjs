@@ -195,7 +195,7 @@ for (const name of Object.keys(pages)) {
     const paper = await page.pdf({ format, path: file });
     const count = (paper.toString("latin1").match(/\/Type\s*\/Page\b/g) ?? []).length;
     const one_sheet = /^(batch|pour)/.test(name); // what goes to the mixer or to the wall
-    const most = one_sheet ? 1 : /^(wall|brief)$/.test(name) ? 12 : 6; // drawings take pages of their own
+    const most = one_sheet ? 1 : /^(wall|brief)$/.test(name) ? 12 : name === "panels" ? 7 : 6; // drawings and score sheets take pages of their own
     demand(count >= 1 && count <= most,
        `${name}: ${count} pages of ${format}`);
     const printed = spawnSync("pdftotext", ["-layout", file, "-"], { encoding: "utf8" }).stdout

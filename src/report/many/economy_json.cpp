@@ -103,6 +103,7 @@ std::string json(const EconomyResult& result) {
                         {"starts", economy.starts},
                         {"worst_start", number_or_null(economy.worst_start)}};
     object["by_trial"] = economy.by_trial;
+    object["checks"] = json_of(result.checks); // of the mix as written, like the verdict
     object["cautions"] = json_of(economy.proportions.worksheet.cautions);
     return written(object);
 }
