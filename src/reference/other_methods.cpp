@@ -2,7 +2,6 @@
 
 #include "lookup.hpp"
 
-#include <cmath>
 #include <cstdlib>
 
 namespace boardmark::reference {

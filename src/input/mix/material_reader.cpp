@@ -172,28 +172,25 @@ struct MaterialReader {
         read_words_of_methods();
     }
 
-    /// The place of a word among those that the key knows; nothing where it is not stated.
-    template <std::size_t count>
-    std::optional<int> place_of(const char* key, const char* const (&words)[count]) const {
-        const auto stated = context.document.text(path(key));
-        const auto found = std::ranges::find(words, stated.value_or(""));
-        return stated && found != std::end(words)
-                   ? std::optional{static_cast<int>(found - std::begin(words))}
-                   : std::nullopt;
+    /// The place of a word among those that its key knows; nothing where it is not stated.
+    std::optional<int> place_of(const char* key) const {
+        const Parsed* stated = context.document.value(path(key));
+        if (!stated) {
+            return std::nullopt;
+        }
+        const auto& words = reading(key)->field->value.words;
+        return static_cast<int>(std::ranges::find(words, stated->text) - words.begin());
     }
 
     void read_words_of_methods() {
-        static constexpr const char* zones[] = {"I", "II", "III", "IV"};
-        static constexpr const char* shapes[] = {"angular", "sub-angular", "gravel", "rounded"};
-        static constexpr const char* surfaces[] = {"crushed", "uncrushed"};
         auto& figures = material.aggregate;
-        if (const auto zone = place_of("zone", zones)) {
+        if (const auto zone = place_of("zone")) {
             figures.zone = *zone + 1;
         }
-        if (const auto shape = place_of("shape", shapes)) {
+        if (const auto shape = place_of("shape")) {
             figures.shape = static_cast<core::StoneShape>(*shape);
         }
-        if (const auto surface = place_of("surface", surfaces)) {
+        if (const auto surface = place_of("surface")) {
             figures.surface = static_cast<core::Surface>(*surface);
         }
         read_passing_600um();
