@@ -6,6 +6,7 @@
 #include "worked_mix.hpp"
 
 namespace boardmark::commands {
+namespace of_batch {
 namespace {
 
 constexpr Option options[] = {
@@ -73,14 +74,15 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_batch
 
 const Command batch_command{.name = "batch",
                             .summary = "batch weights for a volume at today's moistures",
                             .usage = "boardmark batch [OPTIONS] --volume Q MIX",
                             .reads = "MIX is a mix file",
                             .kind = input::FileKind::mix,
-                            .options = options,
-                            .examples = examples,
-                            .run = run};
+                            .options = of_batch::options,
+                            .examples = of_batch::examples,
+                            .run = of_batch::run};
 
 } // namespace boardmark::commands

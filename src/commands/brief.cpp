@@ -4,6 +4,7 @@
 #include "planned_wall.hpp"
 
 namespace boardmark::commands {
+namespace of_brief {
 namespace {
 
 constexpr Option options[] = {all_option};
@@ -27,6 +28,7 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_brief
 
 const Command brief_command{
     .name = "brief",
@@ -34,8 +36,8 @@ const Command brief_command{
     .usage = "boardmark brief [OPTIONS] WALL",
     .reads = "WALL is a wall file",
     .kind = input::FileKind::wall,
-    .options = options,
-    .examples = examples,
-    .run = run};
+    .options = of_brief::options,
+    .examples = of_brief::examples,
+    .run = of_brief::run};
 
 } // namespace boardmark::commands

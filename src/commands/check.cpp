@@ -15,6 +15,7 @@
 #include <algorithm>
 
 namespace boardmark::commands {
+namespace of_check {
 namespace {
 
 constexpr Option options[] = {
@@ -108,6 +109,7 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_check
 
 const Command check_command{
     .name = "check",
@@ -115,10 +117,10 @@ const Command check_command{
     .usage = "boardmark check [OPTIONS] MIX | --against WALL|MIX SUBMITTED [SUBMITTED...]",
     .reads = "MIX and SUBMITTED are mix files",
     .kind = input::FileKind::mix,
-    .options = options,
-    .examples = examples,
-    .run = run,
-    .most_files = most_submittals,
+    .options = of_check::options,
+    .examples = of_check::examples,
+    .run = of_check::run,
+    .most_files = of_check::most_submittals,
     .notes = "With '--against' the demands are the designer's, whatever the submittal says of its\n"
              "purpose; papers that are missing or too old are named. Exit 1 where one is returned.",
     .in_place = "table"};

@@ -16,6 +16,7 @@
 #include <algorithm>
 
 namespace boardmark::commands {
+namespace of_compare {
 namespace {
 
 constexpr Option options[] = {
@@ -161,6 +162,7 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_compare
 
 const Command compare_command{
     .name = "compare",
@@ -168,9 +170,9 @@ const Command compare_command{
     .usage = "boardmark compare [OPTIONS] MIX [MIX...]",
     .reads = "MIX is a mix file",
     .kind = input::FileKind::mix,
-    .options = options,
-    .examples = examples,
-    .run = run,
-    .most_files = most_mixes};
+    .options = of_compare::options,
+    .examples = of_compare::examples,
+    .run = of_compare::run,
+    .most_files = of_compare::most_mixes};
 
 } // namespace boardmark::commands

@@ -11,6 +11,7 @@
 #include <vector>
 
 namespace boardmark::commands {
+namespace of_completion {
 namespace {
 
 constexpr std::string_view examples[] = {
@@ -249,16 +250,17 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_completion
 
 const Command completion_command{
     .name = "completion",
     .summary = "what a shell needs to complete commands, options and their values",
     .usage = "boardmark completion [OPTIONS] SHELL",
     .reads = "SHELL is bash, zsh or fish",
-    .words = shells,
+    .words = of_completion::shells,
     .options = {},
-    .examples = examples,
-    .run = run,
+    .examples = of_completion::examples,
+    .run = of_completion::run,
     .takes_standard_input = false};
 
 } // namespace boardmark::commands

@@ -37,28 +37,34 @@ void write_only_form(const std::string& written, const Arguments& arguments);
 /// asks for it, it is left empty.
 template <class Result>
 std::string json_or_fault(const Result& result, Format asked) {
-    if constexpr (requires { report::all_finite(result); }) {
-        if (asked != Format::json && report::all_finite(result)) {
+    // By the room of the result, so that what writes it may be declared after this header.
+    using report::all_finite;
+    using report::json;
+    if constexpr (requires { all_finite(result); }) {
+        if (asked != Format::json && all_finite(result)) {
             return {};
         }
     }
-    return report::json(result);
+    return json(result);
 }
 
 /// Writes a result in the form and to the place that the arguments ask for.
 template <class Result>
 void deliver(const Result& result, const Arguments& arguments, const Origin& origin) {
     const report::TextStyle style = text_style(arguments, origin.system);
-    const std::string json = json_or_fault(result, arguments.format());
+    const std::string in_si = json_or_fault(result, arguments.format());
+    using report::csv; // as in json_or_fault
+    using report::html;
+    using report::text;
     switch (arguments.format()) {
     case Format::text:
-        return write_where_asked(report::text(result, style), arguments, origin);
+        return write_where_asked(text(result, style), arguments, origin);
     case Format::json:
-        return write_where_asked(json, arguments, origin);
+        return write_where_asked(in_si, arguments, origin);
     case Format::csv:
-        return write_where_asked(report::csv(result, style.system), arguments, origin);
+        return write_where_asked(csv(result, style.system), arguments, origin);
     case Format::html:
-        return write_where_asked(report::html(result, style), arguments, origin);
+        return write_where_asked(html(result, style), arguments, origin);
     }
 }
 

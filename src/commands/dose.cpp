@@ -8,6 +8,7 @@
 #include "reducer_mix.hpp"
 
 namespace boardmark::commands {
+namespace of_dose {
 namespace {
 
 constexpr Option options[] = {all_option};
@@ -37,6 +38,7 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_dose
 
 const Command dose_command{.name = "dose",
                            .summary =
@@ -44,8 +46,8 @@ const Command dose_command{.name = "dose",
                            .usage = "boardmark dose [OPTIONS] MIX",
                            .reads = "MIX is a mix file",
                            .kind = input::FileKind::mix,
-                           .options = options,
-                           .examples = examples,
-                           .run = run};
+                           .options = of_dose::options,
+                           .examples = of_dose::examples,
+                           .run = of_dose::run};
 
 } // namespace boardmark::commands

@@ -14,6 +14,7 @@
 #include <array>
 
 namespace boardmark::commands {
+namespace of_draw {
 namespace {
 
 constexpr std::string_view forms[] = {"svg", "html", "dxf"};
@@ -133,6 +134,7 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_draw
 
 const Command draw_command{
     .name = "draw",
@@ -140,9 +142,9 @@ const Command draw_command{
     .usage = "boardmark draw [OPTIONS] WALL",
     .reads = "WALL is a wall file",
     .kind = input::FileKind::wall,
-    .options = options,
-    .examples = examples,
-    .run = run,
+    .options = of_draw::options,
+    .examples = of_draw::examples,
+    .run = of_draw::run,
     .notes =
         "Several sheets stand below each other in one SVG; with '--out FILE' each is a file of\n"
         "its own, FILE-1, FILE-2 and so on. A DXF holds each view in its real size."};

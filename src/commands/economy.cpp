@@ -11,6 +11,7 @@
 #include <variant>
 
 namespace boardmark::commands {
+namespace of_economy {
 namespace {
 
 constexpr std::string_view objectives[] = {"cost", "carbon", "binder"};
@@ -73,6 +74,7 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_economy
 
 const Command economy_command{
     .name = "economy",
@@ -80,9 +82,9 @@ const Command economy_command{
     .usage = "boardmark economy [OPTIONS] MIX",
     .reads = "MIX is a mix file",
     .kind = input::FileKind::mix,
-    .options = options,
-    .examples = examples,
-    .run = run,
+    .options = of_economy::options,
+    .examples = of_economy::examples,
+    .run = of_economy::run,
     .notes = "'bounds' in the file says what may vary: 'bounds: {w_cm: 0.36 to 0.45, share.slag: "
              "0 % to\n50 %}'; where it is left out, w/cm and the doses within the data of each "
              "reducer.\nThe exit code is that of the mix as written, 3 where no mix within the "

@@ -11,6 +11,7 @@
 #include <utility>
 
 namespace boardmark::commands {
+namespace of_panels {
 namespace {
 
 constexpr Option options[] = {all_option};
@@ -62,6 +63,7 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_panels
 
 const Command panels_command{
     .name = "panels",
@@ -69,9 +71,9 @@ const Command panels_command{
     .usage = "boardmark panels [OPTIONS] WALL",
     .reads = "WALL is a wall file with 'panels'",
     .kind = input::FileKind::wall,
-    .options = options,
-    .examples = examples,
-    .run = run,
+    .options = of_panels::options,
+    .examples = of_panels::examples,
+    .run = of_panels::run,
     .notes =
         "What differs from panel to panel stands under 'panels.factors', of each first what is\n"
         "meant for the wall. The page of '--format html' prints on Letter or A4."};

@@ -9,6 +9,7 @@
 #include <fmt/format.h>
 
 namespace boardmark::commands {
+namespace of_pour {
 namespace {
 
 constexpr Option options[] = {
@@ -71,6 +72,7 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_pour
 
 const Command pour_command{
     .name = "pour",
@@ -78,9 +80,9 @@ const Command pour_command{
     .usage = "boardmark pour [OPTIONS] WALL",
     .reads = "WALL is a wall file",
     .kind = input::FileKind::wall,
-    .options = options,
-    .examples = examples,
-    .run = run,
+    .options = of_pour::options,
+    .examples = of_pour::examples,
+    .run = of_pour::run,
     .notes = "Parts follow each other in the order of the file; footings are placed before, each\n"
              "with '--wall'. The page of '--format html' prints on one sheet, Letter or A4."};
 

@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 namespace boardmark::commands {
+namespace of_proportion {
 namespace {
 
 constexpr Option options[] = {
@@ -52,6 +53,7 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_proportion
 
 const Command proportion_command{
     .name = "proportion",
@@ -59,9 +61,9 @@ const Command proportion_command{
     .usage = "boardmark proportion [OPTIONS] MIX",
     .reads = "MIX is a mix file",
     .kind = input::FileKind::mix,
-    .options = options,
-    .examples = examples,
-    .run = run,
+    .options = of_proportion::options,
+    .examples = of_proportion::examples,
+    .run = of_proportion::run,
     .notes =
         "A trial set is made whole even where a ratio exceeds a limit: the strength line needs "
         "it.\nThe exit code is then 1, and 3 where for one of the ratios no mix follows.",

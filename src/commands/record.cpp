@@ -13,6 +13,7 @@
 #include <fmt/format.h>
 
 namespace boardmark::commands {
+namespace of_record {
 namespace {
 
 constexpr std::string_view lists[] = {"trials", "specimens", "files"};
@@ -148,15 +149,16 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_record
 
 const Command record_command{
     .name = "record",
     .summary = "keep trials and specimens of a project in one file; list, chart, export them",
     .usage = "boardmark record [OPTIONS] RECORD",
     .reads = "RECORD is the record's file, such as quay.record; without options: what it holds",
-    .options = options,
-    .examples = examples,
-    .run = run,
+    .options = of_record::options,
+    .examples = of_record::examples,
+    .run = of_record::run,
     .takes_standard_input = false};
 
 } // namespace boardmark::commands

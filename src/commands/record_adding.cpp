@@ -22,8 +22,6 @@
 namespace boardmark::commands {
 namespace {
 
-constexpr std::string_view nothing_saved = "nothing was saved";
-
 input::Diagnostic fault_of(const std::string& file, std::string message, std::string advice) {
     return {
         .file = file, .message = std::move(message), .excerpt = "", .advice = std::move(advice)};

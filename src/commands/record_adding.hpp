@@ -7,9 +7,13 @@
 #include "files_read.hpp"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace boardmark::commands {
+
+/// The consequence of a fault where a record is written.
+inline constexpr std::string_view nothing_saved = "nothing was saved";
 
 /// What a trial file gives to a record.
 struct FiledRows {

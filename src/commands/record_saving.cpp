@@ -20,8 +20,6 @@
 namespace boardmark::commands {
 namespace {
 
-constexpr std::string_view nothing_saved = "nothing was saved";
-
 /// A value in the words of a message, in a system's unit, digits enough to tell values apart.
 template <class Row>
 std::string told(const core::RecordColumn<Row>& column, const core::RecordedValue& value,

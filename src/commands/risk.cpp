@@ -9,6 +9,7 @@
 #include "worked_mix.hpp"
 
 namespace boardmark::commands {
+namespace of_risk {
 namespace {
 
 constexpr Option options[] = {
@@ -68,15 +69,16 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_risk
 
 const Command risk_command{.name = "risk",
                            .summary = "how often real batching breaks a limit, and what drives it",
                            .usage = "boardmark risk [OPTIONS] MIX",
                            .reads = "MIX is a mix file",
                            .kind = input::FileKind::mix,
-                           .options = options,
-                           .examples = examples,
-                           .run = run,
+                           .options = of_risk::options,
+                           .examples = of_risk::examples,
+                           .run = of_risk::run,
                            .notes = "Ctrl-C ends it with the batches made so far, exit code 130."};
 
 } // namespace boardmark::commands

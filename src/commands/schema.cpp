@@ -10,6 +10,7 @@
 #include <vector>
 
 namespace boardmark::commands {
+namespace of_schema {
 namespace {
 
 constexpr std::string_view examples[] = {
@@ -57,6 +58,7 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_schema
 
 const Command schema_command{
     .name = "schema",
@@ -65,8 +67,8 @@ const Command schema_command{
     .reads = kinds_of_file,
     .words = words_for_kinds,
     .options = {},
-    .examples = examples,
-    .run = run,
+    .examples = of_schema::examples,
+    .run = of_schema::run,
     .takes_standard_input = false,
     .least_files = 0,
     .notes = "An editor that speaks to a YAML language server takes the schema by a first line in\n"

@@ -10,6 +10,7 @@
 #include <vector>
 
 namespace boardmark::commands {
+namespace of_specify {
 namespace {
 
 constexpr Option options[] = {
@@ -76,6 +77,7 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_specify
 
 const Command specify_command{
     .name = "specify",
@@ -83,9 +85,9 @@ const Command specify_command{
     .usage = "boardmark specify [--submittals | --tests] [OPTIONS] WALL|MIX",
     .reads = "WALL is a wall file, MIX a mix file",
     .kind = input::FileKind::wall,
-    .options = options,
-    .examples = examples,
-    .run = run,
+    .options = of_specify::options,
+    .examples = of_specify::examples,
+    .run = of_specify::run,
     .notes =
         "Choices that the files do not settle stand in brackets, with advice and the key that\n"
         "settles each; '--explain' adds reason and source of every clause."};

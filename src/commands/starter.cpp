@@ -5,6 +5,7 @@
 #include "file_kind_argument.hpp"
 
 namespace boardmark::commands {
+namespace of_starter {
 namespace {
 
 constexpr std::string_view examples[] = {
@@ -20,6 +21,7 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_starter
 
 const Command starter_command{
     .name = "starter",
@@ -28,8 +30,8 @@ const Command starter_command{
     .reads = kinds_of_file,
     .words = words_for_kinds,
     .options = {},
-    .examples = examples,
-    .run = run,
+    .examples = of_starter::examples,
+    .run = of_starter::run,
     .takes_standard_input = false,
     .least_files = 0,
     .notes =

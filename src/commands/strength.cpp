@@ -9,6 +9,7 @@
 #include "today.hpp"
 
 namespace boardmark::commands {
+namespace of_strength {
 namespace {
 
 constexpr Option options[] = {all_option, today_option};
@@ -38,6 +39,7 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_strength
 
 const Command strength_command{
     .name = "strength",
@@ -45,8 +47,8 @@ const Command strength_command{
     .usage = "boardmark strength [OPTIONS] RESULTS",
     .reads = "RESULTS is a file of strength results",
     .kind = input::FileKind::results,
-    .options = options,
-    .examples = examples,
-    .run = run};
+    .options = of_strength::options,
+    .examples = of_strength::examples,
+    .run = of_strength::run};
 
 } // namespace boardmark::commands

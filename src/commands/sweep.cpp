@@ -12,6 +12,7 @@
 #include <variant>
 
 namespace boardmark::commands {
+namespace of_sweep {
 namespace {
 
 constexpr Option options[] = {
@@ -54,6 +55,7 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_sweep
 
 const Command sweep_command{
     .name = "sweep",
@@ -61,9 +63,9 @@ const Command sweep_command{
     .usage = "boardmark sweep [OPTIONS] --vary KEY=FROM..TO/N MIX",
     .reads = "MIX is a mix file",
     .kind = input::FileKind::mix,
-    .options = options,
-    .examples = examples,
-    .run = run,
+    .options = of_sweep::options,
+    .examples = of_sweep::examples,
+    .run = of_sweep::run,
     .notes = "KEY is a key of 'selections' (w_cm, water, binder, air, coarse_volume, ...), a share "
              "of a\nblend or a dose: 'share.slag=0 %..50 %/11', 'dose.reducer=0 fl oz/cwt..12 fl "
              "oz/cwt/7'.\nThe other shares of the blend keep their proportions. The exit code is "

@@ -4,6 +4,7 @@
 #include "planned_wall.hpp"
 
 namespace boardmark::commands {
+namespace of_wall {
 namespace {
 
 constexpr Option options[] = {all_option};
@@ -26,6 +27,7 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_wall
 
 const Command wall_command{
     .name = "wall",
@@ -33,8 +35,8 @@ const Command wall_command{
     .usage = "boardmark wall [OPTIONS] WALL",
     .reads = "WALL is a wall file",
     .kind = input::FileKind::wall,
-    .options = options,
-    .examples = examples,
-    .run = run};
+    .options = of_wall::options,
+    .examples = of_wall::examples,
+    .run = of_wall::run};
 
 } // namespace boardmark::commands

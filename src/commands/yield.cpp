@@ -15,6 +15,7 @@
 #include <optional>
 
 namespace boardmark::commands {
+namespace of_yield {
 namespace {
 
 constexpr Option options[] = {all_option, today_option};
@@ -71,6 +72,7 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_yield
 
 const Command yield_command{
     .name = "yield",
@@ -79,8 +81,8 @@ const Command yield_command{
     .usage = "boardmark yield [OPTIONS] TRIAL",
     .reads = "TRIAL is a trial file",
     .kind = input::FileKind::trial,
-    .options = options,
-    .examples = examples,
-    .run = run};
+    .options = of_yield::options,
+    .examples = of_yield::examples,
+    .run = of_yield::run};
 
 } // namespace boardmark::commands

@@ -8,7 +8,6 @@
 namespace boardmark::report {
 namespace {
 
-constexpr int minutes_in_hour = 60;
 constexpr double of_a_conversion = 1e-6; // half a minute is half a minute
 constexpr int minutes_in_day = 24 * minutes_in_hour;
 

@@ -13,8 +13,6 @@ namespace {
 
 using core::UnitSystem;
 
-constexpr double minutes_in_hour = 60;
-
 Json minutes_or_null(const std::optional<double>& hours) {
     return hours ? Json(minutes_in_hour * *hours) : Json(nullptr);
 }

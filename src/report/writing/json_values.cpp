@@ -14,11 +14,11 @@ namespace {
 constexpr auto json_system = core::UnitSystem::si;
 
 Json json_of_marks(const core::Marks& marks) {
-    Json list = Json::array();
+    Json names = Json::array();
     for (const core::Mark mark : marks) {
-        list.push_back(name_of(mark));
+        names.push_back(name_of(mark));
     }
-    return list;
+    return names;
 }
 
 Json json_of_limit(const std::optional<core::Limit>& limit) {
