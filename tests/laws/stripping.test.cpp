@@ -21,7 +21,7 @@ const std::string tested = "water_reduction: {8 fl oz/cwt: 16 %}";
 const std::vector<Solved>& concretes() {
     static const std::vector<Solved> all = [] {
         const auto solved = [](const BaseMix& mix, const std::string& standard) {
-            std::string yaml = text(mix);
+            std::string yaml = test::text(mix);
             const std::string stated = "standard: ASTM C150 II, ";
             yaml.replace(yaml.find(stated), stated.size(), standard);
             return solve(yaml);
