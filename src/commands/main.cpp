@@ -11,6 +11,7 @@
 #include <fmt/format.h>
 #include <unistd.h>
 
+#include <csignal>
 #include <exception>
 #include <iostream>
 #include <string>
@@ -98,6 +99,8 @@ ExitCode run(const std::vector<std::string>& words) {
 
 int main(int argc, char** argv) {
     using namespace boardmark::commands;
+    // A file that may not grow further is an output that was not written, not an end without words.
+    std::signal(SIGXFSZ, SIG_IGN);
     try {
         return static_cast<int>(run({argv + 1, argv + argc}));
     } catch (const Failure& failure) {

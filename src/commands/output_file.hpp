@@ -1,5 +1,8 @@
 #pragma once
 
+#include "part_file.hpp"
+
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -29,15 +32,11 @@ struct NamedResult {
 void write_results(const std::vector<NamedResult>& files, const Destination& common);
 
 /// A result that is written piece by piece, for one that no memory should hold as a whole. A file
-/// gets its name when all of it is on disk.
+/// gets its name when all of it is on disk; what was not ended leaves nothing behind.
 class ResultStream {
 public:
     /// Throws Failure where the file may not be written.
     explicit ResultStream(Destination destination);
-    /// What was not ended leaves nothing behind.
-    ~ResultStream();
-    ResultStream(const ResultStream&) = delete;
-    ResultStream& operator=(const ResultStream&) = delete;
 
     /// Throws Failure where it cannot be written.
     void write(const std::string& piece);
@@ -47,7 +46,7 @@ public:
 
 private:
     Destination destination_;
-    int descriptor_;
+    std::optional<PartFile> file_; ///< nothing where it is standard output
 };
 
 } // namespace boardmark::commands
