@@ -1,9 +1,11 @@
 #include <boardmark/record/record.hpp>
 
 #include "database.hpp"
+#include "new_record.hpp"
 #include "rows.hpp"
 
 #include <cassert>
+#include <filesystem>
 #include <type_traits>
 
 namespace boardmark::record {
@@ -106,6 +108,19 @@ void assert_fit([[maybe_unused]] const std::vector<Row>& rows) {
     }
 }
 
+Outcome add_to(const std::string& path, const Addition& addition) {
+    SQLite::Database database = open_to_write(path);
+    SQLite::Transaction transaction{database, SQLite::TransactionBehavior::IMMEDIATE};
+    bring_up_to_date(database);
+    Saving saving{database, addition};
+    saving.save(addition.trials);
+    saving.save(addition.specimens);
+    if (saving.outcome().conflicts.empty()) {
+        transaction.commit();
+    }
+    return saving.outcome();
+}
+
 } // namespace
 
 Contents read(const std::string& path) {
@@ -124,16 +139,14 @@ Outcome add(const std::string& path, const Addition& addition) {
     assert_fit(addition.trials);
     assert_fit(addition.specimens);
     try {
-        SQLite::Database database = open_to_write(path);
-        SQLite::Transaction transaction{database, SQLite::TransactionBehavior::IMMEDIATE};
-        bring_up_to_date(database);
-        Saving saving{database, addition};
-        saving.save(addition.trials);
-        saving.save(addition.specimens);
-        if (saving.outcome().conflicts.empty()) {
-            transaction.commit();
+        if (!std::filesystem::exists(path)) {
+            NewRecord made{path};
+            Outcome outcome = add_to(made.path(), addition);
+            if (!outcome.conflicts.empty() || made.place()) {
+                return outcome;
+            }
         }
-        return saving.outcome();
+        return add_to(path, addition);
     } catch (const SQLite::Exception& fault) {
         throw failed_writing(fault);
     }

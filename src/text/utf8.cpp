@@ -85,6 +85,56 @@ std::string escape(const char* form, unsigned value) {
     return buffer.data();
 }
 
+std::string escape_of(utf8proc_int32_t character) {
+    return escape("\\u%04X", static_cast<unsigned>(character));
+}
+
+/// JSON knows units of 16 bits; a character beyond them is a pair (RFC 8259, section 7).
+std::string json_escape_of(utf8proc_int32_t character) {
+    constexpr unsigned first_of_pairs = 0x10000;
+    const auto value = static_cast<unsigned>(character);
+    if (value < first_of_pairs) {
+        return escape("\\u%04x", value);
+    }
+    const unsigned rest = value - first_of_pairs;
+    return escape("\\u%04x", 0xD800 + (rest >> 10)) + escape("\\u%04x", 0xDC00 + (rest & 0x3FF));
+}
+
+struct Kept {
+    bool keeps_lines; ///< whether line breaks and tabs stay as they are
+};
+
+/// The text with an escape in place of each character that steers and each byte that is not UTF-8.
+std::string with_escapes(std::string_view text, Kept kept,
+                         std::string (*written)(utf8proc_int32_t character)) {
+    const auto is_plain = [](char byte) { return byte >= first_printed && byte <= last_printed; };
+    std::string result;
+    for (std::size_t at = 0; at < text.size();) {
+        const auto* run = text.data() + at;
+        const auto* end = std::find_if_not(run, text.data() + text.size(), is_plain);
+        result.append(run, end); // most texts are nothing else
+        at += static_cast<std::size_t>(end - run);
+        if (at == text.size()) {
+            break;
+        }
+        const auto decoded = decode(text, at);
+        if (!decoded) {
+            result += escape("\\x%02X", static_cast<unsigned char>(text[at]));
+            ++at;
+            continue;
+        }
+        const bool steers =
+            is_control(decoded->character) || is_invisible_format(decoded->character);
+        if (steers && !(kept.keeps_lines && is_white_space_control(decoded->character))) {
+            result += written(decoded->character);
+        } else {
+            result += text.substr(at, decoded->length);
+        }
+        at += decoded->length;
+    }
+    return result;
+}
+
 } // namespace
 
 std::optional<std::size_t> first_invalid_byte(std::string_view text) {
@@ -144,22 +194,15 @@ std::string beginning(std::string_view text, std::size_t width) {
 }
 
 std::string printable(std::string_view text) {
-    std::string result;
-    for (std::size_t at = 0; at < text.size();) {
-        const auto decoded = decode(text, at);
-        if (!decoded) {
-            result += escape("\\x%02X", static_cast<unsigned char>(text[at]));
-            ++at;
-            continue;
-        }
-        if (is_control(decoded->character) || is_invisible_format(decoded->character)) {
-            result += escape("\\u%04X", static_cast<unsigned>(decoded->character));
-        } else {
-            result += text.substr(at, decoded->length);
-        }
-        at += decoded->length;
-    }
-    return result;
+    return with_escapes(text, {.keeps_lines = false}, escape_of);
+}
+
+std::string printable_lines(std::string_view text) {
+    return with_escapes(text, {.keeps_lines = true}, escape_of);
+}
+
+std::string printable_json(std::string_view json) {
+    return with_escapes(json, {.keeps_lines = true}, json_escape_of);
 }
 
 } // namespace boardmark::text

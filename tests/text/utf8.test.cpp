@@ -143,6 +143,19 @@ TEST_CASE("what steers a terminal is written out") {
     CHECK(printable(text) == shown);
 }
 
+TEST_CASE("in cells lines stay, in JSON what steers is an escape of JSON") {
+    const auto [text, cell, json] = GENERATE(table<std::string, std::string, std::string>({
+        {"one\ttwo\r\nthree", "one\ttwo\r\nthree", "one\ttwo\r\nthree"},
+        {"12 m\xC2\xB3, 5 \xC2\xB0\x43", "12 m\xC2\xB3, 5 \xC2\xB0\x43", "12 m\xC2\xB3, 5 \xC2\xB0\x43"},
+        {"a\xE2\x80\xAEz", "a\\u202Ez", "a\\u202ez"},
+        {"\xC2\x85", "\\u0085", "\\u0085"},
+        {"\x7F", "\\u007F", "\\u007f"},
+        {"\xF3\xA0\x80\x81.", "\\uE0001.", "\\udb40\\udc01."}, // RFC 8259, section 7: a pair
+    }));
+    CHECK(printable_lines(text) == cell);
+    CHECK(printable_json(text) == json);
+}
+
 TEST_CASE("what was written out stays as it is") {
     const std::string text =
         GENERATE("\x1B[31m\xE2\x80\xAE\xFF"s, "plain"s, "\xF0\x9F\x98\x80\xC2\x9B"s);

@@ -29,4 +29,11 @@ std::string beginning(std::string_view text, std::size_t width);
 /// that are not UTF-8) written out as an escape such as `\u202E`.
 std::string printable(std::string_view text);
 
+/// The same, but line breaks and tabs stay: for a cell of a table, which keeps them.
+std::string printable_lines(std::string_view text);
+
+/// Valid JSON in which what would steer is written as an escape of JSON, such as `\u202e`: whoever
+/// reads it gets the same values.
+std::string printable_json(std::string_view json);
+
 } // namespace boardmark::text

@@ -174,6 +174,11 @@ Loader loader_of(const Loader& load, const std::string& named) {
 
 const SourceText* fetch(const Node& asked, const std::string& key, const std::string& name,
                         const Loader& load, Files& files, Diagnostics& diagnostics) {
+    if (name == "-") {
+        refuse(asked, key + ": '-' would be standard input, which only the command line names",
+               "name a file beside this one", diagnostics);
+        return nullptr;
+    }
     if (leaves_folder(name)) {
         refuse(asked, key + ": '" + name + "' lies outside the folder of this file",
                "name a file beside this one", diagnostics);

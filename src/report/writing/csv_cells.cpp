@@ -1,5 +1,6 @@
 #include "csv_cells.hpp"
 
+#include <boardmark/text/utf8.hpp>
 #include <boardmark/units/unit.hpp>
 
 #include <fmt/format.h>
@@ -11,6 +12,7 @@ std::string csv_cell(std::string text) {
     if (!text.empty() && starts_a_formula.find(text.front()) != std::string_view::npos) {
         text.insert(0, 1, '\'');
     }
+    text = text::printable_lines(text);
     if (text.find_first_of(",\"\r\n") == std::string::npos) {
         return text;
     }

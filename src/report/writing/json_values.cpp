@@ -208,7 +208,7 @@ Json json_of(const std::vector<core::BatchItem>& items) {
 
 std::string written(const Json& json) {
     demand_finite(json);
-    return json.dump(2) + "\n";
+    return text::printable_json(json.dump(2)) + "\n";
 }
 
 } // namespace boardmark::report
