@@ -82,14 +82,19 @@ ExitCode run_files(const Arguments& arguments) {
     const auto labels = labels_of(files);
     std::vector<core::ComparedMix> columns;
     Origin origin{core::UnitSystem::us, {}};
-    bool any_fails = false;
+    ExitCode code = ExitCode::done;
+    std::vector<Failure> without_a_mix;
     for (std::size_t i = 0; i < files.size(); ++i) {
         const ReadMix read = read_mix_file(arguments.for_file(files[i]), {input::Purpose::check});
         const core::UnitSystem system = read.origin.system;
         origin.system = i == 0 ? system : origin.system;
         add(read.origin.files_read, origin.files_read);
         columns.push_back(core::compared(labels[i], read.mix, reference::tables_for(read.mix)));
-        any_fails = any_fails || core::any_fails(columns.back().checks);
+        if (const auto& why = columns.back().unresolved) {
+            without_a_mix.push_back(no_mix_follows(*why, files[i], arguments, system));
+        } else if (core::any_fails(columns.back().checks)) {
+            code = ExitCode::requirement_not_met;
+        }
     }
     const report::ComparisonResult result{.title = "Mixes side by side",
                                           .files = files,
@@ -101,11 +106,10 @@ ExitCode run_files(const Arguments& arguments) {
                                           .only_different = arguments.has("only-different"),
                                           .inputs = origin.files_read.inputs};
     deliver(result, arguments, origin);
-    const bool any_unresolved = std::ranges::any_of(
-        columns, [](const core::ComparedMix& column) { return column.unresolved.has_value(); });
-    return any_unresolved ? ExitCode::unresolved
-           : any_fails    ? ExitCode::requirement_not_met
-                          : ExitCode::done;
+    for (const Failure& failure : without_a_mix) {
+        code = end_with(failure);
+    }
+    return code;
 }
 
 /// The mix of a file, which must be one to be selected.
@@ -145,9 +149,10 @@ ExitCode run_methods(const Arguments& arguments) {
     deliver(result, arguments, read.origin);
     const auto own = std::ranges::find(methods, mix->method, &core::MethodOfStudy::method);
     const core::ComparedMix& column = columns[static_cast<std::size_t>(own - methods.begin())];
-    return column.unresolved                ? ExitCode::unresolved
-           : core::any_fails(column.checks) ? ExitCode::requirement_not_met
-                                            : ExitCode::done;
+    if (column.unresolved) {
+        return end_with(no_mix_follows(*column.unresolved, arguments, mix->system));
+    }
+    return verdict(column.checks);
 }
 
 ExitCode run(const Arguments& arguments) {

@@ -70,11 +70,12 @@ const core::CompleteMix& demand_free(const ReadMix& read, const std::string& fil
     return mix;
 }
 
-ExitCode verdict(const core::TrialSet& set) {
+/// Tells on standard error why a ratio has no mix.
+ExitCode end_of(const core::TrialSet& set, const Arguments& arguments, core::UnitSystem system) {
     ExitCode worst = ExitCode::done;
     for (const core::TrialMix& mix : set.mixes) {
-        if (!mix.solved()) {
-            return ExitCode::unresolved;
+        if (const auto* unresolved = std::get_if<core::Unresolved>(&mix.outcome)) {
+            return end_with(no_mix_follows(*unresolved, arguments, system));
         }
         if (core::any_fails(mix.solved()->checks)) {
             worst = ExitCode::requirement_not_met;
@@ -102,7 +103,7 @@ ExitCode run_trial_set(const Arguments& arguments) {
                                             order ? std::optional{order->volume_m3} : std::nullopt,
                                         .inputs = read.origin.files_read.inputs};
     deliver(result, arguments, read.origin);
-    return verdict(set);
+    return end_of(set, arguments, mix->system);
 }
 
 } // namespace boardmark::commands
