@@ -29,12 +29,12 @@ ExitCode run(const Arguments& arguments) {
                               .classes = reference::tables(core::UnitSystem::si).strength.classes,
                               .today = today});
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments);
-    const core::StrengthRecord& record = *reading.record;
+    const core::CompleteRecord& record = *reading.record;
     core::StrengthFindings findings =
-        core::find_strength(record, today, reference::tables(record.system));
+        core::find_strength(record, today, reference::tables(record->system));
     input::add_improbable_figures(reading.diagnostics, findings.worksheet.cautions);
     deliver(report::StrengthResult{record, findings, today, files_read.inputs}, arguments,
-            {record.system, files_read});
+            {record->system, files_read});
     return verdict(findings.checks);
 }
 

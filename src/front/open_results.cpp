@@ -20,7 +20,7 @@ Opened<WorkedResults> read_results(std::string text, std::string name, input::Lo
         return {std::move(faults), input::render(reading.diagnostics)};
     }
     auto findings =
-        core::find_strength(*reading.record, today, reference::tables(reading.record->system));
+        core::find_strength(*reading.record, today, reference::tables((*reading.record)->system));
     input::add_improbable_figures(reading.diagnostics, findings.worksheet.cautions);
     return {WorkedResults{std::move(*reading.record), std::move(findings), today},
             std::move(faults)};

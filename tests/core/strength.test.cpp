@@ -183,7 +183,8 @@ TEST_CASE("an early age projects from pairs of the same batches") {
     core::StrengthRecord record = en_record(30);
     for (const double ratio : {1.30, 1.35, 1.40, 1.45, 1.50}) {
         add_batch(record, {24}, 7);
-        record.specimens.push_back({"late", record.batches.size() - 1, 28, 24 * ratio});
+        record.specimens.push_back(
+            {record.batches.back().name + "/late", record.batches.size() - 1, 28, 24 * ratio});
     }
     add_batch(record, {24}, 7);   // to be projected
     add_batch(record, {23.9}, 7); // below all pairs
@@ -204,7 +205,8 @@ TEST_CASE("too few pairs project nothing") {
     core::StrengthRecord record = en_record(30);
     for (int i = 0; i < 4; ++i) {
         add_batch(record, {24}, 7);
-        record.specimens.push_back({"late", record.batches.size() - 1, 28, 34});
+        record.specimens.push_back(
+            {record.batches.back().name + "/late", record.batches.size() - 1, 28, 34});
     }
     add_batch(record, {24}, 7);
     CHECK(verdict_of(findings_of(record), "strength.projection") == Verdict::not_checked);

@@ -61,7 +61,9 @@ inline void add_psi(core::StrengthRecord& record, std::vector<double> strengths_
 
 inline core::StrengthFindings findings_of(const core::StrengthRecord& record,
                                           int today = a_day + 365) {
-    return core::find_strength(record, today, reference::tables(record.system));
+    const auto entered = core::complete(record);
+    return core::find_strength(std::get<core::CompleteRecord>(entered), today,
+                               reference::tables(record.system));
 }
 
 /// The first check of that id, or nullptr.

@@ -89,9 +89,9 @@ std::vector<Check> initial_production_checks(const StrengthRecord& record,
 
 } // namespace
 
-StrengthFindings find_strength(const StrengthRecord& written, int today, const Tables& tables) {
+StrengthFindings find_strength(const CompleteRecord& written, int today, const Tables& tables) {
     const StrengthRecord record =
-        at_nominal_age(written, written.strength_age_d, tables.strength.age_tolerance_d.value);
+        at_nominal_age(written, written->strength_age_d, tables.strength.age_tolerance_d.value);
     const std::vector<StrengthTest> all = tests_of(record);
     std::vector<StrengthTest> production;
     std::vector<StrengthTest> others;

@@ -18,7 +18,7 @@ bool is_from_file(const Entry& entry) {
 }
 
 /// The results in a file, or nothing where a fault has been told.
-std::optional<core::StrengthRecord> read_results(const MixContext& context, const Node& asked,
+std::optional<core::CompleteRecord> read_results(const MixContext& context, const Node& asked,
                                                  Files& files) {
     const std::string name = asked.scalar.substr(from_file.size());
     const Loader& load = context.options.load;
@@ -39,13 +39,13 @@ std::optional<core::StrengthRecord> read_results(const MixContext& context, cons
 
 /// The tests of production against their rules, as of the day of the newest batch: what is due
 /// later breaks none.
-std::optional<core::JudgedResults> judged(const core::StrengthRecord& record,
+std::optional<core::JudgedResults> judged(const core::CompleteRecord& record,
                                           const Vocabulary& vocabulary) {
     int day = 0;
-    for (const core::CastBatch& batch : record.batches) {
+    for (const core::CastBatch& batch : record->batches) {
         day = std::max(day, batch.cast.value_or(0));
     }
-    const auto findings = core::find_strength(record, day, vocabulary.tables(record.system));
+    const auto findings = core::find_strength(record, day, vocabulary.tables(record->system));
     core::JudgedResults results{findings.tests.size(), {}};
     for (const core::Check& check : findings.checks) {
         if (check.verdict == core::Verdict::fails) {
@@ -90,7 +90,7 @@ std::optional<core::OwnLine> read_own_line(const MixContext& context,
     if (!record) {
         return std::nullopt;
     }
-    if (record->specimen.shape == core::SpecimenShape::cube) {
+    if ((*record)->specimen.shape == core::SpecimenShape::cube) {
         context.refuse(*asked,
                        "requirements.strength_curve: the results are of cubes, the strength of a "
                        "mix file is of cylinders",

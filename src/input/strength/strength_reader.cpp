@@ -342,6 +342,19 @@ private:
     std::map<std::string, std::size_t> places_;
 };
 
+/// The results past the door of `core`, or nothing; then its faults are told.
+std::optional<core::CompleteRecord> enter(const FileContext& context, core::StrengthRecord record) {
+    auto entered = core::complete(std::move(record));
+    if (const auto* faults = std::get_if<core::Faults>(&entered)) {
+        for (const core::Fault& fault : *faults) {
+            context.refuse(*context.document.find({"specimens"})->key, fault.message,
+                           "check the figure and its unit");
+        }
+        return std::nullopt;
+    }
+    return std::get<core::CompleteRecord>(std::move(entered));
+}
+
 } // namespace
 
 StrengthReading read_strength(std::string text, std::string file, const StrengthOptions& options) {
@@ -364,7 +377,7 @@ StrengthReading read_strength(std::string text, std::string file, const Strength
     auto record = StrengthReader{context, options}.read();
     files.sort(diagnostics);
     if (!has_errors(diagnostics)) {
-        reading.record = std::move(record);
+        reading.record = enter(context, *std::move(record));
     }
     return reading;
 }

@@ -9,6 +9,7 @@
 namespace boardmark::core {
 
 struct Mix;
+struct StrengthRecord;
 struct SubmittedMix;
 struct Tables;
 struct Trial;
@@ -33,6 +34,7 @@ private:
     friend std::variant<Complete<SubmittedMix>, Faults> complete(SubmittedMix mix,
                                                                  const Vocabulary& words);
     friend std::variant<Complete<Trial>, Faults> complete(Trial trial);
+    friend std::variant<Complete<StrengthRecord>, Faults> complete(StrengthRecord record);
     friend std::variant<Complete<Wall>, Faults> complete(Wall wall);
     friend Outcome<Complete<Mix>> complete_again(Mix edited, const Tables& tables);
     friend Outcome<Complete<SubmittedMix>> complete_again(SubmittedMix edited);

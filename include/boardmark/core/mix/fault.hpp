@@ -7,7 +7,8 @@
 
 namespace boardmark::core {
 
-/// What a fault is about: one field of a mix, a trial or a wall as the library names it.
+/// What a fault is about: one field of a mix, a trial, strength
+/// results or a wall as the library names it.
 enum class Field {
     // of the mix
     system,
@@ -106,6 +107,7 @@ enum class Field {
     shape,
     surface,
     passing_600um,
+
     // of a trial
     charged_water,
     batched,
@@ -117,6 +119,25 @@ enum class Field {
     target_slump,
     target_air,
     intended_volume,
+
+    // of strength results
+    acceptance_code,
+    assessment,
+    specified_strength,
+    record_age,
+    specimen,
+    cast_batches,
+    cast_day,
+    batch_w_cm,
+    batch_air,
+    crushed_specimens,
+    specimen_age,
+    specimen_strength,
+    drilled_cores,
+    core_size,
+    core_strength,
+    core_days,
+
     // of a wall
     runs,
     run_length,
@@ -162,7 +183,7 @@ enum class Problem {
     unknown,    ///< a word that the tables do not know
 };
 
-/// Why a mix, a trial or a wall cannot be worked with, at one of its fields.
+/// Why a mix, a trial, strength results or a wall cannot be worked with, at one of its fields.
 struct Fault {
     Field field;
     Problem problem;

@@ -3,7 +3,7 @@
 #include <boardmark/core/basis/source.hpp>
 #include <boardmark/core/basis/step.hpp>
 #include <boardmark/core/checks/check.hpp>
-#include <boardmark/core/strength/strength_record.hpp>
+#include <boardmark/core/strength/complete_record.hpp>
 
 #include <optional>
 #include <string>
@@ -122,6 +122,6 @@ struct StrengthFindings {
 /// Judges and evaluates strength results.
 ///
 /// @param today days since 1970-01-01, by which records grow too old
-StrengthFindings find_strength(const StrengthRecord& record, int today, const Tables& tables);
+StrengthFindings find_strength(const CompleteRecord& record, int today, const Tables& tables);
 
 } // namespace boardmark::core

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <boardmark/core/strength/strength_record.hpp>
+#include <boardmark/core/strength/complete_record.hpp>
 #include <boardmark/core/strength/strength_tables.hpp>
 #include <boardmark/input/gate/diagnostic.hpp>
 #include <boardmark/input/reading/loader.hpp>
@@ -19,7 +19,7 @@ struct StrengthOptions {
 
 /// Strength results, complete and in SI, or the reasons why there are none.
 struct StrengthReading {
-    std::optional<core::StrengthRecord> record;
+    std::optional<core::CompleteRecord> record;
     Diagnostics diagnostics;
 };
 

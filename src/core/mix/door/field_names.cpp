@@ -212,6 +212,38 @@ std::string_view name_of(Field field) {
         return "heights";
     case Field::run_thickness:
         return "thickness_mm";
+    case Field::acceptance_code:
+        return "code";
+    case Field::assessment:
+        return "assessment";
+    case Field::specified_strength:
+        return "specified_mpa";
+    case Field::record_age:
+        return "strength_age_d";
+    case Field::specimen:
+        return "specimen";
+    case Field::cast_batches:
+        return "batches";
+    case Field::cast_day:
+        return "cast";
+    case Field::batch_w_cm:
+        return "w_cm";
+    case Field::batch_air:
+        return "air_percent";
+    case Field::crushed_specimens:
+        return "specimens";
+    case Field::specimen_age:
+        return "age_d";
+    case Field::specimen_strength:
+        return "strength_mpa";
+    case Field::drilled_cores:
+        return "cores";
+    case Field::core_size:
+        return "diameter_mm, length_mm";
+    case Field::core_strength:
+        return "strength_mpa";
+    case Field::core_days:
+        return "drilled, bagged_after_h, last_wetted, tested";
     case Field::run_corners:
         return "corners_at";
     case Field::footing:
