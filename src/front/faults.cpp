@@ -1,5 +1,7 @@
 #include "faults.hpp"
 
+#include <boardmark/text/utf8.hpp>
+
 namespace boardmark::front {
 
 std::vector<Fault> faults_of(const input::Diagnostics& diagnostics) {
@@ -18,7 +20,7 @@ std::vector<Fault> faults_of(const input::Diagnostics& diagnostics) {
 std::string lines_of(const std::vector<Fault>& faults) {
     std::string told;
     for (const Fault& fault : faults) {
-        told += fault.file + ": " + fault.message + "\n";
+        told += text::printable(fault.file + ": " + fault.message) + "\n";
     }
     return told;
 }
