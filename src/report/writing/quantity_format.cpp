@@ -74,14 +74,17 @@ std::string inches(double mm, int finer) {
                : ratio_digits(amount, finer) + " in";
 }
 
-std::string millimetres(double mm, int finer) {
-    constexpr double long_one = 150; // from here on a tenth is none that anybody reads
-    const bool whole = finer == 0 && std::abs(mm) >= long_one;
-    std::string text = fixed(mm, whole ? 0 : 1 + finer);
+std::string without_a_last_nought(std::string text) {
     if (text.ends_with(".0")) {
         text.resize(text.size() - 2);
     }
-    return text + " mm";
+    return text;
+}
+
+std::string millimetres(double mm, int finer) {
+    constexpr double long_one = 150; // from here on a tenth is none that anybody reads
+    const bool whole = finer == 0 && std::abs(mm) >= long_one;
+    return without_a_last_nought(fixed(mm, whole ? 0 : 1 + finer)) + " mm";
 }
 
 std::string age(double days) {
@@ -115,7 +118,8 @@ std::string evaporation(double kg_m2_h, bool us, int finer) {
 /// Minutes where hours would be a fraction.
 std::string duration(double hours) {
     constexpr double shortest_in_hours = 2;
-    return hours < shortest_in_hours ? fixed(60 * hours, 0) + " min" : fixed(hours, 1) + " h";
+    return hours < shortest_in_hours ? fixed(60 * hours, 0) + " min"
+                                     : without_a_last_nought(fixed(hours, 1)) + " h";
 }
 
 /// Square inches to the foot of wall, as bars are tabled.
