@@ -27,6 +27,10 @@ Failure output_failed(const std::string& name, const std::string& reason) {
                 " was not written: " + reason + "\n"};
 }
 
+Failure memory_ran_out() {
+    return {ExitCode::fault, "boardmark: error: the system gives no more memory; there is no result\n"};
+}
+
 Failure fault_of_the_program(const std::exception& fault) {
     return {ExitCode::fault,
             "boardmark: error: this should not happen: " + text::printable(fault.what()) + "\n" +

@@ -23,6 +23,9 @@ Failure wrong_command_line(const std::string& what, const std::string& advice = 
 /// An output that could not be written.
 Failure output_failed(const std::string& name, const std::string& reason);
 
+/// The system gives no more memory.
+Failure memory_ran_out();
+
 /// What no file and no command line brings about, such as a figure that is not finite.
 Failure fault_of_the_program(const std::exception& fault);
 

@@ -14,6 +14,7 @@
 #include <csignal>
 #include <exception>
 #include <iostream>
+#include <new>
 #include <string>
 #include <vector>
 
@@ -105,6 +106,8 @@ int main(int argc, char** argv) {
         return static_cast<int>(run({argv + 1, argv + argc}));
     } catch (const Failure& failure) {
         return static_cast<int>(end_with(failure));
+    } catch (const std::bad_alloc&) {
+        return static_cast<int>(end_with(memory_ran_out()));
     } catch (const std::exception& fault) {
         return static_cast<int>(end_with(fault_of_the_program(fault)));
     }

@@ -119,7 +119,7 @@ private:
         for (std::size_t row = 0; row < m_rows.size(); ++row) {
             worth[m_rows[row]] = std::max<Units>(0, std::llround(std::floor(m_worths[row])));
         }
-        Column best;
+        Column best{};
         double overpaid = 1; // by the stock that the worths overrate most
         m_saves = 0;
         for (std::size_t stock = 0; stock < m_problem.room.size(); ++stock) {
