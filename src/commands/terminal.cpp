@@ -21,7 +21,7 @@ std::size_t stated_columns() {
     constexpr std::size_t most_digits = 6;
     const bool is_number = !text.empty() && text.size() <= most_digits &&
                            text.find_first_not_of("0123456789") == text.npos;
-    return is_number ? std::strtoul(written, nullptr, 10) : unknown_width;
+    return is_number ? std::strtoul(text.data(), nullptr, 10) : unknown_width;
 }
 
 std::size_t window_columns(int descriptor) {

@@ -10,7 +10,7 @@
 namespace boardmark::front {
 
 /// The most bytes that a mix or trial file may have.
-constexpr std::size_t largest_yaml_file = 1024 * 1024;
+constexpr std::size_t largest_yaml_file = std::size_t{1024} * 1024;
 
 /// Why a file could not be read, in the system's words.
 struct ReadFailure {

@@ -9,7 +9,7 @@
 namespace boardmark::input {
 
 /// The most bytes that a file may have.
-constexpr std::size_t largest_file = 1024 * 1024;
+constexpr std::size_t largest_file = std::size_t{1024} * 1024;
 
 /// The strict gate before the fields are read. Refuses what the YAML library alone lets through:
 /// files above the cap, text that is not UTF-8, control characters, a second document, anchors,

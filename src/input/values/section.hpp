@@ -11,9 +11,9 @@ namespace boardmark::input {
 /// The keys below one place of a file. As a path it refers to names that the caller keeps.
 class Section {
 public:
-    Section(const FileContext& context, Path path)
+    Section(const FileContext& context, const Path& path)
         : context_(context)
-        , path_(std::move(path)) {}
+        , path_(path) {}
 
     const FileContext& context() const { return context_; }
     Path path(std::string_view key) const { return path_.below(key); }

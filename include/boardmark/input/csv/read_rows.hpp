@@ -11,7 +11,7 @@
 namespace boardmark::input {
 
 /// The most bytes that a CSV file may have.
-constexpr std::size_t largest_csv_file = 8 * 1024 * 1024;
+constexpr std::size_t largest_csv_file = std::size_t{8} * 1024 * 1024;
 
 /// Rows of a record from a CSV file: trials, or specimens.
 struct RowsReading {
