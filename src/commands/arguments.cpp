@@ -4,16 +4,14 @@
 
 #include "failure.hpp"
 #include "file_kind_argument.hpp"
+#include "parsed_words.hpp"
 
-#include <boost/program_options.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
 
 namespace boardmark::commands {
 namespace {
-
-namespace po = boost::program_options;
 
 constexpr std::string_view formats[] = {"text", "json", "csv", "html"};
 constexpr std::string_view systems[] = {"us", "si"};
@@ -33,8 +31,6 @@ constexpr Option common[] = {
     {"version", "", "show the version"},
 };
 
-constexpr const char* file_argument = "file";
-
 /// A command's own option stands in place of the common one of that name.
 std::vector<const Option*> all_options(std::span<const Option> own) {
     std::vector<const Option*> options;
@@ -47,37 +43,6 @@ std::vector<const Option*> all_options(std::span<const Option> own) {
         }
     }
     return options;
-}
-
-po::options_description description_of(const std::vector<const Option*>& options) {
-    po::options_description description;
-    auto add = description.add_options();
-    for (const Option* option : options) {
-        const std::string name = std::string{option->name} + (option->letter.empty() ? "" : ",") +
-                                 std::string{option->letter};
-        if (option->value.empty()) {
-            add(name.c_str(), "");
-        } else if (option->may_repeat) {
-            add(name.c_str(), po::value<std::vector<std::string>>(), "");
-        } else {
-            add(name.c_str(), po::value<std::string>(), "");
-        }
-    }
-    add(file_argument, po::value<std::vector<std::string>>(), "");
-    return description;
-}
-
-Failure unknown_option(const std::string& written, const std::vector<const Option*>& options,
-                       const std::string& help) {
-    std::vector<std::string_view> names;
-    for (const Option* option : options) {
-        names.push_back(option->name);
-    }
-    const std::string bare =
-        written.substr(std::min(written.find_first_not_of('-'), written.size()));
-    const auto near = text::closest(bare, names);
-    return wrong_command_line(fmt::format("'{}' is not an option", written),
-                              near ? fmt::format("did you mean '--{}'?", *near) : help);
 }
 
 void demand_allowed_word(const Option& option, const std::string& value) {
@@ -122,37 +87,11 @@ Arguments::Arguments(const std::string& command, std::span<const Option> own_opt
             fmt::format("'{}' reads one file; {} words follow it", command, words.size()));
     }
     const auto options = all_options(own_options);
-    const auto description = description_of(options);
     const std::string help = fmt::format("see 'boardmark help {}'", command);
-    po::positional_options_description positions;
-    positions.add(file_argument, -1);
-    po::variables_map parsed;
-    try {
-        // No abbreviations: a new option must never change what an old script means.
-        const int style =
-            po::command_line_style::default_style & ~po::command_line_style::allow_guessing;
-        const auto options_found = po::command_line_parser(words)
-                                       .options(description)
-                                       .positional(positions)
-                                       .style(style)
-                                       .run();
-        for (const auto& found : options_found.options) {
-            const bool named = found.string_key == file_argument && found.position_key < 0;
-            if (named) { // the name under which the library keeps the file is no option
-                throw unknown_option("--" + found.string_key, options, help);
-            }
-        }
-        po::store(options_found, parsed);
-    } catch (const po::unknown_option& fault) {
-        throw unknown_option(fault.get_option_name(), options, help);
-    } catch (const po::error& fault) {
-        throw wrong_command_line(fault.what(), help);
-    }
-    if (parsed.count(file_argument)) {
-        files_ = parsed[file_argument].as<std::vector<std::string>>();
-    }
+    ParsedWords parsed = parse(options, words, help);
+    files_ = std::move(parsed.files);
     kind_ = asked.kind;
-    if (!asked.in_place.empty() && parsed.count(std::string{asked.in_place}) > 0) {
+    if (!asked.in_place.empty() && parsed.values.contains(std::string{asked.in_place})) {
         if (!files_.empty()) {
             throw wrong_command_line(
                 fmt::format("--{} stands in place of '{}'", asked.in_place, files_.front()),
@@ -164,16 +103,16 @@ Arguments::Arguments(const std::string& command, std::span<const Option> own_opt
                                  help + (starter.empty() ? "" : "; " + starter));
     }
     for (const Option* option : options) {
+        const auto given = parsed.values.find(option->name);
+        if (given == parsed.values.end()) {
+            continue;
+        }
         const std::string name{option->name};
-        if (!parsed.count(name)) {
-            continue;
-        }
+        values_[name] = given->second.front();
         if (option->may_repeat) {
-            repeated_[name] = parsed[name].as<std::vector<std::string>>();
-            values_[name] = repeated_[name].front();
+            repeated_[name] = given->second;
             continue;
         }
-        values_[name] = option->value.empty() ? "" : parsed[name].as<std::string>();
         demand_allowed_word(*option, values_[name]);
     }
 }

@@ -10,8 +10,8 @@ std::span<const Command> all_commands() {
         proportion_command, check_command,   compare_command, dose_command,    risk_command,
         sweep_command,      economy_command, batch_command,   yield_command,   strength_command,
         record_command,     wall_command,    brief_command,   draw_command,    pour_command,
-        specify_command,    panels_command,  schema_command,  starter_command, completion_command,
-        manual_command};
+        specify_command,    panels_command,  page_command,    schema_command,  starter_command,
+        completion_command, manual_command};
     return commands;
 }
 

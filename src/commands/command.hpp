@@ -58,6 +58,7 @@ extern const Command draw_command;
 extern const Command pour_command;
 extern const Command specify_command;
 extern const Command panels_command;
+extern const Command page_command;
 extern const Command schema_command;
 extern const Command starter_command;
 extern const Command completion_command;

@@ -8,9 +8,6 @@
 
 #include <fmt/format.h>
 
-#include <filesystem>
-#include <system_error>
-
 namespace boardmark::commands {
 
 OpenedFile open_file(const Arguments& arguments, FilesRead& files_read) {
@@ -18,10 +15,8 @@ OpenedFile open_file(const Arguments& arguments, FilesRead& files_read) {
         start_log();
     }
     const std::string& path = arguments.file();
-    std::error_code ignored;
-    const bool is_there = path == "-" || std::filesystem::exists(path, ignored);
     return open_file(path, front::largest_yaml_file, files_read,
-                     is_there ? "" : arguments.where_to_see_one());
+                     front::is_there(path) ? "" : arguments.where_to_see_one());
 }
 
 OpenedFile open_file(const std::string& path, std::size_t largest_accepted, FilesRead& files_read,

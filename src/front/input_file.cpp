@@ -80,8 +80,9 @@ std::variant<std::string, ReadFailure> read_bytes(const std::string& path,
     return bytes;
 }
 
-std::string shown_name(const std::string& path) {
-    return path == "-" ? "<stdin>" : path.empty() ? "''" : path;
+bool is_there(const std::string& path) {
+    std::error_code ignored;
+    return path == "-" || std::filesystem::exists(path, ignored);
 }
 
 input::Loader loader_beside(const std::string& path,

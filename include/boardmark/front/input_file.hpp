@@ -22,6 +22,9 @@ struct ReadFailure {
 std::variant<std::string, ReadFailure> read_bytes(const std::string& path,
                                                   std::size_t largest_accepted = largest_yaml_file);
 
+/// Whether an input can be looked for under that path; standard input always can.
+bool is_there(const std::string& path);
+
 /// The name of an input in messages.
 std::string shown_name(const std::string& path);
 

@@ -27,10 +27,11 @@ std::optional<double> sum_of_volumes(const std::vector<Ingredient>& ingredients,
 
 IngredientsOfRole of_role(const Proportions& proportions, Role role) {
     const auto is_other = [&](const Ingredient& ingredient) { return ingredient.role != role; };
-    const auto& all = proportions.ingredients;
+    const std::span all{proportions.ingredients};
     const auto first = std::ranges::find(all, role, &Ingredient::role);
     const auto last = std::find_if(first, all.end(), is_other);
-    return IngredientsOfRole{{first, last}};
+    return IngredientsOfRole{all.subspan(static_cast<std::size_t>(first - all.begin()),
+                                         static_cast<std::size_t>(last - first))};
 }
 
 Totals total(const std::vector<Ingredient>& ingredients) {

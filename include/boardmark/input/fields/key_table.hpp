@@ -16,6 +16,10 @@ struct DescribedKey {
     std::string_view example;      ///< as it is written
     std::string holds; ///< what may be written, its range: "a length (in, ft), 0 in to 12 in"
     bool required;     ///< wherever the section that it stands in does
+    std::string_view shape; ///< value, list, table, section: what stands under it
+    std::vector<std::string_view> words = {}; ///< that may stand there; of a flag yes and no
+    bool only_words = false;                  ///< whether nothing else may
+    std::vector<std::string_view> kinds = {}; ///< of the materials that may have it; empty: any
 };
 
 /// The keys of one kind of file, in the order of the format.

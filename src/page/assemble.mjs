@@ -1,0 +1,66 @@
+// Puts the page together: one HTML file with style, script and engine in it, and a policy that names
+// their hashes, those of the program's own pages too.
+// Usage: node assemble.mjs ENGINE-FOLDER PAGE-TO-WRITE
+import { spawnSync } from "node:child_process";
+import { createHash } from "node:crypto";
+import { createRequire } from "node:module";
+import { readFileSync, writeFileSync } from "node:fs";
+import { dirname, join, resolve } from "node:path";
+import { fileURLToPath } from "node:url";
+import { gzipSync } from "node:zlib";
+
+const [engine_folder, page_to_write] = process.argv.slice(2);
+const here = dirname(fileURLToPath(import.meta.url));
+const source = (name) => readFileSync(join(here, name), "utf8");
+const wasm = readFileSync(join(engine_folder, "engine.wasm"));
+const glue = readFileSync(join(engine_folder, "engine.js"), "utf8");
+const hash = (said) => `'sha256-${createHash("sha256").update(said).digest("base64")}'`;
+
+// The styles of the program's pages, as the pages themselves state them.
+async function styles_of_results() {
+  const create = createRequire(import.meta.url)(resolve(engine_folder, "engine.js"));
+  const engine = await create({ wasmBinary: wasm });
+  const ask = (name, ...texts) => engine.ccall(`boardmark_${name}`, "string", texts.map(() => "string"), texts);
+  const run = (...words) => {
+    const done = JSON.parse(ask("run", words.join("\n")));
+    if (!done.result) throw new Error(`${words[0]}: ${done.told}`);
+    return done.result;
+  };
+  const kinds = ["mix", "trial", "wall"];
+  for (const kind of kinds) ask("hold", `${kind}.yaml`, run("starter", kind));
+  const pages = [["proportion", "mix.yaml"], ["batch", "--volume=2 ft3", "mix.yaml"], ["yield", "trial.yaml"],
+                 ["wall", "wall.yaml"], ["draw", "wall.yaml"], ["pour", "wall.yaml"], ["brief", "wall.yaml"]];
+  const found = new Set();
+  for (const words of pages) {
+    const policy = /style-src ([^;]*);/.exec(run(...words, "--format=html").replaceAll("&#x2F;", "/"))[1];
+    for (const one of policy.match(/'sha256-[^']*'/g)) found.add(one);
+  }
+  return [...found];
+}
+
+// The parts are modules for whoever reads them; in the page each is a function of its own in one script.
+function wrapped(name) {
+  const exported = [];
+  const body = source(name)
+    .replace(/^import (\{.*\}) from "\.\/(.*)";$/gm, (line, names, from) => `const ${names} = modules["${from}"];`)
+    .replace(/^export (async function|function|class) (\w+)/gm, (line, kind, what) => { exported.push(what); return `${kind} ${what}`; })
+    .replace(/^\s*\/\/.*\n/gm, "");
+  return `modules["${name}"] = (() => {\n${body}return { ${exported.join(", ")} };\n})();`;
+}
+
+const parts = ["yaml_edit.js", "engine.js", "form.js", "result.js", "ticket.js", "page.js"];
+const script = [glue, "const modules = {};", ...parts.map(wrapped)].join("\n");
+if (script.includes("</script")) throw new Error("the script would end itself");
+// Instructions are bytes without order: no bits of the position help.
+const packed = spawnSync("xz", ["--format=lzma", "--lzma1=preset=9e,lc=4,pb=0", "--stdout", join(engine_folder, "engine.wasm")],
+                         { maxBuffer: 1 << 26 });
+if (packed.status !== 0) throw new Error(`xz: ${packed.stderr}`);
+const style = source("page.css").replace(/\/\*.*?\*\/\n?/gs, "");
+const styles = [hash(style), ...await styles_of_results()];
+const filled = { "script-hash": hash(script).slice(1, -1), "style-hashes": styles.join(" "), style, script,
+                 engine: packed.stdout.toString("base64"),
+                 unpack: readFileSync(join(engine_folder, "unpack.wasm")).toString("base64") };
+const page = source("page.html").replace(/@([a-z-]+)@/g, (mark, name) => filled[name] ?? mark);
+writeFileSync(page_to_write, page);
+console.log(`${page_to_write}: ${Math.round(page.length / 1000)} kB, ` +
+            `${Math.round(gzipSync(page, { level: 9 }).length / 1000)} kB with gzip`);

@@ -1,0 +1,127 @@
+// The program's own page of a result, in a frame: it keeps its style, its places and its paper.
+
+// Keeps what is unfolded and where the reader is while figures change.
+export class Result {
+  constructor(frame, written) {
+    this.frame = frame;
+    this.written = written; // told where something was ticked or written down on a ticket
+    this.style = "";
+    this.html = "";
+    new ResizeObserver(() => this.fit()).observe(frame.parentElement);
+  }
+
+  get document() { return this.frame.contentDocument; }
+
+  show(html, notes) {
+    this.html = html;
+    const made = new DOMParser().parseFromString(html, "text/html");
+    const style = [...made.querySelectorAll("style")].map((one) => one.textContent).join("");
+    const ready = this.document?.querySelector("main");
+    if (style !== this.style || !ready) {
+      this.style = style;
+      return new Promise((done) => {
+        this.frame.onload = () => { this.settle(notes); done(); };
+        this.frame.srcdoc = html;
+      });
+    }
+    const open = [...this.document.querySelectorAll("details")].map((one) => one.open);
+    const focused = this.document.activeElement?.dataset?.note;
+    this.document.title = made.title;
+    this.document.body.replaceChildren(...made.body.childNodes);
+    this.document.querySelectorAll("details").forEach((one, index) => { one.open = open[index] ?? false; });
+    this.settle(notes);
+    if (focused) this.document.querySelector(`[data-note="${CSS.escape(focused)}"]`)?.focus();
+    return Promise.resolve();
+  }
+
+  settle(notes) {
+    if (!this.document.body.dataset.settled) {
+      this.document.body.dataset.settled = "yes";
+      this.document.addEventListener("click", (event) => this.follow(event));
+      this.document.addEventListener("toggle", () => this.fit(), true);
+      this.document.addEventListener("input", (event) => this.note(event.target));
+    }
+    if (notes) this.open_for_writing(notes);
+    this.fit();
+  }
+
+  fit() {
+    const root = this.document?.documentElement;
+    if (!root?.querySelector("main")) return;
+    this.frame.style.height = "0";
+    this.frame.style.height = `${root.scrollHeight + 2}px`;
+  }
+
+  // A link of the headline leads to its check, unfolded.
+  follow(event) {
+    const link = event.target.closest("a[href^='#']");
+    if (!link) return;
+    event.preventDefault();
+    this.go_to(link.getAttribute("href").slice(1));
+  }
+
+  go_to(id) {
+    const target = this.document.getElementById(id);
+    const fold = target?.closest(".folded")?.previousElementSibling;
+    if (fold) { fold.open = true; this.fit(); }
+    target?.scrollIntoView({ block: "center" });
+    if (target) { target.tabIndex = -1; target.focus({ preventScroll: true }); }
+  }
+
+  // The boxes and blanks of a ticket take ticks and figures. Each is known by its table, its row and
+  // how many of its kind stand before it there.
+  open_for_writing(notes) {
+    const seen = new Map();
+    for (const cell of this.document.querySelectorAll("td.box, td.blank")) {
+      const row = cell.closest("tr");
+      const before = [...row.children].slice(0, [...row.children].indexOf(cell)).reverse();
+      const name = (before.find((one) => one.textContent)?.textContent ??
+                    row.previousElementSibling?.firstElementChild?.textContent ?? "").trim();
+      const of_row = row.querySelector("th")?.textContent || name;
+      const what = cell.className === "box" ? "weighed in" : cell.dataset.label || row.lastElementChild.textContent;
+      const key = [cell.closest("table").getAttribute("aria-label"), of_row, name === of_row ? "" : name, what].join(" | ");
+      const count = seen.get(key) ?? 0;
+      seen.set(key, count + 1);
+      const id = count ? `${key} | ${count + 1}` : key;
+      const input = this.document.createElement("input");
+      input.dataset.note = id;
+      input.dataset.row = of_row;
+      input.setAttribute("aria-label", [...new Set([of_row, name, what])].filter(Boolean).join(", "));
+      if (cell.className === "box") {
+        input.type = "checkbox";
+        input.checked = notes[id] === "yes";
+        input.style.cssText = "width:1.6rem;height:1.6rem;margin:0.5rem";
+      } else {
+        input.value = notes[id] ?? "";
+        input.autocomplete = "off";
+        input.style.cssText = "font:inherit;color:inherit;background:transparent;border:0;" +
+          "border-bottom:1px solid;width:100%;min-width:6rem;min-height:2.75rem";
+      }
+      cell.classList.remove("box", "blank");
+      cell.replaceChildren(input);
+    }
+  }
+
+  note(input) {
+    if (input.dataset.note) {
+      this.written(input.dataset.note, input.type === "checkbox" ? (input.checked ? "yes" : "") : input.value.trim());
+    }
+  }
+
+  // What was written beside each name of a table: {cement: "26.7 lb"}.
+  noted(label) {
+    const found = {};
+    for (const input of this.document.querySelectorAll(`[aria-label="${label}"] input:not([type=checkbox])`)) {
+      if (input.value.trim()) found[input.dataset.row] = input.value.trim();
+    }
+    return found;
+  }
+
+  // The headline of the page, for the strip that stays in view.
+  headline() {
+    const said = this.document.querySelector(".verdict");
+    return said ? { words: said.firstChild.textContent.trim(), state: said.classList[1] } : null;
+  }
+
+  print() { this.frame.contentWindow.print(); }
+}
