@@ -2,7 +2,8 @@
 
 #ifdef BOARDMARK_PAGE
 
-// A megabyte goes into the program as it lies on disk; as an array it would take a compiler minutes.
+// A megabyte goes into the program as it lies on disk; as an array it would take a compiler
+// minutes.
 asm(".section .rodata\n"
     "boardmark_page_begin: .incbin \"" BOARDMARK_PAGE "\"\n"
     "boardmark_page_end: .byte 0\n"

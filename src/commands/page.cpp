@@ -3,6 +3,7 @@
 #include "delivery.hpp"
 
 namespace boardmark::commands {
+namespace of_page {
 namespace {
 
 constexpr std::string_view examples[] = {
@@ -13,8 +14,8 @@ constexpr std::string_view examples[] = {
 Failure carries_none() {
     return {ExitCode::output_failed,
             "boardmark: error: the page was not written: this program was built without it\n"
-            "           'bash examples/page' in the folder of the sources makes the page and a "
-            "program that carries it\n"};
+            "           'bash examples/page', in the folder of the sources, makes the page and a\n"
+            "           program that carries it\n"};
 }
 
 ExitCode run(const Arguments& arguments) {
@@ -27,16 +28,18 @@ ExitCode run(const Arguments& arguments) {
 }
 
 } // namespace
+} // namespace of_page
 
 const Command page_command = without_file(
     {.name = "page",
      .summary = "the engine as one HTML file for phone or desk, which needs no network",
      .usage = "boardmark page [OPTIONS]",
      .options = {},
-     .examples = examples,
-     .run = run,
-     .notes = "The page has a form for mix, batch, trial and wall, opens and saves their files, and\n"
-              "gives the figures of this program. It is carried where 'bash examples/page' built\n"
-              "the program; browsers from 2023 on open it."});
+     .examples = of_page::examples,
+     .run = of_page::run,
+     .notes =
+         "The page has a form for mix, batch, trial and wall, opens and saves their files, and\n"
+         "gives the figures of this program. It is carried where 'bash examples/page' built\n"
+         "the program; browsers from 2022 on open it."});
 
 } // namespace boardmark::commands

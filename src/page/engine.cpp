@@ -67,9 +67,8 @@ private:
 };
 
 Json fault_json(const Fault& fault) {
-    return {{"file", fault.file},       {"line", fault.line},
-            {"column", fault.column},   {"message", fault.message},
-            {"advice", fault.advice},   {"warning", fault.is_warning}};
+    return {{"file", fault.file},       {"line", fault.line},     {"column", fault.column},
+            {"message", fault.message}, {"advice", fault.advice}, {"warning", fault.is_warning}};
 }
 
 template <class Result>
@@ -126,9 +125,8 @@ const char* boardmark_run(const char* words) {
     } catch (const std::exception& fault) {
         code = commands::end_with(commands::fault_of_the_program(fault));
     }
-    return page::answer(page::Json{{"code", static_cast<int>(code)},
-                                   {"result", page::take_result()},
-                                   {"told", told.text()}}
+    return page::answer(page::Json{
+        {"code", static_cast<int>(code)}, {"result", page::take_result()}, {"told", told.text()}}
                             .dump(-1, ' ', false, page::Json::error_handler_t::replace));
 }
 

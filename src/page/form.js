@@ -24,15 +24,26 @@ function keys_under(keys, parent) {
                                    !path.slice(head.length).includes("."));
 }
 
-const example_value = (key) => {
-  const at = key.example.indexOf(": ");
-  return at < 0 ? "" : key.example.slice(at + 2).replace(/^"(.*)"$/, "$1");
-};
+function example_value(key, si) {
+  const example = (si && key.example_si) || key.example;
+  const at = example.indexOf(": ");
+  return at < 0 ? "" : example.slice(at + 2).replace(/^"(.*)"$/, "$1");
+}
+
+// Those of a key's words that a code has, each with its meaning there.
+function words_of_code(key, code) {
+  return key.words.flatMap(([word, meaning]) => {
+    const here = meaning?.split("; ").find((one) => one.startsWith(`${code}: `));
+    return here ? [[word, here.slice(code.length + 2)]] : [];
+  });
+}
 
 // What the form shows of a file: a tree of items, each with its path of names.
 class Outline {
   constructor(keys, tree, pending) {
     this.keys = keys;
+    const below = (node, name) => node?.entries?.find(([key]) => key.text === name)?.[1];
+    this.code = below(below(tree, "requirements"), "code")?.text;
     this.pending = pending;
     this.top = this.section({ path: "", shape: "section" }, tree, []);
   }
@@ -48,6 +59,7 @@ class Outline {
       if (name === "*") continue;
       const below = [...path, name];
       const entry = entries.find(([one]) => one.text === name);
+      if (path.length === 0 && name === "boardmark" && entry?.[1].text === "1") continue; // the version
       const fits = !child.kinds.length || !kind || child.kinds.includes(kind);
       if (entry || (child.required && fits) || this.pending.has(JSON.stringify(below))) {
         item.items.push(this.child(child, entry?.[1], below));
@@ -61,6 +73,12 @@ class Outline {
                                example: "", required: false, words: [], kinds: [], unknown: true };
       item.items.push({ ...this.child(child, value, [...path, name.text]), own_name: named !== undefined });
     }
+    // In the order of the file; what it lacks stands behind.
+    const place = ({ path: [...names] }) => {
+      const index = entries.findIndex(([name]) => name.text === names.at(-1));
+      return index < 0 ? entries.length : index;
+    };
+    item.items.sort((one, other) => place(one) - place(other));
     return item;
   }
 
@@ -73,7 +91,9 @@ class Outline {
     }
     const text = !filled ? "" : node.kind === "list" ? (node.items ?? []).map((one) => one.text ?? "").join(", ")
                : node.kind === "mapping" ? null : node.text;
-    return { type: text === null ? "text_only" : "field", key, path, text, list: key.shape === "list" };
+    const code = key.path.includes("exposure_by_code") ? path.at(-1) : this.code;
+    return { type: text === null ? "text_only" : "field", key, path, text, list: key.shape === "list",
+             words: key.shape === "list" && key.words.length ? words_of_code(key, code) : [] };
   }
 }
 
@@ -89,10 +109,11 @@ export class Form {
     this.change = change;
     this.pending = new Set();
     this.shape = "";
-    this.count = 0;
+    this.open = new Map(); // whether a section is unfolded, by its place
     root.addEventListener("input", (event) => this.typed(event.target));
     root.addEventListener("change", (event) => this.left(event.target));
     root.addEventListener("click", (event) => this.clicked(event.target));
+    root.addEventListener("toggle", ({ target }) => this.open.set(target.dataset.section, target.open), true);
     root.addEventListener("keydown", (event) => {
       const adds = event.key === "Enter" && event.target.matches(".more input, .more select");
       if (adds) { event.preventDefault(); event.target.closest(".more").querySelector("button").click(); }
@@ -100,7 +121,7 @@ export class Form {
   }
 
   // Another file: nothing of the one before stays.
-  forget() { this.pending.clear(); this.shape = ""; }
+  forget() { this.pending.clear(); this.shape = ""; this.open.clear(); }
 
   show({ keys, text, tree, faults, file }) {
     Object.assign(this, { keys, text, tree });
@@ -110,7 +131,8 @@ export class Form {
       if (find(text, tree, JSON.parse(path))) this.pending.delete(path);
     }
     const outline = new Outline(keys, tree, this.pending).top;
-    const shape = form_of(outline);
+    this.si = /^reporting:\s*si\b/m.test(text);
+    const shape = `${this.si} ${form_of(outline)}`;
     if (shape !== this.shape) this.build(outline, shape);
     this.fill(outline);
     this.mark(faults, file);
@@ -163,12 +185,20 @@ export class Form {
       item.own_name ? element("label", { className: "name" }, element("span", { className: "quiet" }, "name"),
         element("input", { id: `${id}-name`, value: item.path.at(-1), "data-name": "" })) : null,
       removable ? this.button(`Leave out ${this.label_of(item)}`, "without", "quiet") : null);
+    const folds = item.path.length === 1 || item.own_name;
     const box = element("fieldset", { id, "data-path": JSON.stringify(item.path) },
-      element("legend", {}, this.label_of(item)), head,
+      element("legend", { className: folds ? "unseen" : "" }, this.label_of(item)), head,
       ...(item.own_name ? [element("p", { className: "fault", id: `${id}-fault` })] : this.hints(item, id)),
       ...item.items.map((one) => this.made(one)), this.more(item));
-    return box;
+    if (!folds) return box;
+    const place = JSON.stringify(item.path);
+    const fold = element("details", { open: this.open.get(place) ?? this.wide(), "data-section": place },
+      element("summary", {}, this.label_of(item), element("span", { className: "count fault" })), box);
+    return fold;
   }
+
+  // Where there is room all sections stand open; on a phone they are a list to choose from.
+  wide() { return matchMedia("(min-width: 64rem)").matches; }
 
   button(words, action, className = "") {
     return element("button", { type: "button", className, "data-do": action }, words);
@@ -213,13 +243,23 @@ export class Form {
       return this.framed(item, choice);
     }
     const input = element("input", { id: `${id}-in`, "aria-describedby": said, "data-value": "", autocomplete: "off",
-      autocapitalize: "off", spellcheck: false, placeholder: key.unknown ? "" : `as ${example_value(key)}` });
+      autocapitalize: "off", spellcheck: false, placeholder: key.unknown ? "" : `as ${example_value(key, this.si)}` });
     if (item.list) input.dataset.list = "";
+    if (item.words.length) return this.with_words(item, this.framed(item, input));
     if (!key.words.length || item.list) return this.framed(item, input);
     input.setAttribute("list", `${id}-words`);
     const frame = this.framed(item, input);
     frame.append(element("datalist", { id: `${id}-words` },
       ...key.words.map(([word, meaning]) => element("option", { value: word }, meaning ?? ""))));
+    return frame;
+  }
+
+  // The words of a list, each with its meaning, to tick.
+  with_words(item, frame) {
+    const ticks = item.words.map(([word, meaning]) => element("label", { className: "word" },
+      element("input", { type: "checkbox", value: word, "data-word": "" }), element("strong", {}, word), ` ${meaning}`));
+    frame.append(element("details", { "data-section": `words of ${item.path}` },
+      element("summary", {}, `What the ${words_of(item.path.at(-1))} may be`), ...ticks));
     return frame;
   }
 
@@ -255,6 +295,12 @@ export class Form {
     };
     const id = this.id_of(item.path);
     if (item.type === "field") set(document.getElementById(`${id}-in`), item.text);
+    if (item.words?.length) {
+      const said = item.text.split(",").map((word) => word.trim());
+      for (const tick of document.getElementById(`${id}-in`).closest(".field").querySelectorAll("[data-word]")) {
+        tick.checked = said.includes(tick.value);
+      }
+    }
     for (const { index, name, value } of item.rows ?? []) {
       set(document.getElementById(`${id}-k${index}`), name);
       set(document.getElementById(`${id}-v${index}`), value.text ?? "");
@@ -275,7 +321,7 @@ export class Form {
       told.set(id, [...(told.get(id) ?? []), fault]);
       fault.at = document.getElementById(`${id}-in`) ? `${id}-in` : id;
     }
-    for (const place of this.root.querySelectorAll(".fault")) {
+    for (const place of this.root.querySelectorAll("p.fault")) {
       const found = told.get(place.id.replace(/-fault$/, "")) ?? [];
       const words = found.map(({ message, advice }) => advice ? `${message}: ${advice}` : message).join("\n");
       if (place.textContent !== words) place.textContent = words;
@@ -283,6 +329,10 @@ export class Form {
       place.classList.toggle("warns", found.length > 0 && !wrong);
       const input = document.getElementById(place.id.replace(/-fault$/, "-in"));
       if (input) input.setAttribute("aria-invalid", String(wrong));
+    }
+    for (const count of this.root.querySelectorAll(".count")) {
+      const wrong = [...count.closest("details").querySelectorAll("p.fault:not(:empty):not(.warns)")].length;
+      count.textContent = wrong ? ` ${wrong} to mend` : "";
     }
   }
 
@@ -295,6 +345,13 @@ export class Form {
   }
 
   typed(target) {
+    if (target.dataset.word !== undefined) {
+      const input = target.closest(".field").querySelector("[data-value]");
+      const said = input.value.split(",").map((word) => word.trim()).filter(Boolean);
+      const rest = said.filter((word) => word !== target.value);
+      input.value = (target.checked ? [...rest, target.value] : rest).join(", ");
+      return this.typed(input);
+    }
     if (target.dataset.value !== undefined) {
       const path = this.path_of(target);
       const words = target.value.split(",").map((word) => word.trim()).filter(Boolean);
@@ -352,6 +409,8 @@ export class Form {
       this.change(this.text);
     }
     const id = this.id_of(path);
+    for (let fold = document.getElementById(id)?.closest("details"); fold && this.root.contains(fold);
+         fold = fold.parentElement.closest("details")) fold.open = true;
     const first = document.getElementById(`${id}-in`) ??
       document.getElementById(id)?.querySelector("select, input:not([data-name])");
     first?.focus();

@@ -5,6 +5,7 @@
 #include "../commands/command.hpp"
 #include "../commands/file_kind_argument.hpp"
 #include "../commands/listed_words.hpp"
+#include "../input/starter/in_si.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -24,11 +25,17 @@ Json key_json(const input::DescribedKey& key, const input::ListedWords& listed) 
             words.push_back({word.word, word.meaning});
         }
     }
-    return {{"path", key.path},         {"shape", key.shape},
-            {"meaning", key.meaning},   {"default", key.default_text},
-            {"example", key.example},   {"holds", key.holds},
-            {"required", key.required}, {"only_words", key.only_words},
-            {"words", words},           {"kinds", key.kinds}};
+    return {{"path", key.path},
+            {"shape", key.shape},
+            {"meaning", key.meaning},
+            {"default", key.default_text},
+            {"example", key.example},
+            {"example_si", input::in_si(key.example)},
+            {"holds", key.holds},
+            {"required", key.required},
+            {"only_words", key.only_words},
+            {"words", words},
+            {"kinds", key.kinds}};
 }
 
 } // namespace

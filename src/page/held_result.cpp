@@ -44,10 +44,8 @@ std::string for_standard_error(const std::string& text) {
     return text;
 }
 
-void start_log() {
-}
+void start_log() {}
 
-void log(const std::string&) {
-}
+void log(const std::string&) {}
 
 } // namespace boardmark::commands

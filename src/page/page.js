@@ -120,6 +120,7 @@ function show_faults(unplaced, faults, told) {
 function go_to_field(id) {
   by_id("form-part").open = true;
   const field = by_id(id);
+  for (let fold = field.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
   field.scrollIntoView({ block: "center" });
   (field.matches("fieldset") ? field.querySelector("input, select, button") : field)?.focus();
 }
@@ -197,6 +198,7 @@ function keys_of(kind) {
 // --- choices --------------------------------------------------------------------------------------
 
 function show_ways() {
+  by_id("form-part").open = state.way !== "batch"; // what a batch is about stands above it
   by_id("ways").replaceChildren(...Object.entries(ways).map(([name, one]) => {
     const link = document.createElement("a");
     link.href = `#${name}`;
@@ -229,7 +231,7 @@ function show_views(command) {
   }));
 }
 
-function option_field(command, option, tree) {
+function option_field(command, option) {
   const id = `o-${option.name.replaceAll(" ", "_")}`;
   const field = document.createElement("div");
   field.className = "field";
@@ -281,14 +283,21 @@ function show_options(command, tree) {
     .flatMap((option) => option.name === "moisture" && aggregates.length
       ? aggregates.map((name) => ({ name: `moisture of ${name}`, value: "P", words: [],
           meaning: `today's, in the file's basis: 5.2 %; left out: the file's` })) : [option]);
+  const common = ({ name }) => command !== "batch" || ["all", "reporting", "explain"].includes(name);
+  by_id("options").replaceChildren(
+    ...(command === "batch" ? [option_group("Today", true, options.filter((one) => !common(one)), command)] : []),
+    option_group("How it is shown", false, options.filter(common), command));
+}
+
+function option_group(words, open, options, command) {
   const box = document.createElement("details");
-  box.open = command === "batch";
+  box.open = open;
   const summary = document.createElement("summary");
   const title = document.createElement("h3");
-  title.textContent = command === "batch" ? "Today" : "How it is shown";
+  title.textContent = words;
   summary.append(title);
-  box.append(summary, ...options.map((option) => option_field(command, option, tree)));
-  by_id("options").replaceChildren(box);
+  box.append(summary, ...options.map((option) => option_field(command, option)));
+  return box;
 }
 
 // --- files ----------------------------------------------------------------------------------------

@@ -40,10 +40,9 @@ constexpr Command page_check{.name = "check",
 } // namespace
 
 std::span<const Command> all_commands() {
-    static const std::array commands{page_proportion, page_check,   compare_command,
-                                     dose_command,    batch_command, yield_command,
-                                     wall_command,    brief_command, draw_command,
-                                     pour_command,    starter_command};
+    static const std::array commands{page_proportion, page_check,    compare_command, dose_command,
+                                     batch_command,   yield_command, wall_command,    brief_command,
+                                     draw_command,    pour_command,  starter_command};
     return commands;
 }
 

@@ -90,12 +90,13 @@ export class Result {
       if (cell.className === "box") {
         input.type = "checkbox";
         input.checked = notes[id] === "yes";
-        input.style.cssText = "width:1.6rem;height:1.6rem;margin:0.5rem";
+        input.style.cssText = "width:1.8rem;height:1.8rem;margin:.475rem";
+        cell.dataset.label = what; // beside it on a narrow screen
       } else {
         input.value = notes[id] ?? "";
         input.autocomplete = "off";
         input.style.cssText = "font:inherit;color:inherit;background:transparent;border:0;" +
-          "border-bottom:1px solid;width:100%;min-width:6rem;min-height:2.75rem";
+          "border-bottom:1px solid;flex:1 1 6rem;width:100%;min-width:0;max-width:14rem;min-height:2.75rem";
       }
       cell.classList.remove("box", "blank");
       cell.replaceChildren(input);

@@ -34,7 +34,9 @@ public:
     std::size_t byte_of(input::Spot spot) const {
         return line_begins_.at(std::min(spot.line, line_begins_.size() - 1)) + spot.byte;
     }
-    std::size_t at(std::size_t byte) const { return before_.at(std::min(byte, before_.size() - 1)); }
+    std::size_t at(std::size_t byte) const {
+        return before_.at(std::min(byte, before_.size() - 1));
+    }
 
 private:
     std::vector<std::size_t> before_;

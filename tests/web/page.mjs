@@ -301,6 +301,7 @@ async function technician() {
   const [download] = await Promise.all([page.waitForEvent("download"), page.click("#save-json")]);
   demand(readFileSync(await download.path(), "utf8") === next.stdout, "the next trial has other figures");
   demand((await frame_text(page)).includes("NEXT TRIAL"), "no next trial");
+  await page.click("#form summary");
   await page.fill("#f-trial\\.slump-in", "4 in");
   demand(/^ {2}slump: 4 in$/m.test(await text_of(page)), "a reading typed in the form does not stand in the file");
   await page.context().close();
