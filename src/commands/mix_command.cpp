@@ -40,6 +40,9 @@ ExitCode run_mix_command(const std::string& name, input::Purpose purpose,
                              .proportions = worked.proportions,
                              .checks = worked.checks,
                              .grading = &worked.tables.grading,
+                             .aggregate =
+                                 core::aggregate_together(worked.proportions, worked.tables.grading,
+                                                          worked.tables.method.fineness_sieves_mm),
                              .inputs = worked.origin.files_read.inputs,
                              .codes = asked_codes(worked, arguments)};
     if (arguments.format() == Format::html) { // only a page draws it

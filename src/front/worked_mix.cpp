@@ -71,6 +71,8 @@ report::MixResult WorkedMix::result() const {
             .proportions = proportions_,
             .checks = checks_,
             .grading = &tables_.grading,
+            .aggregate = core::aggregate_together(proportions_, tables_.grading,
+                                                  tables_.method.fineness_sieves_mm),
             .inputs = inputs_};
 }
 

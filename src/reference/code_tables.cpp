@@ -336,7 +336,30 @@ std::optional<core::SeawaterCement> seawater_cement(const CodeData& data) {
                                 .source = source_of(c3a.source)};
 }
 
-core::AverageStrengthRules average_strength_rules(UnitSystem system) {
+/// The code's own rule by deviations. Nothing where the code has none here.
+std::optional<core::DeviationRules> deviation_rules(const CodeData& data) {
+    const EmbeddedTable* printed = data.find("average-strength");
+    if (!printed) {
+        return std::nullopt;
+    }
+    const auto value = [&](std::string_view name) {
+        return cell(*printed, row(*printed, name), "value");
+    };
+    core::DeviationRules rules{.deviations = value("deviations"),
+                               .least_tests = value("least_tests"),
+                               .floor_mpa = value("floor"),
+                               .source = source_of(row(*printed, "deviations").source),
+                               .assumed = {}};
+    for (const EmbeddedRow& line : printed->rows) {
+        if (line.name == "assumed") {
+            rules.assumed.push_back({cell(*printed, line, "up_to"), cell(*printed, line, "value"),
+                                     source_of(line.source)});
+        }
+    }
+    return rules;
+}
+
+core::AverageStrengthRules average_strength_rules(const CodeData& data, UnitSystem system) {
     const EmbeddedTable& factors = table("average-strength-factor");
     const EmbeddedTable& rules = table("average-strength");
     const auto value = [&](std::string_view name) { return constant(rules, name, system); };
@@ -361,6 +384,8 @@ core::AverageStrengthRules average_strength_rules(UnitSystem system) {
     for (const EmbeddedRow& factor : factors.rows) {
         result.factors.push_back({factor.from_us, cell(factors, factor, "factor")});
     }
+    result.by_deviations = deviation_rules(data);
+    result.borrowed = !result.by_deviations && code_note(data, "average_strength").empty();
     return result;
 }
 
@@ -396,7 +421,7 @@ core::CodeTables code_tables(const CodeData& data, UnitSystem system) {
                           .binder = {},
                           .chloride = chloride_rules(data),
                           .seawater = seawater_cement(data),
-                          .average_strength = average_strength_rules(system),
+                          .average_strength = average_strength_rules(data, system),
                           .size = size_rules(data)};
     code.binder = binder_rules(data, code, system);
     return code;

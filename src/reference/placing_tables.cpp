@@ -107,6 +107,8 @@ core::CuringRules curing(UnitSystem system) {
         .strip_strength_in_frost_mpa = figure(printed, "strip_strength_in_frost", system),
         .strength_before_freezing_mpa = figure(printed, "strength_before_freezing", system),
         .strength_before_freezing_en_mpa = figure(printed, "strength_before_freezing_en", system),
+        .en_codes_begin =
+            std::string{note(row(printed, "strength_before_freezing_en"), "codes_begin")},
         .soffits = soffits(system),
         .protection = protection(),
         .maturity = maturity(system),

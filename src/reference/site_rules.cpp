@@ -22,7 +22,8 @@ constexpr std::pair<std::string_view, SiteFact> fact_names[] = {
     {"reinforced", SiteFact::reinforced},
     {"salty_air", SiteFact::salty_air},
     {"wetting", SiteFact::wetting},
-    {"facing", SiteFact::facing}};
+    {"facing", SiteFact::facing},
+    {"aggressive_ground", SiteFact::aggressive_ground}};
 
 FactValue value_named(std::string_view word) {
     static constexpr std::pair<std::string_view, FactValue> values[] = {

@@ -59,6 +59,11 @@ core::PracticeTables practice_tables(UnitSystem system) {
         .heat_watch_kg_m3 = figure(practice, "heat_watch", system),
         .strength_governs_margin = figure(practice, "strength_governs_margin", system),
         .lowest_w_cm = figure(practice, "lowest_w_cm", system),
+        .lightweight_relative_density = figure(practice, "lightweight_relative_density", system),
+        .pigment_watch_percent = figure(practice, "pigment_watch", system),
+        .pigment_most_percent = figure(practice, "pigment_most", system),
+        .pigment_air = figure(practice, "pigment_air", system).source,
+        .coloured_face = figure(practice, "coloured_face", system).source,
         .lowest_sand_share_percent = figure(practice, "lowest_sand_share", system),
         .highest_sand_share_percent = figure(practice, "highest_sand_share", system),
         .drinking_water_chloride_percent = figure(practice, "drinking_water_chloride", system),
@@ -88,13 +93,72 @@ core::HeatTables heat_tables(UnitSystem system) {
     return heat;
 }
 
+/// How sure the least sure row is.
+void take_less_sure(core::Source& whole, const core::Source& of_row) {
+    if (of_row.confidence != core::Confidence::read) {
+        whole = of_row;
+    }
+}
+
+std::vector<core::SizeNumber> size_numbers() {
+    const EmbeddedTable& printed = table("astm-c33-coarse");
+    std::vector<core::SizeNumber> numbers;
+    for (const EmbeddedRow& sieve : printed.rows) {
+        if (numbers.empty() || numbers.back().number != sieve.group) {
+            numbers.push_back({std::string{sieve.group}, {}, source_of(printed.source)});
+        }
+        numbers.back().sieves.push_back({std::string{sieve.name}, cell(printed, sieve, "opening"),
+                                         cell(printed, sieve, "low"),
+                                         cell(printed, sieve, "high")});
+        take_less_sure(numbers.back().source, source_of(sieve.source));
+    }
+    return numbers;
+}
+
+core::RetainedRules retained_rules(UnitSystem system) {
+    const EmbeddedTable& sieves = table("combined-sieves");
+    const EmbeddedTable& rules = table("grading");
+    core::RetainedRules retained{
+        .sieves = {},
+        .source = source_of(sieves.source),
+        .least_coarse_sand_percent = figure(rules, "least_coarse_sand", system),
+        .least_fine_sand_percent = figure(rules, "least_fine_sand", system),
+        .most_fine_sand_percent = figure(rules, "most_fine_sand", system),
+        .usual_low_percent = figure(rules, "retained_low", system),
+        .usual_high_percent = figure(rules, "retained_high", system)};
+    for (const EmbeddedRow& sieve : sieves.rows) {
+        retained.sieves.push_back({std::string{sieve.name}, cell(sieves, sieve, "opening"),
+                                   present(cell(sieves, sieve, "low")),
+                                   present(cell(sieves, sieve, "high"))});
+    }
+    return retained;
+}
+
+core::WorkabilityRules workability_rules(UnitSystem system) {
+    const EmbeddedTable& rules = table("grading");
+    return {.binder_kg_m3 = figure(rules, "workability_cement", system),
+            .binder_step_kg_m3 = figure(rules, "workability_cement_step", system),
+            .step_points = figure(rules, "workability_points", system),
+            .coarse_sieve_mm = figure(rules, "coarseness_coarse_sieve", system),
+            .fine_sieve_mm = figure(rules, "coarseness_fine_sieve", system),
+            .low = figure(rules, "workability_low", system),
+            .high = figure(rules, "workability_high", system),
+            .coarseness_low = figure(rules, "coarseness_low", system),
+            .coarseness_high = figure(rules, "coarseness_high", system),
+            .line_start = figure(rules, "control_line_start", system),
+            .line_slope = figure(rules, "control_line_slope", system)};
+}
+
 core::GradingRules grading_rules(UnitSystem system) {
     const EmbeddedTable& fine = table("astm-c33-fine");
     const EmbeddedTable& rules = table("grading");
     core::GradingRules grading{.fine = {},
                                .fine_source = source_of(fine.source),
                                .most_between_percent = figure(rules, "most_between_sieves", system),
-                               .density_exponent = figure(rules, "density_line_exponent", system)};
+                               .density_exponent = figure(rules, "density_line_exponent", system),
+                               .coarse = size_numbers(),
+                               .retained = retained_rules(system),
+                               .workability = workability_rules(system)};
     for (const EmbeddedRow& sieve : fine.rows) {
         grading.fine.push_back({std::string{sieve.name}, cell(fine, sieve, "opening"),
                                 cell(fine, sieve, "low"), cell(fine, sieve, "high")});

@@ -196,6 +196,9 @@ void add_single_figures(std::vector<NumberField>& fields) {
         Field::solids, "solids",
         [](Mix & mix) -> auto& { return reducer_of(mix).admixture.solids_percent; }));
     fields.push_back(optional(
+        Field::added_water, "added water",
+        [](Mix & mix) -> auto& { return reducer_of(mix).admixture.added_water_percent; }));
+    fields.push_back(optional(
         Field::blend_dry_rodded_density, "blend",
         [](Mix & mix) -> auto& { return mix.blend_dry_rodded_density_kg_m3; }));
     fields.push_back(optional(

@@ -321,3 +321,28 @@ mixture: {binder: {cement: 75 %, slag: 25 %}, coarse: {stone: 100 %}, fine: {san
     CHECK_THAT(mix.check("w_cm.exposure")->value.value(), WithinAbs(0.45, 1e-9));
     CHECK(mix.proportions.selection.air_percent == 4.0);
 }
+
+TEST_CASE("the least cement of a class raises the binder where the ratio is not given") {
+    // EN 206 Table F.1: XC4 at least 300 kg and at most 0.50, XS1 300 and 0.50. 130 kg of water
+    // over 0.50 are 260 kg.
+    const auto [ratio, binder_kg, verdict] = GENERATE(table<std::string, double, Verdict>({
+        {"by exposure", 300, Verdict::holds},
+        {"0.50", 260, Verdict::fails}, // given: it stays, and the check tells what is missing
+    }));
+    const Solved mix = solve(fmt::format(R"(boardmark: 1
+title: least cement
+reporting: si
+requirements: {{code: EN 206, exposure: [XC4], strength: C30/37, slump: 100 mm}}
+selections: {{w_cm: {}, water: 130 kg/m3}}
+materials:
+  cement: {{kind: portland cement, standard: EN 197-1 CEM I 42.5 N}}
+  stone: {{kind: coarse aggregate, nominal_max_size: 20 mm, relative_density: 2.65, absorption: 0.5 %, dry_rodded_density: 1600 kg/m3}}
+  sand: {{kind: fine aggregate, relative_density: 2.62, absorption: 1 %, fineness_modulus: 2.8}}
+mixture: {{binder: {{cement: 100 %}}, coarse: {{stone: 100 %}}, fine: {{sand: 100 %}}}}
+)",
+                                         ratio));
+    INFO(ratio);
+    CHECK_THAT(mix.proportions.selection.binder_kg_m3, WithinAbs(binder_kg, 1e-9));
+    REQUIRE(mix.check("binder.exposure"));
+    CHECK(mix.check("binder.exposure")->verdict == verdict);
+}

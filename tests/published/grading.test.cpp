@@ -90,6 +90,20 @@ TEST_CASE("line of maximum density") {
     CHECK_THAT(core::density_line_percent(opening_mm, 19, rules), WithinAbs(percent, 0.005));
 }
 
+TEST_CASE("line of maximum density up to 19 mm at the usual sieves") {
+    // The same formula, worked to 0.1 for D = 19 mm.
+    const core::GradingRules& rules = tables_in(UnitSystem::si).grading;
+    const auto [opening_mm, percent] = GENERATE(table<double, double>({{12.5, 82.8},
+                                                                       {9.5, 73.2},
+                                                                       {4.75, 53.6},
+                                                                       {2.36, 39.1},
+                                                                       {1.18, 28.6},
+                                                                       {0.6, 21.1},
+                                                                       {0.3, 15.5},
+                                                                       {0.15, 11.3}}));
+    CHECK_THAT(core::density_line_percent(opening_mm, 19, rules), WithinAbs(percent, 0.05));
+}
+
 TEST_CASE("the combined grading is the shares' sum by volume") {
     // Equal volumes (945 / 2.70 = 910 / 2.60): the mean of the two curves at each sieve.
     const Solved mix =

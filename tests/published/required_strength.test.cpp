@@ -304,3 +304,48 @@ proportions: {volume: 1 yd3, water: 240 lb, cement: 600 lb, air: 2 %}
     CHECK(check->verdict == verdict);
     CHECK_THAT(in_unit(check->limit.value().low.value(), "psi"), WithinAbs(5700, exact));
 }
+
+TEST_CASE("required average by the deviations of the code's own rule") {
+    // IS 456 9.2.4 with the deviations that IS 10262:2009 prints: M25 25 + 1.65 * 4, M40 40 + 1.65
+    // * 5 (printed 48.25), M15 15 + 1.65 * 3.5; a record of 30 tests counts, one of 29 does not. EN
+    // 206 by the British normal-mix method, from memory: 1.64 times 8 without 20 results, at least
+    // 1.64 times 4 with them.
+    const auto [code, specified, tests, deviation, expected] =
+        GENERATE(table<std::string, double, int, double, double>({
+            {"IS 456", 25, 0, 0, 31.6},
+            {"IS 456", 40, 0, 0, 48.25},
+            {"IS 456", 15, 0, 0, 20.775},
+            {"IS 456", 40, 30, 3.2, 45.28},
+            {"IS 456", 40, 29, 3.2, 48.25},
+            {"EN 206", 30, 0, 0, 43.12},
+            {"EN 206", 30, 20, 5, 38.2},
+            {"EN 206", 30, 20, 3, 36.56},
+            {"EN 206", 30, 19, 3, 43.12},
+        }));
+    INFO(code << ", " << specified << " MPa, " << tests << " tests");
+    core::Requirements requirements{.code = code, .strength_mpa = specified, .slump_mm = 75};
+    if (tests > 0) {
+        core::StrengthRecords& records = requirements.records.emplace();
+        records.tests = tests;
+        records.standard_deviation_mpa = deviation;
+    }
+    const core::CodeTables& own = reference::vocabulary().code_named(code);
+    const auto average_of = core::code_average(requirements, own.average_strength);
+    CHECK_THAT(average_of.strength_mpa, WithinAbs(expected, 1e-9));
+    CHECK_FALSE(average_of.borrowed);
+    CHECK(average_of.is_sure() == (code == "IS 456"));
+}
+
+TEST_CASE("a code whose rule for the average is not known borrows that of ACI 301 and says so") {
+    for (const std::string code : {"CSA A23.1", "AS 3600"}) {
+        INFO(code);
+        const core::CodeTables& own = reference::vocabulary().code_named(code);
+        const core::Requirements requirements{.code = code, .strength_mpa = 30, .slump_mm = 75};
+        const auto average_of = core::code_average(requirements, own.average_strength);
+        CHECK(average_of.borrowed);
+        CHECK_THAT(average_of.strength_mpa, WithinAbs(38.3, 1e-9)); // 30 + 8.3
+    }
+    for (const std::string code : {"ACI 318-11", "ACI 318-14", "ACI 318-19", "ACI 318-25"}) {
+        CHECK_FALSE(reference::vocabulary().code_named(code).average_strength.borrowed);
+    }
+}

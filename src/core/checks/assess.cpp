@@ -11,14 +11,8 @@ namespace {
 
 void hold(const Requirements& requirements, const Proportions& proportions, const Tables& tables,
           Findings& findings) {
-    const StatedClasses stated{requirements, binder_holds_pozzolan_or_slag(proportions),
-                               tables.code};
-    const Demands demands{
-        stated,
-        tables.code,
-        {tables.system, proportions.selection.nominal_max_size_mm, requirements}};
-    const CountedBinder binder = count_binder(proportions, tables.code, stated);
-    const CheckContext context{requirements, proportions, tables, stated, demands, binder};
+    const CodeCase code_case{requirements, proportions, tables};
+    const CheckContext& context = code_case.context();
     check_water_cement_ratio(context, findings);
     check_strength(context, findings);
     check_air(context, findings);
@@ -31,6 +25,8 @@ void hold(const Requirements& requirements, const Proportions& proportions, cons
     check_amounts(context, findings);
     check_water_reduction(context, findings);
     check_grading(context, findings);
+    check_aggregate_together(context, findings);
+    check_colour(context, findings);
     check_code_scope(context, findings);
     check_exposure_statement(context, findings);
     check_site(context, findings);

@@ -4,6 +4,7 @@
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../code/required_strength.hpp"
+#include "../method/method_steps.hpp"
 #include "checks.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
@@ -258,9 +259,14 @@ void check_average_strength(const CheckContext& context, Findings& findings) {
                   .measure = Measure::strength};
     const MethodTables& method = context.tables.method;
     const bool margin_of_cubes =
-        !context.proportions.submitted && (method.indian || method.british);
-    const bool by_cubes = context.requirements.specimen == Specimen::cube && !margin_of_cubes;
-    found.verdict = by_cubes ? worse(found.verdict, Verdict::watch) : found.verdict;
+        !context.proportions.submitted && steps_of(method).has_margin_of_cubes;
+    const bool of_another = !margin_of_cubes && !average && by_code.borrowed;
+    const bool remembered = !margin_of_cubes && !average && !by_code.is_sure() && !of_another;
+    const bool by_cubes = context.requirements.specimen == Specimen::cube && !margin_of_cubes &&
+                          !context.tables.code.average_strength.by_deviations;
+    if (by_cubes || of_another || remembered) {
+        found.verdict = worse(found.verdict, Verdict::watch);
+    }
     if (found.verdict != Verdict::not_checked) {
         found.value = outlook.expected_mpa;
         found.limit =
@@ -282,6 +288,13 @@ void check_average_strength(const CheckContext& context, Findings& findings) {
         }
         if (by_cubes) {
             told.message.text += "; the strength is of cubes, the margin one for cylinders";
+        }
+        if (of_another) {
+            told.message.text += "; that average goes by ACI 301, as the rule of {code} is not "
+                                 "known here";
+            told.message.arguments.push_back(word("code", context.tables.code.name));
+        } else if (remembered) {
+            told.message.text += "; that average goes by a rule that is remembered, not read";
         }
     });
 }

@@ -20,6 +20,25 @@ struct CheckContext {
                                               ///< it is not the one that is asked here
 };
 
+/// A mix that is held against one code: what its classes demand, looked up once, with the context
+/// of the checks.
+class CodeCase {
+public:
+    CodeCase(const Requirements& requirements, const Proportions& proportions, const Tables& tables,
+             const CodeTables* specified_by = nullptr);
+    CodeCase(const CodeCase&) = delete; // the context refers to the members
+    CodeCase& operator=(const CodeCase&) = delete;
+    ~CodeCase() = default;
+
+    const CheckContext& context() const { return context_; }
+
+private:
+    StatedClasses stated_;
+    Demands demands_;
+    CountedBinder binder_;
+    CheckContext context_;
+};
+
 // One function for each subject; a check that does not apply is left out.
 
 void check_code_scope(const CheckContext& context, Findings& findings);
@@ -41,6 +60,8 @@ void check_chloride(const CheckContext& context, Findings& findings);
 void check_aggregate_size(const CheckContext& context, Findings& findings);
 void check_amounts(const CheckContext& context, Findings& findings);
 void check_grading(const CheckContext& context, Findings& findings);
+void check_aggregate_together(const CheckContext& context, Findings& findings);
+void check_colour(const CheckContext& context, Findings& findings);
 void check_temperature(const CheckContext& context, Findings& findings);
 void check_finish(const CheckContext& context, Findings& findings);
 void check_alkali(const CheckContext& context, Findings& findings);

@@ -14,15 +14,8 @@ std::vector<Check> asked_by_code(const Requirements& requirements, const Proport
                                  const Tables& tables, const CodeTables* specified_by) {
     std::vector<Check> told;
     Findings findings{told};
-    const StatedClasses stated{requirements, binder_holds_pozzolan_or_slag(proportions),
-                               tables.code};
-    const Demands demands{
-        stated,
-        tables.code,
-        {tables.system, proportions.selection.nominal_max_size_mm, requirements}};
-    const CountedBinder binder = count_binder(proportions, tables.code, stated);
-    const CheckContext context{requirements, proportions, tables,     stated,
-                               demands,      binder,      specified_by};
+    const CodeCase code_case{requirements, proportions, tables, specified_by};
+    const CheckContext& context = code_case.context();
     check_demanded_ratio(context, findings);
     check_demanded_strength(context, findings);
     check_demanded_air(context, findings);

@@ -4,6 +4,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../code/least_cement.hpp"
 #include "checks.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
@@ -12,95 +13,6 @@
 
 namespace boardmark::core {
 namespace {
-
-/// How a least cement is met.
-enum class CementMet {
-    by_cement,         ///< alone
-    by_all,            ///< with the additions, all of which the code counts
-    with_relief,       ///< less cement, as counted additions permit
-    by_lower_figure,   ///< the class's own lower figure for concrete with additions
-    not_met,
-};
-
-struct LeastCement {
-    double value_kg_m3; ///< what is held against the limit: cement, or all that the code counts
-    double limit_kg_m3; ///< after relief
-    Verdict verdict;
-    CementMet met;
-    const Source* relief_source = nullptr;
-};
-
-/// Additions that count by k let the least cement fall, each by its own rule.
-double relief_kg_m3(double least_kg_m3, const CountedBinder& binder, const Source*& source) {
-    double relief_kg_m3 = 0;
-    for (const CountedMass& mass : binder.additions) {
-        if (!mass.by || mass.counted_kg <= 0 || !mass.by->relief_above_kg_m3) {
-            continue;
-        }
-        const double by_rule =
-            mass.k * std::max(least_kg_m3 - *mass.by->relief_above_kg_m3, 0.0);
-        relief_kg_m3 += std::min(by_rule, mass.by->most_relief_kg_m3.value_or(by_rule));
-        source = &mass.by->relief_source;
-    }
-    return relief_kg_m3;
-}
-
-/// Cement and the additions that count at all, before k.
-double with_counted_kg_m3(const CountedBinder& binder) {
-    double kg_m3 = binder.cement_kg;
-    for (const CountedMass& mass : binder.additions) {
-        kg_m3 += mass.by ? mass.counted_kg : 0;
-    }
-    return kg_m3;
-}
-
-LeastCement by_k_value(const Demand& demand, const CountedBinder& binder,
-                       const ClassLimits& limits) {
-    LeastCement found{binder.cement_kg, demand.low, held(demand, binder.cement_kg),
-                      CementMet::by_cement};
-    if (found.verdict != Verdict::fails || with_counted_kg_m3(binder) < demand.low) {
-        found.met = found.verdict == Verdict::fails ? CementMet::not_met : found.met;
-        return found;
-    }
-    if (const auto& lower_kg_m3 = limits.min_cement_with_additions_kg_m3) {
-        found.limit_kg_m3 = *lower_kg_m3;
-        found.met = CementMet::by_lower_figure;
-        found.relief_source = &limits.source;
-    } else {
-        found.limit_kg_m3 -= relief_kg_m3(demand.low, binder, found.relief_source);
-        found.met = CementMet::with_relief;
-    }
-    found.verdict = at_least({binder.cement_kg, found.limit_kg_m3, demand.precision});
-    const bool in_doubt = binder.in_doubt || demand.from_memory() || !found.relief_source ||
-                          found.relief_source->confidence == Confidence::from_memory;
-    if (found.verdict == Verdict::fails) {
-        found.met = CementMet::not_met;
-    } else if (in_doubt) {
-        found.verdict = worse(found.verdict, Verdict::watch);
-    }
-    return found;
-}
-
-LeastCement hold_least(const Demand& demand, const CountedBinder& binder, const BinderRules& rules,
-                       bool reinforced) {
-    if (rules.by_k) {
-        const ExposureClass& by = *demand.by;
-        return by_k_value(demand, binder,
-                          !reinforced && by.plain_limits ? *by.plain_limits : by.limits);
-    }
-    LeastCement found{binder.cement_kg, demand.low, held(demand, binder.cement_kg),
-                      CementMet::by_cement};
-    if (found.verdict != Verdict::fails) {
-        return found;
-    }
-    found.value_kg_m3 = binder.all_kg;
-    found.verdict = held(demand, binder.all_kg);
-    found.met = found.verdict == Verdict::fails ? CementMet::not_met : CementMet::by_all;
-    if (binder.in_doubt) {
-        found.verdict = worse(found.verdict, Verdict::watch);
-    }
-    return found;
-}
 
 void tell_least(const Demand& demand, const LeastCement& found, const CheckContext& context,
                 Check& told) {
@@ -157,8 +69,8 @@ void check_least(const CheckContext& context, Findings& findings) {
                      });
         return;
     }
-    const LeastCement found = hold_least(*demand, context.binder, context.tables.code.binder,
-                                         context.requirements.reinforced);
+    const LeastCement found = hold_least_cement(*demand, context.binder, context.tables.code.binder,
+                                                context.requirements.reinforced);
     findings.add({.id = check_ids::binder_exposure,
                   .verdict = found.verdict,
                   .value = found.value_kg_m3,

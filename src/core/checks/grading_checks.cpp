@@ -1,5 +1,5 @@
-// The grading of fine aggregates whose sieves are stated, against ASTM C33. Never fails: the
-// standard itself lets others be agreed on.
+// The grading of each aggregate whose sieves are stated, against ASTM C33: fine ones, and coarse
+// ones of a stated size number. Never fails: the standard itself lets others be agreed on.
 
 #include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/grading.hpp>
@@ -8,12 +8,14 @@
 #include "../basis/tolerance.hpp"
 #include "checks.hpp"
 
+#include <algorithm>
+
 namespace boardmark::core {
 namespace {
 
-const SieveLimits* first_outside(const Grading& grading, const GradingRules& rules) {
-    for (const SieveLimits& limits : rules.fine) {
-        const double percent = passing_anywhere_percent(grading, limits.opening_mm);
+const SieveLimits* first_outside(const Grading& grading, const std::vector<SieveLimits>& sieves) {
+    for (const SieveLimits& limits : sieves) {
+        const double percent = passing_sieve_percent(grading, limits.opening_mm);
         if (below(percent, limits.low_percent) || above(percent, limits.high_percent)) {
             return &limits;
         }
@@ -35,12 +37,12 @@ bool has_a_peak(const Grading& grading, const GradingRules& rules) {
 
 void check_fine(const Ingredient& sand, const GradingRules& rules, Findings& findings) {
     const Grading& grading = sand.material->aggregate.sieves;
-    const SieveLimits* limits = first_outside(grading, rules);
+    const SieveLimits* limits = first_outside(grading, rules.fine);
     Finding found{.id = check_ids::sand_grading,
                   .verdict = limits || has_a_peak(grading, rules) ? Verdict::watch : Verdict::holds,
                   .measure = Measure::percent};
     if (limits) {
-        found.value = passing_anywhere_percent(grading, limits->opening_mm);
+        found.value = passing_sieve_percent(grading, limits->opening_mm);
         found.limit = Limit{.low = limits->low_percent, .high = limits->high_percent};
     }
     findings.add(found, [&](Check& told) {
@@ -67,12 +69,71 @@ void check_fine(const Ingredient& sand, const GradingRules& rules, Findings& fin
     });
 }
 
+/// What is told of a stone of a size number.
+void tell_stone(const Ingredient& stone, const SizeNumber* size, const SieveLimits* limits,
+                const Finding& found, Check& told) {
+    const AggregateFigures& figures = stone.material->aggregate;
+    told.requirement = "grading";
+    told.message.arguments = {word("name", std::string{stone.name}),
+                              word("number", figures.size_number)};
+    if (!size) {
+        told.message.text = "{name}: no limits of a size number {number} are known here";
+        return;
+    }
+    told.source = size->source;
+    if (figures.sieves.empty()) {
+        told.message.text = "{name}: its 'sieves' are needed to hold it against size number "
+                            "{number}; the aggregate test report has them";
+    } else if (limits) {
+        told.message.text = "{name}: {value} passes the {sieve} sieve, {low} to {high} in size "
+                            "number {number}; agree with the supplier on the grading that comes";
+        told.message.arguments.push_back(quantity("value", {*found.value, Measure::percent}));
+        told.message.arguments.push_back(word("sieve", limits->name));
+        told.message.arguments.push_back(quantity("low", {limits->low_percent, Measure::percent}));
+        told.message.arguments.push_back(
+            quantity("high", {limits->high_percent, Measure::percent}));
+    } else {
+        told.message.text = found.verdict == Verdict::holds
+                                ? "{name} lies within the limits of size number {number}"
+                                : "{name} lies within the limits of size number {number} as they "
+                                  "are remembered: look them up";
+    }
+}
+
+void check_coarse(const Ingredient& stone, const GradingRules& rules, Findings& findings) {
+    const AggregateFigures& figures = stone.material->aggregate;
+    const auto size = std::ranges::find(rules.coarse, figures.size_number, &SizeNumber::number);
+    const bool known = size != rules.coarse.end();
+    Finding found{.id = check_ids::stone_grading,
+                  .verdict = Verdict::not_checked,
+                  .measure = Measure::percent};
+    const SieveLimits* limits = nullptr;
+    if (known && !figures.sieves.empty()) {
+        limits = first_outside(figures.sieves, size->sieves);
+        const bool sure = size->source.confidence == Confidence::read;
+        found.verdict = !limits && sure ? Verdict::holds : Verdict::watch;
+    }
+    if (limits) {
+        found.value = passing_sieve_percent(figures.sieves, limits->opening_mm);
+        found.limit = Limit{.low = limits->low_percent, .high = limits->high_percent};
+    }
+    findings.add(found, [&](Check& told) {
+        tell_stone(stone, known ? &*size : nullptr, limits, found, told);
+    });
+}
+
 } // namespace
 
 void check_grading(const CheckContext& context, Findings& findings) {
+    const GradingRules& rules = context.tables.grading;
+    for (const Ingredient* stone : of_role(context.proportions, Role::coarse)) {
+        if (!stone->material->aggregate.size_number.empty()) {
+            check_coarse(*stone, rules, findings);
+        }
+    }
     for (const Ingredient* sand : of_role(context.proportions, Role::fine)) {
         if (!sand->material->aggregate.sieves.empty()) {
-            check_fine(*sand, context.tables.grading, findings);
+            check_fine(*sand, rules, findings);
         }
     }
 }

@@ -50,9 +50,39 @@ CodeAverage from_record(double specified_mpa, const StrengthRecords& records,
                             .tests = records.tests}};
 }
 
+double least_tests(const AverageStrengthRules& rules) {
+    return rules.by_deviations ? rules.by_deviations->least_tests : rules.factors.front().tests;
+}
+
+const AssumedDeviation& assumed_deviation(double specified_mpa, const DeviationRules& rules) {
+    const auto row = std::ranges::find_if(rules.assumed, [&](const AssumedDeviation& assumed) {
+        return !above(specified_mpa, assumed.up_to_mpa);
+    });
+    return row == rules.assumed.end() ? rules.assumed.back() : *row;
+}
+
+/// By the code's own deviations; of the record where it counts.
+CodeAverage by_deviations(double specified_mpa, const StrengthRecords* records,
+                          const DeviationRules& rules) {
+    const AssumedDeviation& assumed = assumed_deviation(specified_mpa, rules);
+    const double deviation_mpa =
+        records ? std::max(records->standard_deviation_mpa, rules.floor_mpa) : assumed.mpa;
+    return {.strength_mpa = specified_mpa + rules.deviations * deviation_mpa,
+            .source = records ? rules.source : assumed.source,
+            .specified_mpa = specified_mpa,
+            .way = OfDeviation{.deviations = rules.deviations,
+                               .deviation_mpa = deviation_mpa,
+                               .of_record = records != nullptr}};
+}
+
+CodeAverage from_no_record(double specified_mpa, const AverageStrengthRules& rules) {
+    return rules.by_deviations ? by_deviations(specified_mpa, nullptr, *rules.by_deviations)
+                               : without_record(specified_mpa, rules);
+}
+
 std::optional<SetAside> set_aside(double specified_mpa, const StrengthRecords& records,
                                   const AverageStrengthRules& rules) {
-    if (records.tests < rules.factors.front().tests) {
+    if (records.tests < least_tests(rules)) {
         return SetAside::too_few_tests;
     }
     if (records.age_d && above(*records.age_d, rules.oldest_record_d)) {
@@ -65,6 +95,24 @@ std::optional<SetAside> set_aside(double specified_mpa, const StrengthRecords& r
     return std::nullopt;
 }
 
+CodeAverage average_of(double specified_mpa, const std::optional<StrengthRecords>& records,
+                       const AverageStrengthRules& rules) {
+    if (!records) {
+        return from_no_record(specified_mpa, rules);
+    }
+    if (const auto why = set_aside(specified_mpa, *records, rules)) {
+        CodeAverage average = from_no_record(specified_mpa, rules);
+        average.record_set_aside = why;
+        return average;
+    }
+    CodeAverage average = rules.by_deviations
+                              ? by_deviations(specified_mpa, &*records, *rules.by_deviations)
+                              : from_record(specified_mpa, *records, rules);
+    average.lacks_strength = !records->strength_mpa;
+    average.lacks_age = !records->age_d;
+    return average;
+}
+
 } // namespace
 
 Phrase why_set_aside(SetAside reason, const Requirements& requirements,
@@ -75,7 +123,7 @@ Phrase why_set_aside(SetAside reason, const Requirements& requirements,
         return {"The strength record has {tests} tests; fewer than {least} count as no "
                 "record.",
                 {quantity("tests", {double(records.tests), Measure::count}),
-                 quantity("least", {rules.factors.front().tests, Measure::count})}};
+                 quantity("least", {least_tests(rules), Measure::count})}};
     case SetAside::too_old:
         return {"The strength record is {age} old; one older than {oldest} does not count.",
                 {quantity("age", {*records.age_d, Measure::age}),
@@ -113,6 +161,14 @@ Phrase CodeAverage::reason() const {
                  quantity("factor", {record->factor, Measure::ratio}),
                  quantity("tests", {double(record->tests), Measure::count})}};
     }
+    if (const auto* by = std::get_if<OfDeviation>(&way)) {
+        return {by->of_record ? "specified {strength} and {factor} times the deviation {deviation} "
+                                "of the record"
+                              : "specified {strength} and {factor} times a deviation of "
+                                "{deviation}, assumed without a record that counts",
+                {specified, quantity("factor", {by->deviations, Measure::ratio}),
+                 quantity("deviation", {by->deviation_mpa, Measure::strength})}};
+    }
     const auto& [factor, margin_mpa] = std::get<NoRecord>(way);
     const Argument margin = quantity("margin", {margin_mpa, Measure::strength});
     if (factor == 1) {
@@ -137,19 +193,8 @@ double deviation_factor(int tests, const AverageStrengthRules& rules) {
 }
 
 CodeAverage code_average(const Requirements& requirements, const AverageStrengthRules& rules) {
-    const double specified_mpa = requirements.strength_mpa;
-    if (!requirements.records) {
-        return without_record(specified_mpa, rules);
-    }
-    const StrengthRecords& records = *requirements.records;
-    if (const auto why = set_aside(specified_mpa, records, rules)) {
-        CodeAverage average = without_record(specified_mpa, rules);
-        average.record_set_aside = why;
-        return average;
-    }
-    CodeAverage average = from_record(specified_mpa, records, rules);
-    average.lacks_strength = !records.strength_mpa;
-    average.lacks_age = !records.age_d;
+    CodeAverage average = average_of(requirements.strength_mpa, requirements.records, rules);
+    average.borrowed = rules.borrowed && !requirements.code.empty();
     return average;
 }
 
@@ -184,6 +229,14 @@ double required_average_strength(const Requirements& requirements,
                     .source = by_code.source,
                     .marks = with_confidence({}, by_code.source)};
     });
+    if (by_code.borrowed) {
+        worksheet.caution([&] {
+            return Phrase{
+                "The average strength to aim at is that of ACI 301: the rule of {code} for "
+                "it is not known here.",
+                {word("code", requirements.code)}};
+        });
+    }
     return by_code.strength_mpa;
 }
 

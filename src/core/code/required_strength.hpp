@@ -28,6 +28,13 @@ struct OfRecord {
     int tests;
 };
 
+/// By a number of deviations above the specified strength.
+struct OfDeviation {
+    double deviations;
+    double deviation_mpa;
+    bool of_record; ///< otherwise assumed
+};
+
 /// Why a record does not count.
 enum class SetAside { too_few_tests, too_old, of_other_strength };
 
@@ -36,10 +43,14 @@ struct CodeAverage {
     double strength_mpa;
     const Source& source; ///< in the tables
     double specified_mpa;
-    std::variant<NoRecord, OfRecord> way;
+    std::variant<NoRecord, OfRecord, OfDeviation> way;
     std::optional<SetAside> record_set_aside = {}; ///< why a stated record does not count
     bool lacks_strength = false; ///< of the record that the average goes by: nobody can tell
     bool lacks_age = false;      ///< whether it counts
+    bool borrowed = false;       ///< the rule is that of another code
+
+    /// Whether the figure can be relied on: the code's own, and read.
+    bool is_sure() const { return !borrowed && source.confidence != Confidence::from_memory; }
 
     bool record_is_silent() const { return lacks_strength || lacks_age; }
 

@@ -86,7 +86,8 @@ SiteReading::SiteReading(const Site& site, bool reinforced, const SiteRules& rul
              reinforced ? FactValue::yes : FactValue::no,
              value_of(site.salty_air),
              value_of(site.wetting),
-             value_of(site.facing)} {}
+             value_of(site.facing),
+             value_of(site.aggressive_ground)} {}
 
 const SiteRule* SiteReading::row_of(std::size_t category) const {
     if (category >= rules_.of_category.size()) {

@@ -41,6 +41,19 @@ const Dosage* dosage_of(const Mix& mix, const std::string& material) {
     return found == mix.admixtures.end() ? nullptr : &*found;
 }
 
+/// The aggregates of a blend follow from its target.
+std::optional<Phrase> why_blended(const Variable& variable, const Mix& mix) {
+    const bool of_aggregate =
+        variable.figure == Varied::coarse_volume || variable.figure == Varied::coarse_adjustment ||
+        variable.figure == Varied::fine_share ||
+        (variable.figure == Varied::share && !share_of(mix.binder, variable.material));
+    return mix.blend && of_aggregate
+               ? std::optional{Phrase{"'mixture.aggregate' blends the aggregates to its target: "
+                                      "their shares follow from it",
+                                      {}}}
+               : std::nullopt;
+}
+
 std::optional<Phrase> why_no_share(const std::string& material, const Mix& mix) {
     const std::vector<Share>* blend = blend_of(mix, material);
     if (!blend) {
@@ -115,6 +128,9 @@ double shown_value(const Variable& variable, double value) {
 }
 
 std::optional<Phrase> why_not_varied(const Variable& variable, const Mix& mix) {
+    if (auto why = why_blended(variable, mix)) {
+        return why;
+    }
     if (variable.figure == Varied::share) {
         return why_no_share(variable.material, mix);
     }

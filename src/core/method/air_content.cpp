@@ -5,6 +5,7 @@
 #include "../basis/interpolation.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "method_steps.hpp"
 
 #include <algorithm>
 
@@ -114,16 +115,6 @@ Outcome<bool> known_entrained(AirAtSize air, const Tables& tables) {
     return *entrained;
 }
 
-/// Whether the method's volumes leave entrapped air out.
-bool counts_no_air(const MethodTables& method) {
-    return method.british || (method.indian && !method.indian->entrapped_air_percent);
-}
-
-/// By the method's own table.
-const SizeRow& entrapped_air(const MethodTables& method) {
-    return method.indian ? *method.indian->entrapped_air_percent : method.entrapped_air_percent;
-}
-
 } // namespace
 
 namespace {
@@ -199,7 +190,8 @@ Outcome<AirContent> select_air(const Mix& mix, double size_mm, const Tables& tab
         worksheet.record([&] { return given_air(percent, "required air, stated"); });
         return as_placed(percent, *entrained, requirements, worksheet);
     }
-    if (!demanded && counts_no_air(tables.method)) {
+    const SizeRow* by_method = steps_of(tables.method).entrapped_air(tables.method);
+    if (!demanded && !by_method) {
         worksheet.record([&] {
             return air_step(0, Provenance::table,
                             {"{method} counts no entrapped air in its volumes",
@@ -207,7 +199,7 @@ Outcome<AirContent> select_air(const Mix& mix, double size_mm, const Tables& tab
         });
         return as_placed(0, false, requirements, worksheet);
     }
-    const SizeRow& row = demanded ? *demanded : entrapped_air(tables.method);
+    const SizeRow& row = demanded ? *demanded : *by_method;
     const auto value = air_at_size(row, size_mm);
     if (!value) {
         return value.why();

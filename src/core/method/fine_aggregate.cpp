@@ -1,6 +1,7 @@
 #include "fine_aggregate.hpp"
 
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/mix/blended_aggregate.hpp>
 #include <boardmark/core/mix/fineness_modulus.hpp>
 
 #include "../basis/phrases.hpp"
@@ -93,6 +94,30 @@ void record_fine_volume(double volume_m3, const MethodTables& method, Worksheet&
                     .provenance = Provenance::computed,
                     .reason = {"what is left of the volume: the fine aggregate fills it", {}},
                     .source = method.absolute_volume};
+    });
+}
+
+void record_blend(const AggregateBlend& blend, Worksheet& worksheet) {
+    worksheet.record([&] {
+        Step step{
+            .quantity = "fine_share",
+            .value = blend.fine_volume_percent(),
+            .measure = Measure::percent,
+            .provenance = Provenance::computed,
+            .reason = {"of the absolute volume of all aggregate; the blend nearest to {target} "
+                       "by least squares",
+                       {word("target", target_words(blend))}}};
+        for (std::size_t i = 0; i < blend.shares.size(); ++i) {
+            const BlendedShare& share = blend.shares[i];
+            const std::string name = "name" + std::to_string(i + 1);
+            const std::string part = "part" + std::to_string(i + 1);
+            step.reason.text += i == 0 ? ": {" : ", {";
+            step.reason.text.append(name).append("} {").append(part).append("}");
+            step.reason.arguments.push_back(word(name, share.material->name));
+            step.reason.arguments.push_back(
+                quantity(part, {share.volume_percent, Measure::percent}));
+        }
+        return step;
     });
 }
 

@@ -22,6 +22,9 @@ Outcome<double> room_for_aggregate_m3(const std::vector<Ingredient>& others);
 Outcome<double> room_for_fine_aggregate_m3(const std::vector<Ingredient>& others);
 
 void record_fine_volume(double volume_m3, const MethodTables& method, Worksheet& worksheet);
+/// The aggregates as they were blended to their target.
+void record_blend(const AggregateBlend& blend, Worksheet& worksheet);
+
 void record_fine_share(double percent, Worksheet& worksheet);
 
 } // namespace boardmark::core

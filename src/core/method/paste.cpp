@@ -4,17 +4,14 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
-#include "../code/counted_binder.hpp"
+#include "../code/least_cement.hpp"
 #include "../mix/material_figures.hpp"
-#include "bre/british_water.hpp"
-#include "bre/chart_readings.hpp"
-#include "is10262/indian_target.hpp"
-#include "is10262/indian_water.hpp"
-#include "mixing_water.hpp"
+#include "method_steps.hpp"
 #include "water_cement_ratio.hpp"
 #include "water_reduction.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <string>
 
 namespace boardmark::core {
@@ -32,28 +29,11 @@ Step given_step(StepId id, Quantity value) {
 /// By own trials, else by the method: its table, or a reading of its chart that the user gives.
 Outcome<double> ratio_by_strength(const Mix& mix, PasteDemand demand, const Tables& tables,
                                   Worksheet& worksheet) {
-    const bool has_trials =
-        mix.requirements.strength_line || !mix.requirements.strength_curve.empty();
-    if (!has_trials && tables.method.british) {
-        return no_ratio_reading(mix, {demand.average_mpa}, tables.method);
+    if (mix.requirements.strength_line || !mix.requirements.strength_curve.empty()) {
+        return w_cm_by_strength(mix.requirements, {demand.average_mpa, demand.air_entrained},
+                                tables, worksheet);
     }
-    if (!has_trials && tables.method.indian) {
-        return no_indian_ratio(demand.average_mpa, tables.method);
-    }
-    return w_cm_by_strength(mix.requirements, {demand.average_mpa, demand.air_entrained}, tables,
-                            worksheet);
-}
-
-/// Free water by the table of the method.
-Outcome<double> method_water_kg_m3(const Mix& mix, const WaterEntry& entry, const Tables& tables,
-                                   Worksheet& worksheet) {
-    if (tables.method.indian) {
-        return indian_water_kg_m3(mix, entry, tables.method, worksheet);
-    }
-    if (tables.method.british) {
-        return british_water_kg_m3(mix, entry, tables.method, worksheet);
-    }
-    return table_water_kg_m3(entry, tables, worksheet);
+    return steps_of(tables.method).ratio_by_strength(mix, demand, tables, worksheet);
 }
 
 /// The ratio by strength, or nothing where the tables do not reach and the ratio is fixed anyway.
@@ -69,11 +49,14 @@ Outcome<std::optional<double>> strength_ratio(const Mix& mix, PasteDemand demand
     return std::optional<double>{};
 }
 
-std::optional<double> exposure_ratio(const Mix& mix, const Tables& tables, Worksheet& worksheet) {
-    const bool pozzolanic = std::ranges::any_of(mix.binder, [](const Share& share) {
+bool holds_pozzolan(const Mix& mix) {
+    return std::ranges::any_of(mix.binder, [](const Share& share) {
         return is_or_holds_pozzolan_or_slag(*share.material);
     });
-    const StatedClasses classes{mix.requirements, pozzolanic, tables.code};
+}
+
+std::optional<double> exposure_ratio(const Mix& mix, const Tables& tables, Worksheet& worksheet) {
+    const StatedClasses classes{mix.requirements, holds_pozzolan(mix), tables.code};
     const auto limit = w_cm_by_exposure(classes);
     if (!limit) {
         return std::nullopt;
@@ -150,12 +133,22 @@ Outcome<double> selected_ratio(const Mix& mix, Paste& paste, Worksheet& workshee
     return w_cm;
 }
 
+/// Mixing water that pigments ask for at equal slump, as far as their papers state it.
+double pigment_water_percent(const Mix& mix) {
+    double percent = 0;
+    for (const Dosage& dosage : mix.admixtures) {
+        percent += dosage.material->admixture.added_water_percent.value_or(0);
+    }
+    return percent;
+}
+
 Outcome<double> water_by_table(const Mix& mix, PasteDemand demand, const Tables& tables,
                                Paste& paste, Worksheet& worksheet) {
     const Requirements& requirements = mix.requirements;
     const double slump_mm = requirements.slump_before_reducer_mm.value_or(requirements.slump_mm);
-    const auto table_water = method_water_kg_m3(
-        mix, {slump_mm, demand.size_mm, demand.air_entrained}, tables, worksheet);
+    const auto table_water =
+        steps_of(tables.method)
+            .water_kg_m3(mix, {slump_mm, demand.size_mm, demand.air_entrained}, tables, worksheet);
     if (!table_water) {
         return table_water.why();
     }
@@ -165,18 +158,24 @@ Outcome<double> water_by_table(const Mix& mix, PasteDemand demand, const Tables&
     }
     paste.table_water_kg_m3 = *table_water;
     paste.water_reduction_percent = *reduction;
-    const double water_kg_m3 = *table_water * (1 - *reduction / 100);
+    const double added_percent = pigment_water_percent(mix);
+    const double water_kg_m3 = *table_water * (1 - *reduction / 100) * (1 + added_percent / 100);
     worksheet.record([&] {
-        return Step{
-            .quantity = step_ids::water,
-            .value = water_kg_m3,
-            .measure = Measure::concentration,
-            .provenance = Provenance::computed,
-            .reason = {
-                *paste.water_reduction_percent > 0 ? "table water {table} less {reduction}"
-                                                   : "table water {table}; nothing is taken off",
-                {quantity("table", {*paste.table_water_kg_m3, Measure::concentration}),
-                 quantity("reduction", {*paste.water_reduction_percent, Measure::percent})}}};
+        Step step{.quantity = step_ids::water,
+                  .value = water_kg_m3,
+                  .measure = Measure::concentration,
+                  .provenance = Provenance::computed,
+                  .reason = {
+                      *paste.water_reduction_percent > 0
+                          ? "table water {table} less {reduction}"
+                          : "table water {table}; nothing is taken off",
+                      {quantity("table", {*paste.table_water_kg_m3, Measure::concentration}),
+                       quantity("reduction", {*paste.water_reduction_percent, Measure::percent})}}};
+        if (added_percent > 0) {
+            step.reason.text += "; of that {added} more for the pigment, as its paper says";
+            step.reason.arguments.push_back(quantity("added", {added_percent, Measure::percent}));
+        }
+        return step;
     });
     return water_kg_m3;
 }
@@ -221,10 +220,51 @@ void record_ratio_of_amounts(const Paste& paste, Worksheet& worksheet) {
     record_ratio(paste.w_cm(), "mixing water over the given cementitious material", worksheet);
 }
 
+/// What asks for at least so much cementitious material: the file, or a class of the code.
+struct LeastBinder {
+    double kg_m3 = 0;
+    const Demand* by = nullptr; ///< nullptr: the file
+};
+
+/// The least cementitious material that holds the cement which the stated classes ask for. A ratio
+/// that is given stays as it is: then the check tells what is missing.
+LeastBinder least_by_code(const Mix& mix, const Demands& demands, const StatedClasses& classes,
+                          const Tables& tables) {
+    const Demand* demand = demands.strictest(Demanded::cement);
+    if (mix.selections.w_cm || !demand || !demand->has_figure()) {
+        return {};
+    }
+    const double kg_m3 = least_binder_kg_m3(*demand, count_binder(mix.binder, tables.code, classes),
+                                            tables.code.binder, mix.requirements.reinforced);
+    return std::isfinite(kg_m3) ? LeastBinder{kg_m3, demand} : LeastBinder{};
+}
+
+Step raised_step(const LeastBinder& least, double w_cm) {
+    Step step{.quantity = step_ids::binder,
+              .value = least.kg_m3,
+              .measure = Measure::concentration,
+              .provenance = Provenance::given,
+              .reason = {"raised at constant water to the stated minimum; w/cm falls to {w_cm}",
+                         {quantity("w_cm", {w_cm, Measure::w_cm})}},
+              .marks = {Mark::given}};
+    if (least.by) {
+        step.provenance = Provenance::code;
+        step.reason.text =
+            "raised at constant water to hold the least cement of {class}, {cement}; "
+            "w/cm falls to {w_cm}";
+        step.reason.arguments.push_back(word("class", least.by->by->name));
+        step.reason.arguments.push_back(
+            quantity("cement", {least.by->low, Measure::concentration}));
+        step.source = *least.by->source;
+        step.marks = with_confidence({}, step.source);
+    }
+    return step;
+}
+
 /// Cementitious material for a ratio, raised at constant water where a minimum asks for more.
-double binder_of_ratio(const Mix& mix, double w_cm, Paste& paste, Worksheet& worksheet) {
+double binder_of_ratio(const Mix& mix, double w_cm, double size_mm, const Tables& tables,
+                       Paste& paste, Worksheet& worksheet) {
     const double by_ratio_kg_m3 = paste.water_kg_m3 / w_cm;
-    const auto& minimum_kg_m3 = mix.requirements.minimum_binder_kg_m3;
     worksheet.record([&] {
         return Step{.quantity = step_ids::binder,
                     .value = by_ratio_kg_m3,
@@ -234,21 +274,19 @@ double binder_of_ratio(const Mix& mix, double w_cm, Paste& paste, Worksheet& wor
                                {quantity("water", {paste.water_kg_m3, Measure::concentration}),
                                 quantity("w_cm", {w_cm, Measure::w_cm})}}};
     });
-    if (!minimum_kg_m3 || !above(*minimum_kg_m3, by_ratio_kg_m3)) {
+    const StatedClasses classes{mix.requirements, holds_pozzolan(mix), tables.code};
+    const Demands demands{classes, tables.code, {tables.system, size_mm, mix.requirements}};
+    LeastBinder least{mix.requirements.minimum_binder_kg_m3.value_or(0)};
+    const LeastBinder by_code = least_by_code(mix, demands, classes, tables);
+    if (above(by_code.kg_m3, least.kg_m3)) {
+        least = by_code;
+    }
+    if (!above(least.kg_m3, by_ratio_kg_m3)) {
         return by_ratio_kg_m3;
     }
     paste.governed_by = Governor::minimum_binder;
-    worksheet.record([&] {
-        return Step{
-            .quantity = step_ids::binder,
-            .value = *minimum_kg_m3,
-            .measure = Measure::concentration,
-            .provenance = Provenance::given,
-            .reason = {"raised at constant water to the stated minimum; w/cm falls to {w_cm}",
-                       {quantity("w_cm", {paste.water_kg_m3 / *minimum_kg_m3, Measure::w_cm})}},
-            .marks = {Mark::given}};
-    });
-    return *minimum_kg_m3;
+    worksheet.record([&] { return raised_step(least, paste.water_kg_m3 / least.kg_m3); });
+    return least.kg_m3;
 }
 
 } // namespace
@@ -277,7 +315,7 @@ Outcome<Paste> select_paste(const Mix& mix, PasteDemand demand, const Tables& ta
             return water.why();
         }
         paste.water_kg_m3 = *water;
-        paste.binder_kg_m3 = binder_of_ratio(mix, *w_cm, paste, worksheet);
+        paste.binder_kg_m3 = binder_of_ratio(mix, *w_cm, demand.size_mm, tables, paste, worksheet);
         return paste;
     }
     paste.governed_by = Governor::given;

@@ -4,19 +4,15 @@
 #include "../basis/phrases.hpp"
 #include "../code/required_strength.hpp"
 #include "../code/site_exposure.hpp"
-#include "../mix/aggregate_blend.hpp"
 #include "../mix/ingredients.hpp"
 #include "../mix/material_figures.hpp"
 #include "../weather/placing_temperature.hpp"
 #include "air_content.hpp"
-#include "bre/british_aggregates.hpp"
-#include "bre/british_target.hpp"
 #include "cautions.hpp"
 #include "coarse_aggregate.hpp"
 #include "fine_aggregate.hpp"
 #include "fresh_density.hpp"
-#include "is10262/coarse_share.hpp"
-#include "is10262/indian_target.hpp"
+#include "method_steps.hpp"
 #include "paste.hpp"
 
 #include <algorithm>
@@ -61,97 +57,6 @@ std::optional<Unresolved> add_all_but_aggregates(const Mix& mix, const Paste& pa
     return std::nullopt;
 }
 
-/// The bulk volume of coarse aggregate, given or by the table.
-Outcome<double> bulk_volume(const Mix& mix, const Selection& selection, const Tables& tables,
-                            Worksheet& worksheet) {
-    if (!mix.selections.coarse_volume) {
-        return table_bulk_volume({selection.nominal_max_size_mm, *selection.fineness_modulus},
-                                 mix.selections, tables, worksheet);
-    }
-    worksheet.record([&] {
-        return Step{.quantity = "coarse_volume",
-                    .value = *mix.selections.coarse_volume,
-                    .measure = Measure::bulk_volume,
-                    .provenance = Provenance::given,
-                    .reason = {"given under 'selections'", {}},
-                    .marks = {Mark::given}};
-    });
-    return *mix.selections.coarse_volume;
-}
-
-/// Oven-dry coarse aggregate, given as an amount or by its bulk volume.
-Outcome<double> coarse_dry_kg_m3(const Mix& mix, const Tables& tables, Selection& selection,
-                                 Worksheet& worksheet) {
-    if (mix.selections.coarse_dry_kg_m3) {
-        return *mix.selections.coarse_dry_kg_m3;
-    }
-    const auto volume = bulk_volume(mix, selection, tables, worksheet);
-    if (!volume) {
-        return volume.why();
-    }
-    selection.coarse_volume = *volume;
-    const double density_kg_m3 = *dry_rodded_density_kg_m3(mix, tables, worksheet);
-    const double dry_kg_m3 = *volume * density_kg_m3;
-    worksheet.record([&] {
-        return Step{
-            .quantity = "coarse_aggregate_oven_dry",
-            .value = dry_kg_m3,
-            .measure = Measure::concentration,
-            .provenance = Provenance::computed,
-            .reason = {"bulk volume {volume} of the concrete's volume times {density}; saturated "
-                       "surface-dry it is heavier by the absorption",
-                       {quantity("volume", {*volume, Measure::bulk_volume}),
-                        quantity("density", {density_kg_m3, Measure::bulk_density})}}};
-    });
-    return dry_kg_m3;
-}
-
-/// Coarse and fine aggregate by their shares of the volume that is left.
-std::optional<Unresolved> add_by_share_of_volume(const Mix& mix, double fine_share,
-                                                 const Tables& tables,
-                                                 std::vector<Ingredient>& ingredients) {
-    const auto room_m3 = room_for_aggregate_m3(ingredients);
-    if (!room_m3) {
-        return room_m3.why();
-    }
-    add_blend_of_volume(mix.coarse, *room_m3 * (1 - fine_share), tables, ingredients);
-    add_blend_of_volume(mix.fine, *room_m3 * fine_share, tables, ingredients);
-    return std::nullopt;
-}
-
-/// Coarse and fine aggregate in what the paste and the air leave of 1 m3.
-std::optional<Unresolved> add_aggregates(const Mix& mix, const Tables& tables,
-                                         Proportions& proportions) {
-    std::vector<Ingredient>& ingredients = proportions.ingredients;
-    Worksheet& worksheet = proportions.worksheet;
-    if (tables.method.british) {
-        return add_british_aggregates(mix, tables, proportions);
-    }
-    if (mix.selections.fine_share_percent) {
-        record_fine_share(*mix.selections.fine_share_percent, worksheet);
-        return add_by_share_of_volume(mix, *mix.selections.fine_share_percent / 100, tables,
-                                      ingredients);
-    }
-    if (tables.method.indian && !mix.selections.coarse_dry_kg_m3) {
-        const auto share = indian_coarse_share(
-            mix, {proportions.selection.nominal_max_size_mm, proportions.selection.w_cm},
-            tables.method, worksheet);
-        return share ? add_by_share_of_volume(mix, 1 - *share, tables, ingredients) : share.why();
-    }
-    const auto dry_kg_m3 = coarse_dry_kg_m3(mix, tables, proportions.selection, worksheet);
-    if (!dry_kg_m3) {
-        return dry_kg_m3.why();
-    }
-    add_blend_of_dry_mass(mix.coarse, *dry_kg_m3, tables, ingredients);
-    const auto room_m3 = room_for_fine_aggregate_m3(ingredients);
-    if (!room_m3) {
-        return room_m3.why();
-    }
-    record_fine_volume(*room_m3, tables.method, worksheet);
-    add_blend_of_volume(mix.fine, *room_m3, tables, ingredients);
-    return std::nullopt;
-}
-
 /// Admixtures and air stand last in a result: behind the aggregates, which they were added before.
 void put_aggregates_before_admixtures(std::vector<Ingredient>& ingredients) {
     const auto is_last = [](const Ingredient& one) {
@@ -164,20 +69,15 @@ void put_aggregates_before_admixtures(std::vector<Ingredient>& ingredients) {
                 std::ranges::find_if(ingredients, is_aggregate), ingredients.end());
 }
 
-/// The average strength to reach, by the code or the method. Nothing yet where it depends on the
-/// air, which is selected after it.
+/// The average strength that the file states, else by the method. Nothing yet where that depends on
+/// the air, which is selected after it.
 Outcome<std::optional<double>> average_before_air(const Mix& mix, const Tables& tables,
                                                   Worksheet& worksheet) {
-    if (mix.requirements.average || (!tables.method.indian && !tables.method.british)) {
+    if (mix.requirements.average) {
         return std::optional{
             required_average_strength(mix.requirements, tables.code.average_strength, worksheet)};
     }
-    if (tables.method.british) {
-        return std::optional<double>{};
-    }
-    auto target = indian_target_mpa(mix, tables.method, worksheet);
-    return target ? Outcome{std::optional{*target}}
-                  : Outcome<std::optional<double>>{std::move(target).why()};
+    return steps_of(tables.method).average_before_air(mix, tables, worksheet);
 }
 
 /// Every value of the mix, each with its reason where the worksheet is told.
@@ -196,8 +96,9 @@ std::optional<Unresolved> solve(const Mix& mix, const Tables& tables, Proportion
         return air.why();
     }
     if (!*average_mpa) {
-        auto with_air = british_target_mpa(mix, air->entrained ? air->in_batch_percent : 0,
-                                           tables.method, worksheet);
+        auto with_air = steps_of(tables.method)
+                            .average_with_air(mix, air->entrained ? air->in_batch_percent : 0,
+                                              tables, worksheet);
         if (!with_air) {
             return std::move(with_air).why();
         }
@@ -234,14 +135,18 @@ std::optional<Unresolved> solve(const Mix& mix, const Tables& tables, Proportion
             add_all_but_aggregates(mix, *paste, air->in_batch_percent, tables, ingredients)) {
         return why;
     }
-    if (auto why = add_aggregates(mix, tables, proportions)) {
+    if (mix.blend) {
+        record_blend(*mix.blend, worksheet);
+    }
+    if (auto why = steps_of(tables.method).add_aggregates(mix, tables, proportions)) {
         return why;
     }
     put_aggregates_before_admixtures(ingredients);
     proportions.totals = total(ingredients);
     proportions.method = tables.method.name;
     proportions.procedure = tables.method.procedure;
-    if (!tables.method.indian && !tables.method.british) {
+    proportions.blend = mix.blend;
+    if (steps_of(tables.method).is_checked_by_mass) {
         cross_check_by_mass(proportions, tables, worksheet);
     }
     return record_temperature(mix.requirements, mix.batched_water, proportions, tables);

@@ -41,6 +41,18 @@ double passing_anywhere_percent(const Grading& grading, double opening_mm) {
                                              : finest->percent * opening_mm / finest->opening_mm;
 }
 
+bool is_sieve(double opening_mm, double other_mm) {
+    constexpr double names_differ_by = 0.02;
+    return std::abs(opening_mm - other_mm) <= names_differ_by * other_mm;
+}
+
+double passing_sieve_percent(const Grading& grading, double opening_mm) {
+    const auto stated = std::ranges::find_if(
+        grading, [&](const SievePassing& sieve) { return is_sieve(sieve.opening_mm, opening_mm); });
+    return stated == grading.end() ? passing_anywhere_percent(grading, opening_mm)
+                                   : stated->percent;
+}
+
 std::vector<FineGrading> fine_gradings(const Proportions& proportions) {
     std::vector<FineGrading> gradings;
     for (const Ingredient* sand : of_role(proportions, Role::fine)) {

@@ -1,5 +1,6 @@
 #include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/mix/blended_aggregate.hpp>
 #include <boardmark/core/study/method_study.hpp>
 
 #include "../basis/phrases.hpp"
@@ -33,6 +34,9 @@ ComparedMix column_of(const CompleteMix& mix, const MethodOfStudy& of) {
     Mix edited = *mix;
     edited.method = of.method;
     keep_selections_of(of.method, edited.selections);
+    if (edited.blend) {
+        take_blend(edited);
+    }
     const Specimen asked = is_of_cubes(of.method) ? Specimen::cube : Specimen::cylinder;
     if (const auto restated = restated_by(asked, edited.requirements)) {
         edited.requirements = *restated;

@@ -107,6 +107,7 @@ Mix mix_of(const Trial& trial, const Yield& yield, const Proportions& designed) 
         selections.coarse_adjustment_percent = std::nullopt;
         selections.fine_share_percent = std::nullopt;
         selections.coarse_dry_kg_m3 = dry_kg_m3(yield.found, Role::coarse);
+        mix.blend.reset(); // the trial's own coarse aggregate is none of the blend
     }
     take_moistures(mix.coarse, trial);
     take_moistures(mix.fine, trial);

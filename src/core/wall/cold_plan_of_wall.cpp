@@ -63,8 +63,8 @@ std::optional<bool> is_loaded(const Wall& wall, const AfterPlacing& after) {
 }
 
 const TypicalFigure& frost_strength(const Requirements& asked, const CuringRules& rules) {
-    return asked.code.starts_with("EN") ? rules.strength_before_freezing_en_mpa
-                                        : rules.strength_before_freezing_mpa;
+    return asked.code.starts_with(rules.en_codes_begin) ? rules.strength_before_freezing_en_mpa
+                                                        : rules.strength_before_freezing_mpa;
 }
 
 /// Whether a class is stated for which freezing never matters.

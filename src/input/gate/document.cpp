@@ -5,6 +5,7 @@
 
 #include "../fields/field_path.hpp"
 #include "../reading/refuse.hpp"
+#include "../values/out_of_scope.hpp"
 
 #include <fmt/format.h>
 
@@ -256,6 +257,14 @@ void Document::refuse_unknown(const Entry& entry, const Path& path, const Field*
     const std::string_view above = section ? section->path : std::string_view{};
     constexpr bool keys_are_names = true;
     if (refuse_torn_value(entry, keys_are_names, diagnostics)) {
+        return;
+    }
+    if (auto scope = key_out_of_scope(key.scalar)) {
+        refuse(key, fmt::format("{}: {}", dotted(path), scope->reason), std::move(scope->advice),
+               diagnostics);
+        Path slump = path; // what is written in its place
+        slump.back() = "slump";
+        mark_told(slump);
         return;
     }
     std::vector<std::string_view> siblings;

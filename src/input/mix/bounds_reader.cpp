@@ -2,6 +2,7 @@
 #include <boardmark/units/quantity.hpp>
 
 #include "mix_context.hpp"
+#include "plain_phrase.hpp"
 
 #include <algorithm>
 #include <variant>
@@ -106,19 +107,6 @@ public:
 
 private:
     static std::string named(const Pair& pair) { return "bounds." + pair.key.text; }
-
-    /// A phrase whose arguments are words alone.
-    static std::string plain(const core::Phrase& phrase) {
-        std::string text = phrase.text;
-        for (const core::Argument& argument : phrase.arguments) {
-            const std::string place = "{" + argument.name + "}";
-            const std::size_t at = text.find(place);
-            if (at != std::string::npos) {
-                text.replace(at, place.size(), std::get<std::string>(argument.value));
-            }
-        }
-        return text;
-    }
 
     std::optional<double> end_of(const Pair& pair, const std::string& written,
                                  core::Variable& variable) {

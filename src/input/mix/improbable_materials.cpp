@@ -1,7 +1,9 @@
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/text/utf8.hpp>
 
 #include "../trial/improbable_moistures.hpp"
 #include "../values/field_values.hpp"
+#include "../values/out_of_scope.hpp"
 #include "improbable_doses.hpp"
 #include "mix_context.hpp"
 
@@ -45,6 +47,9 @@ public:
         , material_(material) {}
 
     void find() const {
+        if (refuse_lightweight()) {
+            return;
+        }
         judge_density();
         judge_voids();
         judge_reduction();
@@ -54,6 +59,32 @@ public:
 
 private:
     Path path(std::string_view key) const { return {"materials", material_.name, key}; }
+
+    /// An aggregate that is as light as lightweight ones are. Most are heavier than all of them,
+    /// so that the tables are seldom asked.
+    bool refuse_lightweight() const {
+        const Role role = core::role_of(material_.kind);
+        const Parsed* written = context_.document.value(path("relative_density"));
+        if ((role != Role::coarse && role != Role::fine) || !written ||
+            !outside(written->number, usual_density(material_.kind))) {
+            return false;
+        }
+        const auto& figures = material_.aggregate;
+        const double saturated =
+            written->number * (figures.relative_density_is_oven_dry
+                                   ? 1 + figures.absorption_percent.value_or(0) / 100
+                                   : 1);
+        const core::Tables tables = context_.options.vocabulary.tables(core::UnitSystem::si);
+        if (saturated > tables.practice.lightweight_relative_density.value) {
+            return false;
+        }
+        const OutOfScope scope = lightweight_aggregate();
+        context_.refuse(*written->node,
+                        fmt::format("{}: {} is that of a lightweight aggregate: {}",
+                                    dotted(path("relative_density")), written->text, scope.reason),
+                        scope.advice);
+        return true;
+    }
 
     void judge_density() const {
         const Parsed* written = context_.document.value(path("relative_density"));

@@ -2,6 +2,8 @@
 
 #include <boardmark/core/mix/designation.hpp>
 
+#include "../values/out_of_scope.hpp"
+
 #include <algorithm>
 #include <vector>
 
@@ -138,6 +140,18 @@ void hold_admixture(const HeldMaterial& held) {
     }
 }
 
+/// Standards of lightweight aggregate, from memory.
+constexpr std::string_view lightweight_standards[] = {"C330", "C331", "13055"};
+
+void hold_aggregate(const HeldMaterial& held) {
+    for (const std::string_view number : lightweight_standards) {
+        if (core::names_standard(held.material.standard, number)) {
+            const OutOfScope scope = lightweight_aggregate();
+            held.refuse("standard", scope.reason, scope.advice);
+        }
+    }
+}
+
 } // namespace
 
 void refuse_contradictions(const MixContext& context, const Material& material) {
@@ -147,6 +161,10 @@ void refuse_contradictions(const MixContext& context, const Material& material) 
         break;
     case core::Role::admixture:
         hold_admixture({context, material});
+        break;
+    case core::Role::coarse:
+    case core::Role::fine:
+        hold_aggregate({context, material});
         break;
     default:
         break;

@@ -1,3 +1,4 @@
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/fineness_modulus.hpp>
 
 #include "kind_and_standard.hpp"
@@ -170,6 +171,27 @@ struct MaterialReader {
         read_moisture();
         read_sieves();
         read_words_of_methods();
+        read_size_number();
+    }
+
+    void read_size_number() {
+        const Parsed* stated = context.document.value(path("size_number"));
+        if (!stated) {
+            return;
+        }
+        material.aggregate.size_number = stated->text;
+        std::string known;
+        for (const auto& size :
+             context.options.vocabulary.tables(core::UnitSystem::si).grading.coarse) {
+            if (size.number == stated->text) {
+                return;
+            }
+            known += (known.empty() ? "" : ", ") + size.number;
+        }
+        context.refuse(*stated->node,
+                       place("size_number") + ": '" + stated->text +
+                           "' is no size number of coarse aggregate known here",
+                       "one of: " + known);
     }
 
     /// The place of a word among those that its key knows; nothing where it is not stated.
@@ -299,6 +321,17 @@ struct MaterialReader {
         if (const Parsed* retards = context.document.value(path("retards"))) {
             material.admixture.retards = retards->flag;
         }
+        read_added_water();
+    }
+
+    void read_added_water() {
+        const Reading* added = reading("added_water");
+        if (added && material.kind != Kind::pigment) {
+            context.refuse(*added->key,
+                           place("added_water") + ": " + material.name + " is no pigment",
+                           "delete it; the liquid of an admixture counts as water by itself");
+        }
+        material.admixture.added_water_percent = number("added_water");
     }
 };
 

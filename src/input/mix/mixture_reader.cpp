@@ -1,3 +1,4 @@
+#include "blend_reader.hpp"
 #include "improbable_doses.hpp"
 #include "mix_context.hpp"
 #include "told_faults.hpp"
@@ -130,8 +131,12 @@ void read_mixture(const MixContext& context, const Materials& materials, core::M
         return;
     }
     mix.binder = read_shares(context, materials, "binder", Role::binder);
-    mix.coarse = read_shares(context, materials, "coarse", Role::coarse);
-    mix.fine = read_shares(context, materials, "fine", Role::fine);
+    if (has_blend(context)) {
+        read_blended_aggregates(context, materials, mix);
+    } else {
+        mix.coarse = read_shares(context, materials, "coarse", Role::coarse);
+        mix.fine = read_shares(context, materials, "fine", Role::fine);
+    }
     mix.blend_dry_rodded_density_kg_m3 =
         context.document.number({"mixture", "coarse_dry_rodded_density"});
     mix.admixtures = read_admixtures(context, materials);
@@ -145,6 +150,9 @@ void read_mixture(const MixContext& context, const Materials& materials, core::M
                 demand_batch_figures(context, share.material);
             }
         }
+    }
+    if (has_blend(context) && !has_errors(context.diagnostics)) {
+        blend(context, mix);
     }
 }
 

@@ -48,7 +48,11 @@ std::vector<core::ClassesByCode> read_other_codes(const MixContext& context,
     for (const Reading& reading : context.document.below(path)) {
         const std::string& name = reading.key->scalar;
         const auto& codes = context.options.vocabulary.codes;
-        if (std::ranges::count(codes, name) == 0) {
+        if (name.starts_with("from ")) {
+            context.refuse(*reading.key,
+                           "requirements.exposure_by_code names the codes known here, no file",
+                           "a file of its own stands under 'code'; compare by a second mix file");
+        } else if (std::ranges::count(codes, name) == 0) {
             refuse_code(context, *reading.key, path, name);
         } else if (name == requirements.code) {
             context.refuse(*reading.key,
@@ -235,9 +239,10 @@ core::Requirements read_requirements(const MixContext& context) {
         context.document.text(requirement("structure_class")).value_or("");
     requirements.board_marked = context.document.value(requirement("finish")) != nullptr;
     requirements.pumped = context.document.flag(requirement("pumped"), false);
-    requirements.site_control = context.document.text(requirement("site_control")) == "fair"
-                                    ? core::SiteControl::fair
-                                    : core::SiteControl::good;
+    if (const auto control = context.document.text(requirement("site_control"))) {
+        requirements.site_control =
+            *control == "fair" ? core::SiteControl::fair : core::SiteControl::good;
+    }
     requirements.defective_percent =
         context.document.number(requirement("defective")).value_or(requirements.defective_percent);
     return requirements;

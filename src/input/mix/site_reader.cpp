@@ -69,7 +69,8 @@ std::optional<core::Site> read_site(const MixContext& context) {
                           .soil_sulfate_percent = section.number("soil_sulfate"),
                           .salty_air = answer("salty_air"),
                           .wetting = wetting_of(section.text("wetting")),
-                          .facing = facing_of(section.text("facing"))};
+                          .facing = facing_of(section.text("facing")),
+                          .aggressive_ground = answer("aggressive_ground")};
     refuse_contradictions(site, section);
     return site;
 }

@@ -4,6 +4,7 @@
 #include <boardmark/units/unit.hpp>
 
 #include "../fields/fields.hpp"
+#include "../gate/path.hpp"
 #include "../reading/refuse.hpp"
 
 #include <fmt/format.h>

@@ -11,11 +11,31 @@ namespace {
 constexpr std::string_view exposure_columns[] = {
     "max_w_cm", "min_strength_us", "min_strength_si", "min_cement", "min_cement_with_additions",
     "chloride"};
-constexpr std::string_view exposure_notes[] = {
-    "category", "subject", "step", "asks", "meaning", "salt", "frost", "beside", "beside_reason",
-    "strength_class", "strength_age", "cements", "calcium_chloride", "alkali_reactivity",
-    "reactivity_place", "other_editions", "edition", "scope", "strength_rule", "classes",
-    "additions", "cement_standard", "chloride_of", "chloride"};
+constexpr std::string_view exposure_notes[] = {"category",
+                                               "subject",
+                                               "step",
+                                               "asks",
+                                               "meaning",
+                                               "salt",
+                                               "frost",
+                                               "beside",
+                                               "beside_reason",
+                                               "strength_class",
+                                               "strength_age",
+                                               "cements",
+                                               "calcium_chloride",
+                                               "alkali_reactivity",
+                                               "reactivity_place",
+                                               "other_editions",
+                                               "edition",
+                                               "scope",
+                                               "strength_rule",
+                                               "average_strength",
+                                               "classes",
+                                               "additions",
+                                               "cement_standard",
+                                               "chloride_of",
+                                               "chloride"};
 constexpr std::string_view systems[] = {"us", "si"};
 constexpr std::string_view air_rule_notes[] = {"cited", "other_editions"};
 constexpr std::string_view addition_columns[] = {"k", "most", "most_composite", "low_k",
@@ -29,8 +49,10 @@ constexpr std::string_view strength_columns[] = {"cylinder", "cube"};
 constexpr std::string_view size_columns[] = {"fraction"};
 constexpr std::string_view order_column[] = {"order"};
 constexpr std::string_view site_notes[] = {
-    "class", "reason", "missing", "open_point", "asks", "freezing", "wet_when_freezing", "deicer",
-    "sea", "soil_sulfate", "reinforced", "salty_air", "wetting", "facing"};
+    "class",   "reason",       "missing",           "open_point",
+    "asks",    "freezing",     "wet_when_freezing", "deicer",
+    "sea",     "soil_sulfate", "reinforced",        "salty_air",
+    "wetting", "facing",       "aggressive_ground"};
 
 constexpr TableForm all_forms[] = {
     {"exposure", exposure_columns, {}, exposure_notes, false,
@@ -294,9 +316,9 @@ private:
     }
 
     void tell_of_conditions(const core::PrintedRow& row, const Node& node) {
-        static constexpr std::string_view facts[] = {"freezing", "wet_when_freezing", "deicer",
-                                                     "sea", "soil_sulfate", "reinforced",
-                                                     "salty_air", "wetting", "facing"};
+        static constexpr std::string_view facts[] = {
+            "freezing",   "wet_when_freezing", "deicer",  "sea",    "soil_sulfate",
+            "reinforced", "salty_air",         "wetting", "facing", "aggressive_ground"};
         static constexpr std::string_view values[] = {
             "open", "no", "yes", "spray", "tidal", "harmless", "more", "dry", "sheltered", "rain",
             "long wet", "under water", "vertical", "horizontal"};

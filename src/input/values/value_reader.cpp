@@ -7,6 +7,7 @@
 #include <boardmark/units/number.hpp>
 
 #include "../reading/attempt.hpp"
+#include "out_of_scope.hpp"
 #include "price_range.hpp"
 #include "quantity_value.hpp"
 
@@ -67,6 +68,9 @@ std::optional<Parsed> read_kind(const Attempt& attempt) {
             return parsed;
         }
         names.push_back(known.name);
+    }
+    if (const auto scope = kind_out_of_scope(attempt.node.scalar)) {
+        return attempt.refuse(scope->reason, scope->advice);
     }
     const auto near = text::closest(attempt.node.scalar, names);
     return attempt.refuse(
@@ -147,6 +151,9 @@ std::optional<Parsed> read_value(const Node& node, const Value& value, const Pat
     if (node.kind != Node::Kind::scalar) {
         return attempt.refuse(
             fmt::format("expected {}, found {}", describe(value), input::describe(node.kind)), "");
+    }
+    if (const auto scope = value_out_of_scope(node.scalar); scope && value.form == Form::quantity) {
+        return attempt.refuse(scope->reason, scope->advice);
     }
     if (std::ranges::count(value.words, std::string_view{node.scalar}) > 0) {
         Parsed parsed = attempt.start();

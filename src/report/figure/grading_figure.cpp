@@ -1,5 +1,6 @@
 #include "grading_figure.hpp"
 
+#include <boardmark/core/mix/blended_aggregate.hpp>
 #include <boardmark/core/mix/grading.hpp>
 
 #include "../writing/names.hpp"
@@ -84,7 +85,27 @@ Flow fine_figure(const core::FineGrading& fine, const GradingRules& rules) {
     return Block{plot.figure()};
 }
 
-Flow combined_figure(const Grading& combined, const GradingRules& rules) {
+/// The curve or the band that aggregates are blended to; the line of maximum density is drawn
+/// anyway.
+void add_target(const core::AggregateBlend* blend, const GradingRules& rules, Plot& plot) {
+    if (!blend || blend->to == core::BlendTo::maximum_density) {
+        return;
+    }
+    std::vector<PlotPoint> low;
+    std::vector<PlotPoint> high;
+    for (const core::SieveBand& sieve : blend->target) {
+        low.push_back({place_of(sieve.opening_mm, rules), sieve.low_percent});
+        high.push_back({place_of(sieve.opening_mm, rules), sieve.high_percent});
+    }
+    const bool band = blend->to == core::BlendTo::band;
+    plot.add_line(low, "limit", band ? "band, least passing" : "the stated curve");
+    if (band) {
+        plot.add_line(high, "limit", "band, most passing");
+    }
+}
+
+Flow combined_figure(const Grading& combined, const core::AggregateBlend* blend,
+                     const GradingRules& rules) {
     const auto maximum_mm = core::maximum_size_mm(combined);
     if (!maximum_mm) {
         return {};
@@ -98,6 +119,7 @@ Flow combined_figure(const Grading& combined, const GradingRules& rules) {
                    {place_of(*maximum_mm, rules),
                     core::density_line_percent(*maximum_mm, *maximum_mm, rules)}},
                   "other", fmt::format("maximum density up to {:g} mm", *maximum_mm));
+    add_target(blend, rules, plot);
     return Block{plot.figure()};
 }
 
@@ -112,7 +134,9 @@ Flow grading_figures(const MixResult& result) {
         figures += fine_figure(fine, *result.grading);
     }
     const Grading combined = core::combined_grading(result.proportions);
-    return combined.empty() ? figures : figures + combined_figure(combined, *result.grading);
+    return combined.empty() ? figures
+                            : figures + combined_figure(combined, result.proportions.blend.get(),
+                                                        *result.grading);
 }
 
 } // namespace boardmark::report

@@ -1,6 +1,7 @@
 #include <boardmark/report/mix/mix_report.hpp>
 
 #include "../writing/json_values.hpp"
+#include "aggregate_flow.hpp"
 #include "code_matrix.hpp"
 
 namespace boardmark::report {
@@ -15,6 +16,9 @@ std::string json(const MixResult& result) {
     object["ingredients"] = json_of(proportions.ingredients);
     object["totals"] = json_of(proportions.totals);
     object["checks"] = json_of(result.checks);
+    if (result.aggregate) {
+        object["aggregate"] = json_of_aggregate(result);
+    }
     if (!result.codes.empty()) {
         object["codes"] = json_of(result.codes);
     }

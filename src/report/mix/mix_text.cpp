@@ -3,6 +3,7 @@
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/unit.hpp>
 
+#include "../figure/aggregate_figures.hpp"
 #include "../figure/grading_figure.hpp"
 #include "../figure/strength_figure.hpp"
 #include "../figure/volumes_figure.hpp"
@@ -14,6 +15,7 @@
 #include "../writing/text_sections.hpp"
 #include "../writing/trace.hpp"
 #include "../writing/wrap.hpp"
+#include "aggregate_flow.hpp"
 #include "code_matrix.hpp"
 
 #include <fmt/format.h>
@@ -79,6 +81,7 @@ std::string site_text(const core::Site& site, UnitSystem system) {
         parts.push_back(*site.facing == core::Facing::vertical ? "vertical faces"
                                                                : "horizontal faces");
     }
+    add(site.aggressive_ground, "aggressive ground", "no aggressive ground");
     if (site.soil_sulfate_percent) {
         parts.push_back("soil sulfate " +
                         shown({*site.soil_sulfate_percent, Measure::sulfate}, system));
@@ -269,10 +272,12 @@ Flow flow_of(const MixResult& result, const TextStyle& style) {
     if (!result.codes.empty()) {
         page += code_matrix(result.codes, style.system);
     }
+    page += aggregate_flow(result, style.system);
     page += section("ASKED") + text_of_requirements(result.requirements, style.system) +
             Block{Figures{[&result, system = style.system] {
                 return strength_figure(result, system) +
-                       volumes_figure(result.proportions, system) + grading_figures(result);
+                       volumes_figure(result.proportions, system) + grading_figures(result) +
+                       aggregate_figures(result, system);
             }}};
     page +=
         folded_section(proportions.submitted ? "FOUND, step by step" : "SELECTED, step by step") +

@@ -62,6 +62,15 @@ inline constexpr CheckId volume_closes{"volume.closes"};
 inline constexpr CheckId binder_heat{"binder.heat"};
 inline constexpr CheckId sand_share{"sand.share"};
 inline constexpr CheckId sand_grading{"sand.grading"};
+inline constexpr CheckId stone_grading{"stone.grading"};
+inline constexpr CheckId aggregate_target{"aggregate.target"};
+inline constexpr CheckId aggregate_retained{"aggregate.retained"};
+inline constexpr CheckId aggregate_workability{"aggregate.workability"};
+inline constexpr CheckId pigment_dose{"pigment.dose"};
+inline constexpr CheckId pigment_water{"pigment.water"};
+inline constexpr CheckId pigment_chloride{"pigment.chloride"};
+inline constexpr CheckId colour_constancy{"colour.constancy"};
+inline constexpr CheckId colour_binder{"colour.binder"};
 inline constexpr CheckId water_reduction{"water.reduction"};
 
 inline constexpr CheckId code_scope{"code.scope"};

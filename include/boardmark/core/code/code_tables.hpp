@@ -104,6 +104,22 @@ struct DeviationFactor {
     double factor;
 };
 
+/// The standard deviation that is taken up to a specified strength where no record tells it.
+struct AssumedDeviation {
+    double up_to_mpa; ///< specified strength; the last row is for all above as well
+    double mpa;
+    Source source;
+};
+
+/// A required average that is the specified strength and a number of deviations.
+struct DeviationRules {
+    double deviations;
+    double least_tests; ///< of a record that counts
+    double floor_mpa;   ///< least deviation of a record
+    Source source;
+    std::vector<AssumedDeviation> assumed; ///< increasing strengths
+};
+
 /// Rules for the required average strength.
 struct AverageStrengthRules {
     std::vector<DeviationFactor> factors; ///< increasing tests; the first is the least that counts
@@ -122,6 +138,8 @@ struct AverageStrengthRules {
     Source with_records;
     Source without_records;
     Source without_records_above_step;
+    std::optional<DeviationRules> by_deviations = {}; ///< the code's own, instead of those above
+    bool borrowed = false; ///< the code's own rule is not known here: those above stand in
 };
 
 /// Largest aggregate against what it must pass, as fractions of the dimension.

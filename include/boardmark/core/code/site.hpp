@@ -29,6 +29,7 @@ struct Site {
     std::optional<bool> salty_air = {};         ///< whether the air brings salt from the sea
     std::optional<Wetting> wetting = {};
     std::optional<Facing> facing = {};
+    std::optional<bool> aggressive_ground = {}; ///< whether ground or ground water attacks concrete
 };
 
 /// Sulfate of the soil from which a class holds.
@@ -49,8 +50,9 @@ enum class SiteFact {
     salty_air,
     wetting,
     facing,
+    aggressive_ground,
 };
-constexpr std::size_t site_facts = 9;
+constexpr std::size_t site_facts = 10;
 
 /// What a fact may be; a rule holds for any of several, so each is a bit of its own.
 enum class FactValue : unsigned {

@@ -107,6 +107,7 @@ enum class Field {
     shape,
     surface,
     passing_600um,
+    added_water,
 
     // of a trial
     charged_water,

@@ -19,6 +19,12 @@ using Grading = std::vector<SievePassing>;
 /// @param grading in any order, not empty
 double passing_anywhere_percent(const Grading& grading, double opening_mm);
 
+/// Whether two openings are of one sieve: its inch and its metric name differ by less.
+bool is_sieve(double opening_mm, double other_mm);
+
+/// What passes a sieve: as stated for it by either name, else by `passing_anywhere_percent`.
+double passing_sieve_percent(const Grading& grading, double opening_mm);
+
 /// A fine aggregate whose sieves are stated.
 struct FineGrading {
     std::string name;

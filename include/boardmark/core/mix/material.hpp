@@ -55,6 +55,7 @@ struct AggregateFigures {
     std::optional<StoneShape> shape = {};             ///< of stone, for IS 10262
     std::optional<Surface> surface = {};              ///< for BRE
     std::optional<double> passing_600um_percent = {}; ///< of sand, for BRE
+    std::string size_number = {}; ///< of coarse aggregate by ASTM C33, "57"; empty: not stated
 };
 
 /// A dose and the water that it saves at equal slump.
@@ -85,6 +86,8 @@ struct AdmixtureFigures {
     std::optional<Dose> maximum_dose;
     std::optional<bool> retards = {};    ///< delays setting; absent: the papers were not asked
     std::vector<RetentionPoint> retains; ///< increasing minutes, never rising percent
+    std::optional<double> added_water_percent = {}; ///< of a pigment, 0–30: mixing water that its
+                                                    ///< dose asks for at equal slump
 };
 
 /// One material as its papers describe it. Figures that the papers must supply are optional here;

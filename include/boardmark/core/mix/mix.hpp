@@ -5,12 +5,15 @@
 #include <boardmark/core/mix/requirements.hpp>
 #include <boardmark/core/mix/shared_material.hpp>
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <variant>
 #include <vector>
 
 namespace boardmark::core {
+
+struct AggregateBlend;
 
 /// Values that the user fixes in place of the method's own; at most two of w/cm, water and binder.
 struct Selections {
@@ -38,6 +41,9 @@ struct Mix {
     std::vector<Share> fine = {};
     std::vector<Dosage> admixtures = {};
     std::optional<double> blend_dry_rodded_density_kg_m3 = {}; ///< measured on the coarse blend
+    /// Of all aggregates, where they are blended to a target: then coarse, fine and the fine
+    /// aggregate's share are those of `take_blend`.
+    std::shared_ptr<const AggregateBlend> blend = {};
     Selections selections = {};
     BatchedWater batched_water = {};
     std::optional<Supply> supply = {};

@@ -25,6 +25,11 @@ struct PracticeTables {
     TypicalFigure heat_watch_kg_m3;        ///< binder above which heat deserves a look
     TypicalFigure strength_governs_margin; ///< of w/cm, from which a caution is due
     TypicalFigure lowest_w_cm; ///< below it a mix is hardly a wall's: a slip, or not placeable
+    TypicalFigure lightweight_relative_density; ///< SSD; at or below it an aggregate is lightweight
+    TypicalFigure pigment_watch_percent;        ///< of cement, above which colour gains little
+    TypicalFigure pigment_most_percent;         ///< of cement
+    Source pigment_air;                         ///< that some pigments cut the air
+    Source coloured_face; ///< what keeps a colour, and what greys a white cement
     TypicalFigure lowest_sand_share_percent;
     TypicalFigure highest_sand_share_percent;
     TypicalFigure drinking_water_chloride_percent; ///< by mass of the water

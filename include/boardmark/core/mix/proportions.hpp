@@ -5,6 +5,7 @@
 #include <boardmark/core/weather/mixture_temperature.hpp>
 
 #include <cstddef>
+#include <memory>
 #include <optional>
 #include <span>
 #include <string_view>
@@ -84,6 +85,7 @@ struct Proportions {
     std::optional<MixtureTemperature> temperature = {}; ///< where the file speaks of it
     std::string method = {};    ///< by which they were found: "ACI 211.1-91"; empty if submitted
     std::string procedure = {}; ///< of that method, "absolute volume"
+    std::shared_ptr<const AggregateBlend> blend = {}; ///< of the aggregates, where they are blended
 };
 
 /// The ingredients of one role, which stand side by side, as pointers to them.

@@ -112,7 +112,8 @@ struct Requirements {
     std::optional<double> minimum_binder_kg_m3 = {};
     bool board_marked = false;
     bool pumped = false;                          ///< for the share of stone by IS 10262
-    SiteControl site_control = SiteControl::good; ///< for the deviation of IS 10262
+    std::optional<SiteControl> site_control = {}; ///< for the deviation of IS 10262; not stated:
+                                                  ///< taken as good, and told
     double defective_percent = 5; ///< of results that may fall below the strength, by BRE
     PlacingConditions placing = {};
     std::string alkali_level = {};         ///< of prevention, "V" to "ZZ"; empty: not stated

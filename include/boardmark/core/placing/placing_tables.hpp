@@ -108,6 +108,7 @@ struct CuringRules {
     TypicalFigure strip_strength_in_frost_mpa;
     TypicalFigure strength_before_freezing_mpa;
     TypicalFigure strength_before_freezing_en_mpa;
+    std::string en_codes_begin; ///< with what the names of the codes begin that it goes with
     SoffitRules soffits;
     ProtectionRules protection;
     MaturityRules maturity;

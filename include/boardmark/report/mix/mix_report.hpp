@@ -2,6 +2,7 @@
 
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/checks/code_judgement.hpp>
+#include <boardmark/core/mix/aggregate_together.hpp>
 #include <boardmark/core/mix/grading_rules.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
@@ -9,6 +10,7 @@
 #include <boardmark/report/writing/input_file.hpp>
 #include <boardmark/report/writing/text_style.hpp>
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -23,6 +25,7 @@ struct MixResult {
     const std::vector<core::Check>& checks;
     core::StrengthOverRatio strength = {};       ///< drawn where it has points
     const core::GradingRules* grading = nullptr; ///< draws the gradings that are stated
+    std::optional<core::AggregateTogether> aggregate = {}; ///< where all of them are stated
     InputFiles inputs = {};
     std::vector<core::CodeJudgement> codes = {}; ///< side by side, the file's own first
 };

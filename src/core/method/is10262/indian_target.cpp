@@ -81,6 +81,17 @@ Outcome<double> indian_target_mpa(const Mix& mix, const MethodTables& method,
             .source = source,
             .marks = with_confidence({}, source)};
     });
+    if (!deviation.own && !mix.requirements.site_control) {
+        worksheet.caution([&] {
+            return Phrase{
+                "The deviation is that of good site control, because 'site_control' is not stated: "
+                "cement weighed, aggregate by mass and moisture, sampling and supervision as "
+                "{method} asks for; otherwise state 'site_control: fair', and the target rises by "
+                "{more}.",
+                {word("method", method.name),
+                 strength("more", tables.deviations.value * tables.fair_control_mpa.value)}};
+        });
+    }
     if (mix.requirements.records && !deviation.own) {
         worksheet.caution([&] {
             return Phrase{

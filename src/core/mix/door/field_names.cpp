@@ -182,6 +182,8 @@ std::string_view name_of(Field field) {
         return "admixture.slump_gain";
     case Field::maximum_dose:
         return "admixture.maximum_dose";
+    case Field::added_water:
+        return "admixture.added_water_percent";
     case Field::retains:
         return "admixture.retains";
     case Field::charged_water:

@@ -111,6 +111,7 @@ void find_admixture_faults(const AdmixtureFigures& figures, const FaultList& lis
         find_dose_faults(Field::maximum_dose, *figures.maximum_dose, list);
     }
     find_retention_faults(figures.retains, list);
+    list.hold(Field::added_water, figures.added_water_percent, {.low = 0, .high = 30});
 }
 
 } // namespace

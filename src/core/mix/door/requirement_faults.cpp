@@ -163,8 +163,9 @@ void find_requirement_faults(const Requirements& asked, const Vocabulary& words,
     find_air_faults(asked, list);
     list.hold(Field::minimum_binder, asked.minimum_binder_kg_m3, {.low = 0, .high = 1200});
     list.hold(Field::defective, asked.defective_percent, {.low = 0, .high = 50});
-    if (asked.site_control != SiteControl::good && asked.site_control != SiteControl::fair) {
-        list.unknown(Field::site_control, std::to_string(static_cast<int>(asked.site_control)));
+    if (asked.site_control && *asked.site_control != SiteControl::good &&
+        *asked.site_control != SiteControl::fair) {
+        list.unknown(Field::site_control, std::to_string(static_cast<int>(*asked.site_control)));
     }
     find_placing_faults(asked, list);
     if (asked.papers) {

@@ -1,0 +1,60 @@
+#pragma once
+
+#include <boardmark/core/mix/blended_aggregate.hpp>
+#include <boardmark/core/mix/grading_rules.hpp>
+#include <boardmark/core/mix/proportions.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace boardmark::core {
+
+/// What all aggregates together let pass a sieve and hold back on it, percent of their absolute
+/// volume.
+struct SieveOfAll {
+    RetainedLimits limits; ///< with the name and the opening of the sieve
+    double passing_percent;
+    double retained_percent; ///< of what passed the next coarser sieve of the list
+};
+
+/// Part of one aggregate in the volume of all.
+struct AggregatePart {
+    std::string name;
+    double volume_percent;
+};
+
+/// All aggregates of a mix together, by absolute volume.
+struct AggregateTogether {
+    std::vector<AggregatePart> parts;
+    std::vector<SieveOfAll> sieves;   ///< from the finest that all passes to the finest stated
+    std::optional<double> maximum_mm; ///< the smallest sieve that all passes
+    double fineness_modulus;
+    std::optional<double> coarseness_factor; ///< absent where the coarse sieves hold nothing back
+    double workability_factor;
+};
+
+/// Nothing unless every aggregate states its sieves and has a volume.
+std::optional<AggregateTogether> aggregate_together(const Proportions& proportions,
+                                                    const GradingRules& rules,
+                                                    std::span<const double> fineness_sieves_mm);
+
+/// The fields of the chart of coarseness and workability.
+enum class WorkabilityField { gap_graded, well_graded, small_stone, sandy, rocky };
+
+/// Nothing where there is no coarseness factor.
+std::optional<WorkabilityField> field_of(const AggregateTogether& together,
+                                         const WorkabilityRules& rules);
+
+/// The workability factor of the control line at a coarseness.
+double control_line(double coarseness, const WorkabilityRules& rules);
+
+/// What is held back on consecutive sieves together, both named by their opening. Nothing where a
+/// sieve is finer than what is stated.
+std::optional<double> retained_between_percent(const AggregateTogether& together,
+                                               double coarsest_mm, double finest_mm);
+
+/// Sieves whose retained part lies outside its limits.
+std::vector<const SieveOfAll*> sieves_outside(const AggregateTogether& together);
+
+} // namespace boardmark::core

@@ -1,0 +1,193 @@
+#include <boardmark/core/mix/aggregate_together.hpp>
+#include <boardmark/core/mix/grading.hpp>
+
+#include "../basis/tolerance.hpp"
+
+#include <algorithm>
+
+namespace boardmark::core {
+namespace {
+
+constexpr double percent_of_all = 100;
+
+/// The aggregates of a mix that all state sieves and a volume, each with its part of the volume.
+class Parts {
+public:
+    explicit Parts(const Proportions& proportions) {
+        for (const Role role : {Role::coarse, Role::fine}) {
+            for (const Ingredient* aggregate : of_role(proportions, role)) {
+                whole_m3_ += aggregate->volume_m3.value_or(0);
+                aggregates_.push_back(aggregate);
+            }
+        }
+    }
+
+    const std::vector<const Ingredient*>& aggregates() const { return aggregates_; }
+
+    double volume_percent(const Ingredient& aggregate) const {
+        return percent_of_all * *aggregate.volume_m3 / whole_m3_;
+    }
+
+    double passing_percent(double opening_mm) const {
+        double percent = 0;
+        for (const Ingredient* aggregate : aggregates_) {
+            percent += *aggregate->volume_m3 / whole_m3_ *
+                       passing_sieve_percent(grading_of(*aggregate), opening_mm);
+        }
+        return percent;
+    }
+
+    /// The finest sieve that every fine aggregate states.
+    double finest_mm() const {
+        double finest_mm = 0;
+        for (const Ingredient* aggregate : aggregates_) {
+            if (aggregate->role == Role::fine) {
+                const Grading& grading = grading_of(*aggregate);
+                finest_mm = std::max(
+                    finest_mm,
+                    std::ranges::min_element(grading, {}, &SievePassing::opening_mm)->opening_mm);
+            }
+        }
+        return finest_mm;
+    }
+
+private:
+    static const Grading& grading_of(const Ingredient& aggregate) {
+        return aggregate.material->aggregate.sieves;
+    }
+
+    std::vector<const Ingredient*> aggregates_;
+    double whole_m3_ = 0;
+};
+
+/// Whether every aggregate states its sieves and has a volume; asked of any mix, so it allocates
+/// nothing.
+bool all_are_graded(const Proportions& proportions) {
+    bool any = false;
+    for (const Role role : {Role::coarse, Role::fine}) {
+        for (const Ingredient* aggregate : of_role(proportions, role)) {
+            if (aggregate->material->aggregate.sieves.empty() || !aggregate->volume_m3) {
+                return false;
+            }
+            any = any || *aggregate->volume_m3 > 0;
+        }
+    }
+    return any;
+}
+
+std::vector<SieveOfAll> sieves_of(const Parts& parts, const RetainedRules& rules) {
+    std::vector<SieveOfAll> sieves;
+    for (const RetainedLimits& limits : rules.sieves) {
+        if (limits.opening_mm < parts.finest_mm() &&
+            !is_sieve(limits.opening_mm, parts.finest_mm())) {
+            break;
+        }
+        const double passing_percent = parts.passing_percent(limits.opening_mm);
+        const bool all_pass = same(passing_percent, percent_of_all);
+        if (all_pass) {
+            sieves.clear(); // of the sieves that all passes the finest one is told
+        }
+        const double before_percent =
+            sieves.empty() ? percent_of_all : sieves.back().passing_percent;
+        sieves.push_back({limits, passing_percent, before_percent - passing_percent});
+    }
+    return sieves;
+}
+
+double fineness_modulus_of(const Parts& parts, std::span<const double> series_mm) {
+    double retained = 0;
+    for (const double sieve_mm : series_mm) {
+        retained += percent_of_all - parts.passing_percent(sieve_mm);
+    }
+    return retained / percent_of_all;
+}
+
+} // namespace
+
+std::optional<AggregateTogether> aggregate_together(const Proportions& proportions,
+                                                    const GradingRules& rules,
+                                                    std::span<const double> fineness_sieves_mm) {
+    if (!all_are_graded(proportions)) {
+        return std::nullopt;
+    }
+    const Parts parts{proportions};
+    const WorkabilityRules& chart = rules.workability;
+    const double passing_fine = parts.passing_percent(chart.fine_sieve_mm.value);
+    const double on_coarse = percent_of_all - parts.passing_percent(chart.coarse_sieve_mm.value);
+    const double on_fine = percent_of_all - passing_fine;
+    AggregateTogether together{
+        .parts = {},
+        .sieves = sieves_of(parts, rules.retained),
+        .maximum_mm = {},
+        .fineness_modulus = fineness_modulus_of(parts, fineness_sieves_mm),
+        .coarseness_factor =
+            on_fine > 0 ? std::optional{percent_of_all * on_coarse / on_fine} : std::nullopt,
+        .workability_factor =
+            passing_fine + chart.step_points.value *
+                               (proportions.totals.binder_kg_m3 - chart.binder_kg_m3.value) /
+                               chart.binder_step_kg_m3.value};
+    for (const Ingredient* aggregate : parts.aggregates()) {
+        together.parts.push_back({std::string{aggregate->name}, parts.volume_percent(*aggregate)});
+    }
+    together.maximum_mm = maximum_size_mm(combined_grading(proportions));
+    return together;
+}
+
+double control_line(double coarseness, const WorkabilityRules& rules) {
+    return rules.line_start.value - rules.line_slope.value * coarseness;
+}
+
+std::optional<WorkabilityField> field_of(const AggregateTogether& together,
+                                         const WorkabilityRules& rules) {
+    if (!together.coarseness_factor) {
+        return std::nullopt;
+    }
+    const double coarseness = *together.coarseness_factor;
+    const double workability = together.workability_factor;
+    if (below(workability, rules.low.value) ||
+        below(workability, control_line(coarseness, rules))) {
+        return WorkabilityField::rocky;
+    }
+    if (above(workability, rules.high.value)) {
+        return WorkabilityField::sandy;
+    }
+    if (above(coarseness, rules.coarseness_high.value)) {
+        return WorkabilityField::gap_graded;
+    }
+    return below(coarseness, rules.coarseness_low.value) ? WorkabilityField::small_stone
+                                                         : WorkabilityField::well_graded;
+}
+
+std::optional<double> retained_between_percent(const AggregateTogether& together,
+                                               double coarsest_mm, double finest_mm) {
+    double percent = 0;
+    bool reaches = false;
+    for (const SieveOfAll& sieve : together.sieves) {
+        const double opening_mm = sieve.limits.opening_mm;
+        const bool inside = (opening_mm < coarsest_mm || is_sieve(opening_mm, coarsest_mm)) &&
+                            (opening_mm > finest_mm || is_sieve(opening_mm, finest_mm));
+        percent += inside ? sieve.retained_percent : 0;
+        reaches = reaches || is_sieve(opening_mm, finest_mm);
+    }
+    return reaches ? std::optional{percent} : std::nullopt;
+}
+
+std::vector<const SieveOfAll*> sieves_outside(const AggregateTogether& together) {
+    std::vector<const SieveOfAll*> outside;
+    for (const SieveOfAll& sieve : together.sieves) {
+        const RetainedLimits& limits = sieve.limits;
+        if (same(sieve.passing_percent, percent_of_all)) {
+            continue; // coarser than the largest stone
+        }
+        const bool too_little =
+            limits.low_percent && below(sieve.retained_percent, *limits.low_percent);
+        const bool too_much =
+            limits.high_percent && above(sieve.retained_percent, *limits.high_percent);
+        if (too_little || too_much) {
+            outside.push_back(&sieve);
+        }
+    }
+    return outside;
+}
+
+} // namespace boardmark::core
