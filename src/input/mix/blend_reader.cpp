@@ -129,7 +129,7 @@ void read_blended_aggregates(const MixContext& context, const Materials& materia
                            std::string{mix.coarse.empty() ? "coarse" : "fine"} + " aggregate",
                        "a blend holds both");
     }
-    mix.selections.fine_share_percent = 50; // until they are blended: no bulk volume is selected
+    mix.selections.fine_share_percent = 1; // until they are blended: no bulk volume is selected
 }
 
 void blend(const MixContext& context, core::Mix& mix) {

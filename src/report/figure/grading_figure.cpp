@@ -48,9 +48,9 @@ Axis sieve_axis(const Grading& grading, const GradingRules& rules) {
     return axis;
 }
 
-Plot plot_of(const Grading& widest, std::string caption, const GradingRules& rules) {
-    return {std::move(caption), sieve_axis(widest, rules),
-            round_axis("percent passing by mass", 0, 100)};
+Plot plot_of(const Grading& widest, std::string caption, const char* passing,
+             const GradingRules& rules) {
+    return {std::move(caption), sieve_axis(widest, rules), round_axis(passing, 0, 100)};
 }
 
 std::vector<PlotPoint> limit_line(const GradingRules& rules, double core::SieveLimits::*bound) {
@@ -78,7 +78,7 @@ Flow fine_figure(const core::FineGrading& fine, const GradingRules& rules) {
     Plot plot = plot_of(sieves_of_limits(rules),
                         "Grading of " + column_name(fine.name) + " between the limits of " +
                             rules.fine_source.citation + ".",
-                        rules);
+                        "percent passing by mass", rules);
     plot.add_line(points_of(drawn, rules), "value", column_name(fine.name));
     plot.add_line(limit_line(rules, &core::SieveLimits::low_percent), "limit", "least passing");
     plot.add_line(limit_line(rules, &core::SieveLimits::high_percent), "other", "most passing");
@@ -113,7 +113,7 @@ Flow combined_figure(const Grading& combined, const core::AggregateBlend* blend,
     Plot plot = plot_of(combined,
                         "All aggregates together, by absolute volume, beside the line of maximum "
                         "density: a guide, no limit.",
-                        rules);
+                        "percent passing by absolute volume", rules);
     plot.add_line(points_of(combined, rules), "value", "all aggregates");
     plot.add_line({{0, 0},
                    {place_of(*maximum_mm, rules),
