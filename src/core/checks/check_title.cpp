@@ -43,7 +43,7 @@ constexpr CheckTitle all_titles[] = {
     title(ids::sand_grading, "Grading of the sand"),
     title(ids::stone_grading, "Grading of the stone"),
     title(ids::aggregate_target, "All aggregates against their target"),
-    title(ids::aggregate_retained, "All aggregates, sieve by sieve"),
+    title(ids::aggregate_retained, "All aggregates on each sieve"),
     title(ids::aggregate_workability, "Coarseness and workability"),
     title(ids::pigment_dose, "Dose of pigment"),
     title(ids::pigment_water, "Water that the pigment asks for"),
