@@ -82,7 +82,7 @@ void tell_stone(const Ingredient& stone, const SizeNumber* size, const SieveLimi
     }
     told.source = size->source;
     if (figures.sieves.empty()) {
-        told.message.text = "{name}: its 'sieves' are needed to hold it against size number "
+        told.message.text = "{name}: its 'sieves' are needed to check it against size number "
                             "{number}; the aggregate test report has them";
     } else if (limits) {
         told.message.text = "{name}: {value} passes the {sieve} sieve, {low} to {high} in size "

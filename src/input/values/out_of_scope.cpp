@@ -40,7 +40,8 @@ OutOfScope lightweight_aggregate() {
     return {
         "lightweight aggregate is not proportioned here: it goes on taking up water, so the net "
         "w/cm is not known and volumes at saturated surface-dry do not hold",
-        "take the method of ACI 211.2, which begins with the cement content, and its trials"};
+        "take a method for lightweight concrete, which begins with the cement content, and its "
+        "trials"};
 }
 
 std::optional<OutOfScope> key_out_of_scope(std::string_view key) {
