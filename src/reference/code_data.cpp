@@ -5,8 +5,11 @@
 namespace boardmark::reference {
 
 const EmbeddedTable* CodeData::find(std::string_view subject) const {
-    const std::string name = prefix + "-" + std::string{subject};
-    const auto found = std::ranges::find(tables, name, &EmbeddedTable::name);
+    const auto is_named_so = [&](std::string_view name) {
+        return name.size() == prefix.size() + 1 + subject.size() && name.ends_with(subject) &&
+               name.starts_with(prefix) && name[prefix.size()] == '-';
+    };
+    const auto found = std::ranges::find_if(tables, is_named_so, &EmbeddedTable::name);
     return found == tables.end() ? nullptr : &*found;
 }
 
