@@ -12,7 +12,10 @@ enum class ExitCode {
     unresolved = 3,  ///< well formed, but no mix follows
     output_failed = 4,
     fault = 5,         ///< of the program itself, never of a file
-    interrupted = 130, ///< by Ctrl-C; what was done until then is written
+    // 128 and the signal that asked it to stop; what was done until then is written.
+    hung_up = 129,
+    interrupted = 130, ///< by Ctrl-C
+    terminated = 143,
 };
 
 /// What help and manual page say of an exit code.

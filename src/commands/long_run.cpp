@@ -9,18 +9,26 @@
 namespace boardmark::commands {
 namespace {
 
-// A handler has nowhere else to leave word.
-volatile sig_atomic_t interrupted = 0;
+constexpr int signals[] = {SIGINT, SIGTERM, SIGHUP};
 
-void note_interrupt(int /*signal*/) {
-    interrupted = 1;
+// A handler has nowhere else to leave word: the signal that came first.
+volatile sig_atomic_t asked_to_stop = 0;
+
+void note_signal(int signal) {
+    asked_to_stop = asked_to_stop == 0 ? signal : static_cast<int>(asked_to_stop);
 }
 
-void handle_interrupt(void (*handler)(int)) {
+auto handler_of(int signal) {
+    struct sigaction now = {};
+    ::sigaction(signal, nullptr, &now);
+    return now.sa_handler;
+}
+
+void handle(int signal, void (*handler)(int)) {
     struct sigaction action = {};
     action.sa_handler = handler;
     sigemptyset(&action.sa_mask);
-    ::sigaction(SIGINT, &action, nullptr);
+    ::sigaction(signal, &action, nullptr);
 }
 
 } // namespace
@@ -28,20 +36,21 @@ void handle_interrupt(void (*handler)(int)) {
 LongRun::LongRun(std::string what, const Arguments& arguments)
     : what_{std::move(what)}
     , is_shown_{!arguments.has("quiet") && ::isatty(STDERR_FILENO) == 1} {
-    interrupted = 0;
-    struct sigaction now = {};
-    ::sigaction(SIGINT, nullptr, &now);
-    if (now.sa_handler != SIG_IGN) { // a shell's background jobs are not to be stopped by Ctrl-C
-        handle_interrupt(note_interrupt);
+    asked_to_stop = 0;
+    for (const int signal : signals) {
+        // What is ignored stays so: Ctrl-C in a shell's background, a hangup under nohup.
+        if (handler_of(signal) != SIG_IGN) {
+            handle(signal, note_signal);
+        }
     }
 }
 
 LongRun::~LongRun() {
     clear_line();
-    struct sigaction now = {};
-    ::sigaction(SIGINT, nullptr, &now);
-    if (now.sa_handler == note_interrupt) {
-        handle_interrupt(SIG_DFL);
+    for (const int signal : signals) {
+        if (handler_of(signal) == note_signal) {
+            handle(signal, SIG_DFL);
+        }
     }
 }
 
@@ -54,8 +63,10 @@ bool LongRun::goes_on(double share) {
     return !was_interrupted();
 }
 
-bool LongRun::was_interrupted() const {
-    return interrupted != 0;
+std::optional<ExitCode> LongRun::stopped() const {
+    constexpr int by_signal = 128;
+    const int signal = asked_to_stop;
+    return signal == 0 ? std::nullopt : std::optional{static_cast<ExitCode>(by_signal + signal)};
 }
 
 void LongRun::clear_line() {

@@ -1,13 +1,15 @@
 #pragma once
 
 #include "arguments.hpp"
+#include "exit_code.hpp"
 
+#include <optional>
 #include <string>
 
 namespace boardmark::commands {
 
 /// A computation that takes a while. It tells on a terminal how far it is, and from its beginning
-/// to its end Ctrl-C asks it to stop instead of ending the program.
+/// to its end Ctrl-C, and whatever else asks the program to end, asks it to stop instead.
 class LongRun {
 public:
     /// @param what is being done: "batches"
@@ -16,10 +18,13 @@ public:
     LongRun(const LongRun&) = delete;
     LongRun& operator=(const LongRun&) = delete;
 
-    /// Takes the share that is done; says no once Ctrl-C was pressed.
+    /// Takes the share that is done; says no once it was asked to stop.
     bool goes_on(double share);
 
-    bool was_interrupted() const;
+    bool was_interrupted() const { return stopped().has_value(); }
+
+    /// How the program ends where it was asked to stop.
+    std::optional<ExitCode> stopped() const;
 
 private:
     void clear_line();

@@ -50,22 +50,22 @@ ExitCode run(const Arguments& arguments) {
         return end_with(*failure);
     }
     const WorkedMix& mix = std::get<WorkedMix>(opened);
-    bool interrupted = false;
+    std::optional<ExitCode> stopped;
     const auto risk = [&] {
         LongRun long_run{"batches", arguments};
         order.goes_on = [&](double share) { return long_run.goes_on(share); };
         auto found = core::risk_of(mix.mix, mix.proportions, mix.scatter, order, mix.tables);
-        interrupted = long_run.was_interrupted();
+        stopped = long_run.stopped();
         return found;
     }();
     if (!risk) {
         const Failure failure = no_mix_follows(risk.why(), arguments, mix.origin.system);
-        return interrupted ? ExitCode::interrupted : end_with(failure);
+        return stopped ? *stopped : end_with(failure);
     }
     deliver(report::RiskResult{mix.title, *risk, mix.checks, mix.proportions.worksheet.cautions,
                                mix.origin.files_read.inputs},
             arguments, mix.origin);
-    return interrupted ? ExitCode::interrupted : verdict(mix.checks);
+    return stopped.value_or(verdict(mix.checks));
 }
 
 } // namespace

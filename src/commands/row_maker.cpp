@@ -34,8 +34,17 @@ const core::Tables& RowMaker::tables_of(const core::AnyCompleteMix& mix) {
     if (shares_tables(mix, base_)) {
         return tables_;
     }
-    other_tables_ = reference::tables_for(mix);
-    return *other_tables_;
+    const auto found = std::ranges::find_if(
+        others_, [&](const auto& other) { return shares_tables(mix, other->mix); });
+    if (found != others_.end()) {
+        return (*found)->tables;
+    }
+    constexpr std::size_t most_kept = 16; // a code read from a file is another in each row
+    if (others_.size() == most_kept) {
+        others_.clear();
+    }
+    others_.push_back(std::make_unique<const Other>(Other{mix, reference::tables_for(mix)}));
+    return others_.back()->tables;
 }
 
 std::optional<core::Unresolved> RowMaker::work_out(const core::AnyCompleteMix& mix,

@@ -8,6 +8,7 @@
 
 #include "exit_code.hpp"
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -33,6 +34,12 @@ public:
     MixRow row_of(const core::AnyCompleteMix& mix);
 
 private:
+    /// A mix by another code or method than the base, and its tables.
+    struct Other {
+        core::AnyCompleteMix mix;
+        core::Tables tables;
+    };
+
     const core::Tables& tables_of(const core::AnyCompleteMix& mix);
     std::optional<core::Unresolved> work_out(const core::AnyCompleteMix& mix,
                                              const core::Tables& tables);
@@ -40,7 +47,7 @@ private:
     const report::RowWriter& writer_;
     const core::Tables& tables_;
     const core::AnyCompleteMix& base_;
-    std::optional<core::Tables> other_tables_; ///< of the last mix by another code or method
+    std::vector<std::unique_ptr<const Other>> others_; ///< tables are made once for each code
     core::Proportions proportions_{};
     std::vector<core::Finding> findings_;
 };

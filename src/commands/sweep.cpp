@@ -40,18 +40,18 @@ ExitCode run(const Arguments& arguments) {
         return end_with(no_mix_follows(written.why(), arguments, mix->system));
     }
     const auto checks = core::assess(mix, *written, tables);
-    bool interrupted = false;
+    std::optional<ExitCode> stopped;
     const core::Sweep found = [&] {
         LongRun long_run{"points", arguments};
         auto points = core::sweep(mix, axes, tables, reference::vocabulary(),
                                   [&](double share) { return long_run.goes_on(share); });
-        interrupted = long_run.was_interrupted();
+        stopped = long_run.stopped();
         return points;
     }();
     deliver(report::SweepResult{mix->title, found, checks, written->worksheet.cautions,
                                 read.origin.files_read.inputs},
             arguments, read.origin);
-    return interrupted ? ExitCode::interrupted : verdict(checks);
+    return stopped.value_or(verdict(checks));
 }
 
 } // namespace

@@ -23,6 +23,7 @@
 #include <exception>
 #include <iostream>
 #include <memory>
+#include <optional>
 
 namespace boardmark::commands {
 namespace {
@@ -51,13 +52,18 @@ std::string told_in_cell(const input::Diagnostics& errors) {
     return told;
 }
 
-DoneRow done_row(const input::MixTable& table, const report::RowWriter& writer, RowMaker& maker,
-                 input::TableLine line) {
+/// What one thread works rows out with.
+struct RowWork {
+    input::MixRowReader reader;
+    RowMaker maker;
+};
+
+DoneRow done_row(RowWork& work, const report::RowWriter& writer, input::TableLine line) {
     DoneRow done;
     try {
-        input::MixReading reading = table.read(std::move(line));
+        input::MixReading reading = work.reader.read(std::move(line));
         if (reading.mix) {
-            MixRow row = maker.row_of(*reading.mix);
+            MixRow row = work.maker.row_of(*reading.mix);
             done.text = std::move(row.text);
             done.code = row.code;
             return done;
@@ -205,11 +211,11 @@ public:
              .in_block = rows_in_block,
              .threads = threads_,
              .goes_on = [&](double) { return long_run.goes_on(share); }},
-            [&]() -> core::BlockWork {
-                return [&, maker = std::make_shared<RowMaker>(writer_, tables_, table_.base())](
-                           std::size_t first, std::size_t last) {
+            [&, thread = std::size_t{0}]() mutable -> core::BlockWork {
+                RowWork& work = work_of(thread++);
+                return [&](std::size_t first, std::size_t last) {
                     for (std::size_t i = first; i < last; ++i) {
-                        done[i] = done_row(table_, writer_, *maker, std::move(rows[i]));
+                        done[i] = done_row(work, writer_, std::move(rows[i]));
                     }
                 };
             });
@@ -226,19 +232,31 @@ public:
         output_.write(text);
     }
 
-    ExitCode end(const std::string& table, const Arguments& arguments, bool interrupted) {
-        output_.end();
+    void end_output() { output_.end(); }
+
+    /// The worst of the rows, what was wrong in them told.
+    ExitCode told_code(const std::string& table, const Arguments& arguments) const {
         if (!arguments.has("quiet")) {
             errors_.tell(table, rows_);
         }
-        return interrupted ? ExitCode::interrupted : worst_.code();
+        return worst_.code();
     }
 
 private:
+    /// What a thread works with, from its first rows to the last.
+    RowWork& work_of(std::size_t thread) {
+        while (work_.size() <= thread) {
+            work_.push_back(std::make_unique<RowWork>(
+                input::MixRowReader{table_}, RowMaker{writer_, tables_, table_.base()}));
+        }
+        return *work_[thread];
+    }
+
     const input::MixTable& table_;
     const core::Tables tables_;
     const report::RowWriter writer_;
     unsigned threads_;
+    std::vector<std::unique_ptr<RowWork>> work_;
     ResultStream output_;
     WorstCode worst_;
     RowErrors errors_;
@@ -273,9 +291,11 @@ ExitCode run_table(input::Purpose purpose, const Arguments& arguments) {
         run.take(std::move(next), *long_run, lines.share());
         next = rows.next(*long_run);
     }
-    const bool interrupted = long_run->was_interrupted();
+    run.end_output();
+    const std::optional<ExitCode> stopped = long_run->stopped();
     long_run.reset(); // the line of its progress goes before errors are told
-    return run.end(name, arguments, interrupted);
+    const ExitCode worst = run.told_code(name, arguments);
+    return stopped.value_or(worst);
 }
 
 } // namespace boardmark::commands

@@ -5,19 +5,37 @@
 namespace boardmark::reference {
 
 const EmbeddedTable* CodeData::find(std::string_view subject) const {
-    const std::string name = prefix + "-" + std::string{subject};
-    const auto found = std::ranges::find(tables, name, &EmbeddedTable::name);
+    const auto is_named_so = [&](std::string_view name) {
+        return name.size() == prefix.size() + 1 + subject.size() && name.ends_with(subject) &&
+               name.starts_with(prefix) && name[prefix.size()] == '-';
+    };
+    const auto found = std::ranges::find_if(tables, is_named_so, &EmbeddedTable::name);
     return found == tables.end() ? nullptr : &*found;
 }
 
 namespace {
+
+/// A code among some tables: those from its first to its last, which are few where tables stand in
+/// the order of their names.
+CodeData code_among(std::span<const EmbeddedTable> tables, std::string_view prefix) {
+    std::size_t first = tables.size();
+    std::size_t last = 0;
+    for (std::size_t i = 0; i < tables.size(); ++i) {
+        if (tables[i].name.starts_with(prefix)) {
+            first = std::min(first, i);
+            last = i;
+        }
+    }
+    return {first > last ? tables.first(0) : tables.subspan(first, last + 1 - first),
+            std::string{prefix}};
+}
 
 /// The codes that a list names, in its order.
 std::vector<CodeData> listed_codes(const EmbeddedTable& list,
                                    std::span<const EmbeddedTable> tables) {
     std::vector<CodeData> codes;
     for (const EmbeddedRow& line : list.rows) {
-        codes.push_back({tables, std::string{line.name}});
+        codes.push_back(code_among(tables, line.name));
     }
     return codes;
 }
@@ -34,9 +52,14 @@ std::vector<CodeData> codes_of(std::span<const EmbeddedTable> tables) {
     for (const EmbeddedTable& table : tables) {
         if (table.name.ends_with(ending)) {
             const auto prefix = table.name.substr(0, table.name.size() - ending.size());
-            codes.push_back({tables, std::string{prefix}});
+            codes.push_back(code_among(tables, prefix));
         }
     }
+    return codes;
+}
+
+const std::vector<CodeData>& embedded_codes() {
+    static const std::vector<CodeData> codes = codes_of(embedded_tables());
     return codes;
 }
 

@@ -22,4 +22,7 @@ struct CodeData {
 /// table PREFIX-exposure.
 std::vector<CodeData> codes_of(std::span<const EmbeddedTable> tables);
 
+/// The codes of the program's own tables, found once.
+const std::vector<CodeData>& embedded_codes();
+
 } // namespace boardmark::reference

@@ -428,11 +428,11 @@ core::CodeTables code_tables(const CodeData& data, UnitSystem system) {
 }
 
 core::CodeTables first_code(UnitSystem system) {
-    return code_tables(codes_of(embedded_tables()).front(), system);
+    return code_tables(embedded_codes().front(), system);
 }
 
 core::CodeTables code_named(std::string_view name, UnitSystem system) {
-    for (const CodeData& code : codes_of(embedded_tables())) {
+    for (const CodeData& code : embedded_codes()) {
         if (code.find("exposure")->source.work == name) {
             return code_tables(code, system);
         }

@@ -96,7 +96,7 @@ void borrow_missing(Views& views, std::string_view subject, std::string_view nam
 
 core::CodeTables code_of_print(const core::PrintedCode& code, core::UnitSystem system) {
     Views views{code};
-    const std::string first = codes_of(embedded_tables()).front().prefix;
+    const std::string first = embedded_codes().front().prefix;
     borrow_missing(views, "aggregate-size", first + "-aggregate-size");
     borrow_missing(views, "strength-class", "en206-strength-class");
     return code_tables({views.tables(), std::string{prefix}}, system);

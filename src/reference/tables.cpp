@@ -229,7 +229,7 @@ core::CodeTables code(const std::string& name, UnitSystem system) {
 
 std::vector<std::string> codes() {
     std::vector<std::string> names;
-    for (const CodeData& code : codes_of(embedded_tables())) {
+    for (const CodeData& code : embedded_codes()) {
         names.emplace_back(code.find("exposure")->source.work);
     }
     return names;

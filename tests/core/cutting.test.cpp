@@ -109,3 +109,43 @@ TEST_CASE("thousands of boards are cut in bounded time and depth") {
     CHECK(plan.lower_bound_m <= plan.bought_m + 1e-9);
     CHECK(plan.bought_m < 1.05 * plan.needed_m);
 }
+
+TEST_CASE("more lengths than one plan takes are planned in parts, which holds every piece") {
+    std::vector<core::Pieces> pieces;
+    double needed_m = 0;
+    for (int i = 0; i < 2500; ++i) {
+        pieces.push_back({1.0 + 0.001 * i, 3});
+        needed_m += 3 * pieces.back().length_m;
+    }
+    const core::CuttingPlan plan = core::cut(pieces, {2.4, 4.8}, 3);
+    CHECK(plan.parts == 3);
+    CHECK_THAT(plan.needed_m, WithinAbs(needed_m, 1e-6));
+    CHECK(plan.bought_m >= plan.lower_bound_m);
+    CHECK(plan.lower_bound_m >= needed_m - 1e-6);
+    int cut = 0;
+    double bought_m = 0;
+    for (const core::CutBoard& board : plan.boards) {
+        double used_m = -0.003;
+        for (const core::Pieces& piece : board.pieces) {
+            cut += board.count * piece.count;
+            used_m += piece.count * (piece.length_m + 0.003);
+        }
+        CHECK(used_m <= board.stock_m + 1e-6);
+        bought_m += board.count * board.stock_m;
+    }
+    CHECK(cut == 7500);
+    CHECK_THAT(plan.bought_m, WithinAbs(bought_m, 1e-6));
+}
+
+TEST_CASE("boards that are cut alike by the million take no more memory than one of them") {
+    const core::CuttingPlan plan =
+        core::cut({{1.21, 3'000'000}, {0.83, 2'000'000}}, {2.4, 3.6, 4.8}, 3);
+    int cut = 0;
+    for (const core::CutBoard& board : plan.boards) {
+        for (const core::Pieces& piece : board.pieces) {
+            cut += board.count * piece.count;
+        }
+    }
+    CHECK(cut == 5'000'000);
+    CHECK(plan.boards.size() < 20);
+}

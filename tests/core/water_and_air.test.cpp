@@ -101,6 +101,18 @@ TEST_CASE("a dose between points is linear and from zero to the first marked") {
     CHECK(solved.step("water_reduction")->marks == marks);
 }
 
+TEST_CASE("a reducer of which none goes in saves no water") {
+    for (const char* reducer : {"water_reduction: {4 fl oz/cwt: 8 %, 8 fl oz/cwt: 16 %}",
+                                "water_reduction: standard minimum"}) {
+        INFO(reducer);
+        const std::string none = text({.reducer = reducer, .dose = "0 fl oz/cwt"});
+        const Solved solved = solve(none);
+        CHECK(solved.proportions.selection.water_reduction_percent.value_or(0) == 0);
+        // 305 lb/yd3 are of air-entrained concrete; this mix has none: 340, Table 6.3.3.
+        CHECK_THAT(in_unit(solved.proportions.totals.water_kg_m3, "lb/yd3"), WithinAbs(340, 1e-6));
+    }
+}
+
 TEST_CASE("a dose above the curve leads to no mix") {
     try {
         solve(text({.requirements = average, .dose = "9 fl oz/cwt"}));

@@ -117,6 +117,13 @@ std::vector<Contradiction> contradictions() {
              mix.admixtures.clear();
              mix.requirements.slump_before_reducer_mm = 75;
          }},
+        {"a slump before a reducer of which none goes in", Field::slump_before_reducer,
+         [](Mix& mix) {
+             for (core::Dosage& dosage : mix.admixtures) {
+                 dosage.dose = core::Dose{0, core::DoseBasis::volume};
+             }
+             mix.requirements.slump_before_reducer_mm = 75;
+         }},
         {"a slump before that is higher", Field::slump_before_reducer,
          [](Mix& mix) { mix.requirements.slump_before_reducer_mm = 150; }},
         {"a dose above its maximum", Field::dose,

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <iterator>
 #include <numeric>
 
 namespace boardmark::core {
@@ -103,6 +104,29 @@ BestCutting best_cutting(const CuttingProblem& problem) {
     return best;
 }
 
+/// Memory and time of a plan grow with the square of its lengths.
+constexpr std::size_t most_lengths = 1000;
+
+/// Every so manieth length, so that each part has long ones and short ones.
+CuttingPlan cut_in_parts(const CuttingProblem& problem, double saw_cut_mm) {
+    CuttingPlan whole;
+    const std::size_t parts = (problem.asked.size() + most_lengths - 1) / most_lengths;
+    for (std::size_t part = 0; part < parts; ++part) {
+        std::vector<Pieces> pieces;
+        for (std::size_t of = part; of < problem.asked.size(); of += parts) {
+            pieces.push_back({problem.length_m[of], problem.asked[of]});
+        }
+        CuttingPlan plan = cut(std::move(pieces), problem.stock_m, saw_cut_mm);
+        std::ranges::move(plan.boards, std::back_inserter(whole.boards));
+        whole.bought_m += plan.bought_m;
+        whole.needed_m += plan.needed_m;
+    }
+    whole.parts = static_cast<int>(parts);
+    whole.lower_bound_m = in_metres(in_whole_boards(material(problem), problem));
+    whole.proven = whole.bought_m <= whole.lower_bound_m;
+    return whole;
+}
+
 } // namespace
 
 CuttingPlan cut(std::vector<Pieces> pieces, const std::vector<double>& stock_m, double saw_cut_mm) {
@@ -114,6 +138,9 @@ CuttingPlan cut(std::vector<Pieces> pieces, const std::vector<double>& stock_m, 
         return plan;
     }
     assert(problem.length_m.front() <= problem.stock_m.back() + 1e-7);
+    if (problem.asked.size() > most_lengths) {
+        return cut_in_parts(problem, saw_cut_mm);
+    }
     const BestCutting best = best_cutting(problem);
     for (const CutAlike& cut : together(best.plan)) {
         plan.boards.push_back(told(cut, problem));

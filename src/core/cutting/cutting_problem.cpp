@@ -65,6 +65,17 @@ void take_off(const CutAlike& cut, Counts& left) {
     }
 }
 
+int boards_alike(const CutAlike& cut, const Counts& left) {
+    int most = 0;
+    for (std::size_t of = 0; of < left.size(); ++of) {
+        if (cut.holds[of] > 0) {
+            const int whole = left[of] / cut.holds[of];
+            most = most == 0 ? whole : std::min(most, whole);
+        }
+    }
+    return most;
+}
+
 bool none_left(const Counts& left) {
     return std::ranges::all_of(left, [](int count) { return count == 0; });
 }

@@ -49,6 +49,9 @@ Units cost_of(const std::vector<CutAlike>& cut, const CuttingProblem& problem);
 /// What is left of the pieces without these boards; none below zero.
 void take_off(const CutAlike& cut, Counts& left);
 
+/// How many boards can be cut so from what is left; each holds some piece.
+int boards_alike(const CutAlike& cut, const Counts& left);
+
 /// Nothing is left.
 bool none_left(const Counts& left);
 

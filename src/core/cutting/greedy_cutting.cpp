@@ -24,18 +24,6 @@ double used_share(const CuttingProblem& problem, const CutAlike& board) {
     return used_m / problem.stock_m[board.stock];
 }
 
-/// Boards that can be cut alike from what is left.
-int times(const CutAlike& board, const Counts& left) {
-    int most = 0;
-    for (std::size_t of = 0; of < left.size(); ++of) {
-        if (board.holds[of] > 0) {
-            const int whole = left[of] / board.holds[of];
-            most = most == 0 ? whole : std::min(most, whole);
-        }
-    }
-    return most;
-}
-
 } // namespace
 
 std::vector<CutAlike> greedy_cutting(const CuttingProblem& problem, Counts left) {
@@ -53,7 +41,7 @@ std::vector<CutAlike> greedy_cutting(const CuttingProblem& problem, Counts left)
                 best = std::move(board);
             }
         }
-        best.boards = times(best, left);
+        best.boards = boards_alike(best, left);
         take_off(best, left);
         plan.push_back(std::move(best));
     }

@@ -46,6 +46,21 @@ int pieces_in(const Counts& left) {
     return pieces;
 }
 
+/// Cuts so many boards of what is left, those that come out alike at once.
+void take(const CutAlike& cut, Counts& left, std::vector<CutAlike>& plan) {
+    for (int boards = cut.boards; boards > 0;) {
+        CutAlike alike = cut;
+        clip(alike, left);
+        if (none_left(alike.holds)) {
+            return;
+        }
+        alike.boards = std::min(boards, boards_alike(alike, left));
+        boards -= alike.boards;
+        take_off(alike, left);
+        plan.push_back(std::move(alike));
+    }
+}
+
 void append(std::vector<CutAlike> more, std::vector<CutAlike>& plan) {
     std::ranges::move(more, std::back_inserter(plan));
 }
@@ -63,15 +78,7 @@ std::vector<CutAlike> rounded_cutting(const CuttingProblem& problem, Relaxation 
             first_choice = 0;
         }
         for (const CutAlike& cut : taken) {
-            for (int boards = cut.boards; boards > 0 && !none_left(left); --boards) {
-                CutAlike one = cut;
-                one.boards = 1;
-                clip(one, left);
-                take_off(one, left);
-                if (pieces_in(one.holds) > 0) {
-                    plan.push_back(std::move(one));
-                }
-            }
+            take(cut, left, plan);
         }
         relaxation = relaxed(problem, left, effort);
     }

@@ -270,6 +270,7 @@ void EconomySearch::find_front(Economy& found) {
     found.front.push_back(cheapest);
     constexpr double alike = 1e-3;
     if (most - least <= alike * most) {
+        found.front.front().name = "least cost and carbon";
         return;
     }
     for (std::size_t i = 1; i + 1 < front_mixes; ++i) {

@@ -19,6 +19,7 @@ struct Reduction {
     std::string_view standard_name = {};
     bool on_point = true;      ///< of the curve, not between two
     bool before_first = false; ///< between no dose and the first point
+    bool none_goes_in = false;
 };
 
 bool is_joined(std::string_view text, std::string_view first, std::string_view second) {
@@ -89,6 +90,9 @@ Outcome<Reduction> by_curve(const Dosage& dosage, const Tables& tables) {
 }
 
 Outcome<Reduction> reduction_of(const Dosage& dosage, const Tables& tables) {
+    if (dosage.dose->amount == 0) {
+        return Reduction{.percent = 0, .none_goes_in = true};
+    }
     return dosage.material->admixture.standard_minimum_reduction
                ? by_standard(*dosage.material, tables)
                : by_curve(dosage, tables);
@@ -108,6 +112,11 @@ Step step_of(const Reduction& reduction, const Material& reducer) {
         return step;
     }
     const bool assumed = reducer.admixture.reduction_dose_assumed;
+    if (reduction.none_goes_in) {
+        step.provenance = Provenance::computed;
+        step.reason = {"{name}: none goes in", {word("name", reducer.name)}};
+        return step;
+    }
     step.reason = {assumed ? "{name}: stated without its dose, taken at the dose of this mix"
                    : reduction.before_first
                        ? "{name}: between no dose and the first point of its curve"

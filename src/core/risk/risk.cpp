@@ -36,17 +36,17 @@ std::optional<RiskQuantity> bounded_by(CheckId id) {
     return std::nullopt;
 }
 
-std::vector<double> limits_of(RiskQuantity quantity, const std::vector<Finding>& exact,
-                              const Requirements& requirements) {
-    std::vector<double> limits;
+std::vector<DistributionLimit> limits_of(RiskQuantity quantity, const std::vector<Finding>& exact,
+                                         const Requirements& requirements) {
+    std::vector<DistributionLimit> limits;
     if (quantity == RiskQuantity::strength) {
-        limits.push_back(requirements.strength_mpa);
+        limits.push_back({std::nullopt, requirements.strength_mpa});
     }
     for (const Finding& finding : exact) {
         if (finding.limit && bounded_by(finding.id) == quantity) {
             for (const auto& side : {finding.limit->low, finding.limit->high}) {
-                if (side && std::ranges::count(limits, *side) == 0) {
-                    limits.push_back(*side);
+                if (side && std::ranges::count(limits, *side, &DistributionLimit::value) == 0) {
+                    limits.push_back({finding.id, *side});
                 }
             }
         }

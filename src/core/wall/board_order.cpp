@@ -61,9 +61,10 @@ std::vector<NumberedPieces> cutting_list(const std::vector<Pieces>& cut_once,
     }
     for (const CutBoard& board : plan.boards) {
         for (const Pieces& piece : board.pieces) {
-            const auto of_length = std::ranges::find_if(list, [&](const NumberedPieces& pieces) {
-                return same(pieces.length_m, piece.length_m);
-            });
+            const auto of_length =
+                std::ranges::partition_point(list, [&](const NumberedPieces& pieces) {
+                    return above(pieces.length_m, piece.length_m);
+                });
             of_length->stock_m.insert(of_length->stock_m.end(),
                                       static_cast<std::size_t>(board.count * piece.count),
                                       board.stock_m);
@@ -79,9 +80,10 @@ void number_boards(const std::vector<Pieces>& cut_once, BoardOrder& order) {
     for (LinedFace& face : order.faces) {
         for (LaidBoard& board : face.boards) {
             // The list is longest first, and a length is cut to the longest of those that are one.
-            const auto pieces = std::ranges::find_if(list, [&](const NumberedPieces& numbered) {
-                return numbered.length_m - board.length_m < one_length_m;
-            });
+            const auto pieces =
+                std::ranges::partition_point(list, [&](const NumberedPieces& numbered) {
+                    return numbered.length_m - board.length_m >= one_length_m;
+                });
             const std::size_t place = pieces->next++ % pieces->stock_m.size();
             board.piece = pieces->before + static_cast<int>(place) + 1;
             board.cut_from_m = pieces->stock_m[place];
@@ -136,6 +138,13 @@ void say_rules(const Boards& boards, BoardOrder& order) {
          {quantity("uses", {static_cast<double>(boards.uses), Measure::count}),
           quantity("spoiled", {boards.spoiled_percent, Measure::percent})}},
         order.worksheet);
+    if (order.plan.parts > 1) {
+        order.worksheet.cautions.push_back(
+            {"{lengths} different lengths of board are too many for one cutting plan: {parts} parts "
+             "of them are planned each by itself, and a plan of all might buy less",
+             {quantity("lengths", {static_cast<double>(order.pieces.size()), Measure::count}),
+              quantity("parts", {static_cast<double>(order.plan.parts), Measure::count})}});
+    }
 }
 
 } // namespace

@@ -17,22 +17,42 @@ struct Span {
     double to_m;
 };
 
-/// Spans without what lies in the gap.
-std::vector<Span> without(const std::vector<Span>& spans, const Span& gap) {
+/// Spans without what lies in the gaps.
+std::vector<Span> without(const std::vector<Span>& spans, std::vector<Span> gaps) {
+    std::ranges::sort(gaps, {}, &Span::from_m);
     std::vector<Span> left;
-    for (const Span& span : spans) {
-        if (gap.to_m <= span.from_m || gap.from_m >= span.to_m) {
+    for (Span span : spans) {
+        bool is_left = true;
+        for (const Span& gap : gaps) {
+            if (gap.from_m >= span.to_m) {
+                break;
+            }
+            if (gap.to_m <= span.from_m) {
+                continue;
+            }
+            if (below(span.from_m, gap.from_m)) {
+                left.push_back({span.from_m, gap.from_m});
+            }
+            span.from_m = gap.to_m;
+            is_left = below(gap.to_m, span.to_m);
+            if (!is_left) {
+                break;
+            }
+        }
+        if (is_left) {
             left.push_back(span);
-            continue;
-        }
-        if (below(span.from_m, gap.from_m)) {
-            left.push_back({span.from_m, gap.from_m});
-        }
-        if (below(gap.to_m, span.to_m)) {
-            left.push_back({gap.to_m, span.to_m});
         }
     }
     return left;
+}
+
+/// Joints as gaps, which have no width.
+std::vector<Span> gaps_at(const std::vector<double>& joints_m) {
+    std::vector<Span> gaps;
+    for (const double joint_m : joints_m) {
+        gaps.push_back({joint_m, joint_m});
+    }
+    return gaps;
 }
 
 /// Where the run stands higher than a level.
@@ -105,10 +125,7 @@ public:
         for (const auto& [face, side_m] :
              {std::pair{Face::front, planter.length_m}, std::pair{Face::right, planter.width_m},
               std::pair{Face::back, planter.length_m}, std::pair{Face::left, planter.width_m}}) {
-            std::vector<Span> panels{{from_m, from_m + side_m}};
-            for (const double joint_m : joints_m) {
-                panels = without(panels, {joint_m, joint_m});
-            }
+            const auto panels = without({{from_m, from_m + side_m}}, gaps_at(joints_m));
             for (int number = 1; number <= planter.count; ++number) {
                 begin({planter.name, face, number});
                 for (const Span& panel : panels) {
@@ -198,16 +215,13 @@ private:
         int number = 0;
         for (const auto& [low_m, high_m] :
              courses_of(profile.greatest_height_m, m_boards, m_from)) {
-            std::vector<Span> spans = higher_than(profile, low_m);
+            std::vector<Span> gaps = gaps_at(joints_m);
             for (const FaceBox& box : openings) {
                 if (!below(low_m, box.low_m) && !above(high_m, box.high_m)) {
-                    spans = without(spans, {box.from_m, box.to_m});
+                    gaps.push_back({box.from_m, box.to_m});
                 }
             }
-            for (const double joint_m : joints_m) {
-                spans = without(spans, {joint_m, joint_m});
-            }
-            for (const Span& span : spans) {
+            for (const Span& span : without(higher_than(profile, low_m), std::move(gaps))) {
                 FaceBox strip{span.from_m, span.to_m, low_m, high_m};
                 strip.high_m = std::min(high_m, profile.highest_along_m(strip));
                 put(strip, false, number);
@@ -218,11 +232,7 @@ private:
 
     void line_standing(const Profile& profile, const std::vector<FaceBox>& openings,
                        const std::vector<double>& joints_m) {
-        std::vector<Span> panels{{0, profile.whole().to_m}};
-        for (const double joint_m : joints_m) {
-            panels = without(panels, {joint_m, joint_m});
-        }
-        for (const Span& panel : panels) {
+        for (const Span& panel : without({{0, profile.whole().to_m}}, gaps_at(joints_m))) {
             int number = 0;
             for (const Span& board : standing(panel)) {
                 stand(profile, openings, board, number++);
@@ -233,13 +243,13 @@ private:
     void stand(const Profile& profile, const std::vector<FaceBox>& openings, const Span& board,
                int course) {
         const FaceBox strip{board.from_m, board.to_m, 0, 0};
-        std::vector<Span> spans{{0, profile.highest_along_m(strip)}};
+        std::vector<Span> gaps;
         for (const FaceBox& box : openings) {
             if (!below(board.from_m, box.from_m) && !above(board.to_m, box.to_m)) {
-                spans = without(spans, {box.low_m, box.high_m});
+                gaps.push_back({box.low_m, box.high_m});
             }
         }
-        for (const Span& span : spans) {
+        for (const Span& span : without({{0, profile.highest_along_m(strip)}}, std::move(gaps))) {
             put({board.from_m, board.to_m, span.from_m, span.to_m}, true, course);
         }
     }

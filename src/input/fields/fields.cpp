@@ -24,6 +24,11 @@ std::span<const Field> mix_fields() {
     return fields;
 }
 
+FieldTables mix_field_tables() {
+    return FieldTables{
+        std::array{file_fields(), material_fields(), job_fields(), dated_paper_fields()}};
+}
+
 std::span<const Field> yard_fields() {
     constexpr std::size_t heading =
         2; // 'boardmark' and 'title' stand in a file of materials as well

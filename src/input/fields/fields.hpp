@@ -80,12 +80,38 @@ struct Field {
     bool from_file = false; ///< whether 'from FILE' may stand in place of the keys below
 };
 
+/// Tables of keys that make one format together.
+class FieldTables {
+public:
+    FieldTables(std::span<const Field> only) // a table by itself is one
+        : tables_{only}
+        , count_{1} {}
+    template <std::size_t n>
+    explicit FieldTables(const std::array<std::span<const Field>, n>& several)
+        : count_{n} {
+        static_assert(n <= most);
+        for (std::size_t i = 0; i < n; ++i) {
+            tables_[i] = several[i];
+        }
+    }
+
+    std::span<const std::span<const Field>> all() const { return std::span{tables_}.first(count_); }
+
+private:
+    static constexpr std::size_t most = 4;
+    std::array<std::span<const Field>, most> tables_;
+    std::size_t count_;
+};
+
 /// The keys of the mix file but its materials, and those of the materials.
 std::span<const Field> file_fields();
 std::span<const Field> material_fields();
 
 /// Every key of the mix file.
 std::span<const Field> mix_fields();
+
+/// The same, as they stand in the program: nothing is copied at its start.
+FieldTables mix_field_tables();
 
 /// Every key of a file of materials that mix files refer to.
 std::span<const Field> yard_fields();

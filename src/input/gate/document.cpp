@@ -10,12 +10,15 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <functional>
+#include <utility>
 
 namespace boardmark::input {
 namespace {
 
 constexpr std::size_t longest_name = 80;
 constexpr std::size_t most_pairs = 100;
+constexpr std::size_t most_looked_through = 64;
 
 bool is_digit(char character) {
     return character >= '0' && character <= '9';
@@ -48,9 +51,8 @@ bool refuse_torn_value(const Entry& entry, bool keys_are_names, Diagnostics& dia
 }
 
 /// Whether a key appears a second time; both places are named.
-bool refuse_duplicate(const Node& parent, const Entry& entry, const Path& path,
+bool refuse_duplicate(const Entry* first, const Entry& entry, const Path& path,
                       Diagnostics& diagnostics) {
-    const Entry* first = parent.find(entry.key.scalar);
     if (first == &entry) {
         return false;
     }
@@ -195,7 +197,7 @@ void read_table(Reading& reading, const Path& path, Diagnostics& diagnostics) {
     }
     for (const Entry& entry : reading.node->entries) {
         const Path pair_path = path.below(entry.key.scalar);
-        if (refuse_duplicate(*reading.node, entry, pair_path, diagnostics)) {
+        if (refuse_duplicate(reading.node->find(entry.key.scalar), entry, pair_path, diagnostics)) {
             reading.sound = false;
             continue;
         }
@@ -224,21 +226,36 @@ void read_table(Reading& reading, const Path& path, Diagnostics& diagnostics) {
 
 } // namespace
 
-Document::Document(const Node& root, std::span<const Field> fields, Diagnostics& diagnostics)
+Document::Document(const Node& root, FieldTables fields, Diagnostics& diagnostics)
     : fields_(fields) {
     read_section(root, {}, top_, diagnostics);
 }
 
-/// The key straight below a section, or at the top. Those of a section stand behind it in the
+/// The key straight below a section, or at the top. Those of a section stand behind it in its
 /// table, so the search begins there.
 const Field* Document::field_below(const Field* section, std::string_view key) const {
-    const std::size_t first = section ? static_cast<std::size_t>(section - fields_.data()) + 1 : 0;
     const std::string_view above = section ? section->path : std::string_view{};
-    for (std::size_t i = 0; i < fields_.size(); ++i) {
-        const Field& field = fields_[(first + i) % fields_.size()];
-        if (field.path.ends_with(key) && last_part(field.path) == key &&
-            parent_of(field.path) == above) {
-            return &field;
+    const auto first_of = [&](std::span<const Field> fields) {
+        const auto found = std::ranges::find_if(fields, [&](const Field& field) {
+            return field.path.ends_with(key) && last_part(field.path) == key &&
+                   parent_of(field.path) == above;
+        });
+        return found == fields.end() ? nullptr : &*found;
+    };
+    for (const std::span<const Field> table : fields_.all()) {
+        const bool holds_section =
+            section && std::greater_equal{}(section, table.data()) &&
+            std::less{}(section, table.data() + table.size());
+        if (holds_section) {
+            const auto behind = static_cast<std::size_t>(section - table.data()) + 1;
+            if (const Field* found = first_of(table.subspan(behind))) {
+                return found;
+            }
+        }
+    }
+    for (const std::span<const Field> table : fields_.all()) {
+        if (const Field* found = first_of(table)) {
+            return found;
         }
     }
     return nullptr;
@@ -269,11 +286,13 @@ void Document::refuse_unknown(const Entry& entry, const Path& path, const Field*
     }
     std::vector<std::string_view> siblings;
     std::string elsewhere;
-    for (const Field& field : fields_) {
-        if (parent_of(field.path) == above) {
-            siblings.push_back(last_part(field.path));
-        } else if (last_part(field.path) == key.scalar && elsewhere.empty()) {
-            elsewhere = parent_of(field.path);
+    for (const std::span<const Field> table : fields_.all()) {
+        for (const Field& field : table) {
+            if (parent_of(field.path) == above) {
+                siblings.push_back(last_part(field.path));
+            } else if (last_part(field.path) == key.scalar && elsewhere.empty()) {
+                elsewhere = parent_of(field.path);
+            }
         }
     }
     const auto near = text::closest(key.scalar, siblings);
@@ -295,20 +314,20 @@ void Document::refuse_unknown(const Entry& entry, const Path& path, const Field*
            diagnostics);
 }
 
-void Document::read_entry(const Entry& entry, const Path& path, Reading& reading,
-                          Diagnostics& diagnostics) {
+void Document::read_value_of(const Path& path, Reading& reading, Diagnostics& diagnostics) {
     const Field& field = *reading.field;
-    if (entry.value.kind == Node::Kind::empty) {
-        refuse(entry.key, fmt::format("{} has no value", dotted(path)),
+    const Node& value_node = *reading.node;
+    if (value_node.kind == Node::Kind::empty) {
+        refuse(*reading.key, fmt::format("{} has no value", dotted(path)),
                fmt::format("write for example '{}'", field.example), diagnostics);
         reading.sound = false;
     } else if (field.shape == Shape::section) {
-        if (entry.value.kind == Node::Kind::mapping) {
-            read_section(entry.value, path, reading, diagnostics);
+        if (value_node.kind == Node::Kind::mapping) {
+            read_section(value_node, path, reading, diagnostics);
         } else {
-            refuse(entry.value,
+            refuse(value_node,
                    fmt::format("{}: expected keys and values, found {}", dotted(path),
-                               describe(entry.value.kind)),
+                               describe(value_node.kind)),
                    fmt::format("write for example '{}'", field.example), diagnostics);
             reading.sound = false;
         }
@@ -320,32 +339,81 @@ void Document::read_entry(const Entry& entry, const Path& path, Reading& reading
         const std::string_view example = field.example.substr(field.example.find(": ") + 2);
         const Value& value =
             field.shape == Shape::value_or_table && field.whole ? *field.whole : field.value;
-        reading.value = read_value(entry.value, value, path, example, diagnostics);
+        reading.value = read_value(value_node, value, path, example, diagnostics);
         reading.sound = reading.value.has_value();
     }
+}
+
+void Document::read_key(const Entry* first, const Entry& entry, const Path& path, Reading& section,
+                        Diagnostics& diagnostics) {
+    if (refuse_duplicate(first, entry, path, diagnostics) || refuse_long_name(entry, diagnostics)) {
+        mark_told(path);
+        return;
+    }
+    const Field* field = field_of(section.field, entry.key.scalar);
+    if (!field) {
+        refuse_unknown(entry, path, section.field, diagnostics);
+        return;
+    }
+    Reading& reading = section.below.emplace_back();
+    reading.name = entry.key.scalar;
+    reading.field = field;
+    reading.key = &entry.key;
+    reading.node = &entry.value;
+    read_value_of(path, reading, diagnostics);
 }
 
 void Document::read_section(const Node& node, const Path& path, Reading& section,
                             Diagnostics& diagnostics) {
     section.below.reserve(node.entries.size());
-    for (const Entry& entry : node.entries) {
-        const Path entry_path = path.below(entry.key.scalar);
-        if (refuse_duplicate(node, entry, entry_path, diagnostics) ||
-            refuse_long_name(entry, diagnostics)) {
-            mark_told(entry_path);
-            continue;
+    if (node.entries.size() <= most_looked_through) {
+        for (const Entry& entry : node.entries) {
+            const std::string_view name = entry.key.scalar;
+            read_key(node.find(name), entry, path.below(name), section, diagnostics);
         }
-        const Field* field = field_of(section.field, entry.key.scalar);
-        if (!field) {
-            refuse_unknown(entry, entry_path, section.field, diagnostics);
-            continue;
-        }
-        Reading& reading = section.below.emplace_back();
-        reading.field = field;
-        reading.key = &entry.key;
-        reading.node = &entry.value;
-        read_entry(entry, entry_path, reading, diagnostics);
+        return;
     }
+    std::unordered_map<std::string_view, const Entry*> firsts;
+    for (const Entry& entry : node.entries) {
+        const std::string_view name = entry.key.scalar;
+        const Entry* first = firsts.emplace(name, &entry).first->second;
+        read_key(first, entry, path.below(name), section, diagnostics);
+    }
+    Index& index = large_[section.below.data()];
+    for (std::size_t i = 0; i < section.below.size(); ++i) {
+        index.emplace(section.below[i].key->scalar, i);
+    }
+}
+
+Reading& Document::section_at(const Path& path) {
+    return path.empty() ? top_ : const_cast<Reading&>(*find(path)); // this document's own
+}
+
+Reading Document::read_again(const Path& path, Diagnostics& diagnostics) {
+    Reading& reading = section_at(path);
+    Reading fresh;
+    fresh.name = reading.name;
+    fresh.field = reading.field;
+    fresh.key = reading.key;
+    fresh.node = reading.node;
+    Reading before = std::exchange(reading, std::move(fresh));
+    read_value_of(path, reading, diagnostics);
+    return before;
+}
+
+void Document::put_back(const Path& path, Reading before) {
+    section_at(path) = std::move(before);
+}
+
+void Document::read_added(const Path& section, const Node& node, const Entry& added,
+                          Diagnostics& diagnostics) {
+    const std::string_view name = added.key.scalar;
+    read_key(node.find(name), added, section.below(name), section_at(section), diagnostics);
+}
+
+void Document::keep_first(const Path& section, std::size_t count) {
+    std::vector<Reading>& below = section_at(section).below;
+    below.erase(below.begin() + static_cast<std::ptrdiff_t>(count), below.end());
 }
 
 void Document::mark_told(const Path& path) {
@@ -358,16 +426,29 @@ bool Document::is_told(const Path& path) const {
     });
 }
 
+const Reading* Document::find(const Reading& section, std::string_view name) const {
+    const std::vector<Reading>& below = section.below;
+    const auto large = below.size() > most_looked_through ? large_.find(below.data())
+                                                          : large_.end();
+    if (large != large_.end() && large->second.size() == below.size()) {
+        const auto found = large->second.find(name);
+        return found == large->second.end() ? nullptr : &below[found->second];
+    }
+    for (const Reading& reading : below) {
+        if (reading.name == name) {
+            return &reading;
+        }
+    }
+    return nullptr;
+}
+
 const Reading* Document::find(const Path& path) const {
     const Reading* reading = &top_;
     for (const std::string_view name : path) {
-        const auto found = std::ranges::find_if(reading->below, [&](const Reading& candidate) {
-            return candidate.key->scalar == name;
-        });
-        if (found == reading->below.end()) {
+        reading = find(*reading, name);
+        if (!reading) {
             return nullptr;
         }
-        reading = &*found;
     }
     return path.empty() ? nullptr : reading;
 }

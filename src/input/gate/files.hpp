@@ -21,9 +21,10 @@ public:
     /// Puts diagnostics in the order of the files, each in the order of its lines.
     void sort(Diagnostics& diagnostics) const;
 
-private:
+    /// Where a file stands among them; behind all, where it is none of them.
     std::size_t order_of(const std::string& name) const;
 
+private:
     std::deque<SourceText> files_;
 };
 

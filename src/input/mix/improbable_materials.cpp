@@ -245,9 +245,15 @@ void judge_moistures(const MixContext& context, const Materials& materials) {
 
 } // namespace
 
+void ask_back_improbable(const MixContext& context, const core::Material& material) {
+    MaterialSlips{context, material}.find();
+}
+
 void ask_back_improbable(const MixContext& context, const Materials& materials) {
     for (const auto& [name, material] : materials) {
-        MaterialSlips{context, material}.find();
+        if (!context.kept_material(name)) {
+            ask_back_improbable(context, material);
+        }
     }
     judge_bases(context, materials);
     judge_moistures(context, materials);

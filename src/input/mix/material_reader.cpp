@@ -30,13 +30,25 @@ std::string belongs_to(Roles roles) {
 /// One material that is being read.
 struct MaterialReader {
     const MixContext& context;
+    const Reading& section;
     std::string_view name;
     Material material;
 
     Path path(std::string_view key) const { return {"materials", name, key}; }
-    const Reading* reading(std::string_view key) const { return context.document.find(path(key)); }
+    const Reading* reading(std::string_view key) const {
+        return context.document.find(section, key);
+    }
+    const Parsed* value(std::string_view key) const {
+        const Reading* found = reading(key);
+        return found && found->value ? &*found->value : nullptr;
+    }
     std::optional<double> number(std::string_view key) const {
-        return context.document.number(path(key));
+        const Parsed* found = value(key);
+        return found && !found->is_word ? std::optional{found->number} : std::nullopt;
+    }
+    std::string text(std::string_view key) const {
+        const Parsed* found = value(key);
+        return found ? found->text : "";
     }
     std::string place(std::string_view key) const { return dotted(path(key)); }
 
@@ -63,7 +75,7 @@ struct MaterialReader {
     }
 
     void read_price() {
-        const Parsed* price = context.document.value(path("price"));
+        const Parsed* price = value("price");
         const Reading* piece = reading("piece");
         const bool by_piece = price && !price->dimension;
         if (by_piece && !context.has(path("piece"))) {
@@ -122,7 +134,7 @@ struct MaterialReader {
         if (!moisture) {
             return;
         }
-        const bool free = context.document.text(path("moisture_basis")) == "free";
+        const bool free = text("moisture_basis") == "free";
         figures.moisture_percent = *moisture + (free ? figures.absorption_percent.value_or(0) : 0);
     }
 
@@ -161,13 +173,13 @@ struct MaterialReader {
 
     void read_aggregate() {
         auto& figures = material.aggregate;
-        figures.relative_density_is_oven_dry =
-            context.document.text(path("relative_density_basis")) == "oven-dry";
+        figures.relative_density_is_oven_dry = text("relative_density_basis") == "oven-dry";
         figures.absorption_percent = number("absorption");
         figures.nominal_max_size_mm = number("nominal_max_size");
         figures.dry_rodded_density_kg_m3 = number("dry_rodded_density");
         figures.fineness_modulus = number("fineness_modulus");
-        figures.typical = context.document.flag(path("typical"), false);
+        const Parsed* typical = value("typical");
+        figures.typical = typical && typical->flag;
         read_moisture();
         read_sieves();
         read_words_of_methods();
@@ -196,7 +208,7 @@ struct MaterialReader {
 
     /// The place of a word among those that its key knows; nothing where it is not stated.
     std::optional<int> place_of(const char* key) const {
-        const Parsed* stated = context.document.value(path(key));
+        const Parsed* stated = value(key);
         if (!stated) {
             return std::nullopt;
         }
@@ -315,10 +327,10 @@ struct MaterialReader {
         read_water_reduction();
         read_slump_gain();
         read_retains();
-        if (const Parsed* maximum = context.document.value(path("maximum_dose"))) {
+        if (const Parsed* maximum = value("maximum_dose")) {
             material.admixture.maximum_dose = dose_of(*maximum);
         }
-        if (const Parsed* retards = context.document.value(path("retards"))) {
+        if (const Parsed* retards = value("retards")) {
             material.admixture.retards = retards->flag;
         }
         read_added_water();
@@ -348,14 +360,15 @@ std::optional<Material> read_material(const MixContext& context, std::string_vie
     if (!kind) {
         return std::nullopt;
     }
-    MaterialReader reader{context, name, Material{.name = std::string{name}, .kind = kind->kind}};
-    reader.material.standard = context.document.text(reader.path("standard")).value_or("");
+    MaterialReader reader{context, *context.document.find(path), name,
+                          Material{.name = std::string{name}, .kind = kind->kind}};
+    reader.material.standard = reader.text("standard");
     reader.material.relative_density = reader.number("relative_density");
     reader.material.chloride_percent = reader.number("chloride");
     reader.material.carbon_kg_kg = reader.number("carbon");
     reader.material.temperature_c = reader.number("temperature");
     reader.material.waste_percent = reader.number("waste").value_or(0);
-    reader.material.source = context.document.text(reader.path("source")).value_or("");
+    reader.material.source = reader.text("source");
     reader.read_price();
     reader.refuse_keys_of_other_kinds();
     switch (role_of(kind->kind)) {
@@ -380,6 +393,10 @@ Materials read_materials(const MixContext& context) {
     Materials materials;
     for (const Reading& reading : context.document.below({"materials"})) {
         const std::string& name = reading.key->scalar;
+        if (const core::Material* kept = context.kept_material(name)) {
+            materials.emplace(name, *kept);
+            continue;
+        }
         if (std::ranges::count(reserved_names(), std::string_view{name}) > 0) {
             context.refuse(*reading.key,
                            "'" + std::string{name} +

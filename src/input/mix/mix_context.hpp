@@ -14,21 +14,32 @@
 
 namespace boardmark::input {
 
+/// Materials by the user's names. A material whose kind is unknown is left out; its fault is told.
+using Materials = std::map<std::string, core::Material>;
+
 /// A file that is being turned into a mix, and what it is read for.
 struct MixContext : FileContext {
     const ReadOptions& options;
     std::optional<core::StrengthName> strength_class = {};  ///< by which the strength is stated
     std::shared_ptr<const core::CodeTables> code_file = {}; ///< the user's own, where one is named
-};
+    /// Materials that were read before and are as they were, what is to be said of each by itself
+    /// said; for a row of a table. What is missing is then told by who reads the whole again.
+    const Materials* kept = nullptr;
 
-/// Materials by the user's names. A material whose kind is unknown is left out; its fault is told.
-using Materials = std::map<std::string, core::Material>;
+    const core::Material* kept_material(const std::string& name) const {
+        const auto found = kept ? kept->find(name) : Materials::const_iterator{};
+        return kept && found != kept->end() ? &found->second : nullptr;
+    }
+};
 
 Materials read_materials(const MixContext& context);
 
 /// Asks back figures of materials that are possible each by itself but hardly true together, and
 /// refuses those that no material has.
 void ask_back_improbable(const MixContext& context, const Materials& materials);
+
+/// The same of one material by itself.
+void ask_back_improbable(const MixContext& context, const core::Material& material);
 
 /// Requirements; where a key is missing or wrong its fault is told and the value is not to be used.
 core::Requirements read_requirements(const MixContext& context);

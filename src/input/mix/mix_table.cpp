@@ -1,19 +1,14 @@
 #include <boardmark/input/mix/mix_table.hpp>
-#include <boardmark/units/number.hpp>
 
-#include "../csv/csv_reader.hpp"
-#include "../gate/encoding.hpp"
-#include "../gate/gate.hpp"
 #include "../gate/tree_builder.hpp"
-#include "../reading/refuse.hpp"
+#include "kept_keys.hpp"
 #include "mix_tree.hpp"
-#include "table_columns.hpp"
-
-#include <fmt/format.h>
+#include "table_row.hpp"
 
 #include <algorithm>
 #include <map>
 #include <mutex>
+#include <tuple>
 #include <utility>
 #include <variant>
 
@@ -34,104 +29,35 @@ Loader loaded_once(Loader load) {
     };
 }
 
-/// What stands in a cell stands at the cell, also the parts of what is in brackets.
-void place_at(const Node& cell, Node& node) {
-    node.source = cell.source;
-    node.spot = cell.spot;
-    node.length = cell.length;
-    for (Node& item : node.items) {
-        place_at(cell, item);
-    }
-    for (Entry& entry : node.entries) {
-        place_at(cell, entry.key);
-        place_at(cell, entry.value);
-    }
+/// The last key that stands in a node, or below one that does.
+const Node& last_below(const Node& node) {
+    return node.entries.empty() ? node : last_below(node.entries.back().value);
 }
 
-/// A list or a mapping in brackets, as it would stand in the file. Nothing where it is wrong; then
-/// a diagnostic tells why.
-std::optional<Node> value_in_brackets(const Node& cell, Diagnostics& diagnostics) {
-    const SourceText written{cell.source->file(), "value: " + cell.scalar};
-    Diagnostics wrong;
-    auto tree = pass_gate(written, wrong);
-    if (!tree) {
-        refuse(cell, wrong.front().message, wrong.front().advice, diagnostics);
-        return std::nullopt;
-    }
-    Node value = std::move(tree->entries.front().value);
-    place_at(cell, value);
-    return value;
-}
-
-/// The value that a cell writes. Nothing where the cell is wrong.
-std::optional<Node> value_of(Node cell, const TableColumn& column, Diagnostics& diagnostics) {
-    cell.quoted = false; // quotes belong to the table, not to the value
-    if (!column.unit.empty()) {
-        const auto number = units::read_number(cell.scalar);
-        if (const auto* wrong = std::get_if<units::Misreading>(&number)) {
-            refuse(cell, wrong->what,
-                   fmt::format("write a number; the column is in {}", column.unit), diagnostics);
-            return std::nullopt;
-        }
-        cell.scalar += " " + column.unit;
-        return cell;
-    }
-    const char first = cell.scalar.front();
-    if (first == '[' || first == '{') {
-        return value_in_brackets(cell, diagnostics);
-    }
-    if (first == '\'') {
-        cell.scalar.erase(0, 1); // it only keeps a spreadsheet from calculating
-    }
-    return cell;
-}
-
-Node& entry_below(Node& section, const std::string& name, const Node& cell) {
-    const auto found = std::ranges::find_if(
-        section.entries, [&](const Entry& entry) { return entry.key.scalar == name; });
-    if (found != section.entries.end()) {
-        return found->value;
-    }
-    Node key = cell;
-    key.scalar = name;
-    Node value;
-    value.kind = Node::Kind::mapping;
-    value.source = cell.source;
-    value.spot = cell.spot;
-    return section.entries.emplace_back(Entry{std::move(key), std::move(value)}).value;
-}
-
-void write_value(Node& root, const TableColumn& column, Node value) {
-    Node* at = &root;
-    const Node place = value;
+/// Where the value of a column stands in the base mix; where it is none of its keys, behind all
+/// that stands in its section.
+Diagnostic place_in_base(const TableColumn& column, const Node& root) {
+    const Node* at = &root;
     for (const std::string& name : column.names) {
-        at = &entry_below(*at, name, place);
+        const Entry* entry = at->find(name);
+        if (!entry) {
+            const Node& last = last_below(*at);
+            Diagnostic behind = last.source->diagnostic(last.underline(), "", "");
+            behind.column += last.length;
+            return behind;
+        }
+        at = &entry->value;
     }
-    *at = std::move(value);
+    return at->source->diagnostic(at->underline(), "", "");
 }
 
-void without_blanks_around(Node& cell) {
-    const std::size_t first = cell.scalar.find_first_not_of(" \t");
-    cell.scalar = first == std::string::npos
-                      ? ""
-                      : cell.scalar.substr(first, cell.scalar.find_last_not_of(" \t") - first + 1);
-}
-
-/// A line as it stands between its ends.
-std::string without_line_end(std::string line) {
-    if (line.ends_with('\r')) {
-        line.pop_back();
+/// At which character each cell of a row begins, from 1.
+std::vector<std::size_t> starts_of_cells(const SourceText& line, std::size_t number) {
+    std::vector<std::size_t> starts;
+    for (const Node& cell : cells_of_row(line, number)) {
+        starts.push_back(line.diagnostic(cell.underline(), "", "").column);
     }
-    return line;
-}
-
-/// The cells of a line. Throws Refused.
-std::vector<Node> cells_of_row(const SourceText& line, std::size_t number) {
-    if (line.text().size() > longest_table_row) {
-        throw Refused{{{number, 0}}, "the row is longer than 64 KiB", "cut it"};
-    }
-    demand_text(line);
-    return cells_of(line, number);
+    return starts;
 }
 
 } // namespace
@@ -143,6 +69,20 @@ struct MixTable::Parts {
     std::optional<MixTree> tree = {};
     std::optional<core::AnyCompleteMix> base = {};
     std::vector<TableColumn> columns = {};
+    std::vector<Diagnostic> places = {}; ///< in the base mix, of the columns
+
+    /// Puts what is told of a row in the order of the mix file that it stands for.
+    void sort(Diagnostics& diagnostics, const std::vector<std::size_t>& starts) const {
+        const auto place_of = [&](const Diagnostic& diagnostic) {
+            const Diagnostic* place = &diagnostic;
+            if (diagnostic.file == table_name) {
+                const auto after = std::ranges::upper_bound(starts, diagnostic.column);
+                place = &places[static_cast<std::size_t>(after - starts.begin()) - 1];
+            }
+            return std::tuple{files.order_of(place->file), place->line, place->column};
+        };
+        std::ranges::stable_sort(diagnostics, {}, place_of);
+    }
 };
 
 MixTable::MixTable(std::unique_ptr<const Parts> parts)
@@ -155,41 +95,42 @@ const core::AnyCompleteMix& MixTable::base() const {
     return *parts_->base;
 }
 
-MixReading MixTable::read(TableLine row) const {
-    const SourceText line{parts_->table_name, without_line_end(std::move(row.text)), row.number};
+struct MixRowReader::Kept {
+    const MixTable::Parts& parts;
+    KeptKeys keys{*parts.tree, parts.columns, parts.options};
+};
+
+MixRowReader::MixRowReader(const MixTable& table)
+    : kept_{std::make_unique<Kept>(*table.parts_)} {}
+MixRowReader::MixRowReader(MixRowReader&&) noexcept = default;
+MixRowReader::~MixRowReader() = default;
+
+MixReading MixRowReader::read(TableLine row) {
+    const MixTable::Parts& parts = kept_->parts;
+    const SourceText line{parts.table_name, without_line_end(std::move(row.text)), row.number};
     Diagnostics told;
-    std::vector<Node> cells;
-    try {
-        cells = cells_of_row(line, row.number);
-    } catch (const Refused& refused) {
-        told.push_back(line.diagnostic(refused.where, refused.message, refused.advice));
+    auto values = values_of_row(line, row.number, parts.columns, told);
+    if (!values) {
         return {std::nullopt, std::move(told)};
     }
-    const auto& columns = parts_->columns;
-    if (cells.size() != columns.size()) {
-        refuse(cells[std::min(cells.size(), columns.size()) - 1],
-               fmt::format("the row has {} cells; the header names {} columns", cells.size(),
-                           columns.size()),
-               "", told);
-        return {std::nullopt, std::move(told)};
-    }
-    MixTree tree = *parts_->tree;
-    for (std::size_t i = 0; i < cells.size(); ++i) {
-        without_blanks_around(cells[i]);
-        if (cells[i].scalar.empty()) {
-            continue;
+    const auto sort = [&](Diagnostics& diagnostics) {
+        if (!diagnostics.empty()) {
+            parts.sort(diagnostics, starts_of_cells(line, row.number));
         }
-        const std::size_t before = told.size();
-        if (auto value = value_of(std::move(cells[i]), columns[i], told)) {
-            write_value(tree.root, columns[i], *std::move(value));
-        } else {
-            for (std::size_t at = before; at < told.size(); ++at) {
-                told[at].message = columns[i].heading + ": " + told[at].message;
-            }
-        }
-    }
+    };
     Files files;
-    return mix_of(std::move(tree), files, parts_->options, std::move(told));
+    if (told.empty()) {
+        if (auto reading = kept_->keys.read(*values, {files, sort})) {
+            return *std::move(reading);
+        }
+    }
+    MixTree tree = *parts.tree;
+    for (std::size_t i = 0; i < values->size(); ++i) {
+        if (auto& value = (*values)[i]) {
+            write_value(tree.root, parts.columns[i].names, *std::move(value));
+        }
+    }
+    return mix_of(std::move(tree), {files, sort}, parts.options, std::move(told));
 }
 
 /// Opens a table; it alone fills the parts of one.
@@ -205,8 +146,10 @@ struct MixTableOpener {
         if (!parts->tree) {
             return opened;
         }
+        Files& files = parts->files;
+        const auto sort = [&](Diagnostics& told) { files.sort(told); };
         MixReading reading =
-            mix_of(*parts->tree, parts->files, parts->options, std::move(opened.diagnostics));
+            mix_of(*parts->tree, {files, sort}, parts->options, std::move(opened.diagnostics));
         opened.diagnostics = std::move(reading.diagnostics);
         if (!reading.mix) {
             return opened;
@@ -217,6 +160,9 @@ struct MixTableOpener {
             return opened;
         }
         parts->columns = *std::move(columns);
+        for (const TableColumn& column : parts->columns) {
+            parts->places.push_back(place_in_base(column, parts->tree->root));
+        }
         opened.table = MixTable{std::move(parts)};
         return opened;
     }

@@ -4,7 +4,9 @@
 
 #include "../gate/files.hpp"
 #include "../gate/node.hpp"
+#include "mix_context.hpp"
 
+#include <functional>
 #include <optional>
 
 namespace boardmark::input {
@@ -19,10 +21,23 @@ struct MixTree {
 std::optional<MixTree> mix_tree(const SourceText& source, Files& files, const ReadOptions& options,
                                 Diagnostics& diagnostics);
 
+/// What was read for keys, and how the diagnostics of that are put in order.
+struct KeySource {
+    Files& files; ///< gets what the keys name in turn
+    std::function<void(Diagnostics&)> sort;
+};
+
 /// Reads the keys.
 ///
-/// @param files  gets what the keys name in turn
 /// @param told  diagnostics so far
-MixReading mix_of(MixTree tree, Files& files, const ReadOptions& options, Diagnostics told);
+MixReading mix_of(MixTree tree, const KeySource& source, const ReadOptions& options,
+                  Diagnostics told);
+
+/// Makes the mix of keys that were read one by one.
+///
+/// @param results  what `take_results` took
+/// @param reading  has the diagnostics of the context
+void make_mix(const MixContext& context, const std::optional<Node>& results,
+              const KeySource& source, MixReading& reading);
 
 } // namespace boardmark::input

@@ -113,7 +113,8 @@ std::vector<core::Dosage> read_admixtures(const MixContext& context, const Mater
 void demand_reducer_for_flow(const MixContext& context, const core::Mix& mix) {
     const Reading* before = context.document.find({"requirements", "slump_before_reducer"});
     const bool found = std::ranges::any_of(mix.admixtures, [](const core::Dosage& dosage) {
-        return dosage.material->kind == core::Kind::high_range_water_reducer;
+        return dosage.material->kind == core::Kind::high_range_water_reducer &&
+               !(dosage.dose && dosage.dose->amount == 0);
     });
     const Reading* admixtures = context.document.find({"mixture", "admixtures"});
     if (before && !found && (!admixtures || admixtures->sound)) {
@@ -143,7 +144,9 @@ void read_mixture(const MixContext& context, const Materials& materials, core::M
     mix.batched_water = {context.document.number({"mixture", "water_temperature"}),
                          context.document.number({"mixture", "ice"}).value_or(0)};
     demand_reducer_for_flow(context, mix);
-    tell_missing_figures(context, mix);
+    if (!context.kept) {
+        tell_missing_figures(context, mix);
+    }
     if (is_batched(context.options.purpose)) {
         for (const auto* shares : {&mix.coarse, &mix.fine}) {
             for (const core::Share& share : *shares) {

@@ -219,21 +219,10 @@ std::optional<MixTree> mix_tree(const SourceText& source, Files& files, const Re
     return MixTree{*std::move(root), had_materials};
 }
 
-MixReading mix_of(MixTree tree, Files& files, const ReadOptions& options, Diagnostics told) {
-    MixReading reading;
-    reading.diagnostics = std::move(told);
-    Diagnostics& diagnostics = reading.diagnostics;
-    const auto results = take_results(tree.root);
-    const auto strength_class = take_strength_class(tree.root, options.vocabulary);
-    const auto code_file = fetch_code(tree.root, files, options, diagnostics);
-    Document document{tree.root, mix_fields(), diagnostics};
-    if (tree.had_materials && !document.find({"materials"})) {
-        document.mark_told({"materials"});
-    }
-    const MixContext context{
-        {tree.root, document, mix_fields(), diagnostics}, options, strength_class, code_file};
+void make_mix(const MixContext& context, const std::optional<Node>& results,
+              const KeySource& source, MixReading& reading) {
     auto mix = build(context, reading.scatter);
-    auto own_line = read_own_line(context, results, files);
+    auto own_line = read_own_line(context, results, source.files);
     if (mix) {
         reading.bounds = read_bounds(context, *mix);
     }
@@ -242,15 +231,32 @@ MixReading mix_of(MixTree tree, Files& files, const ReadOptions& options, Diagno
                    *mix);
     }
 
-    files.sort(diagnostics);
+    Diagnostics& diagnostics = reading.diagnostics;
+    source.sort(diagnostics);
     // What was refused left values open that the door would refuse again.
     if (mix && !has_errors(diagnostics)) {
         std::visit(
             [&](auto& either) { either.requirements.improbable = improbable_figures(diagnostics); },
             *mix);
         reading.mix = enter(context, std::move(*mix));
-        files.sort(diagnostics);
+        source.sort(diagnostics);
     }
+}
+
+MixReading mix_of(MixTree tree, const KeySource& source, const ReadOptions& options,
+                  Diagnostics told) {
+    MixReading reading;
+    reading.diagnostics = std::move(told);
+    Diagnostics& diagnostics = reading.diagnostics;
+    const auto results = take_results(tree.root);
+    const auto strength_class = take_strength_class(tree.root, options.vocabulary);
+    const auto code_file = fetch_code(tree.root, source.files, options, diagnostics);
+    Document document{tree.root, mix_field_tables(), diagnostics};
+    if (tree.had_materials && !document.find({"materials"})) {
+        document.mark_told({"materials"});
+    }
+    make_mix({{tree.root, document, mix_field_tables(), diagnostics}, options, strength_class, code_file},
+             results, source, reading);
     return reading;
 }
 
@@ -262,7 +268,8 @@ MixReading read_mix(std::string text, std::string file, const ReadOptions& optio
     if (!tree) {
         return {std::nullopt, std::move(diagnostics)};
     }
-    return mix_of(*std::move(tree), files, options, std::move(diagnostics));
+    const auto sort = [&](Diagnostics& told) { files.sort(told); };
+    return mix_of(*std::move(tree), {files, sort}, options, std::move(diagnostics));
 }
 
 } // namespace boardmark::input

@@ -2,6 +2,8 @@
 
 #include "refuse.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 namespace boardmark::input {
@@ -58,9 +60,16 @@ void FileContext::demand(const Path& path, const std::string& why) const {
 }
 
 std::string FileContext::add_example(const Path& path) const {
-    const auto field = std::ranges::find_if(
-        fields, [&](const Field& candidate) { return matches(candidate.path, path); });
-    return "add for example '" + std::string{field->example} + "'";
+    std::string_view example;
+    for (const std::span<const Field> table : fields.all()) {
+        const auto field = std::ranges::find_if(
+            table, [&](const Field& candidate) { return matches(candidate.path, path); });
+        if (field != table.end()) {
+            example = field->example;
+            break;
+        }
+    }
+    return fmt::format("add for example '{}'", example);
 }
 
 } // namespace boardmark::input

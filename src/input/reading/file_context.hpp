@@ -2,7 +2,6 @@
 
 #include "../gate/document.hpp"
 
-#include <span>
 #include <string>
 
 namespace boardmark::input {
@@ -11,7 +10,7 @@ namespace boardmark::input {
 struct FileContext {
     const Node& root;
     const Document& document;
-    std::span<const Field> fields;
+    FieldTables fields;
     Diagnostics& diagnostics;
 
     bool has(const Path& path) const { return document.has(path); }

@@ -39,6 +39,13 @@ constexpr Value dose() {
             .usual = {.low = 1e-7, .high = 2e-5},       // 10 mL/100 kg to 2 L/100 kg
             .second_usual = {.low = 0.01, .high = 10}}; // a pigment has most
 }
+/// A dose of the mix, where none may go in.
+constexpr Value dose_or_none() {
+    Value value = dose();
+    value.range.low_itself = true;
+    value.second_range.low_itself = true;
+    return value;
+}
 constexpr Value amount() {
     return {.form = Form::quantity,
             .dimensions = {units::Dimension::mass, units::Dimension::volume},

@@ -1,8 +1,13 @@
 #include "histogram_figure.hpp"
 
+#include <boardmark/core/checks/check_title.hpp>
+
 #include "../risk/risk_words.hpp"
 #include "../writing/measured.hpp"
+#include "../writing/quantity_format.hpp"
 #include "plot.hpp"
+
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <string>
@@ -47,18 +52,21 @@ Flow histogram_figure(const core::Distribution& one, core::UnitSystem system) {
     const auto points = outline_of(one, system);
     double least_x = points.front().x;
     double most_x = points.back().x;
-    for (const double limit : one.limits) {
-        least_x = std::min(least_x, on_axis(limit, one, system));
-        most_x = std::max(most_x, on_axis(limit, one, system));
+    for (const core::DistributionLimit& limit : one.limits) {
+        least_x = std::min(least_x, on_axis(limit.value, one, system));
+        most_x = std::max(most_x, on_axis(limit.value, one, system));
     }
     Plot plot{"How the batches spread over " + quantity_words(one.quantity) + ".",
               round_axis(axis_name(one, system), least_x, most_x),
               round_axis("% of the batches in a step", 0, most)};
     plot.add_line(points, "value", "batches of this mix");
-    for (const double limit : one.limits) {
-        const double x = on_axis(limit, one, system);
+    for (const core::DistributionLimit& limit : one.limits) {
+        const double x = on_axis(limit.value, one, system);
         plot.add_line({{x, 0}, {x, most}}, "limit",
-                      "limit " + scattered_text(limit, core::measure_of(one.quantity), system));
+                      fmt::format("{}, {}",
+                                  limit.by ? core::title_of(limit.by->name())
+                                           : std::string{"Specified strength"},
+                                  shown({limit.value, core::measure_of(one.quantity)}, system, 1)));
     }
     return Block{plot.figure()};
 }

@@ -111,7 +111,8 @@ void Plot::add_stroke(const std::vector<PlotPoint>& points, const std::string& r
 }
 
 void Plot::add_label(PlotPoint at, const std::string& words) {
-    figure_.labels.push_back({x_of(at.x), y_of(at.y), words, "middle"});
+    constexpr double beside = 9; // of a spot, and clear of a line
+    figure_.labels.push_back({x_of(at.x, beside), y_of(at.y, -beside / 2), words, "start"});
 }
 
 void Plot::add_spots(const std::vector<PlotPoint>& points, const std::string& role,
@@ -122,8 +123,9 @@ void Plot::add_spots(const std::vector<PlotPoint>& points, const std::string& ro
     figure_.key.push_back({role, true, name});
 }
 
-std::string Plot::x_of(double value) const {
-    return coordinate(left + (right - left) * (value - across_.from) / (across_.to - across_.from));
+std::string Plot::x_of(double value, double aside) const {
+    const double part = (value - across_.from) / (across_.to - across_.from);
+    return coordinate(left + (right - left) * part + aside);
 }
 
 std::string Plot::y_of(double value, double lower) const {

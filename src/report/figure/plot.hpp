@@ -47,7 +47,7 @@ public:
 
     /// A line without words of its own.
     void add_stroke(const std::vector<PlotPoint>& points, const std::string& role);
-    /// Words at a place.
+    /// Words to the right of a place.
     void add_label(PlotPoint at, const std::string& words);
 
     const Figure& figure() const { return figure_; }
@@ -55,7 +55,7 @@ public:
 private:
     void draw_across();
     void draw_upright();
-    std::string x_of(double value) const;
+    std::string x_of(double value, double aside = 0) const;
     std::string y_of(double value, double lower = 0) const;
 
     Axis across_;

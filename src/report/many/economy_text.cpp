@@ -166,12 +166,15 @@ Flow front_figure(const Economy& economy, UnitSystem system) {
     }
     const auto [left, right] = std::ranges::minmax(all, {}, &PlotPoint::x);
     const auto [low, high] = std::ranges::minmax(all, {}, &PlotPoint::y);
-    Plot plot{"Cost against carbon: no mix within the bounds has less of both.",
+    Plot plot{"Cost against carbon: no mix was found within the bounds that has less of both.",
               round_axis("cost, " + objective_unit(Objective::cost, economy.currency, system),
                          left.x, right.x),
               round_axis("CO2e, " + objective_unit(Objective::carbon, "", system), low.y, high.y)};
     plot.add_line(points, "value", "from the least cost to the least carbon");
     plot.add_spots(points, "point", "mixes on it");
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        plot.add_label(points[i], economy.front[i].name);
+    }
     if (has_file) {
         plot.add_spots({place(*economy.file)}, "chosen", "mix as written");
     }

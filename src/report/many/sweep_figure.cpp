@@ -105,8 +105,9 @@ Flow contour_figure(const Sweep& sweep, const SweptFigure& figure, UnitSystem sy
     if (!extent) {
         return {};
     }
-    Plot plot{fmt::format("Lines of equal {}, in {}; above each other {}.", figure.name,
-                          figure.unit, variable_axis(sweep.axes[1].variable, system)),
+    Plot plot{fmt::format("Lines of equal {}, in {}, over {} and {}.", figure.name, figure.unit,
+                          variable_axis(sweep.axes[0].variable, system),
+                          variable_axis(sweep.axes[1].variable, system)),
               axis_of(sweep.axes[0], system), axis_of(sweep.axes[1], system)};
     const ContourGrid grid = grid_of(sweep, figure, system);
     bool named = false;

@@ -286,7 +286,8 @@ Flow flow_of(const MixResult& result, const TextStyle& style) {
         page += folded_section("REASONS") + text_of_reasons(steps, style);
         page += folded_section("LIMITS, where they come from") + text_of_limits(result.checks);
     }
-    return page + section("CAUTIONS") + text_of_cautions(proportions.worksheet.cautions, style);
+    page += section("CAUTIONS") + text_of_cautions(proportions.worksheet.cautions, style);
+    return page;
 }
 
 std::string text(const MixResult& result, const TextStyle& style) {

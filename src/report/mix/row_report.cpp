@@ -9,6 +9,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
+#include <charconv>
 #include <cmath>
 #include <iterator>
 #include <stdexcept>
@@ -39,6 +41,19 @@ double in_row_unit(double inside, std::string_view unit) {
     return unit.empty() || unit == "per m3" ? inside : units::unit(unit).from_inside(inside);
 }
 
+/// Twelve digits. The library's own way takes a third of the time, where it has one.
+void append_number(std::string& text, double number) {
+#ifdef __cpp_lib_to_chars
+    constexpr int digits = 12;
+    std::array<char, 32> written;
+    const auto end = std::to_chars(written.data(), written.data() + written.size(), number,
+                                   std::chars_format::general, digits);
+    text.append(written.data(), end.ptr);
+#else
+    fmt::format_to(std::back_inserter(text), "{:.12g}", number);
+#endif
+}
+
 void append_figure(std::string& text, std::optional<double> inside, std::string_view unit) {
     if (!inside) {
         return;
@@ -47,7 +62,7 @@ void append_figure(std::string& text, std::optional<double> inside, std::string_
         throw std::logic_error{"a figure of a row is not finite"};
     }
     const double shown = in_row_unit(*inside, unit);
-    fmt::format_to(std::back_inserter(text), "{:.12g}", shown == 0 ? 0.0 : shown);
+    append_number(text, shown == 0 ? 0.0 : shown);
 }
 
 std::string asked_back(const core::Requirements& requirements, core::UnitSystem system) {

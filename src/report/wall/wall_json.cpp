@@ -3,12 +3,14 @@
 
 #include "../drawing/layout_json.hpp"
 #include "../study/added_cost_report.hpp"
+#include "../writing/finite.hpp"
 #include "../writing/json_values.hpp"
 #include "../writing/names.hpp"
 #include "../writing/verdicts.hpp"
 #include "wall_lines.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace boardmark::report {
 namespace {
@@ -258,7 +260,10 @@ Json json_of_placing(const WallResult& result) {
 
 } // namespace
 
-std::string json(const WallResult& result) {
+namespace {
+
+/// The result with these in place of its elevations.
+Json object_of(const WallResult& result, const std::vector<core::Elevation>& elevations) {
     const core::WallPlan& plan = result.plan;
     Json object = json_heading("wall", result.wall.title, verdicts_of(result.plan), result.inputs);
     object["mix"] = result.mix_file;
@@ -294,13 +299,43 @@ std::string json(const WallResult& result) {
         object["steel"].push_back(json_of_steel(run));
     }
     object["placing"] = json_of_placing(result);
-    object["elevations"] = json_of(plan.layout.elevations);
+    object["elevations"] = json_of(elevations);
     object["sections"] = json_of(plan.layout.sections);
     object["added_cost"] = json_of_added_cost(plan.added_cost);
     object["mix_checks"] = json_of(plan.mix_checks);
     object["checks"] = json_of(plan.checks);
     object["cautions"] = json_of(plan.cautions);
-    return written(object);
+    return object;
+}
+
+/// A drawn face without its boards.
+core::Elevation without_boards(const core::Elevation& whole) {
+    // A member that is new must be named here, so that it is looked at.
+    const auto& [part, face, length_m, height_m, alike, outline, boards, joints, ties, lifts_m,
+                 openings, slivers, chamfer_m, boards_m] = whole;
+    return {part,  face, length_m, height_m, alike,    outline, {},
+            joints, ties, lifts_m,  openings, slivers, chamfer_m, boards_m};
+}
+
+} // namespace
+
+std::string json(const WallResult& result) {
+    return written(object_of(result, result.plan.layout.elevations));
+}
+
+bool all_finite(const WallResult& result) {
+    std::vector<core::Elevation> bare;
+    for (const core::Elevation& face : result.plan.layout.elevations) {
+        bare.push_back(without_boards(face));
+    }
+    demand_finite(object_of(result, bare));
+    const auto is_finite = [](const core::LaidBoard& board) {
+        const auto& [x_m, z_m, length_m, width_m, stands, piece, cut_from_m] = board;
+        return std::isfinite(x_m + z_m + length_m + width_m + cut_from_m);
+    };
+    return std::ranges::all_of(result.plan.layout.elevations, [&](const core::Elevation& face) {
+        return std::ranges::all_of(face.boards, is_finite);
+    });
 }
 
 } // namespace boardmark::report

@@ -90,6 +90,23 @@ object cell_of(const Grid& grid, const Grid::Row& row, std::size_t column) {
     return {{"text", text}, {"class", role}, {"label", label}, {"is_name", names_row}};
 }
 
+/// Things of one kind as they stand on the page. What the library needs to write one takes far more
+/// memory than what it writes, so it writes some at a time.
+template <class Make>
+std::string written_in_turn(const char* form, std::size_t count, const Make& make) {
+    constexpr std::size_t at_once = 256;
+    mustache some{form};
+    std::string written;
+    for (std::size_t first = 0; first < count; first += at_once) {
+        list things;
+        for (std::size_t i = first; i < std::min(first + at_once, count); ++i) {
+            things.push_back(make(i));
+        }
+        written += some.render(object{{"some", things}});
+    }
+    return written;
+}
+
 object row_of(const Grid& grid, const Grid::Row& row) {
     list cells;
     for (std::size_t column = 0; column < row.cells.size(); ++column) {
@@ -108,16 +125,20 @@ object head_row_of(const Grid& grid, const Grid::Row& row) {
     return {{"cells", cells}};
 }
 
+/// The rows below the head as they stand on the page.
+std::string body_of(const Grid& grid) {
+    const std::size_t head = grid.head_rows();
+    return written_in_turn(row_template, grid.rows().size() - head,
+                           [&](std::size_t i) { return row_of(grid, grid.rows()[head + i]); });
+}
+
 object table_of(const Grid& grid, const std::string& name) {
     list head;
-    list body;
-    for (std::size_t i = 0; i < grid.rows().size(); ++i) {
-        const bool in_head = i < grid.head_rows();
-        const Grid::Row& row = grid.rows()[i];
-        (in_head ? head : body).push_back(in_head ? head_row_of(grid, row) : row_of(grid, row));
+    for (std::size_t i = 0; i < grid.head_rows(); ++i) {
+        head.push_back(head_row_of(grid, grid.rows()[i]));
     }
     // On a narrow screen two columns have room; rows of more cells go below each other.
-    object table{{"name", name}, {"body", body}, {"stack", grid.columns().size() > 2}};
+    object table{{"name", name}, {"body", body_of(grid)}, {"stack", grid.columns().size() > 2}};
     if (!head.empty()) {
         table["head"] = object{{"rows", head}};
     }
@@ -171,11 +192,11 @@ object figure_of(const Figure& figure) {
         (stroke.is_area ? areas : lines)
             .push_back(object{{"role", stroke.role}, {"points", stroke.points}});
     }
-    list spots;
-    for (const Spot& spot : figure.spots) {
-        spots.push_back(
-            object{{"x", spot.x}, {"y", spot.y}, {"role", spot.role}, {"meaning", spot.meaning}});
-    }
+    const auto spot_of = [&](std::size_t i) {
+        const Spot& spot = figure.spots[i];
+        return object{
+            {"x", spot.x}, {"y", spot.y}, {"role", spot.role}, {"meaning", spot.meaning}};
+    };
     list labels;
     for (const Label& label : figure.labels) {
         labels.push_back(
@@ -193,7 +214,7 @@ object figure_of(const Figure& figure) {
             {"height", std::to_string(figure.height)},
             {"areas", areas},
             {"lines", lines},
-            {"spots", spots},
+            {"spots", written_in_turn(spot_template, figure.spots.size(), spot_of)},
             {"labels", labels}};
 }
 

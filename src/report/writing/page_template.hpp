@@ -163,15 +163,13 @@ constexpr const char* block_template =
 {{/verbatim}}{{#table}}<div class="table"><table aria-label="{{name}}"{{#stack}} class="stack"{{/stack}}>
 {{#head}}<thead>{{#rows}}<tr>{{#cells}}{{#is_name}}<th scope="col" class="{{class}}">{{text}}</th>{{/is_name}}{{^is_name}}<td></td>{{/is_name}}{{/cells}}</tr>{{/rows}}</thead>
 {{/head}}<tbody>
-{{#body}}<tr>{{#cells}}{{#is_name}}<th scope="row" class="{{class}}">{{text}}</th>{{/is_name}}{{^is_name}}<td class="{{class}}" data-label="{{label}}">{{text}}</td>{{/is_name}}{{/cells}}</tr>
-{{/body}}</tbody>
+{{{body}}}</tbody>
 </table></div>
 {{/table}}{{#figure}}<figure class="plot">
 <svg viewBox="0 0 {{width}} {{height}}" role="img" aria-label="{{caption}}">
 {{#areas}}<polygon class="{{role}}" points="{{points}}"/>
 {{/areas}}{{#lines}}<polyline class="{{role}}" points="{{points}}"/>
-{{/lines}}{{#spots}}<circle class="{{role}}" cx="{{x}}" cy="{{y}}" r="6"><title>{{meaning}}</title></circle>
-{{/spots}}{{#labels}}<text x="{{x}}" y="{{y}}" text-anchor="{{anchor}}">{{text}}</text>
+{{/lines}}{{{spots}}}{{#labels}}<text x="{{x}}" y="{{y}}" text-anchor="{{anchor}}">{{text}}</text>
 {{/labels}}</svg>
 {{#has_key}}<ul class="key">
 {{#key}}<li><svg viewBox="0 0 40 12" aria-hidden="true">{{#spot}}<circle class="{{role}}" cx="20" cy="6" r="5"/>{{/spot}}{{^spot}}<polyline class="{{role}}" points="1,6 39,6"/>{{/spot}}</svg>{{text}}</li>
@@ -182,5 +180,13 @@ constexpr const char* block_template =
 {{>svg}}<figcaption>{{caption}}</figcaption>
 </figure>
 {{/drawing}})";
+
+/// Spots of a figure and rows of a table, some at a time.
+constexpr const char* spot_template =
+    R"({{#some}}<circle class="{{role}}" cx="{{x}}" cy="{{y}}" r="6"><title>{{meaning}}</title></circle>
+{{/some}})";
+constexpr const char* row_template =
+    R"({{#some}}<tr>{{#cells}}{{#is_name}}<th scope="row" class="{{class}}">{{text}}</th>{{/is_name}}{{^is_name}}<td class="{{class}}" data-label="{{label}}">{{text}}</td>{{/is_name}}{{/cells}}</tr>
+{{/some}})";
 
 } // namespace boardmark::report

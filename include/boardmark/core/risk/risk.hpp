@@ -55,6 +55,12 @@ struct Histogram {
     std::vector<std::size_t> counts;
 };
 
+/// A value that a quantity is held against.
+struct DistributionLimit {
+    std::optional<CheckId> by; ///< absent: the specified strength
+    double value;
+};
+
 struct Distribution {
     RiskQuantity quantity;
     std::size_t samples; ///< that have the quantity
@@ -64,7 +70,7 @@ struct Distribution {
     double p50;
     double p95;
     Histogram histogram;
-    std::vector<double> limits = {}; ///< that the checks hold it against
+    std::vector<DistributionLimit> limits = {}; ///< that the checks hold it against
 };
 
 /// How often a check failed. The shares are of all samples, 0–1.

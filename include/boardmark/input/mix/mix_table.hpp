@@ -32,15 +32,30 @@ public:
     /// The mix file as it is, which is sound by itself.
     const core::AnyCompleteMix& base() const;
 
-    /// The mix of a row. Several threads may ask at once.
-    MixReading read(TableLine row) const;
-
 private:
     struct Parts;
     explicit MixTable(std::unique_ptr<const Parts> parts);
     friend struct MixTableOpener;
+    friend class MixRowReader;
 
     std::unique_ptr<const Parts> parts_;
+};
+
+/// Reads rows of a table one after the other. Each thread needs one of its own.
+class MixRowReader {
+public:
+    /// The table must outlive the reader.
+    explicit MixRowReader(const MixTable& table);
+    MixRowReader(MixRowReader&&) noexcept;
+    MixRowReader& operator=(MixRowReader&&) = delete;
+    ~MixRowReader();
+
+    /// The mix of a row, as if a file with its values was read.
+    MixReading read(TableLine row);
+
+private:
+    struct Kept;
+    std::unique_ptr<Kept> kept_;
 };
 
 /// A table that can be read, or why not: a fault of the base mix or of the header. Warnings of the

@@ -24,6 +24,10 @@ std::string html(const WallResult& result, const TextStyle& style);
 /// The object of the contract: SI, unrounded. The same for both systems.
 std::string json(const WallResult& result);
 
+/// Whether every figure is one: what `json` looks for, without the boards of each face as text.
+/// Throws where one that is no board's is not.
+bool all_finite(const WallResult& result);
+
 /// Every figure as a row of one table for a spreadsheet (RFC 4180), its unit beside it; the caution
 /// about formwork in every row of a pressure or a tie.
 std::string csv(const WallResult& result, core::UnitSystem system);

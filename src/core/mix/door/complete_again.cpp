@@ -48,6 +48,7 @@ Faults faults_of_edited(const Mix& mix, const Tables& tables) {
             demands.demand_reduction(dosage.material, list);
         }
     }
+    find_flow_faults(mix, FaultList{faults});
     return faults;
 }
 

@@ -12,7 +12,13 @@ namespace boardmark::core {
 bool find_material_faults(const Material& material, const FaultList& list);
 
 /// A dose of either basis.
-void find_dose_faults(Field field, const Dose& dose, const FaultList& list);
+///
+/// @param none_itself  whether it may be 0
+void find_dose_faults(Field field, const Dose& dose, const FaultList& list,
+                      bool none_itself = false);
+
+/// A slump before the reducer needs a high-range water reducer of which some goes in.
+void find_flow_faults(const Mix& mix, const FaultList& list);
 
 void find_requirement_faults(const Requirements& requirements, const Vocabulary& words,
                              const FaultList& list);

@@ -116,9 +116,10 @@ void find_admixture_faults(const AdmixtureFigures& figures, const FaultList& lis
 
 } // namespace
 
-void find_dose_faults(Field field, const Dose& dose, const FaultList& list) {
+void find_dose_faults(Field field, const Dose& dose, const FaultList& list, bool none_itself) {
     const bool by_volume = dose.basis == DoseBasis::volume;
-    list.hold(field, dose.amount, {.low = 0, .high = by_volume ? 2e-4 : 20, .low_itself = false});
+    list.hold(field, dose.amount,
+              {.low = 0, .high = by_volume ? 2e-4 : 20, .low_itself = none_itself});
 }
 
 bool find_material_faults(const Material& material, const FaultList& list) {

@@ -3,6 +3,7 @@
 #include "faults.hpp"
 #include "figure_demands.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <set>
 
@@ -87,7 +88,6 @@ private:
     }
 
     void find_admixture_faults() {
-        bool reducer_for_flow = false;
         for (std::size_t i = 0; i < mix_.admixtures.size(); ++i) {
             const Dosage& dosage = mix_.admixtures[i];
             const Material& material = dosage.material;
@@ -95,17 +95,14 @@ private:
             if (!find_faults_of(material, Role::admixture, list)) {
                 continue;
             }
-            reducer_for_flow = reducer_for_flow || material.kind == Kind::high_range_water_reducer;
             if (dosage.dose) {
-                find_dose_faults(Field::dose, *dosage.dose, list);
+                constexpr bool none_itself = true;
+                find_dose_faults(Field::dose, *dosage.dose, list, none_itself);
                 find_maximum_faults(material.admixture.maximum_dose, *dosage.dose, list);
                 demands_.demand_reduction(material, list);
             }
         }
-        if (mix_.requirements.slump_before_reducer_mm && !reducer_for_flow) {
-            list_.impossible(Field::slump_before_reducer,
-                             "is stated, and the mix holds no high-range water reducer");
-        }
+        find_flow_faults(mix_, list_);
     }
 
     static void find_maximum_faults(const std::optional<Dose>& maximum, const Dose& dose,
@@ -126,6 +123,18 @@ private:
 };
 
 } // namespace
+
+void find_flow_faults(const Mix& mix, const FaultList& list) {
+    const auto brings_flow = [](const Dosage& dosage) {
+        return dosage.material->kind == Kind::high_range_water_reducer &&
+               !(dosage.dose && dosage.dose->amount == 0);
+    };
+    if (mix.requirements.slump_before_reducer_mm &&
+        std::ranges::none_of(mix.admixtures, brings_flow)) {
+        list.impossible(Field::slump_before_reducer,
+                        "is stated, and the mix holds no high-range water reducer");
+    }
+}
 
 Faults faults_of(const Mix& mix, const Vocabulary& words) {
     Faults faults;
