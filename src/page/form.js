@@ -112,6 +112,7 @@ export class Form {
     this.open = new Map(); // whether a section is unfolded, by its place
     root.addEventListener("input", (event) => this.typed(event.target));
     root.addEventListener("change", (event) => this.left(event.target));
+    root.addEventListener("focusout", (event) => { if (event.target.isConnected) this.left(event.target); });
     root.addEventListener("click", (event) => this.clicked(event.target));
     root.addEventListener("toggle", ({ target }) => this.open.set(target.dataset.section, target.open), true);
     root.addEventListener("keydown", (event) => {
@@ -369,14 +370,14 @@ export class Form {
 
   // A value that was emptied is left out, with the sections that hold nothing else.
   left(target) {
-    if (target.dataset.name !== undefined && target.value.trim()) {
+    if (target.dataset.name !== undefined && target.value.trim() && target.value.trim() !== this.path_of(target).at(-1)) {
       this.change(with_name(this.text, this.tree, this.path_of(target), target.value.trim()));
     }
     const emptied = target.dataset.value !== undefined && target.value.trim() === "";
     if (!emptied || !this.tree) return;
     const path = this.path_of(target);
     this.pending.delete(JSON.stringify(path));
-    if (find(this.text, this.tree, path)) this.change(without(this.text, this.tree, path));
+    if (find(this.text, this.tree, path)?.value.kind === "empty") this.change(without(this.text, this.tree, path));
   }
 
   clicked(target) {

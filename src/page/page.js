@@ -90,6 +90,13 @@ function words_of(command, format) {
   return [...words, file()];
 }
 
+// Moistures go to the command as one list: a decimal comma would end one there. It is asked back.
+function comma_in(command) {
+  const found = Object.entries(options_of(command)).find(([name, value]) => name.startsWith("moisture of ") && /,/.test(value));
+  return found && { code: 2, result: "", told: `${found[0]}: '${found[1]}' has a comma: write ${found[1].replace(",", ".")} ` +
+                                               "if it is a decimal one" };
+}
+
 function show_faults(unplaced, faults, told) {
   const wrong = faults.filter((fault) => !fault.warning);
   const list = by_id("faults");
@@ -160,8 +167,9 @@ function recomputed({ from_text = false } = {}) {
   show_views(command);
   show_options(command, tree);
   const reads_as = way().kind !== "mix" ? way().kind : command === "proportion" ? "proportion" : "check";
-  const { faults } = engine.faults(reads_as, file());
-  const done = engine.run(...words_of(command, "html"));
+  const done = comma_in(command) ?? engine.run(...words_of(command, "html"));
+  // Where the program has nothing to say beside a result, its reader has found nothing.
+  const { faults } = done.result && !done.told ? { faults: [] } : engine.faults(reads_as, file());
   form.show({ keys: keys_of(way().kind), text: text(), tree, faults, file: file() });
   by_id("no-form").hidden = tree !== null;
   if (!from_text && by_id("text").value !== text()) by_id("text").value = text();

@@ -8,7 +8,13 @@ const line_end = (text, at) => {
 const line_start = (text, at) => text.lastIndexOf("\n", at - 1) + 1;
 const put = (text, at, to, piece) => text.slice(0, at) + piece + text.slice(to);
 const is_flow = (text, node) => text[node.at] === "{" || text[node.at] === "[";
-const behind_colon = (text, key) => text.indexOf(":", key.to) + 1;
+
+// Behind a key and its colon; in brackets a key may have none: `{3,15}`.
+function behind_colon(text, key) {
+  const colon = /\s*:/y;
+  colon.lastIndex = key.to;
+  return colon.test(text) ? colon.lastIndex : key.to;
+}
 
 function end_of_entry(text, [key, value]) {
   return value.kind === "empty" ? behind_colon(text, key) : end_of(text, value);
@@ -102,14 +108,14 @@ function added(text, tree, path, value) {
 function replaced(text, found, piece) {
   if (found.value.kind !== "empty") return put(text, found.value.at, end_of(text, found.value), piece);
   const at = behind_colon(text, found.key);
-  return put(text, at, at, ` ${piece}`);
+  return put(text, at, at, at === found.key.to ? `: ${piece}` : ` ${piece}`);
 }
 
 // Writes one value; a value that is empty leaves its key standing.
 export function with_value(text, tree, path, word) {
   const found = find(text, tree, path);
   if (!found) return added(text, tree, path, (flow) => (word === "" ? "" : written(word, { flow })));
-  if (word === "") {
+  if (word === "" && !found.value.quoted) {
     return found.value.kind === "empty" ? text
          : put(text, found.value.at, end_of(text, found.value), "");
   }
