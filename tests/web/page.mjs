@@ -223,6 +223,7 @@ async function form_and_text(page) {
   await page.locator("#text-part").evaluate((one) => { one.open = true; });
   // Typed at once: a driver that types ten kilobytes takes seconds.
   await page.locator("#text").evaluate((area, [from, to]) => {
+    area.focus();
     area.value = area.value.replace(from, to);
     area.dispatchEvent(new Event("input", { bubbles: true }));
   }, ["4,5 in", "3 in"]);
