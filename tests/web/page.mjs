@@ -221,7 +221,12 @@ async function form_and_text(page) {
   demand(await page.getAttribute("#f-requirements\\.slump-in", "aria-invalid") === "true", "a wrong field is not marked");
   demand(await page.isHidden("#frame-holder"), "figures stand beside a fault");
   await page.locator("#text-part").evaluate((one) => { one.open = true; });
-  await page.fill("#text", (await text_of(page)).replace("4,5 in", "3 in"));
+  // Typed at once: a driver that types ten kilobytes takes seconds.
+  await page.locator("#text").evaluate((area, [from, to]) => {
+    area.focus();
+    area.value = area.value.replace(from, to);
+    area.dispatchEvent(new Event("input", { bubbles: true }));
+  }, ["4,5 in", "3 in"]);
   demand(await page.inputValue("#f-requirements\\.slump-in") === "3 in", "the text does not change the form");
   await page.selectOption("[id='f-more.requirements-key']", "minimum_binder");
   await page.click("[data-more='[\"requirements\"]'] button[data-do=add_key]");
