@@ -246,8 +246,8 @@ private:
     /// What a thread works with, from its first rows to the last.
     RowWork& work_of(std::size_t thread) {
         while (work_.size() <= thread) {
-            work_.push_back(std::make_unique<RowWork>(
-                input::MixRowReader{table_}, RowMaker{writer_, tables_, table_.base()}));
+            work_.push_back(std::make_unique<RowWork>(RowWork{
+                input::MixRowReader{table_}, RowMaker{writer_, tables_, table_.base()}}));
         }
         return *work_[thread];
     }
