@@ -10,6 +10,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <cstdlib>
 #include <exception>
 #include <iostream>
 #include <sstream>
@@ -116,6 +117,7 @@ void boardmark_hold_nothing() {
 
 /// Runs a command whose words stand one on a line: {"code", "result", "told"}.
 const char* boardmark_run(const char* words) {
+    setenv("NO_COLOR", "1", 1); // what is written here looks like a terminal's to the C library
     const page::ToldHere told;
     commands::ExitCode code{};
     try {
