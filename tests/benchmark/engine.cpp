@@ -87,7 +87,7 @@ BENCHMARK(tables_of_a_system)->Unit(benchmark::kMicrosecond);
 void json_of_a_mix(benchmark::State& state) {
     const core::Proportions proportions = *core::proportion(example(), tables());
     const auto checks = core::assess(example(), proportions, tables());
-    const report::MixResult result{"proportion", example().title, example()->requirements,
+    const report::MixResult result{"proportion", example()->title, example()->requirements,
                                    proportions, checks};
     for ([[maybe_unused]] auto _ : state) {
         benchmark::DoNotOptimize(report::json(result));

@@ -6,7 +6,7 @@ for run = 1:50
   for again = 1:10
   fc = given(:, 1); slump = given(:, 2); cement = given(:, 3); slag = given(:, 4);
   dose = given(:, 5); modulus = given(:, 6); stone_density = given(:, 7);
-  unit_water = 62.4279605761446; ounce = 231 / 128 / 1728;
+  unit_water = 62.4; ounce = 231 / 128 / 1728;
   deviation = 480 * (1.16 + (18 - 15) / 5 * (1.08 - 1.16));
   three = fc + 1.34 * deviation;
   single = merge(fc <= 5000, fc + 2.33 * deviation - 500, 0.90 * fc + 2.33 * deviation);

@@ -1,12 +1,12 @@
 """The figures of examples/quay-wall.yaml by other hands: ACI 211.1 as written in the sources that
 data/ names, in US units, for columns of mixes at once. formulas.py COUNT times them with numpy;
-`figures` is what bulk.check of the measuring script holds the program against, cell by cell.
+`figures` is what measure.py holds the program's rows against, cell by cell.
 """
 import json
 import sys
 import time
 
-WATER = 62.4279605761446  # lb/ft3: 1000 kg/m3
+WATER = 62.4  # lb/ft3, data/water-density.yaml
 OUNCE = 231 / 128 / 1728  # ft3
 
 

@@ -6,6 +6,7 @@ import csv
 import json
 import os
 import platform
+import resource
 import shutil
 import subprocess
 import sys
@@ -17,6 +18,7 @@ TOP = os.path.dirname(os.path.dirname(HERE))
 BUILD = os.path.abspath(sys.argv[1])
 PROGRAM = os.path.join(BUILD, "boardmark")
 MIX = os.path.join(TOP, "examples", "quay-wall.yaml")
+PRICED_MIX = os.path.join(TOP, "examples", "flowing-wall.yaml")
 ROWS = 100_000
 MIB = 1024  # KiB
 NOT_MEASURED = "not measured"
@@ -40,7 +42,7 @@ def best(words, cwd, times=3):
 
 def engine():
     """Nanoseconds of processor time, the least of some repetitions."""
-    told = subprocess.run([os.path.join(BUILD, "tests/benchmark/benchmark-engine"),
+    told = subprocess.run([os.path.join(BUILD, "benchmark-engine"),
                            "--benchmark_format=json", "--benchmark_repetitions=7"],
                           cwd=TOP, capture_output=True, check=True).stdout
     scale = {"ns": 1, "us": 1e3, "ms": 1e6}
@@ -70,7 +72,8 @@ def has(module):
 
 
 def held_against_formulas(folder):
-    """The largest relative difference between rows of the program and formulas.py."""
+    """The largest difference between rows of the program and formulas.py, of the larger of a figure
+    and 1; the rows have twelve digits."""
     asked = os.path.join(folder, "mixes.csv")
     told = subprocess.run([PROGRAM, "proportion", "--table", asked, "--base", MIX, "-q"],
                           capture_output=True, text=True).stdout
@@ -84,12 +87,15 @@ def held_against_formulas(folder):
               "worst=0\n"
               "for name,mine in found.items():\n"
               "    theirs=numpy.array([float(r[names.index(name)]) for r in told[1:]])\n"
-              "    worst=max(worst,float(numpy.max(numpy.abs(mine/theirs-1))))\n"
+              "    apart=numpy.abs(mine-theirs)/numpy.maximum(theirs,1)\n"
+              "    worst=max(worst,float(numpy.max(apart)))\n"
               "print(worst)\n")
     ran = subprocess.run(["/usr/bin/python3", "-c", script], cwd=folder, text=True,
                          capture_output=True, env={**os.environ, "PYTHONPATH": HERE})
     if ran.returncode != 0:
         sys.exit(ran.stderr)
+    if not float(ran.stdout) < 1e-9:
+        sys.exit(f"the program differs from formulas.py by {ran.stdout.strip()}")
     return float(ran.stdout)
 
 
@@ -109,6 +115,12 @@ def start_up(folder):
 
 def spoken(count):
     return f"{count / 1e6:.2f} million" if count >= 1e6 else f"{count:,.0f}"
+
+
+def shown_peak(mib):
+    """A process that this script begins counts the script's own memory as its own."""
+    own = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / MIB
+    return f"{mib:.0f}" if mib > own + 1 else f"under {own:.0f}"
 
 
 def memory_limit():
@@ -172,6 +184,9 @@ def table(folder):
                    shutil.which("octave-cli"))
     sheet = other([python, os.path.join(HERE, "spreadsheet.py"), "10000", folder], folder,
                   shutil.which("soffice") and has("uno"))
+    for one in (octave, sheet):
+        if one and numpy and abs(one["sand"] / numpy["sand"] - 1) > 1e-8:
+            sys.exit(f"another sand: {one}, numpy {numpy['sand']}")
     difference = f"{held_against_formulas(folder):.0e}" if has("numpy") else NOT_MEASURED
 
     def beside(one):
@@ -188,12 +203,12 @@ def table(folder):
     risk = best([PROGRAM, "risk", "--samples", "1000000", MIX], folder)
     bulk = best([PROGRAM, "proportion", "--table", "bulk.csv", "--base", MIX, "-q"], folder)
     check = best([PROGRAM, "check", "--table", "bulk.csv", "--base", MIX, "-q"], folder)
-    economy = best([PROGRAM, "economy", "--least", "carbon", MIX], folder)
+    economy = best([PROGRAM, "economy", "--least", "carbon", PRICED_MIX], folder)
     one = best([PROGRAM, "proportion", MIX], folder)
 
     return [
         f"{processor()}, {cores} cores, {memory_limit():,.0f} MiB; {time.strftime('%Y-%m-%d')}, "
-        "written by `bash tests/benchmark/run`.",
+        f"load {os.getloadavg()[0]:.1f}; written by `bash tests/benchmark/run`.",
         "",
         "| mixes a second, one core, processor time | | figures here | figures and verdicts here |",
         "|---|---|---|---|",
@@ -209,7 +224,7 @@ def table(folder):
         "",
         "| run | wall, s | processor, s | peak, MiB |",
         "|---|---|---|---|",
-        *[f"| {name} | {wall:.2f} | {cpu:.2f} | {peak:.0f} |" for name, (wall, cpu, peak) in [
+        *[f"| {name} | {wall:.2f} | {cpu:.2f} | {shown_peak(peak)} |" for name, (wall, cpu, peak) in [
             ("`risk --samples 1000000`", risk),
             (f"`proportion --table` of {ROWS:,} rows", bulk),
             (f"`check --table` of {ROWS:,} rows", check),

@@ -16,7 +16,7 @@ def rows(count, seed=7):
     draw = random.Random(seed)
     for _ in range(count):
         slag = draw.randrange(0, 51)
-        yield [draw.randrange(3000, 6001, 50), draw.choice([3, 3.5, 4, 5]), 100 - slag, slag,
+        yield [draw.randrange(4000, 6001, 50), draw.choice([3, 3.5, 4, 5]), 100 - slag, slag,
                round(draw.uniform(4, 12), 1), round(draw.uniform(2.4, 3.0), 2),
                round(draw.uniform(2.55, 2.8), 3)]
 
