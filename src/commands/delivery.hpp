@@ -62,7 +62,11 @@ void deliver(const Result& result, const Arguments& arguments, const Origin& ori
     case Format::json:
         return write_where_asked(in_si, arguments, origin);
     case Format::csv:
+#ifdef BOARDMARK_WITHOUT_CSV // the page shows none, and need not carry what nothing calls
+        return;
+#else
         return write_where_asked(csv(result, style.system), arguments, origin);
+#endif
     case Format::html:
         return write_where_asked(html(result, style), arguments, origin);
     }

@@ -44,7 +44,7 @@ function wrapped(name) {
   const body = source(name)
     .replace(/^import (\{.*\}) from "\.\/(.*)";$/gm, (line, names, from) => `const ${names} = modules["${from}"];`)
     .replace(/^export (async function|function|class) (\w+)/gm, (line, kind, what) => { exported.push(what); return `${kind} ${what}`; })
-    .replace(/^\s*\/\/.*\n/gm, "");
+    .replace(/^\s*\/\/.*\n/gm, "").replace(/^ +/gm, "");
   return `modules["${name}"] = (() => {\n${body}return { ${exported.join(", ")} };\n})();`;
 }
 

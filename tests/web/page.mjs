@@ -175,7 +175,7 @@ async function round_trips(page) {
         const parent = edit.find(given, before, path.slice(0, -1));
         const alone = parent.value.entries.length === 1;
         if (!alone && !rest) wrong.push(`${path}: taken out, nothing can be read`);
-        if (!alone && rest) {
+        if (!alone && rest && value.text) {
           const again = edit.with_value(less, rest, path, value.text);
           if (edit.find(again, tree(again), path)?.value.text !== value.text) wrong.push(`${path}: not put in again`);
         }
@@ -260,7 +260,7 @@ async function strange_files(page) {
   demand(await page.frameLocator("#result").locator("script").count() === 0, "a title became a script");
   const named = `<img src=x onerror=alert(1)>.yaml`;
   await open_in(page, [[named, starter("mix")]]);
-  demand((await page.textContent("#file-name")).startsWith(named), "a hostile name is not shown as text");
+  await shows_file(page, named);
   const answers = async (name, text, expected, what, type) => {
     await open_in(page, [[name, text, type]]);
     for (let i = 0; i < 100; ++i) {

@@ -67,7 +67,9 @@ void judge_too_soon(const StrippedFace& face, Check& check) {
     const auto earliest_h = face.after.strip.earliest_h();
     check.verdict = Verdict::fails;
     check.value = face.stated_h;
-    check.limit = Limit{.low = earliest_h, .high = std::nullopt};
+    if (earliest_h) {
+        check.limit = Limit{.low = earliest_h, .high = std::nullopt};
+    }
     check.message =
         earliest_h
             ? Phrase{"stripped after {value}, not before {limit}: {rule} in air above {air}, and "
