@@ -17,6 +17,7 @@ namespace boardmark::commands {
 namespace {
 
 constexpr std::size_t buffer_size = 256 * 1024;
+constexpr std::size_t without_an_end = std::size_t{64} * 1024 * 1024; // no line of a table is as long
 
 Failure not_read(const std::string& path, const std::string& reason) {
     return wrong_command_line(
@@ -48,8 +49,8 @@ LineReader::~LineReader() {
 }
 
 bool LineReader::fill() {
-    for (;;) {
-        const ssize_t count = ::read(descriptor_, buffer_.data(), buffer_.size());
+    while (!goes_on_ || goes_on_()) {
+        const ssize_t count = front::read_some(descriptor_, buffer_.data(), buffer_.size());
         if (count >= 0) {
             at_ = 0;
             end_ = static_cast<std::size_t>(count);
@@ -59,17 +60,19 @@ bool LineReader::fill() {
         if (errno != EINTR) {
             throw not_read(path_, std::strerror(errno));
         }
-        if (goes_on_ && !goes_on_()) {
-            return false;
-        }
     }
+    return false;
 }
 
 bool LineReader::next(std::string& line, std::size_t longest) {
     line.clear();
     bool any = false;
+    const std::uint64_t begin = read_ - (end_ - at_);
     while (at_ < end_ || fill()) {
         any = true;
+        if (read_ - begin > without_an_end) {
+            throw not_read(path_, "a line has no end");
+        }
         const auto first = buffer_.begin() + static_cast<std::ptrdiff_t>(at_);
         const auto last = buffer_.begin() + static_cast<std::ptrdiff_t>(end_);
         const auto found = std::find(first, last, '\n');
@@ -81,8 +84,11 @@ bool LineReader::next(std::string& line, std::size_t longest) {
             break;
         }
     }
-    lines_ += any ? 1 : 0;
-    return any;
+    if (!any || (goes_on_ && !goes_on_())) {
+        return false; // what was read of a line may be half a figure
+    }
+    ++lines_;
+    return true;
 }
 
 double LineReader::share() const {

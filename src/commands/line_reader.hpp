@@ -14,7 +14,7 @@ public:
     /// Throws Failure where the file cannot be opened.
     ///
     /// @param path  `-` is standard input
-    /// @param goes_on  asked when a signal interrupts the reading; may be empty
+    /// @param goes_on  asked before each reading; may be empty
     explicit LineReader(std::string path, std::function<bool()> goes_on = {});
     ~LineReader();
     LineReader(const LineReader&) = delete;
@@ -22,7 +22,7 @@ public:
 
     /// The next line without its end; of one that is longer than a limit, no more than a byte above
     /// it. False at the end of the file and after an interruption. Throws Failure where reading
-    /// fails.
+    /// fails and where no end of the line comes.
     bool next(std::string& line, std::size_t longest);
 
     /// Lines that were given.

@@ -162,12 +162,16 @@ private:
     std::size_t passed_ = 0;
 };
 
-std::string header_of(LineReader& lines, const std::string& name) {
+/// Empty after an interruption.
+std::string header_of(LineReader& lines, const std::string& name, const LongRun& long_run) {
     std::string line;
     while (lines.next(line, input::longest_table_row)) {
         if (!is_blank(line)) {
             return line;
         }
+    }
+    if (long_run.was_interrupted()) {
+        return "";
     }
     throw wrong_command_line(fmt::format("{} is empty", name),
                              "a header comes first, then a row for each mix");
@@ -273,7 +277,10 @@ ExitCode run_table(input::Purpose purpose, const Arguments& arguments) {
     files_read.paths.push_back(path);
     auto long_run = std::make_unique<LongRun>("rows", arguments);
     LineReader lines{path, [&] { return !long_run->was_interrupted(); }};
-    const std::string heading = header_of(lines, name);
+    const std::string heading = header_of(lines, name, *long_run);
+    if (const auto stopped = long_run->stopped()) {
+        return *stopped;
+    }
     const input::MixTable table =
         opened_table({heading, lines.lines() - 1}, purpose, arguments, files_read);
     TableRun run{table, arguments, files_read};
