@@ -8,6 +8,7 @@
 #include "output_file.hpp"
 #include "terminal.hpp"
 
+#include <fcntl.h>
 #include <fmt/format.h>
 #include <unistd.h>
 
@@ -95,6 +96,16 @@ ExitCode run(const std::vector<std::string>& words) {
                   rest});
 }
 
+/// Opens each standard stream that is closed as one that fails whatever is done with it: the next file would
+/// get its number, and a warning would be written into a result.
+bool hold_standard_streams() {
+    const auto is_held = [](int stream, int useless) {
+        return ::fcntl(stream, F_GETFD) >= 0 || ::open("/dev/null", useless) == stream;
+    };
+    return is_held(STDIN_FILENO, O_WRONLY) && is_held(STDOUT_FILENO, O_RDONLY) &&
+           is_held(STDERR_FILENO, O_RDONLY);
+}
+
 } // namespace
 } // namespace boardmark::commands
 
@@ -102,6 +113,9 @@ int main(int argc, char** argv) {
     using namespace boardmark::commands;
     // A file that may not grow further is an output that was not written, not an end without words.
     std::signal(SIGXFSZ, SIG_IGN);
+    if (!hold_standard_streams()) {
+        return static_cast<int>(ExitCode::output_failed);
+    }
     try {
         return static_cast<int>(run({argv + 1, argv + argc}));
     } catch (const Failure& failure) {

@@ -3,9 +3,11 @@
 #include "failure.hpp"
 
 #include <fcntl.h>
+#include <poll.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
@@ -50,6 +52,16 @@ std::string under_a_free_name(const std::string& folder, const Make& make) {
     return "";
 }
 
+/// Whether a write that failed may be tried again: after a signal, and once a descriptor that somebody made
+/// not to wait takes more.
+bool may_go_on(int descriptor) {
+    if (errno != EAGAIN) {
+        return errno == EINTR;
+    }
+    pollfd room{.fd = descriptor, .events = POLLOUT, .revents = 0};
+    return ::poll(&room, 1, -1) >= 0 || errno == EINTR;
+}
+
 Failure refused(const std::string& path) {
     return output_failed(path, errno == EEXIST ? "it exists; '--force' replaces it"
                                                : std::strerror(errno));
@@ -61,13 +73,10 @@ bool write_all(int descriptor, const std::string& bytes) {
     std::size_t written = 0;
     while (written < bytes.size()) {
         const ssize_t count = ::write(descriptor, bytes.data() + written, bytes.size() - written);
-        if (count < 0 && errno == EINTR) {
-            continue;
-        }
-        if (count < 0) {
+        if (count < 0 && !may_go_on(descriptor)) {
             return false;
         }
-        written += static_cast<std::size_t>(count);
+        written += static_cast<std::size_t>(std::max<ssize_t>(count, 0));
     }
     return true;
 }

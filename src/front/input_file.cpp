@@ -2,6 +2,7 @@
 #include <boardmark/input/csv/read_rows.hpp>
 
 #include <fcntl.h>
+#include <poll.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -18,7 +19,7 @@ std::variant<std::string, ReadFailure> read_all(int descriptor, std::size_t larg
     std::string bytes;
     std::array<char, 16384> buffer{};
     while (bytes.size() <= largest_accepted) {
-        const ssize_t count = ::read(descriptor, buffer.data(), buffer.size());
+        const ssize_t count = read_some(descriptor, buffer.data(), buffer.size());
         if (count < 0 && errno == EINTR) {
             continue;
         }
@@ -59,6 +60,18 @@ bool is_pipe_or_device(const std::string& path, const std::string& name) {
 }
 
 } // namespace
+
+ssize_t read_some(int descriptor, char* buffer, std::size_t size) {
+    ssize_t count = ::read(descriptor, buffer, size);
+    while (count < 0 && errno == EAGAIN) {
+        pollfd more{.fd = descriptor, .events = POLLIN, .revents = 0};
+        if (::poll(&more, 1, -1) < 0) {
+            break;
+        }
+        count = ::read(descriptor, buffer, size);
+    }
+    return count;
+}
 
 std::variant<std::string, ReadFailure> read_bytes(const std::string& path,
                                                   std::size_t largest_accepted) {

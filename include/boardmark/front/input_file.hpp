@@ -2,6 +2,8 @@
 
 #include <boardmark/input/reading/loader.hpp>
 
+#include <sys/types.h>
+
 #include <cstddef>
 #include <functional>
 #include <string>
@@ -21,6 +23,9 @@ struct ReadFailure {
 /// the reader accepts, so that an endless input ends.
 std::variant<std::string, ReadFailure> read_bytes(const std::string& path,
                                                   std::size_t largest_accepted = largest_yaml_file);
+
+/// read(2) that waits where somebody made the descriptor not to; a signal ends it with EINTR.
+ssize_t read_some(int descriptor, char* buffer, std::size_t size);
 
 /// Whether an input can be looked for under that path; standard input always can.
 bool is_there(const std::string& path);
