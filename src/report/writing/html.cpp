@@ -19,7 +19,6 @@ using kainjow::mustache::data;
 using kainjow::mustache::list;
 using kainjow::mustache::mustache;
 using kainjow::mustache::object;
-using kainjow::mustache::partial;
 
 constexpr std::string_view item_indent = "  - ";
 
@@ -90,21 +89,24 @@ object cell_of(const Grid& grid, const Grid::Row& row, std::size_t column) {
     return {{"text", text}, {"class", role}, {"label", label}, {"is_name", names_row}};
 }
 
-/// Things of one kind as they stand on the page. What the library needs to write one takes far more
-/// memory than what it writes, so it writes some at a time.
-template <class Make>
-std::string written_in_turn(const char* form, std::size_t count, const Make& make) {
-    constexpr std::size_t at_once = 256;
-    mustache some{form};
-    std::string written;
-    for (std::size_t first = 0; first < count; first += at_once) {
-        list things;
-        for (std::size_t i = first; i < std::min(first + at_once, count); ++i) {
-            things.push_back(make(i));
-        }
-        written += some.render(object{{"some", things}});
-    }
-    return written;
+/// The forms, taken apart once for all pages.
+struct Forms {
+    mustache page{page_template};
+    mustache block{block_template};
+    mustache row{row_template};
+    mustache spot{spot_template};
+};
+
+Forms& forms() {
+    thread_local Forms all;
+    return all;
+}
+
+/// An object of one field. The library copies what stands in braces over and over; this moves it.
+object holding(const std::string& name, data value) {
+    object one;
+    one.emplace(name, std::move(value));
+    return one;
 }
 
 object row_of(const Grid& grid, const Grid::Row& row) {
@@ -112,7 +114,7 @@ object row_of(const Grid& grid, const Grid::Row& row) {
     for (std::size_t column = 0; column < row.cells.size(); ++column) {
         cells.push_back(cell_of(grid, row, column));
     }
-    return {{"cells", cells}};
+    return holding("cells", cells);
 }
 
 object head_row_of(const Grid& grid, const Grid::Row& row) {
@@ -122,14 +124,16 @@ object head_row_of(const Grid& grid, const Grid::Row& row) {
         cell["is_name"] = !is_blank(row.cells[column]);
         cells.push_back(cell);
     }
-    return {{"cells", cells}};
+    return holding("cells", cells);
 }
 
 /// The rows below the head as they stand on the page.
 std::string body_of(const Grid& grid) {
-    const std::size_t head = grid.head_rows();
-    return written_in_turn(row_template, grid.rows().size() - head,
-                           [&](std::size_t i) { return row_of(grid, grid.rows()[head + i]); });
+    std::string written;
+    for (std::size_t i = grid.head_rows(); i < grid.rows().size(); ++i) {
+        written += forms().row.render(row_of(grid, grid.rows()[i]));
+    }
+    return written;
 }
 
 object table_of(const Grid& grid, const std::string& name) {
@@ -140,7 +144,7 @@ object table_of(const Grid& grid, const std::string& name) {
     // On a narrow screen two columns have room; rows of more cells go below each other.
     object table{{"name", name}, {"body", body_of(grid)}, {"stack", grid.columns().size() > 2}};
     if (!head.empty()) {
-        table["head"] = object{{"rows", head}};
+        table.emplace("head", holding("rows", head));
     }
     return table;
 }
@@ -178,9 +182,9 @@ object checks_of(const CheckList& checks, const Anchors& anchors) {
                               {"id", row.id},
                               {"told", row.told()}});
     }
-    object table{{"row", rows}};
+    object table = holding("row", rows);
     if (checks.folded) {
-        table["fold"] = object{{"count", held_text(checks)}};
+        table.emplace("fold", holding("count", held_text(checks)));
     }
     return table;
 }
@@ -192,11 +196,11 @@ object figure_of(const Figure& figure) {
         (stroke.is_area ? areas : lines)
             .push_back(object{{"role", stroke.role}, {"points", stroke.points}});
     }
-    const auto spot_of = [&](std::size_t i) {
-        const Spot& spot = figure.spots[i];
-        return object{
-            {"x", spot.x}, {"y", spot.y}, {"role", spot.role}, {"meaning", spot.meaning}};
-    };
+    std::string spots;
+    for (const Spot& spot : figure.spots) {
+        spots += forms().spot.render(object{
+            {"x", spot.x}, {"y", spot.y}, {"role", spot.role}, {"meaning", spot.meaning}});
+    }
     list labels;
     for (const Label& label : figure.labels) {
         labels.push_back(
@@ -214,16 +218,12 @@ object figure_of(const Figure& figure) {
             {"height", std::to_string(figure.height)},
             {"areas", areas},
             {"lines", lines},
-            {"spots", written_in_turn(spot_template, figure.spots.size(), spot_of)},
+            {"spots", spots},
             {"labels", labels}};
 }
 
-/// A part of the page that is put in as it stands.
-data part(std::string text) {
-    return partial{[text = std::move(text)] { return text; }};
-}
-
-/// The blocks of one section, paragraphs that are items of a list gathered into lists.
+/// The blocks of one section as they are written, paragraphs that are items of a list gathered into
+/// lists.
 class Blocks {
 public:
     Blocks(std::string name, const Anchors& anchors)
@@ -274,19 +274,22 @@ public:
     }
     void operator()(const Drawings& drawings) {
         for (const Drawing& drawing : drawings.drawn()) {
-            push("drawing", object{{"svg", part(drawing.svg)}, {"caption", drawing.caption}});
+            push("drawing", object{{"svg", drawing.svg}, {"caption", drawing.caption}});
         }
     }
 
-    list all() {
+    std::string all() {
         end_list();
-        return blocks_;
+        return written_;
     }
 
 private:
     void push(const std::string& kind, const object& block) {
         end_list();
-        blocks_.push_back(object{{kind, block}});
+        write(kind, block);
+    }
+    void write(const std::string& kind, const object& block) {
+        written_ += forms().block.render(holding(kind, block));
     }
     /// A reader who hears the page tells one table of a section from the other.
     std::string table_name() {
@@ -299,21 +302,19 @@ private:
     }
     void end_items() {
         if (!items_.empty()) {
-            const object items{{"item", std::exchange(items_, {})}};
-            blocks_.push_back(object{{"items", items}});
+            write("items", holding("item", std::exchange(items_, {})));
         }
     }
     void end_steps() {
         if (!steps_.empty()) {
-            const object steps{{"step", std::exchange(steps_, {})}};
-            blocks_.push_back(object{{"steps", steps}});
+            write("steps", holding("step", std::exchange(steps_, {})));
         }
     }
 
     std::string name_;
     const Anchors* anchors_;
     int tables_ = 0;
-    list blocks_;
+    std::string written_;
     list items_;
     list steps_;
 };
@@ -327,7 +328,7 @@ bool is_title(const Block& block, const std::string& title) {
 /// A heading with what stands below it.
 struct PageSection {
     Heading heading;
-    list blocks;
+    std::string blocks; ///< as they are written
 };
 
 std::vector<PageSection> sections_of(const Flow& flow, const std::string& title) {
@@ -369,7 +370,6 @@ std::string html_of(const Flow& flow, const PageWords& words) {
                                {"screen", section->heading.screen_only},
                                {"blocks", section->blocks}});
     }
-    mustache page{page_template};
     data all;
     all.set("title", title);
     all.set("command", words.command);
@@ -378,13 +378,12 @@ std::string html_of(const Flow& flow, const PageWords& words) {
     all.set("hash", style_hash);
     all.set("opening", sections.front().blocks);
     all.set("sections", below);
-    all.set("style", part(page_style));
+    all.set("style", page_style);
     if (words.one_sheet) {
         all.set("one_sheet", object{{"sheet_hash", one_sheet_style_hash},
-                                    {"sheet_style", part(one_sheet_style)}});
+                                    {"sheet_style", one_sheet_style}});
     }
-    all.set("block", part(block_template));
-    return page.render(all);
+    return forms().page.render(all);
 }
 
 } // namespace boardmark::report

@@ -1,7 +1,7 @@
 #pragma once
 
-/// The page of a result for a browser. Only the escaping form {{name}} is used; nothing that a file
-/// says becomes markup.
+/// The page of a result for a browser. What a file says is written by the escaping form {{name}}
+/// alone, so that nothing of it becomes markup; {{{name}}} puts in what was written by such a form.
 namespace boardmark::report {
 
 // The policy names the hash of the style, so that no other style can be smuggled in; a test
@@ -115,22 +115,20 @@ constexpr const char* page_template = R"(<!DOCTYPE html>
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <title>{{title}}: {{command}}</title>
-<style>{{>style}}</style>
-{{#one_sheet}}<style>{{>sheet_style}}</style>
+<style>{{{style}}}</style>
+{{#one_sheet}}<style>{{{sheet_style}}}</style>
 {{/one_sheet}}</head>
 <body>
 <main>
 <header>
 <h1>{{title}}</h1>
-{{#opening}}{{>block}}{{/opening}}
-</header>
+{{{opening}}}</header>
 {{#sections}}
 <section{{#wide}} class="wide"{{/wide}}{{#screen}} class="screen"{{/screen}}>
 {{#folded}}<details class="fold"><summary><h2>{{name}}</h2></summary></details>
 <div class="folded">
 {{/folded}}{{^folded}}<h2>{{name}}</h2>
-{{/folded}}{{#blocks}}{{>block}}{{/blocks}}
-{{#folded}}</div>
+{{/folded}}{{{blocks}}}{{#folded}}</div>
 {{/folded}}</section>
 {{/sections}}
 <footer>
@@ -177,16 +175,17 @@ constexpr const char* block_template =
 {{/has_key}}<figcaption>{{caption}}</figcaption>
 </figure>
 {{/figure}}{{#drawing}}<figure class="drawing">
-{{>svg}}<figcaption>{{caption}}</figcaption>
+{{{svg}}}<figcaption>{{caption}}</figcaption>
 </figure>
 {{/drawing}})";
 
-/// Spots of a figure and rows of a table, some at a time.
+/// Of spots of a figure and rows of a table there may be a hundred thousand: each is written by
+/// itself.
 constexpr const char* spot_template =
-    R"({{#some}}<circle class="{{role}}" cx="{{x}}" cy="{{y}}" r="6"><title>{{meaning}}</title></circle>
-{{/some}})";
+    R"(<circle class="{{role}}" cx="{{x}}" cy="{{y}}" r="6"><title>{{meaning}}</title></circle>
+)";
 constexpr const char* row_template =
-    R"({{#some}}<tr>{{#cells}}{{#is_name}}<th scope="row" class="{{class}}">{{text}}</th>{{/is_name}}{{^is_name}}<td class="{{class}}" data-label="{{label}}">{{text}}</td>{{/is_name}}{{/cells}}</tr>
-{{/some}})";
+    R"(<tr>{{#cells}}{{#is_name}}<th scope="row" class="{{class}}">{{text}}</th>{{/is_name}}{{^is_name}}<td class="{{class}}" data-label="{{label}}">{{text}}</td>{{/is_name}}{{/cells}}</tr>
+)";
 
 } // namespace boardmark::report
