@@ -5,6 +5,7 @@
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../checks/compare.hpp"
+#include "placed_box.hpp"
 
 #include <algorithm>
 #include <optional>
@@ -35,6 +36,21 @@ bool stay_straight(const BehindNiche& niche, const Check& cover) {
            !below(*cover.value - niche.depth_mm, *cover.limit->low);
 }
 
+/// The deepest niche of the other face at the place of each box; 0 where none is.
+std::vector<double> back_to_back_mm(const std::vector<PlacedBox>& placed) {
+    std::vector<double> deepest_mm(placed.size(), 0);
+    visit_pairs_at_one_station(placed, [&](std::size_t i, std::size_t k) {
+        const PlacedBox& one = placed[i];
+        const PlacedBox& other = placed[k];
+        if (&one.opening != &other.opening && !one.through() && !other.through() &&
+            at_one_height(one, other)) {
+            deepest_mm[i] = std::max(deepest_mm[i], *other.opening.depth_mm);
+            deepest_mm[k] = std::max(deepest_mm[k], *one.opening.depth_mm);
+        }
+    });
+    return deepest_mm;
+}
+
 void worsen(Verdict verdict, const Phrase& why, Check& check) {
     check.verdict = worse(check.verdict, verdict);
     check.message.text += "; " + why.text;
@@ -48,20 +64,15 @@ std::vector<BehindNiche> behind_niches(const WallRun& run) {
     constexpr double mm_of_metre = 1000;
     const Profile profile = profile_of(run);
     const auto placed = placed_boxes(run, profile);
+    const std::vector<double> others_mm = back_to_back_mm(placed);
     std::vector<BehindNiche> behind;
-    for (const PlacedBox& niche : placed) {
+    for (std::size_t i = 0; i < placed.size(); ++i) {
+        const PlacedBox& niche = placed[i];
         if (niche.through()) {
             continue;
         }
         const double upper_m = niche.opening.sill_m ? niche.box.high_m : profile.greatest_height_m;
-        double other_mm = 0;
-        for (const PlacedBox& other : placed) {
-            const bool back_to_back = &niche.opening != &other.opening && !other.through() &&
-                                      at_one_height(niche, other) &&
-                                      at_one_station(niche.box, other.box);
-            other_mm = std::max(other_mm, back_to_back ? *other.opening.depth_mm : 0);
-        }
-        const double depth_mm = *niche.opening.depth_mm + other_mm;
+        const double depth_mm = *niche.opening.depth_mm + others_mm[i];
         behind.push_back(
             {niche.opening.name, depth_mm, mm_of_metre * profile.thickness_at(upper_m) - depth_mm});
     }

@@ -74,12 +74,16 @@ double narrowest_strip_mm(const WallRun& run, const std::vector<PlacedBox>& plac
         }
         take(hole.box.low_m);
         narrowest_m = std::min(narrowest_m, lintel_m(hole, profile));
-        for (const PlacedBox& other : placed) {
-            if (other.through() && other.opening.sill_m && at_one_station(hole.box, other.box)) {
-                take(other.box.low_m - hole.box.high_m);
-            }
-        }
     }
+    const auto is_placed_hole = [](const PlacedBox& box) {
+        return box.through() && box.opening.sill_m;
+    };
+    visit_pairs_at_one_station(placed, [&](std::size_t i, std::size_t k) {
+        if (is_placed_hole(placed[i]) && is_placed_hole(placed[k])) {
+            take(placed[k].box.low_m - placed[i].box.high_m);
+            take(placed[i].box.low_m - placed[k].box.high_m);
+        }
+    });
     return mm_in_m * narrowest_m;
 }
 

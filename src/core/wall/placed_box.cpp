@@ -3,6 +3,7 @@
 #include "../basis/tolerance.hpp"
 
 #include <algorithm>
+#include <numeric>
 
 namespace boardmark::core {
 
@@ -24,6 +25,24 @@ bool at_one_height(const PlacedBox& one, const PlacedBox& other) {
 
 bool at_one_station(const FaceBox& one, const FaceBox& other) {
     return below(one.from_m, other.to_m) && below(other.from_m, one.to_m);
+}
+
+void visit_pairs_at_one_station(
+    const std::vector<PlacedBox>& placed,
+    const std::function<void(std::size_t one, std::size_t other)>& visit) {
+    std::vector<std::size_t> along(placed.size());
+    std::iota(along.begin(), along.end(), std::size_t{0});
+    std::ranges::stable_sort(along, {}, [&](std::size_t i) { return placed[i].box.from_m; });
+    for (auto one = along.begin(); one != along.end(); ++one) {
+        for (auto other = one + 1; other != along.end(); ++other) {
+            if (!below(placed[*other].box.from_m, placed[*one].box.to_m)) {
+                break; // nor does any that begins farther on
+            }
+            if (at_one_station(placed[*one].box, placed[*other].box)) {
+                visit(*one, *other);
+            }
+        }
+    }
 }
 
 std::vector<OverHead> over_head(const FaceBox& box, const Profile& profile) {

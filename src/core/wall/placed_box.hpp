@@ -2,6 +2,8 @@
 
 #include "profile.hpp"
 
+#include <cstddef>
+#include <functional>
 #include <vector>
 
 namespace boardmark::core {
@@ -22,6 +24,12 @@ bool at_one_height(const PlacedBox& one, const PlacedBox& other);
 
 /// Whether their stretches of length overlap.
 bool at_one_station(const FaceBox& one, const FaceBox& other);
+
+/// Visits each two boxes whose stretches of length overlap, once. Its time grows with what overlaps,
+/// not with the square of all.
+void visit_pairs_at_one_station(
+    const std::vector<PlacedBox>& placed,
+    const std::function<void(std::size_t one, std::size_t other)>& visit);
 
 /// The concrete between the head of a box and the top of the run, stretch by stretch.
 struct OverHead {
