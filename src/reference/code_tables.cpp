@@ -119,7 +119,7 @@ std::vector<core::ExposureCategory> categories_of(const EmbeddedTable& printed) 
     for (const EmbeddedRow& line : printed.rows) {
         if (line.group == "category") {
             categories.push_back({std::string{line.name}, std::string{note(line, "subject")},
-                                  std::string{note(line, "step")}});
+                                  std::string{note(line, "step")}, false});
         }
     }
     return categories;
@@ -408,6 +408,10 @@ core::CodeTables code_tables(const CodeData& data, UnitSystem system) {
     const EmbeddedTable& printed = *data.find("exposure");
     auto categories = categories_of(printed);
     auto classes = exposure_classes_of(data, categories, system);
+    for (const core::ExposureClass& one : classes) {
+        core::ExposureCategory& category = categories[one.category];
+        category.asks_air = category.asks_air || one.air_percent;
+    }
     auto site = site_rules(data, categories);
     core::CodeTables code{.name = std::string{printed.source.work},
                           .edition = std::string{code_note(data, "edition")},

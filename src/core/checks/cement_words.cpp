@@ -1,14 +1,20 @@
 #include "cement_words.hpp"
 
 #include <algorithm>
-#include <cctype>
 #include <span>
 
 namespace boardmark::core {
 namespace {
 
-bool in_word(char character) {
-    return std::isalnum(static_cast<unsigned char>(character)) != 0;
+/// Designations are written in ASCII, whatever the locale. The library asks its tables for each
+/// letter, and these are asked for each mix.
+constexpr char capital(char letter) {
+    return letter >= 'a' && letter <= 'z' ? static_cast<char>(letter - 'a' + 'A') : letter;
+}
+
+constexpr bool in_word(char letter) {
+    const char large = capital(letter);
+    return (large >= 'A' && large <= 'Z') || (letter >= '0' && letter <= '9');
 }
 
 /// Takes the next word off a designation; empty at its end.
@@ -22,9 +28,6 @@ std::string_view next_word(std::string_view& rest) {
 }
 
 bool equal_words(std::string_view left, std::string_view right) {
-    const auto capital = [](char character) {
-        return std::toupper(static_cast<unsigned char>(character));
-    };
     return std::ranges::equal(left, right, {}, capital, capital);
 }
 

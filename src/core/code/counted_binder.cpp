@@ -71,6 +71,10 @@ BinderCount::BinderCount(const CodeTables& code, const StatedClasses& classes)
     , classes_{classes} {}
 
 void BinderCount::add(const Material& material, double kg) {
+    if (!code_.binder.by_k) { // nothing hangs on which cement or addition it is
+        (is_cement(material.kind) ? plain_kg_ : rest_kg_) += kg;
+        return;
+    }
     if (const auto index = countable_index(material.kind)) {
         addition_kg_[*index] += kg;
         const auto& rules = code_.binder.additions;

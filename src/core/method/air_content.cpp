@@ -129,16 +129,12 @@ bool asks_more_air(const ExposureClass& one, const ExposureClass& other) {
 
 } // namespace
 
-const ExposureClass* freezing_class(const Requirements& requirements, const Tables& tables) {
+const ExposureClass* freezing_class(const StatedClasses& classes, const CodeTables& code) {
     const ExposureClass* most = nullptr;
-    for (const std::string& name : requirements.exposure) {
-        const ExposureClass& stated = tables.exposure_class(name);
-        const bool is_of_freezing =
-            std::ranges::any_of(tables.code.classes, [&](const ExposureClass& other) {
-                return other.category == stated.category && other.air_percent;
-            });
-        if (is_of_freezing && (!most || asks_more_air(stated, *most))) {
-            most = &stated;
+    for (const StatedClass& stated : classes) {
+        if (code.categories[stated.exposure->category].asks_air &&
+            (!most || asks_more_air(*stated.exposure, *most))) {
+            most = stated.exposure;
         }
     }
     return most;
@@ -163,10 +159,10 @@ double at_placing_percent(double in_batch_percent, bool entrained,
     return std::max(in_batch_percent - lost_percent, 0.0);
 }
 
-Outcome<AirContent> select_air(const Mix& mix, double size_mm, const Tables& tables,
-                               Worksheet& worksheet) {
+Outcome<AirContent> select_air(const Mix& mix, const StatedClasses& classes, double size_mm,
+                               const Tables& tables, Worksheet& worksheet) {
     const Requirements& requirements = mix.requirements;
-    const ExposureClass* freezing = freezing_class(requirements, tables);
+    const ExposureClass* freezing = freezing_class(classes, tables.code);
     const SizeRow* demanded =
         requirements.air.basis == AirBasis::exposure ? demanded_air(freezing) : nullptr;
     const auto size = [&] { return quantity("size", {size_mm, Measure::aggregate_size}); };

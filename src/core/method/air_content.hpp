@@ -7,6 +7,8 @@
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/requirements.hpp>
 
+#include "../code/stated_classes.hpp"
+
 #include <optional>
 
 namespace boardmark::core {
@@ -14,7 +16,7 @@ namespace boardmark::core {
 struct Tables;
 
 /// The stated class that asks for air against freezing and thawing, or nullptr.
-const ExposureClass* freezing_class(const Requirements& requirements, const Tables& tables);
+const ExposureClass* freezing_class(const StatedClasses& classes, const CodeTables& code);
 
 /// The row of the code's air table that a class asks for, or nullptr where it asks for none.
 const SizeRow* demanded_air(const ExposureClass* freezing);
@@ -40,7 +42,7 @@ struct AirContent {
     bool entrained;
 };
 /// Unresolved where the table does not reach the size.
-Outcome<AirContent> select_air(const Mix& mix, double size_mm, const Tables& tables,
-                               Worksheet& worksheet);
+Outcome<AirContent> select_air(const Mix& mix, const StatedClasses& classes, double size_mm,
+                               const Tables& tables, Worksheet& worksheet);
 
 } // namespace boardmark::core

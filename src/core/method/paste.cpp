@@ -49,14 +49,8 @@ Outcome<std::optional<double>> strength_ratio(const Mix& mix, PasteDemand demand
     return std::optional<double>{};
 }
 
-bool holds_pozzolan(const Mix& mix) {
-    return std::ranges::any_of(mix.binder, [](const Share& share) {
-        return is_or_holds_pozzolan_or_slag(*share.material);
-    });
-}
-
-std::optional<double> exposure_ratio(const Mix& mix, const Tables& tables, Worksheet& worksheet) {
-    const StatedClasses classes{mix.requirements, holds_pozzolan(mix), tables.code};
+std::optional<double> exposure_ratio(const Mix& mix, const StatedClasses& classes,
+                                     const Tables& tables, Worksheet& worksheet) {
     const auto limit = w_cm_by_exposure(classes);
     if (!limit) {
         return std::nullopt;
@@ -228,10 +222,17 @@ struct LeastBinder {
 
 /// The least cementitious material that holds the cement which the stated classes ask for. A ratio
 /// that is given stays as it is: then the check tells what is missing.
-LeastBinder least_by_code(const Mix& mix, const Demands& demands, const StatedClasses& classes,
+LeastBinder least_by_code(const Mix& mix, double size_mm, const StatedClasses& classes,
                           const Tables& tables) {
+    const auto asks_cement = [](const StatedClass& stated) {
+        return stated.limits->min_cement_kg_m3.has_value();
+    };
+    if (mix.selections.w_cm || std::none_of(classes.begin(), classes.end(), asks_cement)) {
+        return {};
+    }
+    const Demands demands{classes, tables.code, {tables.system, size_mm, mix.requirements}};
     const Demand* demand = demands.strictest(Demanded::cement);
-    if (mix.selections.w_cm || !demand || !demand->has_figure()) {
+    if (!demand->has_figure()) {
         return {};
     }
     const double kg_m3 = least_binder_kg_m3(*demand, count_binder(mix.binder, tables.code, classes),
@@ -262,8 +263,8 @@ Step raised_step(const LeastBinder& least, double w_cm) {
 }
 
 /// Cementitious material for a ratio, raised at constant water where a minimum asks for more.
-double binder_of_ratio(const Mix& mix, double w_cm, double size_mm, const Tables& tables,
-                       Paste& paste, Worksheet& worksheet) {
+double binder_of_ratio(const Mix& mix, double w_cm, const LeastBinder& by_code, Paste& paste,
+                       Worksheet& worksheet) {
     const double by_ratio_kg_m3 = paste.water_kg_m3 / w_cm;
     worksheet.record([&] {
         return Step{.quantity = step_ids::binder,
@@ -274,10 +275,7 @@ double binder_of_ratio(const Mix& mix, double w_cm, double size_mm, const Tables
                                {quantity("water", {paste.water_kg_m3, Measure::concentration}),
                                 quantity("w_cm", {w_cm, Measure::w_cm})}}};
     });
-    const StatedClasses classes{mix.requirements, holds_pozzolan(mix), tables.code};
-    const Demands demands{classes, tables.code, {tables.system, size_mm, mix.requirements}};
     LeastBinder least{mix.requirements.minimum_binder_kg_m3.value_or(0)};
-    const LeastBinder by_code = least_by_code(mix, demands, classes, tables);
     if (above(by_code.kg_m3, least.kg_m3)) {
         least = by_code;
     }
@@ -291,8 +289,8 @@ double binder_of_ratio(const Mix& mix, double w_cm, double size_mm, const Tables
 
 } // namespace
 
-Outcome<Paste> select_paste(const Mix& mix, PasteDemand demand, const Tables& tables,
-                            Worksheet& worksheet) {
+Outcome<Paste> select_paste(const Mix& mix, const StatedClasses& classes, PasteDemand demand,
+                            const Tables& tables, Worksheet& worksheet) {
     const Selections& given = mix.selections;
     const bool ratio_is_fixed = given.w_cm || given.binder_kg_m3;
     const bool strength_needed = !ratio_is_fixed && !given.w_cm_by_exposure;
@@ -303,7 +301,7 @@ Outcome<Paste> select_paste(const Mix& mix, PasteDemand demand, const Tables& ta
     }
     Paste paste{};
     paste.w_cm_by_strength = *by_strength;
-    paste.w_cm_by_exposure = exposure_ratio(mix, tables, worksheet);
+    paste.w_cm_by_exposure = exposure_ratio(mix, classes, tables, worksheet);
 
     if (!given.binder_kg_m3) {
         const auto w_cm = selected_ratio(mix, paste, worksheet);
@@ -315,7 +313,8 @@ Outcome<Paste> select_paste(const Mix& mix, PasteDemand demand, const Tables& ta
             return water.why();
         }
         paste.water_kg_m3 = *water;
-        paste.binder_kg_m3 = binder_of_ratio(mix, *w_cm, demand.size_mm, tables, paste, worksheet);
+        const LeastBinder by_code = least_by_code(mix, demand.size_mm, classes, tables);
+        paste.binder_kg_m3 = binder_of_ratio(mix, *w_cm, by_code, paste, worksheet);
         return paste;
     }
     paste.governed_by = Governor::given;

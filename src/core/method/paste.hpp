@@ -5,6 +5,8 @@
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
+#include "../code/stated_classes.hpp"
+
 #include <optional>
 
 namespace boardmark::core {
@@ -33,7 +35,7 @@ struct Paste {
 
 /// Selects w/cm, mixing water and cementitious material, each recorded with its reason.
 /// Unresolved where a table or a curve that is needed does not reach.
-Outcome<Paste> select_paste(const Mix& mix, PasteDemand demand, const Tables& tables,
-                            Worksheet& worksheet);
+Outcome<Paste> select_paste(const Mix& mix, const StatedClasses& classes, PasteDemand demand,
+                            const Tables& tables, Worksheet& worksheet);
 
 } // namespace boardmark::core

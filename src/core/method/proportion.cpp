@@ -80,6 +80,12 @@ Outcome<std::optional<double>> average_before_air(const Mix& mix, const Tables& 
     return steps_of(tables.method).average_before_air(mix, tables, worksheet);
 }
 
+bool holds_pozzolan(const Mix& mix) {
+    return std::ranges::any_of(mix.binder, [](const Share& share) {
+        return is_or_holds_pozzolan_or_slag(*share.material);
+    });
+}
+
 /// Every value of the mix, each with its reason where the worksheet is told.
 std::optional<Unresolved> solve(const Mix& mix, const Tables& tables, Proportions& proportions) {
     Worksheet& worksheet = proportions.worksheet;
@@ -91,7 +97,8 @@ std::optional<Unresolved> solve(const Mix& mix, const Tables& tables, Proportion
     if (!average_mpa) {
         return std::move(average_mpa).why();
     }
-    const auto air = select_air(mix, size_mm, tables, worksheet);
+    const StatedClasses classes{mix.requirements, holds_pozzolan(mix), tables.code};
+    const auto air = select_air(mix, classes, size_mm, tables, worksheet);
     if (!air) {
         return air.why();
     }
@@ -105,7 +112,8 @@ std::optional<Unresolved> solve(const Mix& mix, const Tables& tables, Proportion
         *average_mpa = *with_air;
     }
     const double target_mpa = **average_mpa;
-    const auto paste = select_paste(mix, {target_mpa, size_mm, air->entrained}, tables, worksheet);
+    const auto paste =
+        select_paste(mix, classes, {target_mpa, size_mm, air->entrained}, tables, worksheet);
     if (!paste) {
         return paste.why();
     }

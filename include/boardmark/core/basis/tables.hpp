@@ -42,9 +42,6 @@ struct Tables {
     AlkaliRules alkali;
     PanelTables panels;
     std::vector<BarSize> bars; ///< of either system, each system's increasing
-
-    /// The class of that name. Asserts that the code has it: the reader refuses other names.
-    const ExposureClass& exposure_class(const std::string& name) const;
 };
 
 } // namespace boardmark::core

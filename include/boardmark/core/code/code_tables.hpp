@@ -33,6 +33,7 @@ struct ExposureCategory {
     std::string name;    ///< "F"
     std::string subject; ///< "freezing and thawing"
     std::string step;    ///< name of the step by which a site gives its class
+    bool asks_air = false; ///< whether one of its classes asks air
 };
 
 /// What a class says of chlorides from outside.
