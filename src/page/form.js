@@ -17,11 +17,19 @@ function element(tag, properties = {}, ...children) {
   return made;
 }
 
-// The keys right under a path of the table.
+// The keys right under a path of the table, which is gone through once.
+const tables = new WeakMap();
 function keys_under(keys, parent) {
-  const head = parent ? `${parent}.` : "";
-  return keys.filter(({ path }) => path.startsWith(head) && path !== parent &&
-                                   !path.slice(head.length).includes("."));
+  if (!tables.has(keys)) {
+    const below = new Map();
+    for (const key of keys) {
+      const head = key.path.slice(0, Math.max(0, key.path.lastIndexOf(".")));
+      if (!below.has(head)) below.set(head, []);
+      if (key.path) below.get(head).push(key);
+    }
+    tables.set(keys, below);
+  }
+  return tables.get(keys).get(parent) ?? [];
 }
 
 function example_value(key, si) {

@@ -48,8 +48,9 @@ export class Result {
   fit() {
     const root = this.document?.documentElement;
     if (!root?.querySelector("main")) return;
-    this.frame.style.height = "0";
-    this.frame.style.height = `${root.scrollHeight + 2}px`;
+    // What the page itself takes, not what it scrolls: the frame need not be folded to measure it.
+    const height = `${Math.ceil(root.getBoundingClientRect().height) + 2}px`;
+    if (this.frame.style.height !== height) this.frame.style.height = height;
   }
 
   // A link of the headline leads to its check, unfolded.

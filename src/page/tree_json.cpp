@@ -71,14 +71,14 @@ Json json_of(const Node& node, const Units& units) {
         json["to"] = json["items"].back()["to"];
     }
     for (const input::Entry& entry : node.entries) {
-        const Json key = json_of(entry.key, units);
+        Json key = json_of(entry.key, units);
         Json value = json_of(entry.value, units);
         if (entry.value.kind == Node::Kind::empty) { // its own place is on the wrong line
             value["at"] = key["to"];
             value["to"] = key["to"];
         }
         json["to"] = value["to"];
-        json["entries"].push_back({key, value});
+        json["entries"].push_back({std::move(key), std::move(value)});
     }
     return json;
 }

@@ -411,6 +411,8 @@ async function looks() {
         const frame = page.frames()[1];
         const inside = await frame.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
         demand(inside <= 1, `${name}: the result scrolls sideways by ${inside} px`);
+        const below = await frame.evaluate(() => document.documentElement.scrollHeight - window.innerHeight);
+        demand(below <= 0, `${name}: ${below} px of the result stand below its frame`);
         if (width === 1280) {
           await page.evaluate(axe);
           const result = await page.evaluate(() => axe.run(document, { iframes: false }));
