@@ -26,8 +26,10 @@ core::AirContent entrapped_air(UnitSystem system, double size) {
                   .requirements = {.strength_mpa = 20, .slump_mm = 75}};
     mix.requirements.air.basis = core::AirBasis::none;
     core::Worksheet worksheet;
+    const core::Tables& tables = tables_in(system);
+    const core::StatedClasses none{mix.requirements, false, tables.code};
     return boardmark::test::made(
-        core::select_air(mix, inside(size, us ? "in" : "mm"), tables_in(system), worksheet));
+        core::select_air(mix, none, inside(size, us ? "in" : "mm"), tables, worksheet));
 }
 
 } // namespace
