@@ -14,7 +14,8 @@
 /// columns NAME [unit] | NAME [unit], or the axis: columns us: 1 in | 2 in (si:, both:)
 /// NAME {GROUP} @ PLACE = CELL | CELL ; NOTE: TEXT — with a place `3 in`, `1 in to 2 in` or
 /// `1 in & 25 mm` (inch-pound & metric). A dash is a gap in the print. A star marks a rule of this
-/// project, or a bound that no print has: the second copy holds it and proves nothing.
+/// project, or a bound that no print has: the second copy holds it and proves nothing. A tilde
+/// marks a figure of this print from which data/ differs.
 namespace typed {
 
 struct Row {
