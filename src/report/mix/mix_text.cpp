@@ -17,6 +17,7 @@
 #include "../writing/wrap.hpp"
 #include "aggregate_flow.hpp"
 #include "code_matrix.hpp"
+#include "ingredients_text.hpp"
 
 #include <fmt/format.h>
 
@@ -172,64 +173,6 @@ Flow text_of_requirements(const core::Requirements& requirements, UnitSystem sys
     return grid;
 }
 
-/// What is measured by volume on site: water in gallons or litres, admixtures in fluid ounces or
-/// litres.
-std::string site_measure(const core::Ingredient& ingredient, UnitSystem system) {
-    const bool us = system == UnitSystem::us;
-    const double volume_m3 = ingredient.volume_m3.value_or(0);
-    // Of 1 yd3 in the US, of 1 m3 in SI.
-    const double of_batch_m3 = us ? units::unit("yd3").factor : 1;
-    const auto in_unit = [&](std::string_view unit, int decimals) {
-        return fixed(units::unit(unit).from_inside(volume_m3 * of_batch_m3), decimals) + " " +
-               std::string{unit};
-    };
-    switch (ingredient.role) {
-    case core::Role::water:
-        return us ? in_unit("gal", 1) : in_unit("L", 0);
-    case core::Role::admixture:
-        if (ingredient.by_trial) {
-            return "by trial";
-        }
-        return ingredient.material->kind == core::Kind::pigment ? ""
-               : us                                             ? in_unit("fl oz", 1)
-                                                                : in_unit("L", 2);
-    case core::Role::air:
-        return fixed(100 * volume_m3, 1) + " %";
-    default:
-        return "";
-    }
-}
-
-Flow text_of_ingredients(const core::Proportions& proportions, UnitSystem system) {
-    const bool us = system == UnitSystem::us;
-    const auto& pound_per_yard = units::unit("lb/yd3");
-    const auto mass = [&](double kg_m3, int decimals) {
-        return fixed(us ? pound_per_yard.from_inside(kg_m3) : kg_m3, decimals);
-    };
-    const auto volume = [&](std::optional<double> m3) {
-        return !m3 ? std::string{"-"} : us ? fixed(27 * *m3, 2) : fixed(*m3, 4);
-    };
-    Grid grid{{Align::left, Align::left, Align::right, Align::right, Align::right, Align::left}};
-    grid.head({"", "", us ? "mass, lb" : "mass, kg", "rel. density",
-               us ? "volume, ft3" : "volume, m3", ""});
-    for (const core::Ingredient& ingredient : proportions.ingredients) {
-        const std::string kind = ingredient.material
-                                     ? std::string{core::name_of(ingredient.material->kind)}
-                                 : ingredient.role == core::Role::water ? "to batch"
-                                                                        : "";
-        const int decimals = ingredient.role == core::Role::admixture ? 1 : 0;
-        const std::string density =
-            ingredient.relative_density ? fixed(*ingredient.relative_density, 2) : "";
-        grid.add({column_name(std::string{ingredient.name}), kind, mass(ingredient.kg_m3, decimals),
-                  density, volume(ingredient.volume_m3), site_measure(ingredient, system)});
-    }
-    if (proportions.totals.fresh_density_kg_m3) {
-        grid.add({"total", "", mass(*proportions.totals.fresh_density_kg_m3, 0), "",
-                  volume(proportions.totals.volume_m3), ""});
-    }
-    return grid;
-}
-
 Flow text_of_totals(const core::Proportions& proportions, UnitSystem system) {
     const core::Totals& totals = proportions.totals;
     const auto in_units = [&](double value, Measure measure) {
@@ -266,7 +209,7 @@ Flow flow_of(const MixResult& result, const TextStyle& style) {
     page += section(style.system == UnitSystem::us
                         ? "INGREDIENTS of 1 yd3, aggregates saturated surface-dry"
                         : "INGREDIENTS of 1 m3, aggregates saturated surface-dry") +
-            text_of_ingredients(proportions, style.system);
+            ingredients_text(proportions, style.system);
     page += section("TOTALS") + text_of_totals(proportions, style.system);
     page += section("CHECKS") + text_of_checks(result.checks, style.system);
     if (!result.codes.empty()) {
