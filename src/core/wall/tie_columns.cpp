@@ -3,6 +3,7 @@
 #include "../basis/tolerance.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 namespace boardmark::core {
 namespace {
@@ -18,9 +19,17 @@ std::vector<double> rows_up_to(const TieForm& form, double top_m) {
     return rows.empty() ? std::vector{first_m} : rows;
 }
 
-bool stands_inside(const FaceBox& box, const TiePlace& tie) {
-    return above(tie.station_m, box.from_m) && below(tie.station_m, box.to_m) &&
-           above(tie.height_m, box.low_m) && below(tie.height_m, box.high_m);
+/// The openings that a column goes through.
+std::vector<FaceBox> openings_at(double station_m, const TieForm& form) {
+    std::vector<FaceBox> here;
+    std::ranges::copy_if(form.openings, std::back_inserter(here), [&](const FaceBox& box) {
+        return above(station_m, box.from_m) && below(station_m, box.to_m);
+    });
+    return here;
+}
+
+bool stands_at_height(const FaceBox& box, double height_m) {
+    return above(height_m, box.low_m) && below(height_m, box.high_m);
 }
 
 } // namespace
@@ -40,6 +49,7 @@ TieColumn tie_column(const TieForm& form, double station_m) {
     while (falls_little && rows_m.size() > 1 && !below(rows_m.back(), top_m)) {
         rows_m.pop_back();
     }
+    const std::vector<FaceBox> openings = openings_at(station_m, form);
     for (std::size_t row = 0; row < rows_m.size(); ++row) {
         const bool highest = row + 1 == rows_m.size();
         const double low_m = row == 0 ? 0 : (rows_m[row - 1] + rows_m[row]) / 2;
@@ -50,8 +60,9 @@ TieColumn tie_column(const TieForm& form, double station_m) {
                            .deepest_m = column.held_m - low_m,
                            .strip_m = high_m - low_m,
                            .area_m2 = (high_m - low_m) * form.ties.across_mm / 1000};
-        const bool in_opening = std::ranges::any_of(
-            form.openings, [&](const FaceBox& box) { return stands_inside(box, tie); });
+        const bool in_opening = std::ranges::any_of(openings, [&](const FaceBox& box) {
+            return stands_at_height(box, tie.height_m);
+        });
         column.crossings.push_back({!below(rows_m[row], top_m) ? TieCrossing::At::above_the_top
                                     : in_opening               ? TieCrossing::At::opening
                                                                : TieCrossing::At::tie,

@@ -3,6 +3,7 @@
 #include <boardmark/text/utf8.hpp>
 
 #include "../figure/plot.hpp"
+#include "../mix/ingredients_text.hpp"
 #include "../writing/flow.hpp"
 #include "../writing/grid.hpp"
 #include "../writing/html.hpp"
@@ -88,23 +89,16 @@ Flow values_text(const Economy& economy, UnitSystem system) {
 }
 
 Flow amounts_text(const Economy& economy, UnitSystem system) {
-    Grid grid{{Align::left, Align::right, Align::left}};
-    for (const core::Ingredient& one : economy.proportions.ingredients) {
-        if (one.role != core::Role::air) {
-            grid.add({text::printable(std::string{one.name}),
-                      one.by_trial ? "-" : shown({one.kg_m3, Measure::concentration}, system),
-                      one.by_trial ? "by trial" : ""});
-        }
-    }
+    Grid grid{{Align::left, Align::right}};
     const auto add = [&](Objective objective, std::optional<double> per_m3) {
         if (per_m3) {
             grid.add({objective_words(objective, system),
-                      objective_text(objective, *per_m3, economy.currency, system), ""});
+                      objective_text(objective, *per_m3, economy.currency, system)});
         }
     };
     add(Objective::cost, economy.figures.cost_per_m3);
     add(Objective::carbon, economy.figures.carbon_kg_m3);
-    return grid;
+    return ingredients_text(economy.proportions, system) + grid;
 }
 
 std::string title_of_limit(const std::string& id) {

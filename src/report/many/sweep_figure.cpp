@@ -1,12 +1,14 @@
 #include "sweep_figure.hpp"
 
 #include "../figure/plot.hpp"
+#include "../writing/quantity_format.hpp"
 #include "contour.hpp"
 #include "sweep_words.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace boardmark::report {
 namespace {
@@ -46,10 +48,29 @@ Axis axis_of(const core::SweepAxis& axis, UnitSystem system) {
                       std::max(one, other));
 }
 
+/// Closer than this two points differ by rounding alone.
+constexpr double relative_rounding = 1e-9;
+
+/// A figure that nothing changes is told, not drawn.
+std::optional<Flow> told_if_constant(const SweptFigure& figure, std::pair<double, double> extent) {
+    const auto [least, most] = extent;
+    if (most - least > relative_rounding * std::max(1.0, std::abs(most))) {
+        return std::nullopt;
+    }
+    return Flow{"\n"} + paragraph(fmt::format("The same at each point that has a mix: {} {} {}.",
+                                 figure.name,
+                                 fixed(most, figure.measure == core::Measure::money ? 2 : 0),
+                                 figure.unit),
+                     {});
+}
+
 Flow line_figure(const Sweep& sweep, const SweptFigure& figure, UnitSystem system) {
     const auto extent = extent_of(sweep, figure, system);
     if (!extent) {
         return {};
+    }
+    if (auto told = told_if_constant(figure, *extent)) {
+        return *std::move(told);
     }
     const core::SweepAxis& axis = sweep.axes.front();
     Plot plot{fmt::format("How {} follows {}.", figure.name, variable_axis(axis.variable, system)),
@@ -104,6 +125,9 @@ Flow contour_figure(const Sweep& sweep, const SweptFigure& figure, UnitSystem sy
     const auto extent = extent_of(sweep, figure, system);
     if (!extent) {
         return {};
+    }
+    if (auto told = told_if_constant(figure, *extent)) {
+        return *std::move(told);
     }
     Plot plot{fmt::format("Lines of equal {}, in {}, over {} and {}.", figure.name, figure.unit,
                           variable_axis(sweep.axes[0].variable, system),
