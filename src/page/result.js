@@ -1,5 +1,29 @@
 // The program's own page of a result, in a frame: it keeps its style, its places and its paper.
 
+// What a reader did to a node, not the page: it stays.
+const of_the_reader = ["open", "tabindex"];
+
+function take_attributes(here, there) {
+  for (const { name, value } of there.attributes) if (here.getAttribute(name) !== value) here.setAttribute(name, value);
+  for (const { name } of [...here.attributes]) {
+    if (!there.hasAttribute(name) && !of_the_reader.includes(name)) here.removeAttribute(name);
+  }
+}
+
+// Gives a node the children of another. What is the same is left alone, so that little is laid out anew.
+function take_children(here, there) {
+  const mine = [...here.childNodes];
+  const theirs = [...there.childNodes];
+  theirs.forEach((one, index) => {
+    const own = mine[index];
+    if (!own) here.append(one);
+    else if (own.nodeName !== one.nodeName) own.replaceWith(one);
+    else if (own.nodeType !== Node.ELEMENT_NODE) { if (own.data !== one.data) own.data = one.data; }
+    else if (!own.isEqualNode(one)) { take_attributes(own, one); take_children(own, one); }
+  });
+  mine.slice(theirs.length).forEach((one) => one.remove());
+}
+
 // Keeps what is unfolded and where the reader is while figures change.
 export class Result {
   constructor(frame, written) {
@@ -24,11 +48,9 @@ export class Result {
         this.frame.srcdoc = html;
       });
     }
-    const open = [...this.document.querySelectorAll("details")].map((one) => one.open);
     const focused = this.document.activeElement?.dataset?.note;
     this.document.title = made.title;
-    this.document.body.replaceChildren(...made.body.childNodes);
-    this.document.querySelectorAll("details").forEach((one, index) => { one.open = open[index] ?? false; });
+    take_children(this.document.body, made.body);
     this.settle(notes);
     if (focused) this.document.querySelector(`[data-note="${CSS.escape(focused)}"]`)?.focus();
     return Promise.resolve();

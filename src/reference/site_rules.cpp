@@ -43,21 +43,24 @@ FactValue value_named(std::string_view word) {
     return found->second;
 }
 
+/// In the order of the facts. Few of a row's notes are facts, and few facts stand in a row.
 std::vector<core::SiteCondition> conditions_of(const EmbeddedRow& line) {
     std::vector<core::SiteCondition> conditions;
-    for (const auto& [name, fact] : fact_names) {
-        const std::string_view words = note(line, name);
-        if (words.empty()) {
+    for (const EmbeddedNote& said : line.notes) {
+        const auto known = std::ranges::find(fact_names, said.name,
+                                             &std::pair<std::string_view, SiteFact>::first);
+        if (known == std::end(fact_names)) {
             continue;
         }
-        core::SiteCondition condition{fact, 0};
-        for (const std::string_view word : split(words, " or ")) {
+        core::SiteCondition condition{known->second, 0};
+        for (const std::string_view word : split(said.text, " or ")) {
             condition.values |= static_cast<unsigned>(value_named(word));
         }
         if (condition.values != 0) {
             conditions.push_back(condition);
         }
     }
+    std::ranges::sort(conditions, {}, &core::SiteCondition::fact);
     return conditions;
 }
 

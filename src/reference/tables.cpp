@@ -173,9 +173,7 @@ core::ControlChartRules control_chart_rules(UnitSystem system) {
             .firm_count = figure(printed, "firm_count", system)};
 }
 
-} // namespace
-
-core::Tables tables(UnitSystem system) {
+core::Tables tables_in(UnitSystem system) {
     return {.system = system,
             .water_density_kg_m3 = constant(table("water-density"), "water", system),
             .method = method_tables(system),
@@ -194,6 +192,17 @@ core::Tables tables(UnitSystem system) {
             .alkali = alkali_rules(system),
             .panels = panel_tables(system),
             .bars = bar_sizes()};
+}
+
+} // namespace
+
+const core::Tables& tables(UnitSystem system) {
+    if (system == UnitSystem::us) {
+        static const core::Tables us = tables_in(UnitSystem::us);
+        return us;
+    }
+    static const core::Tables si = tables_in(UnitSystem::si);
+    return si;
 }
 
 core::Tables tables_for(const core::Requirements& asked, UnitSystem system) {

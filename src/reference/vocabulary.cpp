@@ -27,9 +27,7 @@ const core::CodeTables& kept_code(const std::string& name) {
                : made.emplace(name, code_named(name, core::UnitSystem::si)).first->second;
 }
 
-} // namespace
-
-core::Vocabulary vocabulary() {
+core::Vocabulary words_of_tables() {
     constexpr double percent = 100;
     constexpr auto system = core::UnitSystem::si; // what is taken of them is the same in both
     const EmbeddedTable& practice = table("practice");
@@ -49,6 +47,13 @@ core::Vocabulary vocabulary() {
     for (const core::AlkaliLevel& level : alkali_rules(system).levels) {
         words.alkali_levels.push_back(level.name);
     }
+    return words;
+}
+
+} // namespace
+
+const core::Vocabulary& vocabulary() {
+    static const core::Vocabulary words = words_of_tables();
     return words;
 }
 

@@ -23,11 +23,9 @@ const std::string one_wall = heading + "walls:\n"
                                        "  quay: {length: 20 m, height: 2 m, thickness: 300 mm}\n";
 
 input::WallReading read_with(const std::string& text, const std::string& mix) {
-    auto mix_options = read_options(input::Purpose::check);
-    mix_options.vocabulary.bars = reference::tables(core::UnitSystem::us).bars;
     return input::read_wall(
         text, "wall.yaml",
-        {.vocabulary = mix_options.vocabulary,
+        {.vocabulary = reference::vocabulary(),
          .load = [mix](const std::string& name) -> std::variant<std::string, input::LoadFailure> {
              return name == "mix.yaml" ? std::variant<std::string, input::LoadFailure>{mix}
                                        : input::LoadFailure{"it is not there"};

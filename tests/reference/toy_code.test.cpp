@@ -58,9 +58,12 @@ struct Judged {
 };
 
 Judged judge(const Submitted& mix) {
-    auto options = read_options(input::Purpose::check);
-    options.vocabulary.code = toy_code();
-    options.vocabulary.codes = {toy_code().name};
+    core::Vocabulary words = reference::vocabulary();
+    words.code = toy_code();
+    words.codes = {toy_code().name};
+    const input::ReadOptions options{.purpose = input::Purpose::check,
+                                     .vocabulary = words,
+                                     .load = read_options(input::Purpose::check).load};
     const auto text =
         fmt::format(R"(boardmark: 1
 title: terrace

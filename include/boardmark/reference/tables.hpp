@@ -11,7 +11,7 @@ namespace boardmark::reference {
 
 /// Every published number that a calculation needs, in one system of units. They are built into the
 /// program from data/*.yaml; nothing is read from disk.
-core::Tables tables(core::UnitSystem system);
+const core::Tables& tables(core::UnitSystem system);
 
 /// The same, with the code that the requirements name or bring.
 core::Tables tables_for(const core::Requirements& asked, core::UnitSystem system);
@@ -28,8 +28,8 @@ std::vector<core::Method> methods();
 /// One of `codes()`, in one system of units.
 core::CodeTables code(const std::string& name, core::UnitSystem system);
 
-/// The words of the published tables, for the reader of files.
-core::Vocabulary vocabulary();
+/// The words of the published tables, for the reader of files. Made once.
+const core::Vocabulary& vocabulary();
 
 /// The codes whose limits are known here, the one that holds where a file names none first.
 std::vector<std::string> codes();

@@ -74,7 +74,7 @@ private:
             written->number * (figures.relative_density_is_oven_dry
                                    ? 1 + figures.absorption_percent.value_or(0) / 100
                                    : 1);
-        const core::Tables tables = context_.options.vocabulary.tables(core::UnitSystem::si);
+        const core::Tables& tables = context_.options.vocabulary.tables(core::UnitSystem::si);
         if (saturated > tables.practice.lightweight_relative_density.value) {
             return false;
         }

@@ -34,7 +34,7 @@ struct Vocabulary {
     std::vector<BarSize> bars = {};              ///< of walls
     CodeTables code = {};                        ///< where a mix names none
     FlowClasses flow_classes = {};               ///< against which a wall's class of flow is held
-    std::function<Tables(UnitSystem)> tables = {}; ///< that judge results
+    std::function<const Tables&(UnitSystem)> tables = {}; ///< that judge results
     std::vector<std::string> alkali_levels = {};   ///< of prevention
     /// One of `codes`, in SI; it outlives the vocabulary.
     std::function<const CodeTables&(const std::string&)> code_named = {};

@@ -27,7 +27,7 @@ using core::Vocabulary;
 
 struct ReadOptions {
     Purpose purpose;
-    Vocabulary vocabulary;
+    const Vocabulary& vocabulary; ///< outlives the reading
     Loader load;
     std::map<std::string, double> moisture_percent = {}; ///< by material, in place of the file's
     bool needs_cylinders = false; ///< a strength of cubes is refused, whatever the purpose

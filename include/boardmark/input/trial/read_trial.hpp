@@ -12,7 +12,7 @@
 namespace boardmark::input {
 
 struct TrialOptions {
-    Vocabulary vocabulary;
+    const Vocabulary& vocabulary;  ///< outlives the reading
     Loader load;                   ///< gets the mix file, and what that names
     std::optional<int> today = {}; ///< days since 1970-01-01; no trial is of a later day
 };

@@ -12,9 +12,9 @@
 namespace boardmark::input {
 
 struct WallOptions {
-    Vocabulary vocabulary;    ///< with the sizes of bars
-    Loader load;              ///< gets the mix file, and what that names
-    bool with_panels = false; ///< the file must ask for sample panels, and their mixes are read
+    const Vocabulary& vocabulary; ///< with the sizes of bars; outlives the reading
+    Loader load;                  ///< gets the mix file, and what that names
+    bool with_panels = false;     ///< the file must ask for sample panels, and their mixes are read
 };
 
 /// A mix that sample panels are cast of.
