@@ -1,6 +1,6 @@
 // As if a file of core read a mix file.
 #include <boardmark/input/mix/read_mix.hpp>
 
-bool reads() {
-    return boardmark::input::read_mix("", "", {}).mix.has_value();
+bool reads(const boardmark::input::ReadOptions& options) {
+    return boardmark::input::read_mix("", "", options).mix.has_value();
 }
