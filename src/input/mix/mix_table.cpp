@@ -96,6 +96,9 @@ const core::AnyCompleteMix& MixTable::base() const {
 }
 
 struct MixRowReader::Kept {
+    explicit Kept(const MixTable::Parts& read)
+        : parts{read} {}
+
     const MixTable::Parts& parts;
     KeptKeys keys{*parts.tree, parts.columns, parts.options};
 };
