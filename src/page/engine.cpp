@@ -1,5 +1,6 @@
 #include <boardmark/boardmark.hpp>
 #include <boardmark/front/input_file.hpp>
+#include <boardmark/reference/tables.hpp>
 
 #include "../commands/command.hpp"
 #include "../commands/failure.hpp"
@@ -39,8 +40,16 @@ std::vector<std::string> lines_of(const std::string& text) {
     return lines;
 }
 
+/// A page works the same file over and over: its tables are made once.
+void keep_tables() {
+    for (const auto system : {core::UnitSystem::us, core::UnitSystem::si}) {
+        reference::tables(system);
+    }
+}
+
 commands::ExitCode run_command(const std::vector<std::string>& words) {
     using namespace commands;
+    keep_tables();
     const Command* command = find_command(words.front());
     if (!command) {
         throw wrong_command_line("'" + words.front() + "' is not a command of the page");

@@ -17,6 +17,7 @@
 #include "weather_tables.hpp"
 
 #include <algorithm>
+#include <atomic>
 
 namespace boardmark::reference {
 namespace {
@@ -194,9 +195,18 @@ core::Tables tables_in(UnitSystem system) {
             .bars = bar_sizes()};
 }
 
+/// Whether all tables of a system are kept. A run of one mix never asks for them, and is spared the
+/// copy; see tables_for.
+std::atomic<bool>& are_kept(UnitSystem system) {
+    static std::atomic<bool> us = false;
+    static std::atomic<bool> si = false;
+    return system == UnitSystem::us ? us : si;
+}
+
 } // namespace
 
 const core::Tables& tables(UnitSystem system) {
+    are_kept(system) = true;
     if (system == UnitSystem::us) {
         static const core::Tables us = tables_in(UnitSystem::us);
         return us;
@@ -206,7 +216,7 @@ const core::Tables& tables(UnitSystem system) {
 }
 
 core::Tables tables_for(const core::Requirements& asked, UnitSystem system) {
-    core::Tables all = tables(system);
+    core::Tables all = are_kept(system) ? tables(system) : tables_in(system);
     if (asked.code_file) {
         all.code = *asked.code_file;
     } else if (!asked.code.empty() && asked.code != all.code.name) {

@@ -11,6 +11,8 @@
 #include <kainjow/mustache.hpp>
 
 #include <algorithm>
+#include <map>
+#include <string_view>
 
 namespace boardmark::report {
 namespace {
@@ -92,9 +94,15 @@ object cell_of(const Grid& grid, const Grid::Row& row, std::size_t column) {
 /// The forms, taken apart once for all pages.
 struct Forms {
     mustache page{page_template};
-    mustache block{block_template};
+    std::map<std::string_view, mustache> blocks;
     mustache row{row_template};
     mustache spot{spot_template};
+
+    Forms() {
+        for (const BlockTemplate& one : block_templates) {
+            blocks.emplace(one.kind, mustache{one.form});
+        }
+    }
 };
 
 Forms& forms() {
@@ -289,7 +297,7 @@ private:
         write(kind, block);
     }
     void write(const std::string& kind, const object& block) {
-        written_ += forms().block.render(holding(kind, block));
+        written_ += forms().blocks.at(kind).render(block);
     }
     /// A reader who hears the page tells one table of a section from the other.
     std::string table_name() {

@@ -140,30 +140,43 @@ constexpr const char* page_template = R"(<!DOCTYPE html>
 </html>
 )";
 
-constexpr const char* block_template =
-    R"({{#headline}}<p class="verdict {{role}}">{{counts}}{{#named}}<br>
+/// What a block of a section is written by.
+struct BlockTemplate {
+    const char* kind;
+    const char* form;
+};
+constexpr BlockTemplate block_templates[] = {
+    {"headline", R"(<p class="verdict {{role}}">{{counts}}{{#named}}<br>
 {{heading}}: {{#names}}{{#link}}<a href="#{{anchor}}">{{title}}</a>{{/link}}{{^link}}{{title}}{{/link}}{{#is_last}}.{{/is_last}}{{^is_last}}, {{/is_last}}{{/names}}{{/named}}</p>
-{{/headline}}{{#checks}}{{#fold}}<details class="fold"><summary>{{count}}</summary></details>
+)"},
+    {"checks", R"({{#fold}}<details class="fold"><summary>{{count}}</summary></details>
 <div class="folded">
 {{/fold}}<table class="checks"><tbody>
 {{#row}}<tr id="{{anchor}}"><td class="v {{role}}">{{verdict}}</td><th scope="row">{{title}} <span class="id">{{id}}</span></th><td>{{told}}</td></tr>
 {{/row}}</tbody></table>
 {{#fold}}</div>
-{{/fold}}{{/checks}}{{#paragraph}}<p>{{text}}</p>
-{{/paragraph}}{{#verdict}}<p class="verdict {{role}}">{{text}}</p>
-{{/verdict}}{{#items}}<ul>
+{{/fold}})"},
+    {"paragraph", R"(<p>{{text}}</p>
+)"},
+    {"verdict", R"(<p class="verdict {{role}}">{{text}}</p>
+)"},
+    {"items", R"(<ul>
 {{#item}}<li>{{text}}</li>
 {{/item}}</ul>
-{{/items}}{{#steps}}<ol>
+)"},
+    {"steps", R"(<ol>
 {{#step}}<li>{{text}}</li>
 {{/step}}</ol>
-{{/steps}}{{#verbatim}}<pre>{{text}}</pre>
-{{/verbatim}}{{#table}}<div class="table"><table aria-label="{{name}}"{{#stack}} class="stack"{{/stack}}>
+)"},
+    {"verbatim", R"(<pre>{{text}}</pre>
+)"},
+    {"table", R"(<div class="table"><table aria-label="{{name}}"{{#stack}} class="stack"{{/stack}}>
 {{#head}}<thead>{{#rows}}<tr>{{#cells}}{{#is_name}}<th scope="col" class="{{class}}">{{text}}</th>{{/is_name}}{{^is_name}}<td></td>{{/is_name}}{{/cells}}</tr>{{/rows}}</thead>
 {{/head}}<tbody>
 {{{body}}}</tbody>
 </table></div>
-{{/table}}{{#figure}}<figure class="plot">
+)"},
+    {"figure", R"(<figure class="plot">
 <svg viewBox="0 0 {{width}} {{height}}" role="img" aria-label="{{caption}}">
 {{#areas}}<polygon class="{{role}}" points="{{points}}"/>
 {{/areas}}{{#lines}}<polyline class="{{role}}" points="{{points}}"/>
@@ -174,10 +187,12 @@ constexpr const char* block_template =
 {{/key}}</ul>
 {{/has_key}}<figcaption>{{caption}}</figcaption>
 </figure>
-{{/figure}}{{#drawing}}<figure class="drawing">
+)"},
+    {"drawing", R"(<figure class="drawing">
 {{{svg}}}<figcaption>{{caption}}</figcaption>
 </figure>
-{{/drawing}})";
+)"},
+};
 
 /// Of spots of a figure and rows of a table there may be a hundred thousand: each is written by
 /// itself.
