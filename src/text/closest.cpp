@@ -63,7 +63,7 @@ std::optional<std::string_view> closest(std::string_view word,
     std::size_t best_distance = 3;
     for (const std::string_view candidate : candidates) {
         const Letters known = letters_of(candidate);
-        const auto [shorter, longer] = std::minmax(written.size(), known.size());
+        const auto [shorter, longer] = std::minmax({written.size(), known.size()}); // by value
         if (longer - shorter >= best_distance) {
             continue; // as many insertions at least
         }
