@@ -1,4 +1,5 @@
-// Quantities of walls, by hand. The second opinion by counting cells is tests/oracle/wall-geometry.check.
+// Quantities of walls, by hand. The second opinion by counting cells is
+// tests/oracle/wall-geometry.check.
 
 #include <boardmark/core/wall/wall_quantities.hpp>
 
@@ -97,6 +98,20 @@ TEST_CASE("a batter changes the volume and slants one side") {
     const double slanted_m = std::sqrt(2 * 2 + 0.2 * 0.2);
     CHECK_THAT(part.form_face_m2, WithinAbs(20 + 10 * slanted_m + 2 * 0.6, near));
     CHECK_THAT(part.shown_m2, WithinAbs(20 + 1.2, near)); // the face that shows is plumb
+    CHECK_THAT(part.edges_m, WithinAbs(10 + 2 * 0.2 + 2 * 2, near));
+
+    // Where both show, the edges of the slanted face are longer, those round an opening too.
+    run.shows = core::ShownFaces::both;
+    run.openings = {{.name = "window",
+                     .width_mm = 1000,
+                     .height_mm = 500,
+                     .depth_mm = {},
+                     .sill_m = 0.8,
+                     .at_m = {2},
+                     .count = 1}};
+    CHECK_THAT(measured(run).edges_m, WithinAbs(2 * 10 + 2 * 0.2 + 2 * (2 + slanted_m) +
+                                                    2 * (2 * 1 + 0.5) + 0.5 * slanted_m,
+                                                near));
 }
 
 TEST_CASE("a planter holds soil and a bench shows its edges") {

@@ -63,6 +63,18 @@ TEST_CASE("joint spacing by the rules as printed") {
     CHECK(spacing.governed_by == row.rule);
 }
 
+TEST_CASE("joints of a battered wall go by its thinnest section and grooves by its thickest") {
+    // 30 thicknesses of 8 in, not of 14: 20 ft; a quarter of 14 in. Which section the rules mean no
+    // print says: each time the safe side.
+    core::WallStretch battered = stretch(100, 7.5, 14);
+    battered.thinnest_mm = inside(8, "in");
+    const auto spacing = core::joint_spacing(battered, false, rules());
+    CHECK(spacing.governed_by == SpacingRule::thickness);
+    CHECK_THAT(spacing.m, WithinAbs(feet(20), exact));
+    CHECK_THAT(in_unit(core::joint_layout({.stretches = {battered}}, rules()).groove_mm, "in"),
+               WithinAbs(3.5, exact));
+}
+
 TEST_CASE("the first joint and the metric twins") {
     // ACI 224.3R, from memory: 10 to 15 ft from a corner, or half the spacing at most.
     CHECK_THAT(in_unit(1000 * rules().first_from_corner_m.value, "ft"), WithinAbs(15, exact));

@@ -214,27 +214,11 @@ std::vector<HeldPanel> panels_through_corners(const JointedWall& wall,
     return panels;
 }
 
-double narrowest_m(const std::vector<Bound>& bounds, const JointLayout& layout) {
-    std::vector<double> stations = layout.positions_m;
-    for (const Bound& bound : bounds) {
-        if (!bound.joint) {
-            stations.push_back(bound.at_m);
-        }
-    }
-    std::ranges::sort(stations);
-    double least_m = stations.back() - stations.front();
-    for (std::size_t i = 1; i < stations.size(); ++i) {
-        least_m = std::min(least_m, stations[i] - stations[i - 1]);
-    }
-    return least_m;
-}
-
 /// Measures the panels; the one that comes nearest to its rule, or breaks it most.
-HeldPanel measure_panels(const JointedWall& wall, const std::vector<Bound>& bounds,
-                         const std::vector<JointSpacing>& by_rule, JointLayout& layout) {
+HeldPanel measure_panels(const JointedWall& wall, const std::vector<JointSpacing>& by_rule,
+                         JointLayout& layout) {
     const auto panels = panels_through_corners(wall, by_rule, layout);
     layout.widest_m = std::ranges::max(panels, {}, &HeldPanel::width_m).width_m;
-    layout.narrowest_m = narrowest_m(bounds, layout);
     return std::ranges::max(panels, {}, &HeldPanel::part_of_rule);
 }
 
@@ -267,7 +251,7 @@ JointLayout joint_layout(const JointedWall& wall, const ContractionJointRules& r
             layout.positions_m.push_back(right.at_m);
         }
     }
-    const HeldPanel hardest = measure_panels(wall, bounds, by_rule, layout);
+    const HeldPanel hardest = measure_panels(wall, by_rule, layout);
     const double least_groove_mm = groove_mm(thickest_mm, rules);
     layout.groove_mm = wall.groove_mm.value_or(least_groove_mm);
     layout.checks = {spacing_check(wall, layout, hardest, rules),

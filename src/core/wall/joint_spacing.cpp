@@ -65,7 +65,8 @@ JointSpacing joint_spacing(const WallStretch& stretch, bool many_openings,
                            const ContractionJointRules& rules) {
     const TypicalFigure& practice =
         many_openings ? rules.spacing_many_openings_m : rules.spacing_solid_m;
-    const double by_thickness_m = rules.spacing_in_thicknesses.value * stretch.thickness_mm / 1000;
+    const double thinnest_mm = stretch.thinnest_mm.value_or(stretch.thickness_mm);
+    const double by_thickness_m = rules.spacing_in_thicknesses.value * thinnest_mm / 1000;
     JointSpacing closest{practice.value, SpacingRule::practice, practice.source};
     if (below(by_thickness_m, closest.m)) {
         closest = {by_thickness_m, SpacingRule::thickness, rules.spacing_in_thicknesses.source};

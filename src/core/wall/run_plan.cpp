@@ -85,7 +85,8 @@ JointLayout joints_of(const WallRun& run, const JointWishes& wishes, const Table
         jointed.stretches.push_back(
             {.length_m = stretch.to_m - stretch.from_m,
              .height_m = std::min(stretch.from_height_m, stretch.to_height_m),
-             .thickness_mm = run.bottom_thickness_mm});
+             .thickness_mm = run.bottom_thickness_mm,
+             .thinnest_mm = run.thickness_mm});
     }
     for (const Opening& opening : run.openings) {
         const bool through = !opening.depth_mm;

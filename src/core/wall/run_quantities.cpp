@@ -30,13 +30,24 @@ int faces_that_show(const WallRun& run) {
     return run.shows == ShownFaces::both ? 2 : 1;
 }
 
+/// How much longer the slanted face of a battered run is than upright.
+double slant(const Profile& profile) {
+    return std::hypot(1.0, (profile.bottom_thickness_m - profile.top_thickness_m) /
+                               profile.greatest_height_m);
+}
+
+/// The upright edges of an end for each of its height, on all faces that show.
+double edges_upward(const WallRun& run, const Profile& profile) {
+    return run.shows == ShownFaces::both ? 1 + slant(profile) : 1;
+}
+
 void add_ends(const WallRun& run, const Profile& profile, PartQuantities& part) {
     for (const EndFace& end : end_faces(profile)) {
         const double area_m2 = profile.section_m2(end.high_m) - profile.section_m2(end.low_m);
         part.form_face_m2 += area_m2;
         part.shown_m2 += area_m2;
         part.top_edge_m += profile.thickness_at(end.high_m);
-        part.edges_m += faces_that_show(run) * (end.high_m - end.low_m);
+        part.edges_m += edges_upward(run, profile) * (end.high_m - end.low_m);
     }
 }
 
@@ -72,12 +83,6 @@ double reveal_m2(const Opening& opening, const Profile& profile, const FaceBox& 
     return area_m2;
 }
 
-/// How much longer the slanted face of a battered run is than upright.
-double slant(const Profile& profile) {
-    return std::hypot(1.0, (profile.bottom_thickness_m - profile.top_thickness_m) /
-                               profile.greatest_height_m);
-}
-
 void add_opening(const WallRun& run, const Opening& opening, const Profile& profile,
                  PartQuantities& part) {
     const bool through = !opening.depth_mm;
@@ -93,8 +98,9 @@ void add_opening(const WallRun& run, const Opening& opening, const Profile& prof
             reveal_m2(opening, profile, box) - (through ? face_m2 * (1 + slanted) : 0);
         const bool in_both = through && run.shows == ShownFaces::both;
         part.shown_m2 -= face_m2 * (in_both ? 1 + slanted : 1);
-        const double around_m = 2 * box.height_m() + box.width_m() * (box.low_m > 0 ? 2 : 1);
-        part.edges_m += around_m * (in_both ? 2 : 1);
+        const double across_m = box.width_m() * (box.low_m > 0 ? 2 : 1);
+        const double upright_m = 2 * box.height_m();
+        part.edges_m += across_m + upright_m + (in_both ? across_m + upright_m * slanted : 0);
     }
 }
 

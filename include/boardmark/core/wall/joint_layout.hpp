@@ -12,9 +12,10 @@ namespace boardmark::core {
 /// A part of a wall of one height and one thickness. Of a sloping top give the least height: the
 /// rule by height then errs to closer joints.
 struct WallStretch {
-    double length_m;     ///< > 0
-    double height_m;     ///< > 0
-    double thickness_mm; ///< > 0
+    double length_m;                        ///< > 0
+    double height_m;                        ///< > 0
+    double thickness_mm;                    ///< > 0, the greatest: grooves go by it
+    std::optional<double> thinnest_mm = {}; ///< of a battered wall, at its top: the spacing does
 };
 
 /// A wall between two ends, from station 0, measured along its length where it bends.
@@ -54,7 +55,6 @@ struct JointLayout {
     std::vector<double> left_out_m;     ///< steps and openings too near to an end or another joint
     std::vector<JointlessSide> without; ///< sides that should have a joint and have no room for it
     double widest_m;                    ///< panel, from joint to joint round corners too
-    double narrowest_m;                 ///< likewise, but round a corner no further than to it
     double groove_mm;                   ///< both faces' grooves together, the same depth each
     std::vector<Check> checks;          ///< `joints.spacing`, `joints.groove`
 };
