@@ -28,11 +28,11 @@ writeFileSync(join(folder, "ten.yaml"), mix
     dry_rodded_density: 98 lb/ft3
     moisture: 1.0 %
 $1`)
-  .replace(/^(  air_agent:.*)$/m, "$1\n  early_set: {kind: accelerator, relative_density: 1.3}\n" +
+  .replace(/^(  air_agent:.*)$/m, "$1\n  ochre: {kind: pigment, relative_density: 4.1, maximum_dose: 6 %}\n" +
            "  late_set: {kind: retarder, relative_density: 1.10}")
   .replace(/binder: \{.*?\}/, "binder: {cement: 65 %, slag: 20 %, ash: 15 %}")
   .replace(/coarse: \{.*?\}/, "coarse: {stone: 80 %, pea_stone: 20 %}")
-  .replace(/^(  admixtures: \{.*)\}/m, "$1, early_set: 2 fl oz/cwt, late_set: 3 fl oz/cwt}"));
+  .replace(/^(  admixtures: \{.*)\}/m, "$1, ochre: 3 %, late_set: 3 fl oz/cwt}"));
 writeFileSync(join(folder, "hostile.yaml"), mix.replace(/^title:.*$/m, `title: ${hostile}`));
 
 const record = join(folder, "quay.record");

@@ -5,7 +5,7 @@ namespace boardmark::report {
 // What a ticket or card has besides the style of every page: blanks, boxes, and on paper two columns
 // in small print that fit 190 by 259 mm, Letter and A4 less their margins. The page's policy names
 // the hash; a test computes it again.
-constexpr const char* one_sheet_style_hash = "sha256-473R3Ghy3+XiKX7NG1gWZx2iM2uA86N/bxokqxRe+3o=";
+constexpr const char* one_sheet_style_hash = "sha256-E+r0oF0rAo/24JLyhrspIAvbm5b9Rlb0kqxJHDYHI2k=";
 
 constexpr const char* one_sheet_style = R"(
 td.blank{border-bottom:1px solid var(--ink);min-width:3.5rem}
@@ -22,7 +22,7 @@ main{columns:2;column-gap:5mm}header,.wide,footer{column-span:all}
 h1{font-size:11pt;margin:0 0 .5mm}h2{font-size:7.2pt;margin:.7mm 0 .2mm;padding:0;letter-spacing:0}
 p{margin:.3mm 0}ul,ol{margin:.2mm 0;padding-left:3.2mm}li{margin:.15mm 0}
 .verdict{margin:.8mm 0;padding-left:2mm}.table{margin:.3mm 0}table{width:100%;min-width:0}
-th,td{padding:.35mm 1.6mm .35mm 0}td.blank{min-width:9mm;height:3.8mm;border:1px solid var(--line)}
+th,td{padding:.3mm 1.6mm .3mm 0}td.blank{min-width:9mm;height:3.5mm;border:1px solid var(--line)}
 td.blank+td{padding-left:1.6mm}.wide td{white-space:nowrap}.wide td:last-child{white-space:normal}td.box{width:4mm}td.box::before{width:3mm;height:3mm}
 footer{margin-top:.6mm;padding-top:.3mm;font-size:6pt}footer p{margin:0}}
 )";
