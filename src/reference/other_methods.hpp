@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/unit_system.hpp>
 #include <boardmark/core/method/method_tables.hpp>
 #include <boardmark/core/mix/method.hpp>
 

@@ -2,6 +2,7 @@
 
 #include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/basis/step.hpp>
+#include <boardmark/core/method/method_tables.hpp>
 #include <boardmark/core/mix/mix.hpp>
 
 #include "../mixing_water.hpp"
