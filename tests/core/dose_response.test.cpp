@@ -16,7 +16,15 @@ namespace {
 
 /// w/cm 0.45 as written, in C2, which allows 0.40 (ACI 318-19 Table 19.3.2.1); its strength curve
 /// is never in the way.
-core::CompleteMix mix_at(const std::string& w_cm) {
+struct Doses {
+    std::string w_cm;
+    std::string selections = "";
+    std::string reduction = "{4 fl oz/cwt: 8 %, 8 fl oz/cwt: 16 %, 12 fl oz/cwt: 22 %}";
+    std::string price_of_stone = "";
+    std::string price_of_reducer = "";
+};
+
+core::CompleteMix mix_at(const Doses& doses) {
     const core::AnyCompleteMix mix = read(R"(boardmark: 1
 title: doses
 reporting: us
@@ -29,17 +37,24 @@ requirements:
 materials:
   cement: {kind: portland cement, relative_density: 3.15, price: 165 USD/short ton}
   stone: {kind: coarse aggregate, nominal_max_size: 3/4 in, relative_density: 2.68, absorption: 0.5 %,
-          dry_rodded_density: 100 lb/ft3}
-  sand: {kind: fine aggregate, relative_density: 2.64, absorption: 0.7 %, fineness_modulus: 2.8}
-  reducer:
-    kind: high-range water reducer
-    relative_density: 1.07
-    water_reduction: {4 fl oz/cwt: 8 %, 8 fl oz/cwt: 16 %, 12 fl oz/cwt: 22 %}
+          dry_rodded_density: 100 lb/ft3)" + doses.price_of_stone +
+                                              R"(}
+  sand: {kind: fine aggregate, relative_density: 2.64, absorption: 0.7 %, fineness_modulus: 2.8,
+         price: 21 USD/short ton}
+  reducer: {kind: high-range water reducer, relative_density: 1.07)" +
+                                              doses.price_of_reducer + R"(,
+            water_reduction: )" + doses.reduction +
+                                              R"(}
 mixture: {binder: {cement: 100 %}, coarse: {stone: 100 %}, fine: {sand: 100 %},
           admixtures: {reducer: 8 fl oz/cwt}}
-selections: {w_cm: )" + w_cm + "}\n",
+selections: {w_cm: )" + doses.w_cm + doses.selections +
+                                              "}\n",
                                           input::Purpose::proportion);
     return std::get<core::CompleteMix>(mix);
+}
+
+core::CompleteMix mix_at(const std::string& w_cm) {
+    return mix_at(Doses{.w_cm = w_cm});
 }
 
 const core::Tables& us_tables() {
@@ -113,6 +128,47 @@ TEST_CASE("only a dose that fails nothing is the cheapest") {
     const core::DoseResponse sound =
         boardmark::test::made(core::dose_response(mix_at("0.40"), us_tables()));
     CHECK(sound.failing_less_binder() == 0);
+}
+
+TEST_CASE("the cheapest dose is found where every price is known, by hand") {
+    // Less binder at 0.40: 850 (1 - r) lb/yd3 of cement at 0.0825 USD/lb; sand at 0.0105 USD/lb
+    // fills what is freed, 32.5 lb for each per cent; the reducer costs 0.125 USD/fl oz. From 0 to
+    // 4 fl oz/cwt (10 %) 7.01 USD/yd3 are saved and 1.70 + 3.83 spent; from 4 to 8 (16 %) 4.21
+    // saved, 1.02 + 3.32 spent.
+    const Doses priced{.w_cm = "0.40",
+                       .reduction = "{4 fl oz/cwt: 10 %, 8 fl oz/cwt: 16 %, 12 fl oz/cwt: 20 %}",
+                       .price_of_stone = ", price: 24 USD/short ton",
+                       .price_of_reducer = ", price: 16 USD/gal"};
+    const core::DoseResponse response =
+        boardmark::test::made(core::dose_response(mix_at(priced), us_tables()));
+    REQUIRE(response.cheapest);
+    CHECK_THAT(fl_oz_cwt(response.points[*response.cheapest]), WithinAbs(4, 1e-6));
+    Doses unpriced = priced;
+    unpriced.price_of_stone = "";
+    CHECK_FALSE(boardmark::test::made(core::dose_response(mix_at(unpriced), us_tables())).cheapest);
+}
+
+TEST_CASE("a water that is given is that of the dose as written") {
+    // 285.6 lb/yd3 at 8 fl oz/cwt, which takes off 16 %: 340 without a reducer, 265.2 at 12 fl
+    // oz/cwt
+    const Doses watered{.w_cm = "0.45", .selections = ", water: 285.6 lb/yd3"};
+    const core::DoseResponse response =
+        boardmark::test::made(core::dose_response(mix_at(watered), us_tables()));
+    const auto water = [](const core::DosePoint& point) {
+        return in_unit(point.less_water.proportions->totals.water_kg_m3, "lb/yd3");
+    };
+    CHECK_THAT(water(response.points.front()), WithinAbs(340, 1e-6));
+    CHECK_THAT(water(response.points.back()), WithinAbs(340 * 0.78, 1e-6));
+}
+
+TEST_CASE("a ratio by the exposure stays at every dose of less binder") {
+    // C2: 0.40; the ratio of the mix as written, not asked of the limits anew
+    const core::DoseResponse response =
+        boardmark::test::made(core::dose_response(mix_at("by exposure"), us_tables()));
+    for (const core::DosePoint& point : response.points) {
+        REQUIRE(point.less_binder.proportions);
+        CHECK_THAT(point.less_binder.proportions->totals.w_cm, WithinAbs(0.40, 1e-9));
+    }
 }
 
 TEST_CASE("limits that hold at every dose, and limits that no dose reaches") {

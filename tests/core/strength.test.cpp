@@ -277,3 +277,16 @@ TEST_CASE("EN 206: continuous production does not wipe out a failure of the init
     add_batch(record, {40});
     CHECK(check_of(findings_of(record), "strength.mean_initial")->verdict == Verdict::fails);
 }
+
+TEST_CASE("EN 206: a low mean of continuous production is none of the initial one") {
+    // Production is continuous from the 35th result on (EN 206:2000, certified plant): until then
+    // the rule of initial production held, and what came later is not judged by it.
+    core::StrengthRecord record = en_record(30);
+    for (int i = 0; i < 34; ++i) {
+        add_batch(record, {40});
+    }
+    for (int i = 0; i < 3; ++i) {
+        add_batch(record, {30});
+    }
+    CHECK(check_of(findings_of(record), "strength.mean_initial") == nullptr);
+}

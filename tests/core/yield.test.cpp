@@ -4,6 +4,7 @@
 #include <boardmark/core/trial/yield.hpp>
 
 #include "base_mix.hpp"
+#include "core/trial/next_mix.hpp"
 #include "trial_support.hpp"
 
 #include <catch2/catch.hpp>
@@ -247,6 +248,29 @@ TEST_CASE("the next trial goes by the ratio of the file, not by the one of its l
     REQUIRE(trial_of.designed.selection.w_cm_governed_by == core::Governor::minimum_binder);
     CHECK_THAT(in_unit(trial_of.next().proportions.totals.binder_kg_m3, "lb/yd3"),
                WithinAbs(640, 1e-6));
+}
+
+TEST_CASE("without a ratio of the file the next trial goes by the one that governed before the "
+          "least binder") {
+    // ACI 318-19: C2 allows 0.40; 4000 psi as the average with air takes 0.48 (ACI 211.1-91 Table
+    // 6.3.4(a)), 3000 psi 0.59. A binder of 900 lb/yd3 is more than each asks.
+    const auto [strength, exposure, w_cm] = GENERATE(table<std::string, std::string, double>({
+        {"4000 psi", "[F0, C0]", 0.48},
+        {"3000 psi", "[F0, C0]", 0.59},
+        {"4000 psi", "[F0, C2]", 0.40},
+    }));
+    CAPTURE(strength, exposure);
+    const BaseMix lean = {.requirements = "  air: 6 %\n  minimum_binder: 900 lb/yd3\n"
+                                          "  exposure: " +
+                                          exposure + "\n  average_strength: " + strength +
+                                          "\n  average_strength_basis: a test\n",
+                          .selections = "{air: 6 %}",
+                          .strength = strength};
+    const core::AnyCompleteMix mix = read(text(lean), input::Purpose::proportion);
+    const auto designed =
+        made(core::proportion(std::get<core::CompleteMix>(mix), reference::tables_for(mix)));
+    REQUIRE(designed.selection.w_cm_governed_by == core::Governor::minimum_binder);
+    CHECK_THAT(core::ratio_before_minimum(mix, designed.selection), WithinAbs(w_cm, 1e-9));
 }
 
 TEST_CASE("with a high-range reducer the water stays and the dose answers by the slump gain") {

@@ -116,6 +116,24 @@ TEST_CASE("inch-pound figures of ACI 347R-14 converted to SI") {
     CHECK_THAT(printed_us.temperature_shift_k, WithinAbs(32 / 1.8, 1e-9));
 }
 
+TEST_CASE(
+    "CIRIA 108: a column has both sides below 2 m, and a form filled at once the whole head") {
+    // C1 1.5 for columns; where C1 sqrt(R) is more than H: D h
+    const auto c1 = [](double long_m, double short_m) {
+        FormCase pour = si_wall();
+        pour.column = core::ColumnPlan{.long_side_m = long_m, .short_side_m = short_m};
+        return core::ciria_form_pressure(pour, form_tables_in(si)).steps.front().value.value();
+    };
+    CHECK(c1(1.9, 1.9) == 1.5);
+    CHECK(c1(2.0, 1.0) == 1.0);
+    CHECK(c1(1.0, 2.5) == 1.0);
+
+    FormCase fast = si_wall({.height_m = 1.9, .rise_m_h = 4, .temperature_c = 10});
+    CHECK_THAT(core::ciria_form_pressure(fast, form_tables_in(si)).kpa, WithinAbs(25 * 1.9, 0.05));
+    fast.pour_height_m = 0.8;
+    CHECK_THAT(core::ciria_form_pressure(fast, form_tables_in(si)).kpa, WithinAbs(25 * 0.8, 0.05));
+}
+
 TEST_CASE("CIRIA 108 pressures, kN/m2") {
     FormCase printed = with(si_wall({.height_m = 9.05, .rise_m_h = 1, .temperature_c = 12.5}),
                             FormCement::portland, true);
