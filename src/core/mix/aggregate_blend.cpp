@@ -6,17 +6,14 @@
 #include "material_figures.hpp"
 
 namespace boardmark::core {
-namespace {
 
-void share_out(const std::vector<Share>& shares, double ssd_kg_m3, const Tables& tables,
-               std::vector<Ingredient>& ingredients) {
+void add_blend_of_mass(const std::vector<Share>& shares, double ssd_kg_m3, const Tables& tables,
+                       std::vector<Ingredient>& ingredients) {
     for (const Share& share : shares) {
         ingredients.push_back(
             aggregate_ingredient(share.material, ssd_kg_m3 * share.percent / 100, tables));
     }
 }
-
-} // namespace
 
 void add_blend_of_dry_mass(const std::vector<Share>& shares, double dry_kg_m3, const Tables& tables,
                            std::vector<Ingredient>& ingredients) {
@@ -24,7 +21,7 @@ void add_blend_of_dry_mass(const std::vector<Share>& shares, double dry_kg_m3, c
     for (const Share& share : shares) {
         dry_per_ssd += share.percent / 100 / (1 + absorption(*share.material, tables)->value / 100);
     }
-    share_out(shares, dry_kg_m3 / dry_per_ssd, tables, ingredients);
+    add_blend_of_mass(shares, dry_kg_m3 / dry_per_ssd, tables, ingredients);
 }
 
 void add_blend_of_volume(const std::vector<Share>& shares, double volume_m3, const Tables& tables,
@@ -35,7 +32,7 @@ void add_blend_of_volume(const std::vector<Share>& shares, double volume_m3, con
             share.percent / 100 /
             (relative_density(*share.material, tables)->value * tables.water_density_kg_m3);
     }
-    share_out(shares, volume_m3 / volume_per_kg_m3, tables, ingredients);
+    add_blend_of_mass(shares, volume_m3 / volume_per_kg_m3, tables, ingredients);
 }
 
 } // namespace boardmark::core

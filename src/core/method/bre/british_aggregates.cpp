@@ -3,6 +3,7 @@
 #include <boardmark/core/basis/tables.hpp>
 
 #include "../../basis/phrases.hpp"
+#include "../../mix/aggregate_blend.hpp"
 #include "../../mix/ingredients.hpp"
 #include "../../mix/material_figures.hpp"
 #include "chart_readings.hpp"
@@ -26,14 +27,6 @@ double relative_density_of_all(const Mix& mix, const Tables& tables) {
     const double fine = mix.selections.fine_share_by_mass_percent.value_or(0) / 100;
     return 1 /
            (fine * volume_of_kg(mix.fine, tables) + (1 - fine) * volume_of_kg(mix.coarse, tables));
-}
-
-void add_blend(const std::vector<Share>& shares, double ssd_kg_m3, const Tables& tables,
-               std::vector<Ingredient>& ingredients) {
-    for (const Share& share : shares) {
-        ingredients.push_back(
-            aggregate_ingredient(share.material, ssd_kg_m3 * share.percent / 100, tables));
-    }
 }
 
 Unresolved no_aggregate_left(double density_kg_m3, double others_kg_m3) {
@@ -106,8 +99,8 @@ std::optional<Unresolved> add_british_aggregates(const Mix& mix, const Tables& t
                                          {readings->fresh_density_kg_m3, Measure::concentration}),
                                 quantity("others", {others_kg_m3, Measure::concentration})}}};
     });
-    add_blend(mix.coarse, aggregate_kg_m3 * (1 - fine), tables, ingredients);
-    add_blend(mix.fine, aggregate_kg_m3 * fine, tables, ingredients);
+    add_blend_of_mass(mix.coarse, aggregate_kg_m3 * (1 - fine), tables, ingredients);
+    add_blend_of_mass(mix.fine, aggregate_kg_m3 * fine, tables, ingredients);
     set_air(mix, proportions);
     return std::nullopt;
 }
