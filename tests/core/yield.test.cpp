@@ -205,6 +205,8 @@ TEST_CASE("a dose above the highest fails and is not repeated") {
     const BaseMix capped = with_gain(", maximum_dose: 8 fl oz/cwt");
     const Tried trial_of = slumped("  slump: 3 in\n", capped, {.reducer = "3.6 fl oz"});
     CHECK(trial_of.check("dose.maximum")->verdict == Verdict::fails);
+    CHECK_THAT(dose_fl_oz_cwt(*trial_of.check("dose.maximum")->value),
+               WithinAbs(3.6 / 0.3558, 1e-6)); // fl oz for 35.58 lb of cement
     CHECK_THAT(dose_fl_oz_cwt(trial_of.next().dose->next_ml_100kg), WithinAbs(8, 1e-6));
     CHECK(slumped("  slump: 3 in\n", capped).check("dose.maximum")->verdict == Verdict::holds);
 }
@@ -250,21 +252,23 @@ TEST_CASE("the next trial goes by the ratio of the file, not by the one of its l
                WithinAbs(640, 1e-6));
 }
 
-TEST_CASE("without a ratio of the file the next trial goes by the one that governed before the "
-          "least binder") {
+TEST_CASE("the next trial goes by the ratio given, else by the one that governed before the least "
+          "binder") {
     // ACI 318-19: C2 allows 0.40; 4000 psi as the average with air takes 0.48 (ACI 211.1-91 Table
     // 6.3.4(a)), 3000 psi 0.59. A binder of 900 lb/yd3 is more than each asks.
-    const auto [strength, exposure, w_cm] = GENERATE(table<std::string, std::string, double>({
-        {"4000 psi", "[F0, C0]", 0.48},
-        {"3000 psi", "[F0, C0]", 0.59},
-        {"4000 psi", "[F0, C2]", 0.40},
-    }));
-    CAPTURE(strength, exposure);
+    const auto [strength, exposure, more, w_cm] =
+        GENERATE(table<std::string, std::string, std::string, double>({
+            {"4000 psi", "[F0, C0]", "", 0.48},
+            {"3000 psi", "[F0, C0]", "", 0.59},
+            {"4000 psi", "[F0, C2]", "", 0.40},
+            {"4000 psi", "[F0, C0]", ", w_cm: 0.50", 0.50}, // the one given
+        }));
+    CAPTURE(strength, exposure, more);
     const BaseMix lean = {.requirements = "  air: 6 %\n  minimum_binder: 900 lb/yd3\n"
                                           "  exposure: " +
                                           exposure + "\n  average_strength: " + strength +
                                           "\n  average_strength_basis: a test\n",
-                          .selections = "{air: 6 %}",
+                          .selections = "{air: 6 %" + more + "}",
                           .strength = strength};
     const core::AnyCompleteMix mix = read(text(lean), input::Purpose::proportion);
     const auto designed =
