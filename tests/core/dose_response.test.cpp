@@ -159,6 +159,11 @@ TEST_CASE("a water that is given is that of the dose as written") {
     };
     CHECK_THAT(water(response.points.front()), WithinAbs(340, 1e-6));
     CHECK_THAT(water(response.points.back()), WithinAbs(340 * 0.78, 1e-6));
+
+    // 8 fl oz/cwt lie beyond a curve that ends at 4: what the water was without is not known.
+    Doses beyond = watered;
+    beyond.reduction = "{4 fl oz/cwt: 8 %}";
+    CHECK_FALSE(core::dose_response(mix_at(beyond), us_tables()));
 }
 
 TEST_CASE("a ratio by the exposure stays at every dose of less binder") {
