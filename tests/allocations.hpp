@@ -21,6 +21,11 @@ void* operator new(std::size_t bytes) {
     throw std::bad_alloc{};
 }
 
+void* operator new(std::size_t bytes, const std::nothrow_t&) noexcept {
+    ++boardmark::test::allocations;
+    return std::malloc(bytes == 0 ? 1 : bytes);
+}
+
 void operator delete(void* memory) noexcept {
     std::free(memory);
 }
