@@ -10,7 +10,7 @@
 namespace boardmark::input {
 
 /// The most bytes that a row of a table of mixes may have.
-constexpr std::size_t longest_table_row = 64 * 1024;
+constexpr std::size_t longest_table_row = std::size_t{64} * 1024;
 
 /// A line of a table with its number in the file, from 0; a carriage return at its end is passed
 /// over.
