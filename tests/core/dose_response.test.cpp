@@ -166,6 +166,24 @@ TEST_CASE("a water that is given is that of the dose as written") {
     CHECK_FALSE(core::dose_response(mix_at(beyond), us_tables()));
 }
 
+TEST_CASE("a binder that is given does not hold the water as the dose changes") {
+    const Doses bound{.w_cm = "0.45", .selections = ", binder: 600 lb/yd3"};
+    const core::DoseResponse response =
+        boardmark::test::made(core::dose_response(mix_at(bound), us_tables()));
+    const auto& without = response.points.front().less_water.proportions;
+    CHECK_THAT(in_unit(without->totals.water_kg_m3, "lb/yd3"),
+               WithinAbs(340, 1e-6)); // of the table
+}
+
+TEST_CASE("a dose of the curve that is one of the equal steps stands once") {
+    const Doses halved{.w_cm = "0.45", .reduction = "{6 fl oz/cwt: 12 %, 12 fl oz/cwt: 22 %}"};
+    const core::DoseResponse response =
+        boardmark::test::made(core::dose_response(mix_at(halved), us_tables()));
+    for (std::size_t i = 1; i < response.points.size(); ++i) {
+        CHECK(fl_oz_cwt(response.points[i]) > fl_oz_cwt(response.points[i - 1]) + 0.1);
+    }
+}
+
 TEST_CASE("a ratio by the exposure stays at every dose of less binder") {
     // C2: 0.40; the ratio of the mix as written, not asked of the limits anew
     const core::DoseResponse response =
