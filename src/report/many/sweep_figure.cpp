@@ -25,9 +25,20 @@ std::optional<double> amount_at(const SweepPoint& point, const SweptFigure& figu
     return value ? std::optional{swept_amount(figure, *value, system)} : std::nullopt;
 }
 
-/// Least and most of a figure; nothing where fewer than two points have it.
-std::optional<std::pair<double, double>> extent_of(const Sweep& sweep, const SweptFigure& figure,
-                                                   UnitSystem system) {
+/// Least and most of a figure.
+struct Extent {
+    double least;
+    double most;
+
+    /// Whether the points differ by rounding alone.
+    bool is_one_value() const {
+        constexpr double relative_rounding = 1e-9;
+        return most - least <= relative_rounding * std::max(1.0, std::abs(most));
+    }
+};
+
+/// Nothing where fewer than two points have the figure.
+std::optional<Extent> extent_of(const Sweep& sweep, const SweptFigure& figure, UnitSystem system) {
     std::vector<double> amounts;
     for (const SweepPoint& point : sweep.points) {
         if (const auto amount = amount_at(point, figure, system)) {
@@ -38,7 +49,7 @@ std::optional<std::pair<double, double>> extent_of(const Sweep& sweep, const Swe
         return std::nullopt;
     }
     const auto [least, most] = std::ranges::minmax(amounts);
-    return std::pair{least, most};
+    return Extent{least, most};
 }
 
 Axis axis_of(const core::SweepAxis& axis, UnitSystem system) {
@@ -48,34 +59,12 @@ Axis axis_of(const core::SweepAxis& axis, UnitSystem system) {
                       std::max(one, other));
 }
 
-/// Closer than this two points differ by rounding alone.
-constexpr double relative_rounding = 1e-9;
-
-/// A figure that nothing changes is told, not drawn.
-std::optional<Flow> told_if_constant(const SweptFigure& figure, std::pair<double, double> extent) {
-    const auto [least, most] = extent;
-    if (most - least > relative_rounding * std::max(1.0, std::abs(most))) {
-        return std::nullopt;
-    }
-    return Flow{"\n"} + paragraph(fmt::format("The same at each point that has a mix: {} {} {}.",
-                                 figure.name,
-                                 fixed(most, figure.measure == core::Measure::money ? 2 : 0),
-                                 figure.unit),
-                     {});
-}
-
-Flow line_figure(const Sweep& sweep, const SweptFigure& figure, UnitSystem system) {
-    const auto extent = extent_of(sweep, figure, system);
-    if (!extent) {
-        return {};
-    }
-    if (auto told = told_if_constant(figure, *extent)) {
-        return *std::move(told);
-    }
+Flow line_figure(const Sweep& sweep, const SweptFigure& figure, const Extent& extent,
+                 UnitSystem system) {
     const core::SweepAxis& axis = sweep.axes.front();
     Plot plot{fmt::format("How {} follows {}.", figure.name, variable_axis(axis.variable, system)),
               axis_of(axis, system),
-              round_axis(figure.name + ", " + figure.unit, extent->first, extent->second)};
+              round_axis(figure.name + ", " + figure.unit, extent.least, extent.most)};
     std::vector<std::vector<PlotPoint>> lines(1);
     std::vector<PlotPoint> failing;
     for (const SweepPoint& point : sweep.points) {
@@ -121,21 +110,15 @@ ContourGrid grid_of(const Sweep& sweep, const SweptFigure& figure, UnitSystem sy
     return grid;
 }
 
-Flow contour_figure(const Sweep& sweep, const SweptFigure& figure, UnitSystem system) {
-    const auto extent = extent_of(sweep, figure, system);
-    if (!extent) {
-        return {};
-    }
-    if (auto told = told_if_constant(figure, *extent)) {
-        return *std::move(told);
-    }
+Flow contour_figure(const Sweep& sweep, const SweptFigure& figure, const Extent& extent,
+                    UnitSystem system) {
     Plot plot{fmt::format("Lines of equal {}, in {}, over {} and {}.", figure.name, figure.unit,
                           variable_axis(sweep.axes[0].variable, system),
                           variable_axis(sweep.axes[1].variable, system)),
               axis_of(sweep.axes[0], system), axis_of(sweep.axes[1], system)};
     const ContourGrid grid = grid_of(sweep, figure, system);
     bool named = false;
-    for (const Tick& level : round_axis("", extent->first, extent->second).ticks) {
+    for (const Tick& level : round_axis("", extent.least, extent.most).ticks) {
         const auto strokes = contour(grid, level.at);
         for (const auto& stroke : strokes) {
             if (named) {
@@ -163,13 +146,29 @@ Flow contour_figure(const Sweep& sweep, const SweptFigure& figure, UnitSystem sy
     return Block{plot.figure()};
 }
 
+/// A figure that nothing changes is told, not drawn.
+Flow swept_figure(const Sweep& sweep, const SweptFigure& figure, UnitSystem system) {
+    const auto extent = extent_of(sweep, figure, system);
+    if (!extent) {
+        return {};
+    }
+    if (extent->is_one_value()) {
+        const int decimals = figure.measure == core::Measure::money ? 2 : 0;
+        return Flow{"\n"} +
+               paragraph(fmt::format("The same at each point that has a mix: {} {} {}.",
+                                     figure.name, fixed(extent->most, decimals), figure.unit),
+                         {});
+    }
+    return sweep.axes.size() == 1 ? line_figure(sweep, figure, *extent, system)
+                                  : contour_figure(sweep, figure, *extent, system);
+}
+
 } // namespace
 
 Flow sweep_figures(const Sweep& sweep, UnitSystem system) {
     Flow figures;
     for (const SweptFigure& figure : swept_figures(sweep, system)) {
-        figures += sweep.axes.size() == 1 ? line_figure(sweep, figure, system)
-                                          : contour_figure(sweep, figure, system);
+        figures += swept_figure(sweep, figure, system);
     }
     return figures;
 }

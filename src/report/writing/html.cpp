@@ -10,9 +10,9 @@
 
 #include <kainjow/mustache.hpp>
 
-#include <algorithm>
 #include <map>
 #include <string_view>
+#include <utility>
 
 namespace boardmark::report {
 namespace {
