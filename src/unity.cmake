@@ -1,8 +1,8 @@
 option(BOARDMARK_UNITY "Compile several files as one; OFF shows that each stands alone" ON)
 
-# Up to 24 files of one folder are compiled as one: what a unit costs is mostly its headers. Tables of
-# fields stay alone, their private names are the same in every file by design; so do two that call their
-# measures what others call theirs, and the one that takes the whole of spdlog.
+# Up to 40 files of a room are compiled as one: what a unit costs is mostly its headers. Tables of fields stay
+# alone, their private names are the same in every file by design; so do two that call their measures what others
+# call theirs, and the one that takes the whole of spdlog.
 function(boardmark_units target)
   set_target_properties(${target} PROPERTIES UNITY_BUILD ${BOARDMARK_UNITY} UNITY_BUILD_MODE GROUP)
   set(count 0)
@@ -10,14 +10,8 @@ function(boardmark_units target)
     if(source MATCHES "(_fields|/volumes_figure|/side_by_side|/commands/log)[.]cpp$")
       continue()
     endif()
-    cmake_path(GET source PARENT_PATH folder)
-    if(NOT folder STREQUAL last_folder)
-      set(count 0)
-    endif()
-    set(last_folder ${folder})
-    math(EXPR unit "${count} / 24")
+    math(EXPR unit "${count} / 40")
     math(EXPR count "${count} + 1")
-    cmake_path(GET folder FILENAME subject)
-    set_source_files_properties(${source} PROPERTIES UNITY_GROUP ${subject}_${unit})
+    set_source_files_properties(${source} PROPERTIES UNITY_GROUP "${unit}")
   endforeach()
 endfunction()

@@ -8,8 +8,6 @@
 namespace boardmark::core {
 namespace {
 
-constexpr double size_tolerance = 0.07; // common practice, no source
-
 std::optional<Position> locate_size(std::span<const double> sizes_mm, double size_mm) {
     for (std::size_t i = 0; i < sizes_mm.size(); ++i) {
         if (!above(std::abs(size_mm - sizes_mm[i]), size_tolerance * sizes_mm[i])) {

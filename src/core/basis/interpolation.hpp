@@ -31,6 +31,9 @@ struct TableValue {
     Marks marks() const { return interpolated ? Marks{Mark::interpolated} : Marks{}; }
 };
 
+/// Of a printed size, how far another may be off and still take its column; common practice, no source.
+constexpr double size_tolerance = 0.07;
+
 /// The value of a row at a nominal maximum size. A size within 7 % of a printed one takes its
 /// column (10, 20 and 40 mm are the trade's names for 9.5, 19 and 37.5 mm). Nothing outside the
 /// printed sizes and where a cell is empty.

@@ -16,6 +16,14 @@ inline Argument concentration(std::string name, double kg_m3) {
     return quantity(std::move(name), {kg_m3, Measure::concentration});
 }
 
+inline Argument strength(std::string name, double mpa) {
+    return quantity(std::move(name), {mpa, Measure::strength});
+}
+
+inline Argument percent_of(std::string name, double percent) {
+    return quantity(std::move(name), {percent, Measure::percent});
+}
+
 inline Argument word(std::string name, std::string_view value) {
     return {.name = std::move(name), .value = std::string{value}};
 }

@@ -11,10 +11,6 @@ namespace {
 
 constexpr std::size_t most_told = 5;
 
-Argument strength(std::string name, double mpa) {
-    return quantity(std::move(name), {mpa, Measure::strength});
-}
-
 /// A test or a mean that is below its limit.
 struct Shortfall {
     std::string name;

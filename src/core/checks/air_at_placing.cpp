@@ -18,10 +18,6 @@ bool designed_below(double target_percent, Verdict verdict, const Proportions& p
            below(proportions.selection.air_at_placing_percent, target_percent);
 }
 
-Argument percent_of(std::string name, double percent) {
-    return quantity(std::move(name), {percent, Measure::percent});
-}
-
 void append_loss(const Selection& selection, Phrase& message) {
     if (same(selection.air_percent, selection.air_at_placing_percent)) {
         return;

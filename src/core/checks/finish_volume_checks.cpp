@@ -1,5 +1,6 @@
 #include <boardmark/core/basis/tables.hpp>
 
+#include "../basis/interpolation.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "compare.hpp"
@@ -46,8 +47,7 @@ void volume_check(const FillingPart& part, Findings& findings) {
 void size_check(const CheckContext& context, Findings& findings) {
     const TypicalFigure& largest = context.tables.finish.largest_size_mm;
     const double size_mm = context.proportions.selection.nominal_max_size_mm;
-    constexpr double size_tolerance = 1.07; // as in every table entered by size
-    const bool small = !above(size_mm, largest.value * size_tolerance);
+    const bool small = !above(size_mm, largest.value * (1 + size_tolerance));
     findings.add({.id = check_ids::finish_size,
                   .verdict = small ? Verdict::holds : Verdict::watch,
                   .value = size_mm,

@@ -13,7 +13,7 @@
 namespace boardmark::core {
 namespace {
 
-Verdict within(double value, const Limit& limit) {
+Verdict between_ends(double value, const Limit& limit) {
     return above(value, *limit.high) || below(value, *limit.low) ? Verdict::fails : Verdict::holds;
 }
 
@@ -25,7 +25,7 @@ Check slump_check(const Yield& yield, const Limit& limit, CheckId id, std::strin
         text += "; measured {minutes} min after mixing, the last and nearest to placing";
     }
     return {.id = id,
-            .verdict = within(yield.slump.mm, limit),
+            .verdict = between_ends(yield.slump.mm, limit),
             .value = yield.slump.mm,
             .limit = limit,
             .measure = Measure::slump,

@@ -11,10 +11,6 @@
 namespace boardmark::core {
 namespace {
 
-Argument strength(std::string name, double mpa) {
-    return quantity(std::move(name), {mpa, Measure::strength});
-}
-
 /// A record that meets the rules with luck only: its mean is below what its own scatter asks.
 std::vector<Check> average_check(const StrengthFindings& findings, const Tables& tables) {
     const auto& statistics = findings.statistics;

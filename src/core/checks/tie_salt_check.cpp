@@ -10,7 +10,7 @@
 namespace boardmark::core {
 namespace {
 
-double relief_of(const Wall& wall) {
+double depth_of_relief_mm(const Wall& wall) {
     return wall.boards ? wall.boards->relief_mm : 0;
 }
 
@@ -43,7 +43,7 @@ void judge_mild_steel(const Wall& wall, const FormFigure& rule, Check& check) {
     const Ties& ties = *wall.ties;
     const double limit_mm = least_depth_mm(wall, rule);
     const bool closed = ties.plug == true && ties.cone_mm.value_or(0) > 0;
-    const double value_mm = closed ? *ties.cone_mm - relief_of(wall) : 0;
+    const double value_mm = closed ? *ties.cone_mm - depth_of_relief_mm(wall) : 0;
     const bool near = below(value_mm, limit_mm);
     const bool cover_open = requirements_of(wall.mix).reinforced &&
                             !(wall.reinforcement && wall.reinforcement->cover_mm);
@@ -56,7 +56,7 @@ void judge_mild_steel(const Wall& wall, const FormFigure& rule, Check& check) {
         check.message = {"ties of mild steel end {cone} behind the face, less {relief} of relief: "
                          "{value}, at least {limit} where salt reaches it",
                          {quantity("cone", {*ties.cone_mm, Measure::length}),
-                          quantity("relief", {relief_of(wall), Measure::length}),
+                          quantity("relief", {depth_of_relief_mm(wall), Measure::length}),
                           quantity("value", {value_mm, Measure::length})}};
         check.message.text +=
             near ? ": set them deeper, or use stainless steel or glass fibre" : "";

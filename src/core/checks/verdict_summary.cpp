@@ -35,7 +35,7 @@ void add_verdict(Verdict verdict, std::string_view id, VerdictSummary& summary) 
 }
 
 /// Counts one after the other; the first is set off from the others by a semicolon.
-class Counts {
+class CountsTold {
 public:
     void say(const std::string& words) {
         told_.text += std::string{separator()} + words;
@@ -65,7 +65,7 @@ private:
     int lead_parts_ = -1;
 };
 
-void count_failures(const VerdictSummary& summary, Counts& counts) {
+void count_failures(const VerdictSummary& summary, CountsTold& counts) {
     counts.count("without_mix", summary.without_mix.size(), "without a mix");
     counts.count("failed", summary.failed.size(), summary.failed.size() == 1 ? "fails" : "fail");
     if (summary.failed.empty()) {
@@ -124,7 +124,7 @@ Phrase counts_of(const VerdictSummary& summary, const std::string& refusal) {
         return {summary.held == 1 ? "The one check holds." : "All {held} checks hold.",
                 {quantity("held", {double(summary.held), Measure::count})}};
     }
-    Counts counts;
+    CountsTold counts;
     count_failures(summary, counts);
     counts.count("watch", summary.watched.size(), "to watch");
     counts.count("not_checked", summary.not_checked.size(), "not checked");

@@ -51,10 +51,6 @@ Outcome<TableValue> air_at_size(const SizeRow& row, double size_mm) {
     return *value;
 }
 
-Argument percent_of(std::string name, double percent) {
-    return quantity(std::move(name), {percent, Measure::percent});
-}
-
 /// Entrapped air is there whatever the haul: a loss that is stated beside it changes nothing.
 void caution_loss_ignored(const Requirements& requirements, Worksheet& worksheet) {
     if (requirements.air_loss_percent > 0) {

@@ -14,7 +14,6 @@ constexpr Bounds possible_age_d{.low = 0, .high = 36500, .low_itself = false};
 constexpr Bounds possible_mm{.low = 0, .high = 1000, .low_itself = false};
 constexpr Bounds possible_w_cm{.low = 0, .high = 2, .low_itself = false};
 constexpr Bounds possible_air{.low = 0, .high = 20};
-constexpr Bounds zero_or_more{.low = 0, .high = out_of_all_reach};
 
 void find_specimen_kind_faults(const StrengthRecord& record, const FaultList& list) {
     list.hold(Field::specimen, record.specimen.width_mm, possible_mm);
@@ -101,7 +100,7 @@ void find_core_faults(const DrilledCore& core, const StrengthRecord& record,
     list.hold(Field::core_size, core.diameter_mm, possible_mm);
     list.hold(Field::core_size, core.length_mm, possible_mm);
     list.hold(Field::core_strength, core.strength_mpa, possible_mpa);
-    list.hold(Field::core_days, core.bagged_after_h, zero_or_more);
+    list.hold(Field::core_days, core.bagged_after_h, nothing_or_more);
     find_day_faults(core, record, list);
 }
 

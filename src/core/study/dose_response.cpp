@@ -39,7 +39,8 @@ Outcome<std::vector<double>> doses_of(const Material& reducer, const Tables& tab
         doses.push_back(last * i / steps);
     }
     std::ranges::sort(doses);
-    doses.erase(std::unique(doses.begin(), doses.end(), same), doses.end());
+    const auto alike = [](double left, double right) { return same(left, right); };
+    doses.erase(std::unique(doses.begin(), doses.end(), alike), doses.end());
     return doses;
 }
 

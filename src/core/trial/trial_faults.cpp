@@ -8,7 +8,6 @@
 namespace boardmark::core {
 namespace {
 
-constexpr Bounds zero_or_more{.low = 0, .high = out_of_all_reach};
 constexpr Bounds above_zero{.low = 0, .high = out_of_all_reach, .low_itself = false};
 constexpr Bounds measured_slump_mm{.low = 0, .high = 305};
 constexpr Bounds measured_air_percent{.low = 0, .high = 20};
@@ -16,15 +15,15 @@ constexpr Bounds measured_air_percent{.low = 0, .high = 20};
 void find_reading_faults(Field field, const Reading& reading, const Bounds& bounds,
                          const FaultList& list) {
     list.hold(field, reading.value, bounds);
-    list.hold(field, reading.step, zero_or_more);
+    list.hold(field, reading.step, nothing_or_more);
 }
 
 void find_charge_faults(Field field, const Charged& charged, const FaultList& list) {
     if (charged.kg) {
-        find_reading_faults(field, *charged.kg, zero_or_more, list);
+        find_reading_faults(field, *charged.kg, nothing_or_more, list);
     }
     if (charged.m3) {
-        find_reading_faults(field, *charged.m3, zero_or_more, list);
+        find_reading_faults(field, *charged.m3, nothing_or_more, list);
     }
     if (!charged.kg && !charged.m3) {
         list.missing(field, "yield follows from what was weighed");
@@ -40,7 +39,7 @@ void find_density_faults(const DensityTest& test, const FaultList& list) {
     }
     const auto& measure = std::get<FilledMeasure>(test);
     find_reading_faults(Field::measured_density, measure.full_kg, above_zero, list);
-    find_reading_faults(Field::measured_density, measure.empty_kg, zero_or_more, list);
+    find_reading_faults(Field::measured_density, measure.empty_kg, nothing_or_more, list);
     find_reading_faults(Field::measured_density, measure.volume_m3, above_zero, list);
     if (measure.full_kg.value <= measure.empty_kg.value) {
         list.impossible(Field::measured_density,

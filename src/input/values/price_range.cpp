@@ -23,7 +23,7 @@ struct Counted {
 };
 
 // Hours and days are those that are worked or hired: a day is not 24 working hours.
-constexpr Counted counted[] = {
+constexpr Counted what_is_counted[] = {
     {"m2", "by area", {"ft2", "m2"}},      {"m", "by length", {"ft", "m"}},
     {"m3", "by volume", {"yd3", "m3"}},    {"piece", "by the piece", {"piece"}},
     {"h", "by the hour", {"h"}},           {"d", "by the day", {"d"}},
@@ -31,7 +31,7 @@ constexpr Counted counted[] = {
 };
 
 const Counted& counted_by(std::string_view per) {
-    return *std::ranges::find(counted, per, &Counted::per);
+    return *std::ranges::find(what_is_counted, per, &Counted::per);
 }
 
 /// How many of what is counted one of a denominator is: 0.3048 m in a foot.

@@ -86,7 +86,7 @@ std::string note(const core::BatchItem& item) {
     }
 }
 
-std::string measured(const core::BatchItem& item, UnitSystem system) {
+std::string measured_amount(const core::BatchItem& item, UnitSystem system) {
     if (!item.litres || item.by_trial) {
         return "";
     }
@@ -168,7 +168,7 @@ Flow text_of_items(const BatchResult& result, UnitSystem system) {
             continue;
         }
         grid.add(
-            row({column_name(item.name), weighed(item, system), measured(item, system),
+            row({column_name(item.name), weighed(item, system), measured_amount(item, system),
                  item.by_trial ? "" : within(item.role, item.kg, result, system), tick_box, blank},
                 weighed(result.batch.items[i], system), note(item)));
     }

@@ -47,7 +47,7 @@ std::string_view layer_of(Ink ink) {
     return std::ranges::find(layers, ink, &Layer::ink)->name;
 }
 
-std::string_view name_of(Dash dash) {
+std::string_view line_type_of(Dash dash) {
     switch (dash) {
     case Dash::none:
         return "CONTINUOUS";
@@ -133,7 +133,7 @@ private:
 
     void write_linetype(Dash dash, std::string_view shown, const std::vector<double>& parts) {
         put(0, "LTYPE");
-        put(2, name_of(dash));
+        put(2, line_type_of(dash));
         put(70, "0");
         put(3, shown);
         put(72, "65");
@@ -160,7 +160,7 @@ private:
             put(2, layer.name);
             put(70, "0");
             put(62, std::to_string(layer.colour));
-            put(6, name_of(layer.dash));
+            put(6, line_type_of(layer.dash));
         }
         m_text += "0\nENDTAB\n0\nENDSEC\n";
     }

@@ -57,7 +57,7 @@ std::string points_of(const std::vector<PaperPoint>& points) {
     return text;
 }
 
-std::string_view name_of(Anchor anchor) {
+std::string_view anchor_word(Anchor anchor) {
     switch (anchor) {
     case Anchor::start:
         return "start";
@@ -75,7 +75,7 @@ std::string words_of(const Mark& mark) {
     const std::string turned = mark.upright ? " transform=\"rotate(-90 " + x + " " + y + ")\"" : "";
     const std::string anchored = mark.anchor == Anchor::start
                                      ? ""
-                                     : fmt::format(R"( text-anchor="{}")", name_of(mark.anchor));
+                                     : fmt::format(R"( text-anchor="{}")", anchor_word(mark.anchor));
     return fmt::format(R"(<text x="{}" y="{}" font-size="{}"{}{}>{}</text>)", x, y,
                        svg_mm(mark.size_mm), anchored, turned, svg_escaped(mark.words));
 }

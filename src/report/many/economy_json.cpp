@@ -10,6 +10,7 @@ namespace {
 
 using core::Economy;
 using core::UnitSystem;
+using report::json_of;
 
 Json json_of_values(const Economy& economy, const std::vector<double>& at) {
     Json values = Json::array();

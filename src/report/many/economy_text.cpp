@@ -26,8 +26,6 @@ using core::Measure;
 using core::Objective;
 using core::UnitSystem;
 
-const Indent item{"  - ", "    "};
-
 /// "Fails: ..." is no economy: what is not known stands beside the word.
 Flow answer_text(const Economy& economy, UnitSystem system) {
     const auto told = [&](double per_m3) {
@@ -108,7 +106,7 @@ std::string title_of_limit(const std::string& id) {
 
 Flow prices_text(const Economy& economy, UnitSystem system) {
     if (economy.prices.empty()) {
-        return paragraph("No limit and no bound holds it: it lies inside all of them.", item);
+        return paragraph("No limit and no bound holds it: it lies inside all of them.", list_item);
     }
     Grid grid{{Align::left, Align::right, Align::right}};
     grid.head({"", "relaxed by", "saves"});
@@ -158,11 +156,11 @@ Flow front_figure(const Economy& economy, UnitSystem system) {
     if (has_file) {
         all.push_back(place(*economy.file));
     }
-    const auto [left, right] = std::ranges::minmax(all, {}, &PlotPoint::x);
+    const auto [first, last] = std::ranges::minmax(all, {}, &PlotPoint::x);
     const auto [low, high] = std::ranges::minmax(all, {}, &PlotPoint::y);
     Plot plot{"Cost against carbon: no mix was found within the bounds that has less of both.",
               round_axis("cost, " + objective_unit(Objective::cost, economy.currency, system),
-                         left.x, right.x),
+                         first.x, last.x),
               round_axis("CO2e, " + objective_unit(Objective::carbon, "", system), low.y, high.y)};
     plot.add_line(points, "value", "from the least cost to the least carbon");
     plot.add_spots(points, "point", "mixes on it");
@@ -186,15 +184,15 @@ Flow search_text(const Economy& economy, UnitSystem system) {
                             objective_text(economy.objective, std::max(best, *economy.worst_start),
                                            economy.currency, system));
     }
-    Flow told = paragraph(text + ".", item);
+    Flow told = paragraph(text + ".", list_item);
     told += paragraph(economy.checked_as_weighed
                           ? "The rounded mix was checked again, and as it is weighed."
                           : "The rounded mix was checked again; not as it is weighed: a moisture "
                             "of its aggregates is not stated.",
-                      item);
+                      list_item);
     told += paragraph("A search proves nothing: a better mix may exist. A mix that is new to the "
                       "plant is proven by trial batches first.",
-                      item);
+                      list_item);
     return told;
 }
 

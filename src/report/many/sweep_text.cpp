@@ -53,7 +53,7 @@ Flow counts_text(const Sweep& sweep) {
     return paragraph(
         fmt::format("{} points: {} fail no check, {} fail one or more, {} have no mix.", all, sound,
                     all - sound - without, without),
-        {"  - ", "    "});
+        list_item);
 }
 
 /// The least of a figure among the points that fail nothing.
@@ -72,7 +72,7 @@ Flow least_text(const Sweep& sweep, const SweptFigure& figure, UnitSystem system
     const std::string unit = figure.measure == Measure::money ? " " + figure.unit : "";
     return paragraph(fmt::format("Least {} where no check fails: {}{} at {}.", figure.name, amount,
                                  unit, place_text(sweep, *least, system)),
-                     {"  - ", "    "});
+                     list_item);
 }
 
 /// What a sum lacks at any point.
@@ -100,7 +100,7 @@ Flow lacking_text(const Sweep& sweep) {
             told +=
                 paragraph(fmt::format("{} is at least what is shown: it lacks {}.", what,
                                       text::printable(fmt::format("{}", fmt::join(names, ", ")))),
-                          {"  - ", "    "});
+                          list_item);
         }
     };
     tell("Cost", cost);

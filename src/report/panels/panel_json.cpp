@@ -26,7 +26,7 @@ Json json_of(const core::PanelEffect& effect, const core::PanelWishes& wishes) {
             {"weights", effect.weights}};
 }
 
-const char* name_of(core::PanelDesignKind kind) {
+const char* kind_word(core::PanelDesignKind kind) {
     return kind == core::PanelDesignKind::one_at_a_time ? "one at a time"
            : kind == core::PanelDesignKind::published   ? "published fraction"
            : kind == core::PanelDesignKind::searched    ? "searched"
@@ -38,7 +38,7 @@ Json json_of(const core::PanelDesign& design, const core::PanelWishes& wishes) {
     for (const core::PanelEffect& effect : design.effects) {
         effects.push_back(json_of(effect, wishes));
     }
-    return {{"kind", name_of(design.kind)},
+    return {{"kind", kind_word(design.kind)},
             {"panels", design.rows.size()},
             {"columns", design.columns},
             {"rank", design.rank},

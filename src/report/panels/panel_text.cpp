@@ -17,12 +17,10 @@ namespace {
 
 using core::UnitSystem;
 
-const Indent panel_item{.first = "  - ", .other = "    "};
-
 Flow panel_items(const std::vector<core::Phrase>& phrases, UnitSystem system) {
     Flow flow;
     for (const core::Phrase& phrase : phrases) {
-        flow += paragraph(words(phrase, system), panel_item);
+        flow += paragraph(words(phrase, system), list_item);
     }
     return flow;
 }
@@ -50,7 +48,7 @@ Flow source_items(const std::vector<core::Source>& sources) {
         flow += paragraph(source.citation + (source.confidence == core::Confidence::from_memory
                                                  ? " (from memory, not read again)"
                                                  : ""),
-                          panel_item);
+                          list_item);
     }
     return flow;
 }

@@ -54,7 +54,7 @@ void add_checks(const PaperHeading& heading, Json& object) {
 Flow listed(const std::vector<core::Phrase>& phrases, core::UnitSystem system) {
     Flow flow;
     for (const core::Phrase& phrase : phrases) {
-        flow += paragraph(words(phrase, system), {.first = "  - ", .other = "    "});
+        flow += paragraph(words(phrase, system), list_item);
     }
     return flow;
 }

@@ -20,6 +20,7 @@ namespace {
 
 using core::Measure;
 using core::SubmittalReview;
+using report::json_of;
 
 std::string money(const std::string& currency, double per_m3, core::UnitSystem system) {
     return currency + " " + shown({per_m3, Measure::money}, system);
@@ -68,7 +69,7 @@ Flow price_flow(const core::DeliveredPrice& price, core::UnitSystem system) {
     Flow flow = grid;
     for (const std::string& missing : price.missing) {
         flow +=
-            paragraph("not known: " + text::printable(missing), {.first = "  - ", .other = "    "});
+            paragraph("not known: " + text::printable(missing), list_item);
     }
     return flow;
 }

@@ -14,7 +14,6 @@ namespace boardmark::report {
 namespace {
 
 const Indent clause_indent{.first = "", .other = "  "};
-const Indent beside_clause{.first = "  - ", .other = "    "};
 
 std::string clause_words(const core::Clause& clause, core::UnitSystem system) {
     return clause.number + ": " + words(clause.text, system);
@@ -32,10 +31,10 @@ std::string reason_words(const core::Clause& clause, core::UnitSystem system) {
 Flow clause_flow(const core::Clause& clause, const TextStyle& style) {
     Flow flow = paragraph(clause_words(clause, style.system), clause_indent);
     if (clause.is_open()) {
-        flow += paragraph(advice_words(clause, style.system), beside_clause);
+        flow += paragraph(advice_words(clause, style.system), list_item);
     }
     if (style.explain) {
-        flow += paragraph(reason_words(clause, style.system), beside_clause);
+        flow += paragraph(reason_words(clause, style.system), list_item);
     }
     return flow;
 }

@@ -40,7 +40,7 @@ Flow details(const SubmittalListResult& result, const TextStyle& style) {
         text += item.age.empty() ? "" : "; " + item.age + " old";
         text += item.keys.empty() ? "" : fmt::format("; into {}", fmt::join(item.keys, "; "));
         text += style.explain ? " [" + source_words(item.source) + "]" : "";
-        flow += paragraph(text, {.first = "  - ", .other = "    "});
+        flow += paragraph(text, list_item);
     }
     return flow;
 }

@@ -21,7 +21,7 @@ std::string quantity_text(double value, Measure measure, core::UnitSystem system
 }
 
 /// "3.4 %", "0.02 %": two digits of a part.
-std::string percent_text(double probability) {
+std::string probability_text(double probability) {
     const double percent = 100 * probability;
     return percent > 99.9   ? "above 99.9 %"
            : percent >= 99  ? fmt::format("{:.1f} %", percent)
@@ -112,8 +112,8 @@ Flow luck_table(const core::TestingPlan& plan, core::UnitSystem system) {
     grid.head({"concrete", "mean", "a test low", "three low", "job fails", "job passes"});
     for (const core::LuckOfTests& luck : plan.luck) {
         grid.add({luck.concrete, quantity_text(luck.mean_mpa, Measure::strength, system),
-                  percent_text(luck.low_test), percent_text(luck.low_average),
-                  percent_text(luck.job_fails), percent_text(1 - luck.job_fails)});
+                  probability_text(luck.low_test), probability_text(luck.low_average),
+                  probability_text(luck.job_fails), probability_text(1 - luck.job_fails)});
     }
     return grid;
 }

@@ -157,7 +157,7 @@ std::string reasons_of_rise(const core::PourCard& card, UnitSystem system) {
     return said;
 }
 
-std::string window_text(const core::TestWindow& window, Measure measure, UnitSystem system) {
+std::string asked_text(const core::TestWindow& window, Measure measure, UnitSystem system) {
     const auto amount = [&](double value) { return shown({value, measure}, system); };
     if (window.low && window.high) {
         return amount(*window.low) + " to " + amount(*window.high);
@@ -239,7 +239,7 @@ Flow tests_table(const core::PourCard& card, UnitSystem system) {
     grid.head({"", "within", "when", "found"});
     Flow notes;
     for (const core::PourTest& test : card.tests) {
-        grid.add({test.name, window_text(test.asked, test.measure, system) + aim_text(test, system),
+        grid.add({test.name, asked_text(test.asked, test.measure, system) + aim_text(test, system),
                   words(test.when, system), blank});
         if (!test.note.text.empty()) {
             notes += remark(test.name + ": " + words(test.note, system) + ".");

@@ -24,7 +24,7 @@ using core::UnitSystem;
 Flow items(const std::vector<core::Phrase>& phrases, UnitSystem system) {
     Flow flow;
     for (const core::Phrase& phrase : phrases) {
-        flow += paragraph(words(phrase, system), {.first = "  - ", .other = "    "});
+        flow += paragraph(words(phrase, system), list_item);
     }
     return flow;
 }

@@ -9,8 +9,6 @@
 namespace boardmark::report {
 namespace {
 
-constexpr auto json_system = core::UnitSystem::si;
-
 Json json_of_missing(const core::PartialSum& sum) {
     Json names = Json::array();
     for (const std::string& name : sum.missing) {

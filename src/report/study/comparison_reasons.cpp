@@ -50,7 +50,7 @@ void add_materials(const core::Proportions& proportions, std::vector<std::string
 Flow text_of_materials(const std::vector<std::string>& lines) {
     Flow text;
     for (const std::string& line : lines) {
-        text += paragraph(line, {.first = "  - ", .other = "    "});
+        text += paragraph(line, list_item);
     }
     return text;
 }

@@ -136,7 +136,7 @@ public:
         Flow text;
         for (const Remark& remark : remarks_) {
             text += paragraph(fmt::format("{}: {}", fmt::join(remark.labels, ", "), remark.words),
-                              {.first = "  - ", .other = "    "});
+                              list_item);
         }
         return text;
     }

@@ -183,13 +183,13 @@ Flow flow_of(const DoseResult& result, const TextStyle& style) {
     page +=
         section("WHAT IT SHOWS") +
         (any_partial ? paragraph("A cost with + is at least that much: a price is missing.",
-                                 {"  - ", "    "})
+                                 list_item)
                      : Flow{}) +
-        paragraph(limits_text(response, style.system), {"  - ", "    "}) +
-        paragraph(cost_words(response, style.system), {"  - ", "    "}) +
+        paragraph(limits_text(response, style.system), list_item) +
+        paragraph(cost_words(response, style.system), list_item) +
         paragraph("Strengths are estimates until they are tested; the reducer's data end at the "
                   "last dose shown.",
-                  {"  - ", "    "});
+                  list_item);
     page += section("CHECKS of the mix as written") + text_of_checks(result.checks, style.system);
     if (style.explain) {
         page += folded_section("LIMITS, where they come from") + text_of_limits(result.checks);

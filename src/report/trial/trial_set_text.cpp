@@ -193,7 +193,7 @@ Flow text_of_set_checks(const core::TrialSet& set, UnitSystem system) {
 Flow text_of_set_cautions(const core::TrialSet& set, UnitSystem system) {
     Flow text;
     for (const SetCaution& caution : cautions_of(set, system)) {
-        text += paragraph(whose(caution) + caution.text, {.first = "  - ", .other = "    "});
+        text += paragraph(whose(caution) + caution.text, list_item);
     }
     return text;
 }

@@ -133,9 +133,9 @@ std::string change_text(const SheetRow& row, UnitSystem system) {
                                : std::nullopt;
     constexpr double worth_telling = 0.001; // of the amount: less is the scale's noise
     std::string amount = amount_text(std::abs(by_mass), by_volume, system);
-    const bool nothing = amount.find_first_of("123456789") == std::string::npos ||
+    const bool is_noise = amount.find_first_of("123456789") == std::string::npos ||
                          std::abs(by_mass) < worth_telling * row.weighed_kg;
-    return nothing ? unchanged : (by_mass > 0 ? "+" : "-") + amount;
+    return is_noise ? unchanged : (by_mass > 0 ? "+" : "-") + amount;
 }
 
 Flow text_of_sheet(const std::vector<SheetRow>& rows, double volume_m3, UnitSystem system) {
@@ -192,7 +192,7 @@ std::string changes_text(const std::vector<SheetRow>& rows, UnitSystem system) {
 Flow text_of_no_next(const core::Unresolved& unresolved, UnitSystem system) {
     Flow text = paragraph("None follows: " + words(unresolved.what, system), {"  ", "  "});
     for (const core::Phrase& way : unresolved.ways_out) {
-        text += paragraph(words(way, system), {"  - ", "    "});
+        text += paragraph(words(way, system), list_item);
     }
     return text;
 }

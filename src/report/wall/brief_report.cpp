@@ -21,12 +21,10 @@ namespace {
 constexpr const char* walls_checks = "CHECKS of the walls";
 constexpr const char* mix_checks = "CHECKS of the mix";
 
-const Indent item{.first = "  - ", .other = "    "};
-
 Flow items_of(const std::vector<core::Phrase>& phrases, core::UnitSystem system) {
     Flow flow;
     for (const core::Phrase& phrase : phrases) {
-        flow += paragraph(words(phrase, system), item);
+        flow += paragraph(words(phrase, system), list_item);
     }
     return flow;
 }
@@ -64,7 +62,7 @@ Flow flow_of(const BriefResult& result, const TextStyle& style) {
     }
     page += section("SOURCES of the figures");
     for (const core::Source& source : result.brief.sources) {
-        page += paragraph(source_text(source), item);
+        page += paragraph(source_text(source), list_item);
     }
     return page + section("CAUTIONS") + items_of(result.brief.cautions, style.system);
 }

@@ -77,14 +77,14 @@ Flow text_of_forces(const std::vector<core::FormForces>& all, const TextStyle& s
                         const std::string whose =
                             why.arguments.empty() ? "" : column_name(forces.wall) + ": ";
                         reasons += paragraph(whose + words(why, style.system),
-                                             {.first = "  - ", .other = "    "});
+                                             list_item);
                     }
                 }
             }
         }
         for (const core::Phrase& remark : forces.tie_remarks) {
             reasons += paragraph(column_name(forces.wall) + ": " + words(remark, style.system),
-                                 {.first = "  - ", .other = "    "});
+                                 list_item);
         }
     }
     Flow basis;
@@ -99,7 +99,7 @@ Flow text_of_forces(const std::vector<core::FormForces>& all, const TextStyle& s
 Flow text_of_rise(const std::vector<core::FormForces>& all, core::UnitSystem system) {
     Flow text;
     for (const core::Phrase& highest : core::highest_rises(all)) {
-        text += paragraph(words(highest, system), {.first = "  - ", .other = "    "});
+        text += paragraph(words(highest, system), list_item);
     }
     return text;
 }

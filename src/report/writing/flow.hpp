@@ -122,6 +122,9 @@ inline Flow operator+(Flow first, Flow second) {
     return first;
 }
 
+/// Of a point in a list.
+inline const Indent list_item{.first = "  - ", .other = "    "};
+
 /// A paragraph, broken where the page ends.
 inline Flow paragraph(std::string text, Indent indent) {
     return Block{Paragraph{std::move(text), std::move(indent)}};

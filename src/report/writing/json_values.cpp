@@ -11,7 +11,6 @@ namespace boardmark::report {
 namespace {
 
 // JSON is in SI whatever the reader's units are; so are the sentences in it.
-constexpr auto json_system = core::UnitSystem::si;
 
 Json json_of_marks(const core::Marks& marks) {
     Json names = Json::array();

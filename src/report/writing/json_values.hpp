@@ -17,6 +17,9 @@ namespace boardmark::report {
 
 using Json = nlohmann::ordered_json;
 
+/// Sentences in JSON have their figures in SI.
+constexpr auto json_system = core::UnitSystem::si;
+
 /// The members that begin every result.
 Json json_heading(const std::string& command, const std::string& title,
                   const core::VerdictSummary& verdict, const InputFiles& inputs);
@@ -27,7 +30,7 @@ Json number_or_null(std::optional<double> value);
 Json json_of(const std::vector<core::Check>& checks);
 Json json_of(const std::vector<core::Step>& steps);
 Json json_of(const std::vector<core::Phrase>& phrases);
-/// Sentences in SI with the figures that they speak of.
+/// Sentences with the figures that they speak of.
 Json json_of_items(const std::vector<core::Phrase>& phrases);
 Json json_of(const core::Selection& selection);
 Json json_of(const std::vector<core::Ingredient>& ingredients);

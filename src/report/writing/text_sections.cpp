@@ -163,7 +163,7 @@ Flow text_of_limits(const std::vector<core::Check>& checks) {
 Flow text_of_cautions(const std::vector<core::Phrase>& cautions, const TextStyle& style) {
     Flow result;
     for (const core::Phrase& caution : cautions) {
-        result += paragraph(words(caution, style.system), {.first = "  - ", .other = "    "});
+        result += paragraph(words(caution, style.system), list_item);
     }
     return result;
 }

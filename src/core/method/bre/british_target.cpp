@@ -11,10 +11,6 @@
 namespace boardmark::core {
 namespace {
 
-Argument strength(std::string name, double mpa) {
-    return quantity(std::move(name), {mpa, Measure::strength});
-}
-
 /// Below the strength where it becomes constant the assumed deviation falls in proportion.
 double assumed_mpa(double cube_mpa, const BritishTables& tables) {
     return tables.deviation_mpa.value * std::min(cube_mpa / tables.deviation_from_mpa.value, 1.0);

@@ -34,10 +34,6 @@ Deviation deviation_of(const Requirements& asked, const GradeRow& assumed,
     return {assumed.value + (fair ? tables.fair_control_mpa.value : 0), false, assumed.source};
 }
 
-Argument strength(std::string name, double mpa) {
-    return quantity(std::move(name), {mpa, Measure::strength});
-}
-
 } // namespace
 
 Outcome<double> indian_target_mpa(const Mix& mix, const MethodTables& method,

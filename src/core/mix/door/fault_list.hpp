@@ -20,6 +20,7 @@ constexpr Bounds some_share{.low = 0, .high = 100, .low_itself = false};
 
 /// Beyond it a bound only guards the arithmetic.
 constexpr double out_of_all_reach = 1e7;
+constexpr Bounds nothing_or_more{.low = 0, .high = out_of_all_reach};
 
 /// Gathers the faults of one part of a mix: "coarse[0] stone".
 class FaultList {

@@ -8,7 +8,6 @@ namespace boardmark::core {
 
 // What a wall may measure at all. Only bounds of what is possible; common practice, no source.
 constexpr Bounds above_nothing{.low = 0, .high = out_of_all_reach, .low_itself = false};
-constexpr Bounds nothing_or_more{.low = 0, .high = out_of_all_reach};
 
 /// Heights, thicknesses, corners, footing and openings of one run.
 void find_run_faults(const WallRun& run, const FaultList& list);
