@@ -33,9 +33,9 @@ std::string_view describe(Dimension dimension) {
     case Dimension::volume_rate:
         return "a volume per time (yd3/h, m3/h)";
     case Dimension::angle:
-        return "an angle (deg)";
+        break;
     }
-    return "";
+    return "an angle (deg)";
 }
 
 } // namespace boardmark::units

@@ -22,7 +22,7 @@ std::size_t count_digits(std::string_view text, std::size_t from) {
     return end - from;
 }
 
-/// Digits, perhaps with a point, of which a double holds every step: their whole number and the
+/// Digits, perhaps with one point, of which a double holds every step: their whole number and the
 /// power of ten are exact, so the quotient is the nearest double, as the long way gives it.
 std::optional<double> convert_exactly(std::string_view digits) {
     constexpr std::size_t most_digits = 15; // 10^15 < 2^53
@@ -33,7 +33,7 @@ std::optional<double> convert_exactly(std::string_view digits) {
     std::size_t decimals = 0;
     bool point = false;
     for (const char character : digits) {
-        if (character == '.' && !point) {
+        if (character == '.') {
             point = true;
             continue;
         }
@@ -157,7 +157,7 @@ Reading<LeadingNumber> read_unsigned(std::string_view text, std::size_t start) {
     if (point && decimals == 0) {
         return Misreading{end, "digits are missing after the point", ""};
     }
-    if (whole_digits > 0 && is_fraction_bar(text, end)) {
+    if (is_fraction_bar(text, end)) {
         const auto fraction = read_fraction(text, start, end);
         if (const auto* wrong = std::get_if<Misreading>(&fraction)) {
             return *wrong;
@@ -165,7 +165,7 @@ Reading<LeadingNumber> read_unsigned(std::string_view text, std::size_t start) {
         const auto [value, fraction_end] = std::get<Fraction>(fraction);
         return LeadingNumber{value, fraction_end};
     }
-    if (const auto numerator = mixed_fraction(text, end); numerator && whole_digits > 0) {
+    if (const auto numerator = mixed_fraction(text, end)) {
         const std::size_t slash = *numerator + count_digits(text, *numerator);
         const auto fraction = read_fraction(text, *numerator, slash);
         if (const auto* wrong = std::get_if<Misreading>(&fraction)) {

@@ -9,6 +9,12 @@
 using namespace boardmark::units;
 using Catch::Matchers::WithinAbs;
 
+namespace {
+
+const std::string too_large(400, '9'); // the largest double has 309 digits
+
+} // namespace
+
 // The grammar by example: both lists are the specification.
 
 TEST_CASE("numbers that are read") {
@@ -21,6 +27,7 @@ TEST_CASE("numbers that are read") {
         {".45", 0.45},
         {"1.5e3", 1500},
         {"2E-2", 0.02},
+        {"1e+3", 1000},
         {"3/4", 0.75},
         {"1 1/2", 1.5},
         {"1-1/2", 1.5},
@@ -41,10 +48,13 @@ TEST_CASE("texts that are not numbers, and why") {
         {"4,500", "a number has no comma", "write '4500'"},
         {"010", "a number has no leading zero", "write '10'"},
         {"0x10", "numbers are decimal here", ""},
+        {"0X10", "numbers are decimal here", ""},
         {".nan", "'.nan' is not a number that can be measured", ""},
         {".NaN", "'.NaN' is not a number that can be measured", ""},
         {"-.inf", "'-.inf' is not a number that can be measured", ""},
         {"1e400", "the number is too large", ""},
+        {too_large + "/2", "the number is too large", ""},
+        {"1/" + too_large, "the number is too large", ""},
         {"3/0", "a fraction cannot divide by zero", ""},
         {"5.", "digits are missing after the point", ""},
         {"0.45 kg", "' kg' follows the number; this value has no unit", "write '0.45'"},
@@ -66,6 +76,9 @@ TEST_CASE("a leading number says how much of the text it took") {
         {"6ft3", 1},
         {"1e3 kg", 3},
         {"5 e", 1},
+        {"5e", 1},
+        {"5e+", 1},
+        {"5e kg", 1},
     }));
     INFO(text);
     const auto reading = read_leading_number(text);

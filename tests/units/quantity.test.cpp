@@ -107,6 +107,12 @@ TEST_CASE("texts that are not quantities and why") {
                 "write for example '3 ft 6 in'"},
         Refusal{"1.5 ft 6 in", 7, "whole feet and less than 12 inches are expected",
                 "write for example '3 ft 6 in'"},
+        Refusal{"3 ft -6 in", 5, "whole feet and less than 12 inches are expected",
+                "write for example '3 ft 6 in'"},
+        Refusal{"3 ft ", 2, "'ft ' is not a unit known here", ""},
+        Refusal{"3 ft six in", 2, "'ft six in' is not a unit known here", ""},
+        Refusal{"3 ft 6", 2, "'ft 6' is not a unit known here", ""},
+        Refusal{"3 ft 6 mm", 2, "'ft 6 mm' is not a unit known here", ""},
         Refusal{"5. in", 1, "digits are missing after the point", ""},
         // no unit
         Refusal{"4500", 0, "'4500' has no unit", ""},
