@@ -9,7 +9,7 @@ namespace boardmark::core {
 namespace {
 
 template <class Parts>
-auto* named(Parts& parts, const std::string& name, auto member) {
+auto* part_named(Parts& parts, const std::string& name, auto member) {
     const auto found = std::ranges::find(parts, name, member);
     return found == parts.end() ? nullptr : &*found;
 }
@@ -49,15 +49,15 @@ HighestRise highest_rise(const FormForces& forces, bool has_ties) {
 
 PouredPart poured_part(const CastPart& cast, const Wall& wall, const WallPlan& plan) {
     PouredPart part{.name = cast.name,
-                    .forces = named(plan.forces, cast.name, &FormForces::wall),
-                    .run = named(plan.runs, cast.name, &RunPlan::wall)};
-    if (const auto* planter = named(wall.planters, cast.name, &Planter::name)) {
+                    .forces = part_named(plan.forces, cast.name, &FormForces::wall),
+                    .run = part_named(plan.runs, cast.name, &RunPlan::wall)};
+    if (const auto* planter = part_named(wall.planters, cast.name, &Planter::name)) {
         part.copies = planter->count;
     }
-    if (const auto* bench = named(wall.benches, cast.name, &BenchTop::name)) {
+    if (const auto* bench = part_named(wall.benches, cast.name, &BenchTop::name)) {
         part.copies = bench->count;
     }
-    const auto* quantities = named(plan.quantities.parts, cast.name, &PartQuantities::name);
+    const auto* quantities = part_named(plan.quantities.parts, cast.name, &PartQuantities::name);
     part.concrete_m3 = quantities ? quantities->concrete_m3 : cast.plan_m2 * cast.height_m;
     if (part.forces) {
         part.highest = highest_rise(*part.forces, wall.ties.has_value());
