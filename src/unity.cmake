@@ -2,12 +2,12 @@ option(BOARDMARK_UNITY "Compile several files as one; OFF shows that each stands
 
 # Up to 40 files of a room are compiled as one: what a unit costs is mostly its headers. Tables of fields stay
 # alone, their private names are the same in every file by design; so do two that call their measures what others
-# call theirs, and the one that takes the whole of spdlog.
+# call theirs, and those that take the whole of spdlog and of Random123.
 function(boardmark_units target)
   set_target_properties(${target} PROPERTIES UNITY_BUILD ${BOARDMARK_UNITY} UNITY_BUILD_MODE GROUP)
   set(count 0)
   foreach(source ${ARGN})
-    if(source MATCHES "(_fields|/volumes_figure|/side_by_side|/commands/log)[.]cpp$")
+    if(source MATCHES "(_fields|/volumes_figure|/side_by_side|/random_normals|/commands/log)[.]cpp$")
       continue()
     endif()
     math(EXPR unit "${count} / 40")

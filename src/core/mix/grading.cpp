@@ -1,5 +1,6 @@
 #include <boardmark/core/mix/grading.hpp>
 
+#include "../basis/conversions.hpp"
 #include "fines.hpp"
 
 #include <algorithm>
@@ -9,8 +10,6 @@
 
 namespace boardmark::core {
 namespace {
-
-constexpr double whole_percent = 100;
 
 std::vector<const Ingredient*> aggregates_of(const Proportions& proportions) {
     const auto coarse = of_role(proportions, Role::coarse);

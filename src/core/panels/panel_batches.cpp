@@ -1,4 +1,5 @@
 #include "../basis/tolerance.hpp"
+#include "../basis/conversions.hpp"
 #include "panel_case.hpp"
 #include "steady_numbers.hpp"
 
@@ -8,8 +9,6 @@
 
 namespace boardmark::core {
 namespace {
-
-constexpr double whole_percent = 100;
 
 double with_allowance(double m3, const PanelWishes& wishes) {
     return m3 * (1 + wishes.allowance_percent.value_or(0) / whole_percent);

@@ -2,6 +2,7 @@
 #include <boardmark/core/forms/plumb.hpp>
 #include <boardmark/core/wall/salt_at_face.hpp>
 
+#include "../basis/conversions.hpp"
 #include "clause_list.hpp"
 #include "clause_words.hpp"
 
@@ -209,7 +210,6 @@ ClauseGroup clauses_of_forms(const PaperCase& papers) {
     for (const FormForces& forces : papers.plan->forces) {
         height_m = std::max(height_m, forces.height_m);
     }
-    constexpr double mm_in_m = 1000;
     const PlumbRules& rules = papers.tables.joints.plumb;
     if (const auto plumb = plumb_tolerance_mm(height_m * mm_in_m, false, rules)) {
         list.require(

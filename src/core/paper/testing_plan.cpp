@@ -1,6 +1,7 @@
 #include <boardmark/core/paper/testing_plan.hpp>
 #include <boardmark/core/strength/expected_strength.hpp>
 
+#include "../basis/conversions.hpp"
 #include "../code/required_strength.hpp"
 #include "acceptance_luck.hpp"
 #include "acceptance_rules.hpp"
@@ -12,8 +13,6 @@
 
 namespace boardmark::core {
 namespace {
-
-constexpr double hours_of_day = 24;
 
 /// Weak concretes whose passing is told, as parts of the specified strength. Chosen, no limit.
 constexpr double weak_parts[] = {1.0, 0.96, 0.92};

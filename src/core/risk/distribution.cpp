@@ -22,10 +22,10 @@ double deviation_of(const std::vector<double>& values, double mean) {
     return std::sqrt(sum / static_cast<double>(values.size() - 1));
 }
 
-using Place = std::vector<double>::iterator;
+using Sorted = std::vector<double>::iterator;
 
 /// Everything before `first` is not above what follows it.
-double quantile_from(Place first, std::vector<double>& values, double share) {
+double quantile_from(Sorted first, std::vector<double>& values, double share) {
     const double at = share * static_cast<double>(values.size() - 1);
     const auto below = values.begin() + static_cast<std::ptrdiff_t>(at);
     std::nth_element(first, below, values.end());

@@ -29,7 +29,7 @@ Step computed(std::string name, Quantity value, Phrase reason, std::string citat
             .source = {std::move(citation), Confidence::read}};
 }
 
-constexpr const char* density_test = "ASTM C138";
+constexpr const char* density_standard = "ASTM C138";
 
 void record_density(const Trial& trial, double density_kg_m3, Worksheet& worksheet) {
     const auto* measure = std::get_if<FilledMeasure>(&trial.tests.density);
@@ -39,13 +39,13 @@ void record_density(const Trial& trial, double density_kg_m3, Worksheet& workshe
                             {quantity("volume", {measure->volume_m3.value, Measure::volume}),
                              quantity("full", {measure->full_kg.value, Measure::mass}),
                              quantity("empty", {measure->empty_kg.value, Measure::mass})}},
-                           density_test)
+                           density_standard)
                 : Step{.quantity = "density",
                        .value = density_kg_m3,
                        .measure = Measure::fresh_density,
                        .provenance = Provenance::given,
                        .reason = {"measured", {}},
-                       .source = {density_test, Confidence::read},
+                       .source = {density_standard, Confidence::read},
                        .marks = {Mark::given}});
 }
 
@@ -157,12 +157,12 @@ void record_air(const Yield& yield, Worksheet& worksheet) {
     worksheet.steps.push_back(
         computed("air_free_density", {*yield.air_free_density_kg_m3, Measure::fresh_density},
                  {"mass of the batch over the absolute volume of everything in it but air", {}},
-                 density_test));
+                 density_standard));
     worksheet.steps.push_back(computed(
         "gravimetric_air", {*yield.gravimetric_air_percent, Measure::percent},
         {"by how much the density {density} falls short of the air-free density {air_free}",
          {quantity("density", {yield.density_kg_m3, Measure::fresh_density}), air_free}},
-        density_test));
+        density_standard));
 }
 
 double intended_volume_m3(const Trial& trial, const Proportions& designed, double binder_kg,
@@ -195,7 +195,7 @@ void record_paste(const Yield& yield, Worksheet& worksheet) {
     worksheet.steps.push_back(computed("binder", {found.binder_kg_m3, Measure::concentration},
                                        {"cementitious material batched over the yield {volume}",
                                         {quantity("volume", {yield.volume_m3, Measure::volume})}},
-                                       density_test));
+                                       density_standard));
     worksheet.steps.push_back(
         computed("w_cm", {found.w_cm, Measure::w_cm},
                  {"water {water} over cementitious material {binder}",
@@ -225,7 +225,7 @@ Outcome<Yield> yield_of(const CompleteTrial& complete_trial, const Proportions& 
                  {"mass of the batch {mass} over its density {density}",
                   {quantity("mass", {yield.batch_mass_kg, Measure::mass}),
                    quantity("density", {yield.density_kg_m3, Measure::fresh_density})}},
-                 density_test));
+                 density_standard));
 
     yield.intended_volume_m3 =
         intended_volume_m3(trial, designed, charged_binder_kg(trial), worksheet);
@@ -235,7 +235,7 @@ Outcome<Yield> yield_of(const CompleteTrial& complete_trial, const Proportions& 
                  {"yield {yield} over the intended {intended}",
                   {quantity("yield", {yield.volume_m3, Measure::volume}),
                    quantity("intended", {yield.intended_volume_m3, Measure::volume})}},
-                 density_test));
+                 density_standard));
     yield.volume_uncertainty_m3 = volume_uncertainty_m3(trial, yield);
 
     const auto air_free_m3 = air_free_volume_m3(trial, yield.volume_m3, tables);

@@ -1,6 +1,7 @@
 #include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/wall/cast_part.hpp>
 
+#include "../basis/conversions.hpp"
 #include "../basis/tolerance.hpp"
 #include "behind_niche.hpp"
 #include "placed_box.hpp"
@@ -9,8 +10,6 @@
 
 namespace boardmark::core {
 namespace {
-
-constexpr double mm_in_m = 1000;
 
 /// What is left of the thickness behind niches, those of the other face with them.
 double behind_niches_mm(const WallRun& run) {

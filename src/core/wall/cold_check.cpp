@@ -1,5 +1,6 @@
 #include <boardmark/core/basis/tables.hpp>
 
+#include "../basis/conversions.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../checks/compare.hpp"
@@ -7,8 +8,6 @@
 
 namespace boardmark::core {
 namespace {
-
-constexpr double hours_of_day = 24;
 
 /// Findings in the order in which they are told.
 struct ColdFindings {

@@ -23,7 +23,7 @@ std::optional<double> volume_m3(const core::Ingredient& liquid, double kg) {
     return liquid.volume_m3 ? std::optional{kg / liquid.kg_m3 * *liquid.volume_m3} : std::nullopt;
 }
 
-SheetRow row_of(const YieldResult& result, const core::Ingredient& found) {
+SheetRow sheet_row_of(const YieldResult& result, const core::Ingredient& found) {
     SheetRow row{.name = std::string{found.name},
                  .role = found.role,
                  .weighed_kg = result.yield.weighed_kg.at(std::string{found.name}),
@@ -56,7 +56,7 @@ std::vector<SheetRow> batch_sheet(const YieldResult& result) {
     std::vector<SheetRow> rows;
     for (const core::Ingredient& found : result.yield.found.ingredients) {
         if (found.role != core::Role::air) {
-            rows.push_back(row_of(result, found));
+            rows.push_back(sheet_row_of(result, found));
         }
     }
     return rows;

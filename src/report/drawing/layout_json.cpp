@@ -80,7 +80,7 @@ Json json_of(const core::PressureAt& point) {
 }
 
 template <class Entries>
-Json list_of(const Entries& entries) {
+Json drawn_list(const Entries& entries) {
     Json list = Json::array();
     for (const auto& entry : entries) {
         list.push_back(json_of(entry));
@@ -96,24 +96,24 @@ Json json_of(const core::Elevation& elevation) {
             {"height_m", elevation.height_m},
             {"outline", json_of(elevation.outline)},
             {"board_direction", direction_of(elevation)},
-            {"boards", list_of(elevation.boards)},
-            {"joints", list_of(elevation.joints)},
-            {"ties", list_of(elevation.ties)},
+            {"boards", drawn_list(elevation.boards)},
+            {"joints", drawn_list(elevation.joints)},
+            {"ties", drawn_list(elevation.ties)},
             {"lifts", lines_at(elevation.lifts_m)},
-            {"openings", list_of(elevation.openings)},
+            {"openings", drawn_list(elevation.openings)},
             {"embedments", Json::array()}, // the file states how many, not where
-            {"slivers", list_of(elevation.slivers)}};
+            {"slivers", drawn_list(elevation.slivers)}};
 }
 
 Json json_of(const core::WallSection& section) {
     return {{"part", section.part},
             {"outline", json_of(section.outline)},
             {"footing", json_of(section.footing)},
-            {"bars", list_of(section.bars)},
-            {"standing_bars", list_of(section.standing)},
-            {"ties", list_of(section.ties)},
+            {"bars", drawn_list(section.bars)},
+            {"standing_bars", drawn_list(section.standing)},
+            {"ties", drawn_list(section.ties)},
             {"lifts", lines_at(section.lifts_m)},
-            {"pressure", list_of(section.pressure)},
+            {"pressure", drawn_list(section.pressure)},
             {"form_rating_kpa", number_or_null(section.form_rating_kpa)}};
 }
 

@@ -194,7 +194,7 @@ std::vector<std::string> note_lines(const DrawingResult& result, const std::stri
                                     double width_mm, UnitSystem system) {
     std::vector<std::string> lines;
     for (const std::string& note : notes_on(result, part, system)) {
-        std::ranges::move(lines_of(note, width_mm), std::back_inserter(lines));
+        std::ranges::move(wrapped_note(note, width_mm), std::back_inserter(lines));
     }
     return lines;
 }

@@ -185,7 +185,7 @@ std::vector<std::string> notes_on(const DrawingResult& result, const std::string
     return notes;
 }
 
-std::vector<std::string> lines_of(const std::string& text, double width_mm) {
+std::vector<std::string> wrapped_note(const std::string& text, double width_mm) {
     std::vector<std::string> lines(1);
     std::size_t from = 0;
     while (from < text.size()) {

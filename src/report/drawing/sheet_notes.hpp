@@ -14,7 +14,7 @@ std::vector<std::string> notes_on(const DrawingResult& result, const std::string
                                   core::UnitSystem system);
 
 /// Text broken into lines of a width.
-std::vector<std::string> lines_of(const std::string& text, double width_mm);
+std::vector<std::string> wrapped_note(const std::string& text, double width_mm);
 
 /// Draws what the lines and symbols of some views mean. Returns the height that it takes, mm.
 double draw_key(const std::vector<View>& views, PaperPoint corner, double width_mm, View& sheet);

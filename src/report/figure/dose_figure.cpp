@@ -34,7 +34,7 @@ std::vector<PlotPoint> points_of(const DoseResponse& response, UnitSystem system
     return points;
 }
 
-std::optional<double> strength_of(const DosePoint& point, UnitSystem system) {
+std::optional<double> point_strength(const DosePoint& point, UnitSystem system) {
     const auto& strength = point.less_water.strength;
     return strength ? std::optional{measured({strength->mpa, Measure::strength}, system).amount}
                     : std::nullopt;
@@ -74,7 +74,7 @@ std::string shown_dose(const DosePoint& point, UnitSystem system) {
 
 Flow strength_plot(const DoseResponse& response, UnitSystem system) {
     const auto line = points_of(response, system,
-                                [&](const DosePoint& point) { return strength_of(point, system); });
+                                [&](const DosePoint& point) { return point_strength(point, system); });
     if (line.size() < 2) {
         return {};
     }

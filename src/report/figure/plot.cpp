@@ -13,7 +13,7 @@ constexpr double left = 64;
 constexpr double right = 520;
 constexpr double top = 56;
 constexpr double bottom = 330;
-constexpr double gap = 6;
+constexpr double text_gap = 6;
 constexpr double letter_height = 13;
 constexpr double below = 46; // room for the figures and the name of the axis
 
@@ -71,13 +71,13 @@ void Plot::draw_across() {
              tick.at == across_.from ? "axis" : "grid"});
         if (!tick.label.empty()) {
             figure_.labels.push_back({x_of(tick.at),
-                                      coordinate(up ? bottom + letter_height + gap : top - gap),
+                                      coordinate(up ? bottom + letter_height + text_gap : top - text_gap),
                                       tick.label, "middle"});
         }
     }
     figure_.labels.push_back(
         {coordinate(up ? right : left),
-         coordinate(up ? bottom + 2 * letter_height + 2 * gap : top - letter_height - 2 * gap),
+         coordinate(up ? bottom + 2 * letter_height + 2 * text_gap : top - letter_height - 2 * text_gap),
          across_.name, up ? "end" : "start"});
 }
 
@@ -88,11 +88,11 @@ void Plot::draw_upright() {
                                                coordinate(right), y_of(tick.at)),
                                    tick.at == upright_.from ? "axis" : "grid"});
         figure_.labels.push_back(
-            {coordinate(left - gap), y_of(tick.at, letter_height / 3), tick.label, "end"});
+            {coordinate(left - text_gap), y_of(tick.at, letter_height / 3), tick.label, "end"});
     }
     // Below a plot it stands clear of the lowest figure, whose letters grow on a narrow page.
     figure_.labels.push_back({coordinate(2),
-                              coordinate(up ? top - 3 * gap : bottom + letter_height + 3 * gap),
+                              coordinate(up ? top - 3 * text_gap : bottom + letter_height + 3 * text_gap),
                               upright_.name});
 }
 

@@ -52,7 +52,7 @@ struct AlikeForms {
     std::vector<NamedEnvelope> lines;
 };
 
-std::vector<NamedEnvelope> lines_of(const core::FormForces& forces, UnitSystem system) {
+std::vector<NamedEnvelope> envelopes_of(const core::FormForces& forces, UnitSystem system) {
     std::vector<NamedEnvelope> lines;
     for (const core::FormPressure& pressure : forces.pressures) {
         add_to(lines, {pressure.method, envelope_of(pressure, system)});
@@ -64,7 +64,7 @@ std::vector<AlikeForms> alike_forms(const std::vector<core::FormForces>& forces,
                                     UnitSystem system) {
     std::vector<AlikeForms> all;
     for (const core::FormForces& of_part : forces) {
-        const auto lines = lines_of(of_part, system);
+        const auto lines = envelopes_of(of_part, system);
         const std::string name = text::printable(of_part.wall);
         const auto same = std::ranges::find(all, lines, &AlikeForms::lines);
         if (same != all.end()) {

@@ -8,7 +8,7 @@
 namespace boardmark::report {
 namespace {
 
-constexpr double of_a_conversion = 1e-6; // half a minute is half a minute
+constexpr double of_half_a_minute = 1e-6; // half a minute is half a minute
 constexpr int minutes_in_day = 24 * minutes_in_hour;
 
 std::string clock_of(int minutes, std::optional<int> start_min) {
@@ -29,12 +29,12 @@ std::string clock_of(int minutes, std::optional<int> start_min) {
 } // namespace
 
 std::string clock_text(double hours, std::optional<int> start_min) {
-    return clock_of(static_cast<int>(std::lround(minutes_in_hour * hours + of_a_conversion)),
+    return clock_of(static_cast<int>(std::lround(minutes_in_hour * hours + of_half_a_minute)),
                     start_min);
 }
 
 std::string latest_clock_text(double hours, std::optional<int> start_min) {
-    return clock_of(static_cast<int>(std::floor(minutes_in_hour * hours + of_a_conversion)),
+    return clock_of(static_cast<int>(std::floor(minutes_in_hour * hours + of_half_a_minute)),
                     start_min);
 }
 

@@ -13,7 +13,7 @@ double hours_of(const core::LoadOfDay& load) {
     return load.ends_h - load.begins_h;
 }
 
-LoadRow row_of(const core::LoadOfDay& load) {
+LoadRow load_row_of(const core::LoadOfDay& load) {
     return {&load, &load, hours_of(load), hours_of(load)};
 }
 
@@ -36,10 +36,10 @@ std::vector<LoadRow> load_rows(const std::vector<core::LoadOfDay>& loads) {
         loads.size() <= rows_of_single_loads + rows_of_groups ? loads.size() : rows_of_single_loads;
     std::vector<LoadRow> rows;
     for (std::size_t i = 0; i < single; ++i) {
-        rows.push_back(row_of(loads[i]));
+        rows.push_back(load_row_of(loads[i]));
     }
     for (std::size_t i = single; i < loads.size(); ++i) {
-        const LoadRow next = row_of(loads[i]);
+        const LoadRow next = load_row_of(loads[i]);
         if (rows.size() > single && alike(rows.back(), next)) {
             rows.back() = joined(rows.back(), next);
         } else {

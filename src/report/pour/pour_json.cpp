@@ -116,7 +116,7 @@ Json json_of(const core::PourTest& test) {
 }
 
 template <class Items>
-Json list_of(const Items& items, const auto&... more) {
+Json list_of_pour(const Items& items, const auto&... more) {
     Json list = Json::array();
     for (const auto& item : items) {
         list.push_back(json_of(item, more...));
@@ -135,11 +135,11 @@ std::string json(const PourResult& result) {
     object["order_m3"] = card.order.order_m3;
     object["ends_min"] =
         card.day.lifts.empty() ? Json(nullptr) : Json(minutes_in_hour * card.day.ends_h);
-    object["parts"] = list_of(card.parts);
-    object["loads"] = list_of(card.day.loads, times);
-    object["lifts"] = list_of(card.day.lifts, times);
+    object["parts"] = list_of_pour(card.parts);
+    object["loads"] = list_of_pour(card.day.loads, times);
+    object["lifts"] = list_of_pour(card.day.lifts, times);
     object["limits"] = json_of(card.limits);
-    object["tests"] = list_of(card.tests);
+    object["tests"] = list_of_pour(card.tests);
     object["stops"] = json_of_items(card.stops);
     object["rules"] = Json::array();
     for (const core::BriefSection& section : card.rules) {

@@ -143,7 +143,7 @@ Json json_of(const core::WayStep& step) {
 }
 
 template <class Value>
-Json list_of(const std::vector<Value>& values) {
+Json strength_list(const std::vector<Value>& values) {
     Json list = Json::array();
     for (const Value& value : values) {
         list.push_back(json_of(value));
@@ -171,12 +171,12 @@ std::string json(const StrengthResult& result) {
     object["single_test_least_mpa"] = findings.acceptance.single_least_mpa;
     object["averaged_tests"] = findings.acceptance.averaged;
     object["mean_least_mpa"] = number_or_null(findings.acceptance.mean_least_mpa);
-    object["tests"] = list_of(findings.tests);
-    object["other_tests"] = list_of(findings.other_tests);
+    object["tests"] = strength_list(findings.tests);
+    object["other_tests"] = strength_list(findings.other_tests);
     object["statistics"] = findings.statistics ? json_of(*findings.statistics) : Json(nullptr);
-    object["cores"] = list_of(findings.cores);
-    object["way_on"] = list_of(findings.way_on);
-    object["projections"] = list_of(findings.projections);
+    object["cores"] = strength_list(findings.cores);
+    object["way_on"] = strength_list(findings.way_on);
+    object["projections"] = strength_list(findings.projections);
     object["line"] = findings.line ? json_of(*findings.line) : Json(nullptr);
     object["checks"] = json_of(findings.checks);
     object["steps"] = json_of(findings.worksheet.steps);

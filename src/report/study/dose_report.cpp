@@ -55,8 +55,8 @@ bool is_partial(const ComparedMix& column) {
 }
 
 template <class ValueOf>
-std::string figure(const ComparedMix& column, Measure measure, UnitSystem system,
-                   ValueOf value_of) {
+std::string figure_text(const ComparedMix& column, Measure measure, UnitSystem system,
+                        ValueOf value_of) {
     const std::optional<double> value =
         column.proportions ? value_of(column) : std::optional<double>{};
     return value ? shown({*value, measure}, system) : "-";
@@ -100,11 +100,11 @@ Flow text_of_points(const core::DoseResponse& response, UnitSystem system) {
     for (std::size_t i = 0; i < response.points.size(); ++i) {
         const core::DosePoint& point = response.points[i];
         grid.add({shown({point.ml_100kg, Measure::dose}, system),
-                  figure(point.less_water, Measure::concentration, system, water_of),
-                  figure(point.less_water, Measure::w_cm, system, ratio_of),
-                  figure(point.less_water, Measure::strength, system, strength_of),
+                  figure_text(point.less_water, Measure::concentration, system, water_of),
+                  figure_text(point.less_water, Measure::w_cm, system, ratio_of),
+                  figure_text(point.less_water, Measure::strength, system, strength_of),
                   cost_text(point.less_water, system),
-                  figure(point.less_binder, Measure::concentration, system, binder_of),
+                  figure_text(point.less_binder, Measure::concentration, system, binder_of),
                   cost_text(point.less_binder, system), remark_on(response, i)});
     }
     constexpr std::size_t ratios = 2;

@@ -10,16 +10,16 @@ namespace boardmark::report {
 namespace {
 
 constexpr std::size_t margin = 2;
-constexpr std::size_t gap = 2;
+constexpr std::size_t column_gap = 2;
 constexpr std::size_t narrowest_last_column = 24;
 constexpr std::size_t narrowest_first_column = 12;
 const std::string no_cell;
 
 /// Of columns beside each other.
 std::size_t width_of(const std::vector<std::size_t>& columns) {
-    std::size_t all = margin - gap;
+    std::size_t all = margin - column_gap;
     for (const std::size_t width : columns) {
-        all += gap + width;
+        all += column_gap + width;
     }
     return all;
 }
@@ -80,7 +80,7 @@ std::string Grid::beside(const Row& row, Block block, const std::vector<std::siz
         const std::string& cell = is_coloured ? in_colour : written;
         line += columns_[i] == Align::left ? padded_right(cell, widest[i])
                                            : padded_left(cell, widest[i]);
-        line.append(gap, ' ');
+        line.append(column_gap, ' ');
     }
     return line;
 }
@@ -90,7 +90,7 @@ std::string Grid::one_block(const std::vector<std::size_t>& widest, std::size_t 
     const std::size_t last = columns_.size() - 1;
     std::size_t last_at = margin;
     for (std::size_t i = 0; i < last; ++i) {
-        last_at += widest[i] + gap;
+        last_at += widest[i] + column_gap;
     }
     std::string result;
     for (const Row& row : rows_) {
@@ -116,12 +116,12 @@ std::vector<Grid::Block> Grid::blocks(const std::vector<std::size_t>& widest,
     std::vector<Block> found{{1, 1}};
     std::size_t taken = margin + widest[0];
     for (std::size_t i = 1; i < end; ++i) {
-        if (taken + gap + widest[i] > width && found.back().begin < i) {
+        if (taken + column_gap + widest[i] > width && found.back().begin < i) {
             found.push_back({i, i});
             taken = margin + widest[0];
         }
         found.back().end = i + 1;
-        taken += gap + widest[i];
+        taken += column_gap + widest[i];
     }
     return found;
 }
@@ -146,7 +146,7 @@ std::vector<std::size_t> Grid::with_room_beside_first(std::vector<std::size_t> w
     const std::size_t end = columns_.size() - (has_words_last() ? 1 : 0);
     std::size_t beside_first = 0;
     for (std::size_t i = 1; i < end; ++i) {
-        beside_first = std::max(beside_first, widest[i] + gap);
+        beside_first = std::max(beside_first, widest[i] + column_gap);
     }
     if (margin + widest[0] + beside_first > width) {
         const std::size_t left = width - std::min(width, margin + beside_first);

@@ -1,12 +1,13 @@
 #include "wall_faults.hpp"
 
+#include "../../basis/conversions.hpp"
+
 #include <algorithm>
 
 namespace boardmark::core {
 namespace {
 
 constexpr Bounds some_pieces{.low = 1, .high = 1e6};
-constexpr double mm_in_m = 1000;
 
 } // namespace
 
