@@ -28,15 +28,21 @@ double narrowest_pier_mm(const WallRun& run, const std::vector<PlacedBox>& place
             narrowest_m = std::min(narrowest_m, width_m);
         }
     };
+    std::vector<const PlacedBox*> holes; // by where they begin
     for (const PlacedBox& hole : placed) {
-        if (!hole.through()) {
-            continue;
+        if (hole.through()) {
+            holes.push_back(&hole);
         }
-        take(hole.box.from_m);
-        take(run.length_m - hole.box.to_m);
-        for (const PlacedBox& other : placed) {
-            if (other.through() && at_one_height(hole, other)) {
-                take(other.box.from_m - hole.box.to_m);
+    }
+    const auto begin_m = [](const PlacedBox* hole) { return hole->box.from_m; };
+    std::ranges::sort(holes, {}, begin_m);
+    for (const PlacedBox* hole : holes) {
+        take(hole->box.from_m);
+        take(run.length_m - hole->box.to_m);
+        auto other = std::ranges::lower_bound(holes, hole->box.to_m, {}, begin_m);
+        for (; other != holes.end() && begin_m(*other) - hole->box.to_m < narrowest_m; ++other) {
+            if (at_one_height(*hole, **other)) {
+                take(begin_m(*other) - hole->box.to_m);
             }
         }
     }

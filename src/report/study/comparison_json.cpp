@@ -9,6 +9,8 @@
 namespace boardmark::report {
 namespace {
 
+using report::json_of;
+
 Json json_of_missing(const core::PartialSum& sum) {
     Json names = Json::array();
     for (const std::string& name : sum.missing) {

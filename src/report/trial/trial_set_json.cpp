@@ -10,6 +10,8 @@
 namespace boardmark::report {
 namespace {
 
+using report::json_of;
+
 Json json_of_mix(const core::TrialMix& mix) {
     Json object{{"label", label_of(mix)}, {"w_cm", mix.w_cm}};
     const core::SolvedTrial* solved = mix.solved();
