@@ -9,6 +9,7 @@
 #include "exit_code.hpp"
 #include "failure.hpp"
 #include "files_read.hpp"
+#include "waiting_line.hpp"
 
 #include <string>
 #include <string_view>
@@ -48,28 +49,37 @@ std::string json_or_fault(const Result& result, Format asked) {
     return json(result);
 }
 
-/// Writes a result in the form and to the place that the arguments ask for.
+/// A result in a form that is asked for.
 template <class Result>
-void deliver(const Result& result, const Arguments& arguments, const Origin& origin) {
-    const report::TextStyle style = text_style(arguments, origin.system);
-    const std::string in_si = json_or_fault(result, arguments.format());
+std::string in_form(const Result& result, Format asked, const report::TextStyle& style) {
+    std::string in_si = json_or_fault(result, asked);
     using report::csv; // as in json_or_fault
     using report::html;
     using report::text;
-    switch (arguments.format()) {
+    switch (asked) {
     case Format::text:
-        return write_where_asked(text(result, style), arguments, origin);
+        return text(result, style);
     case Format::json:
-        return write_where_asked(in_si, arguments, origin);
+        break;
     case Format::csv:
 #ifdef BOARDMARK_WITHOUT_CSV // the page shows none, and need not carry what nothing calls
-        return;
+        return {};
 #else
-        return write_where_asked(csv(result, style.system), arguments, origin);
+        return csv(result, style.system);
 #endif
     case Format::html:
-        return write_where_asked(html(result, style), arguments, origin);
+        return html(result, style);
     }
+    return in_si;
+}
+
+/// Writes a result in the form and to the place that the arguments ask for.
+template <class Result>
+void deliver(const Result& result, const Arguments& arguments, const Origin& origin) {
+    const std::string written = while_waiting("writing", arguments, [&] {
+        return in_form(result, arguments.format(), text_style(arguments, origin.system));
+    });
+    write_where_asked(written, arguments, origin);
 }
 
 /// What was found wrong in a file goes to standard error: errors end the command, warnings do not

@@ -7,6 +7,7 @@
 #include "output_file.hpp"
 #include "part_option.hpp"
 #include "planned_wall.hpp"
+#include "waiting_line.hpp"
 
 #include <fmt/format.h>
 
@@ -120,15 +121,18 @@ ExitCode run(const Arguments& arguments) {
                                          part_option(arguments, drawn_parts(planned.plan.layout)),
                                      .date = date_of(arguments)};
     demand_fitting(result, wishes);
+    const auto drawn = [&](const auto& draw) {
+        return while_waiting("drawing", arguments, [&] { return draw(result, wishes, system); });
+    };
     const std::string form = arguments.value("format").value_or("svg");
     if (form == "html") {
-        write_where_asked(report::drawing_html(result, wishes, system), arguments, planned.origin);
+        write_where_asked(drawn(report::drawing_html), arguments, planned.origin);
     } else if (form == "dxf") {
-        write_where_asked(report::drawing_dxf(result, wishes, system), arguments, planned.origin);
+        write_where_asked(drawn(report::drawing_dxf), arguments, planned.origin);
     } else if (arguments.value("out").value_or("-") == "-") {
-        write_where_asked(report::drawing_svg(result, wishes, system), arguments, planned.origin);
+        write_where_asked(drawn(report::drawing_svg), arguments, planned.origin);
     } else {
-        write_sheets(report::sheets_svg(result, wishes, system), arguments, planned.origin);
+        write_sheets(drawn(report::sheets_svg), arguments, planned.origin);
     }
     return planned.verdict();
 }

@@ -6,6 +6,7 @@
 #include <boardmark/reference/tables.hpp>
 
 #include "opened_file.hpp"
+#include "waiting_line.hpp"
 
 namespace boardmark::commands {
 
@@ -32,14 +33,17 @@ std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments, bool
 
 std::variant<PlannedWall, Failure> planned_wall(const Arguments& arguments, OpenedFile file,
                                                 FilesRead files_read, bool with_panels) {
-    auto reading = input::read_wall(std::move(file.text), file.name,
-                                    {.vocabulary = reference::vocabulary(),
-                                     .load = loader_beside(arguments.file(), files_read),
-                                     .with_panels = with_panels});
+    auto reading = while_waiting("reading the walls", arguments, [&] {
+        return input::read_wall(std::move(file.text), file.name,
+                                {.vocabulary = reference::vocabulary(),
+                                 .load = loader_beside(arguments.file(), files_read),
+                                 .with_panels = with_panels});
+    });
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments);
     const core::CompleteWall& wall = reading.record->wall;
     core::Tables tables = reference::tables_for(wall->mix);
-    auto plan = core::plan_wall(wall, tables);
+    auto plan = while_waiting("planning the walls", arguments,
+                              [&] { return core::plan_wall(wall, tables); });
     if (!plan) {
         return no_mix_follows(plan.why(), unresolved_file(*reading.record, tables, arguments),
                               arguments, wall->system);

@@ -6,6 +6,7 @@
 
 #include "failure.hpp"
 #include "log.hpp"
+#include "waiting_line.hpp"
 
 #include <fmt/format.h>
 
@@ -33,7 +34,8 @@ record::Contents open_record(const Arguments& arguments, FilesRead& files_read) 
     demand_file(arguments);
     try {
         log("reading " + record_name(arguments));
-        record::Contents contents = record::read(arguments.file());
+        record::Contents contents = while_waiting(
+            "reading the record", arguments, [&] { return record::read(arguments.file()); });
         files_read.paths.push_back(arguments.file());
         const auto bytes = front::read_bytes(arguments.file(), largest_record);
         if (const auto* all = std::get_if<std::string>(&bytes)) {
@@ -53,7 +55,8 @@ record::Outcome save(const Arguments& arguments, const record::Addition& additio
     demand_file(arguments);
     try {
         log("writing " + record_name(arguments));
-        return record::add(arguments.file(), addition);
+        return while_waiting("saving into the record", arguments,
+                             [&] { return record::add(arguments.file(), addition); });
     } catch (const record::Failure& failure) {
         const bool system_refuses =
             failure.fault == record::Fault::cannot_write || failure.fault == record::Fault::busy;

@@ -7,6 +7,7 @@
 #include "delivery.hpp"
 #include "opened_file.hpp"
 #include "today.hpp"
+#include "waiting_line.hpp"
 
 namespace boardmark::commands {
 namespace of_strength {
@@ -23,15 +24,18 @@ ExitCode run(const Arguments& arguments) {
     const int today = today_of(arguments);
     FilesRead files_read;
     OpenedFile file = open_file(arguments, files_read);
-    auto reading =
-        input::read_strength(std::move(file.text), file.name,
-                             {.load = loader_beside(arguments.file(), files_read),
-                              .classes = reference::tables(core::UnitSystem::si).strength.classes,
-                              .today = today});
+    auto reading = while_waiting("reading the results", arguments, [&] {
+        return input::read_strength(
+            std::move(file.text), file.name,
+            {.load = loader_beside(arguments.file(), files_read),
+             .classes = reference::tables(core::UnitSystem::si).strength.classes,
+             .today = today});
+    });
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments);
     const core::CompleteRecord& record = *reading.record;
-    core::StrengthFindings findings =
-        core::find_strength(record, today, reference::tables(record->system));
+    core::StrengthFindings findings = while_waiting("judging the results", arguments, [&] {
+        return core::find_strength(record, today, reference::tables(record->system));
+    });
     input::add_improbable_figures(reading.diagnostics, findings.worksheet.cautions);
     deliver(report::StrengthResult{record, findings, today, files_read.inputs}, arguments,
             {record->system, files_read});
