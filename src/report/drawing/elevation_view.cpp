@@ -56,8 +56,7 @@ double margins_mm(const Elevation& elevation) {
 }
 
 std::vector<Window> windows_of(const Elevation& elevation, double scale, double most_width_mm) {
-    const double most_m = (most_width_mm - margins_mm(elevation)) * scale / 1000;
-    const int count = std::max(1, static_cast<int>(std::ceil(elevation.length_m / most_m - 1e-9)));
+    const int count = views_needed(elevation, scale, most_width_mm);
     std::vector<Window> windows;
     for (int number = 0; number < count; ++number) {
         windows.push_back({elevation.length_m * number / count,
@@ -505,6 +504,11 @@ private:
 };
 
 } // namespace
+
+int views_needed(const Elevation& elevation, double scale, double most_width_mm) {
+    const double most_m = (most_width_mm - margins_mm(elevation)) * scale / 1000;
+    return std::max(1, static_cast<int>(std::ceil(elevation.length_m / most_m - 1e-9)));
+}
 
 std::vector<View> elevation_views(const Elevation& elevation, const FaceLook& look) {
     std::vector<View> views;

@@ -17,6 +17,9 @@ struct FaceLook {
     core::UnitSystem system;
 };
 
+/// How many views a face takes at a scale. Costs nothing beside drawing them.
+int views_needed(const core::Elevation& elevation, double scale, double most_width_mm);
+
 /// A face at a scale; too long a one in several views with match lines between them. Each entry of
 /// the geometry is counted in one of them.
 std::vector<View> elevation_views(const core::Elevation& elevation, const FaceLook& look);

@@ -54,27 +54,41 @@ std::vector<View> faces_at(const core::WallLayout& layout, const std::string& pa
     return views;
 }
 
-/// The largest usual scale at which no face is split or too high; else the largest at which none is
-/// too high.
-double scale_of_faces(const core::WallLayout& layout, const std::string& part,
-                      const SheetSize& room, UnitSystem system) {
-    const std::size_t count = faces_of(layout, part).size();
+bool is_split(const core::WallLayout& layout, const std::string& part, double scale,
+              const SheetSize& room) {
+    return std::ranges::any_of(faces_of(layout, part), [&](const core::Elevation* face) {
+        return views_needed(*face, scale, room.width_mm) > 1;
+    });
+}
+
+struct ScaledFaces {
+    double scale;
+    std::vector<View> views;
+};
+
+/// At the largest usual scale at which no face is split or too high; else at the largest at which none
+/// is too high.
+ScaledFaces fitting_faces(const core::WallLayout& layout, const std::string& part,
+                          const SheetSize& room, UnitSystem system) {
+    ScaledFaces faces;
+    const auto fit = [&](double scale) {
+        faces = {scale, faces_at(layout, part, scale, room, system)};
+        return highest_mm(faces.views) <= room.height_mm;
+    };
     for (const double scale : usual_scales) {
-        const auto views = faces_at(layout, part, scale, room, system);
-        if (views.size() == count && highest_mm(views) <= room.height_mm) {
-            return scale;
+        if (!is_split(layout, part, scale, room) && fit(scale)) {
+            return faces;
         }
     }
-    if (highest_mm(faces_at(layout, part, std::end(usual_scales)[-1], room, system)) <=
-        room.height_mm) {
-        return std::end(usual_scales)[-1];
+    if (fit(std::end(usual_scales)[-1])) {
+        return faces;
     }
     for (const double scale : small_scales) {
-        if (highest_mm(faces_at(layout, part, scale, room, system)) <= room.height_mm) {
-            return scale;
+        if (fit(scale)) {
+            return faces;
         }
     }
-    return std::end(small_scales)[-1];
+    return faces;
 }
 
 /// The section at the scale asked for, or the largest that fits.
@@ -267,8 +281,8 @@ std::vector<std::string> parts_of(const core::WallLayout& layout) {
 
 std::vector<View> views_of(const core::WallLayout& layout, const std::string& part,
                            const SheetSize& room, std::optional<double> scale, UnitSystem system) {
-    const double face_scale = scale ? *scale : scale_of_faces(layout, part, room, system);
-    std::vector<View> views = faces_at(layout, part, face_scale, room, system);
+    std::vector<View> views = scale ? faces_at(layout, part, *scale, room, system)
+                                    : fitting_faces(layout, part, room, system).views;
     const auto section = std::ranges::find(layout.sections, part, &core::WallSection::part);
     views.push_back(section_at(*section, scale, room, system));
     return views;
@@ -285,7 +299,7 @@ std::optional<TooHigh> too_high(const DrawingResult& result, const SheetWishes& 
         const bool asked = wishes.part.empty() || part == wishes.part;
         const auto views = faces_at(layout, part, *wishes.scale, room, UnitSystem::us);
         if (asked && highest_mm(views) > room.height_mm) {
-            return TooHigh{part, *wishes.scale, scale_of_faces(layout, part, room, UnitSystem::us)};
+            return TooHigh{part, *wishes.scale, fitting_faces(layout, part, room, UnitSystem::us).scale};
         }
     }
     return std::nullopt;
