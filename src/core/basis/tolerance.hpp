@@ -11,7 +11,7 @@ constexpr double relative_rounding = 1e-9;
 
 inline bool same(double left, double right) {
     return std::abs(left - right) <=
-           relative_rounding * std::max({1.0, std::abs(left), std::abs(right)});
+           relative_rounding * std::max(std::max(1.0, std::abs(left)), std::abs(right));
 }
 
 inline bool above(double value, double limit) {

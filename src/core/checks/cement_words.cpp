@@ -1,20 +1,32 @@
 #include "cement_words.hpp"
 
 #include <algorithm>
+#include <array>
 #include <span>
 
 namespace boardmark::core {
 namespace {
 
-/// Designations are written in ASCII, whatever the locale. The library asks its tables for each
-/// letter, and these are asked for each mix.
+/// What each letter is as a capital; no letter where it stands in no word. Designations are written in ASCII,
+/// whatever the locale. The library asks its tables for each letter, and these are asked for each mix.
+constexpr std::array<char, 256> capitals = [] {
+    std::array<char, 256> letters{};
+    for (char letter = '0'; letter <= '9'; ++letter) {
+        letters[static_cast<unsigned char>(letter)] = letter;
+    }
+    for (char letter = 'A'; letter <= 'Z'; ++letter) {
+        letters[static_cast<unsigned char>(letter)] = letter;
+        letters[static_cast<unsigned char>(letter - 'A' + 'a')] = letter;
+    }
+    return letters;
+}();
+
 constexpr char capital(char letter) {
-    return letter >= 'a' && letter <= 'z' ? static_cast<char>(letter - 'a' + 'A') : letter;
+    return capitals[static_cast<unsigned char>(letter)];
 }
 
 constexpr bool in_word(char letter) {
-    const char large = capital(letter);
-    return (large >= 'A' && large <= 'Z') || (letter >= '0' && letter <= '9');
+    return capital(letter) != 0;
 }
 
 /// Takes the next word off a designation; empty at its end.
