@@ -1,6 +1,7 @@
 // The table of doses, its "limits hold from" and what the uses of a reducer break, worked by hand.
 
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/study/comparison.hpp>
 #include <boardmark/core/study/dose_response.hpp>
 
@@ -47,8 +48,8 @@ materials:
                                               R"(}
 mixture: {binder: {cement: 100 %}, coarse: {stone: 100 %}, fine: {sand: 100 %},
           admixtures: {reducer: 8 fl oz/cwt}}
-selections: {w_cm: )" + doses.w_cm + doses.selections +
-                                              "}\n",
+selections: {)" + (doses.w_cm.empty() ? "" : "w_cm: " + doses.w_cm) +
+                                              doses.selections + "}\n",
                                           input::Purpose::proportion);
     return std::get<core::CompleteMix>(mix);
 }
@@ -192,6 +193,25 @@ TEST_CASE("a ratio by the exposure stays at every dose of less binder") {
         REQUIRE(point.less_binder.proportions);
         CHECK_THAT(point.less_binder.proportions->totals.w_cm, WithinAbs(0.40, 1e-9));
     }
+}
+
+TEST_CASE("a ratio that follows from the binder given stays as the dose changes") {
+    // 340 (1 - 16 %) = 285.6 lb/yd3 at the dose as written, over 700: 0.408
+    const Doses bound{.w_cm = "", .selections = "binder: 700 lb/yd3"};
+    const core::DoseResponse response =
+        boardmark::test::made(core::dose_response(mix_at(bound), us_tables()));
+    for (const core::DosePoint& point : response.points) {
+        REQUIRE(point.less_binder.proportions);
+        CHECK_THAT(point.less_binder.proportions->totals.w_cm, WithinAbs(0.408, 1e-9));
+    }
+}
+
+TEST_CASE("there is no response where nothing can be made without the reducer") {
+    // 340 lb/yd3 at 0.26, 1307.7 of cement, 0.90 x 2700 of stone and 2 % of air fill
+    // 5.45 + 6.65 + 14.46 (SSD, 2442 lb) + 0.54 = 27.1 of 27 ft3; with 84 % of the paste 25.2
+    const Doses crowded{.w_cm = "0.26", .selections = ", coarse_volume: 0.90"};
+    CHECK(core::proportion(mix_at(crowded), us_tables()));
+    CHECK_FALSE(core::dose_response(mix_at(crowded), us_tables()));
 }
 
 TEST_CASE("limits that hold at every dose, and limits that no dose reaches") {
