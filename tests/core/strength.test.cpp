@@ -290,3 +290,27 @@ TEST_CASE("EN 206: a low mean of continuous production is none of the initial on
     }
     CHECK(check_of(findings_of(record), "strength.mean_initial") == nullptr);
 }
+
+TEST_CASE("cautions tell rules that are from memory, and what a line holds for where there is one") {
+    // EN 206's rules of conformity are from memory; those of ACI 318-19 26.12 were read.
+    const auto [record, line, memory] = GENERATE(table<core::StrengthRecord, bool, bool>({
+        {aci_record(5000), false, false},
+        {aci_record(5000), true, false},
+        {en_record(30), false, true},
+        {en_record(30), true, true},
+    }));
+    CAPTURE(line, memory);
+    core::StrengthRecord filled = record;
+    for (const double w_cm : {0.40, 0.44, 0.48}) {
+        add_batch(filled, {100 * std::exp(-2 * w_cm)}, 28, line ? w_cm : 0.40);
+    }
+    const auto findings = findings_of(filled);
+    REQUIRE(findings.line.has_value() == line);
+    const auto told = [&](const std::string& words) {
+        return std::ranges::any_of(findings.worksheet.cautions, [&](const core::Phrase& caution) {
+            return caution.text.find(words) != std::string::npos;
+        });
+    };
+    CHECK(told("from memory") == memory);
+    CHECK(told("The line holds for the materials") == line);
+}
