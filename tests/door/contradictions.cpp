@@ -196,6 +196,14 @@ std::vector<Contradiction> contradictions() {
 
 std::vector<SubmittedFault> submitted_faults() {
     return {
+        {"a system that is none", Field::system,
+         [](SubmittedMix& mix) { mix.system = static_cast<core::UnitSystem>(7); }},
+        {"two materials of one name", Field::name,
+         [](SubmittedMix& mix) { mix.amounts.push_back(mix.amounts[1]); }},
+        {"boiling steam for water", Field::batched_water_temperature,
+         [](SubmittedMix& mix) { mix.batched_water.temperature_c = 101; }},
+        {"a negative amount of ice", Field::ice,
+         [](SubmittedMix& mix) { mix.batched_water.ice_kg_m3 = -1; }},
         {"no water", Field::submitted_water, [](SubmittedMix& mix) { mix.water_kg_m3.reset(); }},
         {"water of zero", Field::submitted_water, [](SubmittedMix& mix) { mix.water_kg_m3 = 0; }},
         {"water twice", Field::submitted_water, [](SubmittedMix& mix) { mix.water_m3_m3 = 0.15; }},

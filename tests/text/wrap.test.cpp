@@ -33,6 +33,8 @@ TEST_CASE("a text breaks between words at the width") {
         {"a b c d", 3, {"a b", "c d"}},
         {"  a   b  ", 10, {"a b"}},
         {"exactly ten!", 12, {"exactly ten!"}},
+        {"exactly ten! more", 12, {"exactly ten!", "more"}}, // no empty line before a full one
+        {"unbreakable", 5, {"unbre", "akabl", "e"}},
         {"砂利 砂利 砂利", 9, {"砂利 砂利", "砂利"}}, // each takes four columns
         {"b\xC3\xA9ton arm\xC3\xA9", 10, {"b\xC3\xA9ton arm\xC3\xA9"}},
     }));
