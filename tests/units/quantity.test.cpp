@@ -90,6 +90,7 @@ TEST_CASE("texts that are not quantities and why") {
         Refusal{"--5 psi", 1, "'--5 psi' does not begin with a number", ""},
         Refusal{"- 5 psi", 1, "'- 5 psi' does not begin with a number", ""},
         Refusal{".nan psi", 0, "'.nan psi' is not a number that can be measured", ""},
+        Refusal{"nan psi", 0, "'nan psi' is not a number that can be measured", ""},
         Refusal{"inf psi", 0, "'inf psi' is not a number that can be measured", ""},
         // a number that is not written as numbers are here
         Refusal{"4,500 psi", 1, "a number has no comma", "write '4500 psi'"},
