@@ -10,6 +10,7 @@
 
 #include <kainjow/mustache.hpp>
 
+#include <algorithm>
 #include <map>
 #include <string_view>
 #include <utility>
@@ -74,33 +75,48 @@ std::string label_of(const Grid& grid, std::size_t column) {
     return label;
 }
 
-object cell_of(const Grid& grid, const Grid::Row& row, std::size_t column) {
-    const std::string text = is_blank(row.cells[column]) ? "" : row.cells[column];
-    const std::string label = label_of(grid, column);
-    std::string role = grid.columns()[column] == Align::right ? "r" : "";
-    if (row.verdict && column == 0) {
-        role = "v " + role_of(*row.verdict);
-    }
-    if (is_blank_to_fill(text)) {
-        return {{"text", ""}, {"class", "blank"}, {"label", label}, {"is_name", false}};
-    }
-    if (text == tick_box) {
-        return {{"text", ""}, {"class", "box"}, {"label", label}, {"is_name", false}};
-    }
-    const bool names_row = column == 0 && !row.verdict && !text.empty();
-    return {{"text", text}, {"class", role}, {"label", label}, {"is_name", names_row}};
+std::string class_of_cell(const Grid& grid, const Grid::Row& row, std::size_t column) {
+    const std::string& text = row.cells[column];
+    return is_blank_to_fill(text)        ? "blank"
+           : text == tick_box            ? "box"
+           : row.verdict && column == 0  ? "v " + role_of(*row.verdict)
+           : grid.columns()[column] == Align::right ? "r"
+                                                    : "";
+}
+
+/// What stands in a cell; nothing where a person writes or ticks.
+std::string text_of_cell(const std::string& text) {
+    return is_blank(text) || is_blank_to_fill(text) || text == tick_box ? "" : text;
+}
+
+bool means_markup(char letter) {
+    return letter == '&' || letter == '<' || letter == '>' || letter == '"' || letter == '\'';
+}
+
+/// The library's escapes; it goes letter by letter, and most texts need none.
+std::string escaped(const std::string& text) {
+    return std::ranges::none_of(text, means_markup) ? text : kainjow::mustache::html_escape(text);
+}
+
+/// A form whose fields are escaped.
+mustache form_of(const char* written) {
+    mustache form{written};
+    form.set_custom_escape(escaped);
+    return form;
 }
 
 /// The forms, taken apart once for all pages.
 struct Forms {
-    mustache page{page_template};
+    mustache page = form_of(page_template);
     std::map<std::string_view, mustache> blocks;
-    mustache row{row_template};
-    mustache spot{spot_template};
+    mustache cell = form_of(cell_template);
+    mustache head_cell = form_of(head_cell_template);
+    mustache check = form_of(check_template);
+    mustache spot = form_of(spot_template);
 
     Forms() {
         for (const BlockTemplate& one : block_templates) {
-            blocks.emplace(one.kind, mustache{one.form});
+            blocks.emplace(one.kind, form_of(one.form));
         }
     }
 };
@@ -117,42 +133,66 @@ object holding(const std::string& name, data value) {
     return one;
 }
 
-object row_of(const Grid& grid, const Grid::Row& row) {
-    list cells;
-    for (std::size_t column = 0; column < row.cells.size(); ++column) {
-        cells.push_back(cell_of(grid, row, column));
-    }
-    return holding("cells", cells);
+/// Writes by a form behind what stands there already.
+void write(mustache& form, const data& told, std::string& written) {
+    form.render(told, [&](const std::string& part) { written += part; });
 }
 
-object head_row_of(const Grid& grid, const Grid::Row& row) {
-    list cells;
+/// What a form of a cell says, field by field: the library copies objects in objects over and over.
+data told_of_cell(const Grid& grid, const Grid::Row& row, std::size_t column) {
+    data told;
+    told.set("text", text_of_cell(row.cells[column]));
+    told.set("class", class_of_cell(grid, row, column));
+    return told;
+}
+
+void write_row(const Grid& grid, const Grid::Row& row, const std::vector<std::string>& labels,
+               std::string& written) {
+    written += "<tr>";
     for (std::size_t column = 0; column < row.cells.size(); ++column) {
-        object cell = cell_of(grid, row, column);
-        cell["is_name"] = !is_blank(row.cells[column]);
-        cells.push_back(cell);
+        data told = told_of_cell(grid, row, column);
+        const bool names_row =
+            column == 0 && !row.verdict && !text_of_cell(row.cells[column]).empty();
+        told.set("is_name", names_row);
+        told.set("label", labels[column]);
+        write(forms().cell, told, written);
     }
-    return holding("cells", cells);
+    written += "</tr>\n";
 }
 
 /// The rows below the head as they stand on the page.
 std::string body_of(const Grid& grid) {
+    std::vector<std::string> labels;
+    for (std::size_t column = 0; column < grid.columns().size(); ++column) {
+        labels.push_back(label_of(grid, column));
+    }
     std::string written;
     for (std::size_t i = grid.head_rows(); i < grid.rows().size(); ++i) {
-        written += forms().row.render(row_of(grid, grid.rows()[i]));
+        write_row(grid, grid.rows()[i], labels, written);
+    }
+    return written;
+}
+
+std::string head_of(const Grid& grid) {
+    std::string written;
+    for (std::size_t i = 0; i < grid.head_rows(); ++i) {
+        const Grid::Row& row = grid.rows()[i];
+        written += "<tr>";
+        for (std::size_t column = 0; column < row.cells.size(); ++column) {
+            data told = told_of_cell(grid, row, column);
+            told.set("is_name", !is_blank(row.cells[column]));
+            write(forms().head_cell, told, written);
+        }
+        written += "</tr>";
     }
     return written;
 }
 
 object table_of(const Grid& grid, const std::string& name) {
-    list head;
-    for (std::size_t i = 0; i < grid.head_rows(); ++i) {
-        head.push_back(head_row_of(grid, grid.rows()[i]));
-    }
     // On a narrow screen two columns have room; rows of more cells go below each other.
     object table{{"name", name}, {"body", body_of(grid)}, {"stack", grid.columns().size() > 2}};
-    if (!head.empty()) {
-        table.emplace("head", holding("rows", head));
+    if (grid.head_rows() > 0) {
+        table.emplace("head", holding("rows", head_of(grid)));
     }
     return table;
 }
@@ -181,16 +221,18 @@ object headline_of(const Headline& headline, const Anchors& anchors) {
 }
 
 object checks_of(const CheckList& checks, const Anchors& anchors) {
-    list rows;
+    std::string rows;
     for (const CheckRow& row : checks.rows) {
-        rows.push_back(object{{"anchor", anchors.of(row)},
-                              {"role", role_of(row.verdict)},
-                              {"verdict", printed_verdict(row.verdict)},
-                              {"title", row.title},
-                              {"id", row.id},
-                              {"told", row.told()}});
+        data told;
+        told.set("anchor", anchors.of(row));
+        told.set("role", role_of(row.verdict));
+        told.set("verdict", printed_verdict(row.verdict));
+        told.set("title", row.title);
+        told.set("id", row.id);
+        told.set("told", row.told());
+        write(forms().check, told, rows);
     }
-    object table = holding("row", rows);
+    object table = holding("rows", rows);
     if (checks.folded) {
         table.emplace("fold", holding("count", held_text(checks)));
     }
@@ -206,8 +248,12 @@ object figure_of(const Figure& figure) {
     }
     std::string spots;
     for (const Spot& spot : figure.spots) {
-        spots += forms().spot.render(object{
-            {"x", spot.x}, {"y", spot.y}, {"role", spot.role}, {"meaning", spot.meaning}});
+        data told;
+        told.set("x", spot.x);
+        told.set("y", spot.y);
+        told.set("role", spot.role);
+        told.set("meaning", spot.meaning);
+        write(forms().spot, told, spots);
     }
     list labels;
     for (const Label& label : figure.labels) {
@@ -297,7 +343,7 @@ private:
         write(kind, block);
     }
     void write(const std::string& kind, const object& block) {
-        written_ += forms().blocks.at(kind).render(block);
+        report::write(forms().blocks.at(kind), block, written_);
     }
     /// A reader who hears the page tells one table of a section from the other.
     std::string table_name() {
@@ -391,7 +437,9 @@ std::string html_of(const Flow& flow, const PageWords& words) {
         all.set("one_sheet", object{{"sheet_hash", one_sheet_style_hash},
                                     {"sheet_style", one_sheet_style}});
     }
-    return forms().page.render(all);
+    std::string page;
+    write(forms().page, all, page);
+    return page;
 }
 
 } // namespace boardmark::report

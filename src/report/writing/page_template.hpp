@@ -152,8 +152,7 @@ constexpr BlockTemplate block_templates[] = {
     {"checks", R"({{#fold}}<details class="fold"><summary>{{count}}</summary></details>
 <div class="folded">
 {{/fold}}<table class="checks"><tbody>
-{{#row}}<tr id="{{anchor}}"><td class="v {{role}}">{{verdict}}</td><th scope="row">{{title}} <span class="id">{{id}}</span></th><td>{{told}}</td></tr>
-{{/row}}</tbody></table>
+{{{rows}}}</tbody></table>
 {{#fold}}</div>
 {{/fold}})"},
     {"paragraph", R"(<p>{{text}}</p>
@@ -171,7 +170,7 @@ constexpr BlockTemplate block_templates[] = {
     {"verbatim", R"(<pre>{{text}}</pre>
 )"},
     {"table", R"(<div class="table"><table aria-label="{{name}}"{{#stack}} class="stack"{{/stack}}>
-{{#head}}<thead>{{#rows}}<tr>{{#cells}}{{#is_name}}<th scope="col" class="{{class}}">{{text}}</th>{{/is_name}}{{^is_name}}<td></td>{{/is_name}}{{/cells}}</tr>{{/rows}}</thead>
+{{#head}}<thead>{{{rows}}}</thead>
 {{/head}}<tbody>
 {{{body}}}</tbody>
 </table></div>
@@ -199,8 +198,12 @@ constexpr BlockTemplate block_templates[] = {
 constexpr const char* spot_template =
     R"(<circle class="{{role}}" cx="{{x}}" cy="{{y}}" r="6"><title>{{meaning}}</title></circle>
 )";
-constexpr const char* row_template =
-    R"(<tr>{{#cells}}{{#is_name}}<th scope="row" class="{{class}}">{{text}}</th>{{/is_name}}{{^is_name}}<td class="{{class}}" data-label="{{label}}">{{text}}</td>{{/is_name}}{{/cells}}</tr>
+constexpr const char* cell_template =
+    R"({{#is_name}}<th scope="row" class="{{class}}">{{text}}</th>{{/is_name}}{{^is_name}}<td class="{{class}}" data-label="{{label}}">{{text}}</td>{{/is_name}})";
+constexpr const char* head_cell_template =
+    R"({{#is_name}}<th scope="col" class="{{class}}">{{text}}</th>{{/is_name}}{{^is_name}}<td></td>{{/is_name}})";
+constexpr const char* check_template =
+    R"(<tr id="{{anchor}}"><td class="v {{role}}">{{verdict}}</td><th scope="row">{{title}} <span class="id">{{id}}</span></th><td>{{told}}</td></tr>
 )";
 
 } // namespace boardmark::report
