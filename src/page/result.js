@@ -24,6 +24,19 @@ function take_children(here, there) {
   mine.slice(theirs.length).forEach((one) => one.remove());
 }
 
+// The program's page is known by its marks: what a file says never is one of them, it is escaped.
+const between = (html, begin, end) => html.slice(html.indexOf(begin) + begin.length, html.indexOf(end));
+const style_of = (html) => html.match(/<style>[^]*?<\/style>/g)?.join("") ?? "";
+
+// What stands above the first section, each section, and what stands below: one element each.
+const pieces_of = (html) => between(html, "<main>", "</main>").split(/(?=<section[ >])|(?=<footer>)/);
+
+function made_of(piece) {
+  const place = document.createElement("template");
+  place.innerHTML = piece;
+  return place.content.firstElementChild;
+}
+
 // Keeps what is unfolded and where the reader is while figures change.
 export class Result {
   constructor(frame, written) {
@@ -31,6 +44,7 @@ export class Result {
     this.written = written; // told where something was ticked or written down on a ticket
     this.style = "";
     this.html = "";
+    this.pieces = [];
     new ResizeObserver(() => this.fit()).observe(frame.parentElement);
   }
 
@@ -38,10 +52,11 @@ export class Result {
 
   show(html, notes) {
     this.html = html;
-    const made = new DOMParser().parseFromString(html, "text/html");
-    const style = [...made.querySelectorAll("style")].map((one) => one.textContent).join("");
-    const ready = this.document?.querySelector("main");
-    if (style !== this.style || !ready) {
+    const style = style_of(html);
+    const known = notes ? [] : this.pieces; // a ticket's blanks are made anew for what is written on them
+    this.pieces = pieces_of(html);
+    const main = this.document?.querySelector("main");
+    if (style !== this.style || !main) {
       this.style = style;
       return new Promise((done) => {
         this.frame.onload = () => { this.settle(notes); done(); };
@@ -49,8 +64,14 @@ export class Result {
       });
     }
     const focused = this.document.activeElement?.dataset?.note;
-    this.document.title = made.title;
-    take_children(this.document.body, made.body);
+    this.document.title = made_of(`<title>${between(html, "<title>", "</title>")}</title>`).textContent;
+    this.pieces.forEach((piece, index) => {
+      if (piece === known[index]) return;
+      const [own, made] = [main.children[index], made_of(piece)];
+      if (own?.nodeName !== made.nodeName) main.insertBefore(made, own ?? null);
+      else { take_attributes(own, made); take_children(own, made); }
+    });
+    while (main.children.length > this.pieces.length) main.lastElementChild.remove();
     this.settle(notes);
     if (focused) this.document.querySelector(`[data-note="${CSS.escape(focused)}"]`)?.focus();
     return Promise.resolve();
@@ -147,5 +168,8 @@ export class Result {
     return said ? { words: said.firstChild.textContent.trim(), state: said.classList[1] } : null;
   }
 
-  print() { this.frame.contentWindow.print(); }
+  print() {
+    this.document.documentElement.dataset.running = this.document.title; // stands above each sheet of paper
+    this.frame.contentWindow.print();
+  }
 }

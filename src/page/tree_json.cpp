@@ -4,6 +4,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <optional>
 #include <vector>
 
 namespace boardmark::page {
@@ -17,6 +18,7 @@ class Units {
 public:
     explicit Units(std::string_view text) {
         std::size_t units = 0;
+        before_.reserve(text.size() + 1);
         line_begins_.push_back(0);
         for (std::size_t i = 0; i < text.size(); ++i) {
             before_.push_back(units);
@@ -57,30 +59,42 @@ std::string_view word_of(Node::Kind kind) {
     return "mapping";
 }
 
-Json json_of(const Node& node, const Units& units) {
+/// A part of the tree, with its end once more for the part that holds it.
+struct Told {
+    Json json;
+    std::size_t to;
+};
+
+// What stands in braces is made into lists before it is an object, in each node of a text that somebody types.
+Told told_of(const Node& node, const Units& units, std::optional<std::size_t> place = {}) {
     const std::size_t begin = units.byte_of(node.spot);
-    Json json{{"at", units.at(begin)},
-              {"to", units.at(begin + (node.kind == Node::Kind::scalar ? node.length : 0))},
-              {"kind", word_of(node.kind)}};
+    Told told{Json::object(),
+              place.value_or(units.at(begin + (node.kind == Node::Kind::scalar ? node.length : 0)))};
+    constexpr std::size_t most_fields = 5;
+    told.json.get_ref<Json::object_t&>().reserve(most_fields);
+    told.json["at"] = place.value_or(units.at(begin));
+    told.json["kind"] = word_of(node.kind);
     if (node.kind == Node::Kind::scalar) {
-        json["text"] = node.scalar;
-        json["quoted"] = node.quoted;
+        told.json["text"] = node.scalar;
+        told.json["quoted"] = node.quoted;
     }
     for (const Node& item : node.items) {
-        json["items"].push_back(json_of(item, units));
-        json["to"] = json["items"].back()["to"];
+        Told part = told_of(item, units);
+        told.json["items"].push_back(std::move(part.json));
+        told.to = part.to;
     }
     for (const input::Entry& entry : node.entries) {
-        Json key = json_of(entry.key, units);
-        Json value = json_of(entry.value, units);
-        if (entry.value.kind == Node::Kind::empty) { // its own place is on the wrong line
-            value["at"] = key["to"];
-            value["to"] = key["to"];
-        }
-        json["to"] = value["to"];
-        json["entries"].push_back({std::move(key), std::move(value)});
+        Told key = told_of(entry.key, units);
+        const bool is_empty = entry.value.kind == Node::Kind::empty; // its own place is on the wrong line
+        Told value = told_of(entry.value, units, is_empty ? std::optional{key.to} : std::nullopt);
+        told.to = value.to;
+        Json pair = Json::array();
+        pair.push_back(std::move(key.json));
+        pair.push_back(std::move(value.json));
+        told.json["entries"].push_back(std::move(pair));
     }
-    return json;
+    told.json["to"] = told.to;
+    return told;
 }
 
 } // namespace
@@ -90,7 +104,7 @@ std::string tree_json(std::string text) {
     const input::SourceText source{"", std::move(text)};
     input::Diagnostics diagnostics;
     const auto root = input::pass_gate(source, diagnostics);
-    return root ? json_of(*root, units).dump(-1, ' ', false, Json::error_handler_t::replace)
+    return root ? told_of(*root, units).json.dump(-1, ' ', false, Json::error_handler_t::replace)
                 : "null";
 }
 

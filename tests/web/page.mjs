@@ -129,6 +129,42 @@ async function same_examples(page) {
   step(`${count} results of the examples equal`);
 }
 
+// One result is made of the one before it. What stands in the frame is what a page loaded anew would show.
+async function changed_results() {
+  const page = await opened();
+  const examples = join(source, "examples");
+  const files = Object.fromEntries(readdirSync(examples).filter((name) => /\.(yaml|csv)$/.test(name))
+    .map((name) => [name, readFileSync(join(examples, name), "utf8")]));
+  let count = 0;
+  for (const way of ["mix", "wall"]) {
+    await page.evaluate((name) => { location.hash = name; }, way);
+    await page.waitForTimeout(500);
+    for (const [name, text] of Object.entries(files).filter(([one]) => one.endsWith(".yaml"))) {
+      if (await page.evaluate((one) => boardmark.kind(one), text) !== way) continue;
+      const command = way === "wall" ? "wall" : /^proportions:/m.test(text) ? "check" : "proportion";
+      const shown = await page.evaluate(async ([all, own, written, word]) => {
+        Object.assign(boardmark.state.files, all, { [own]: written });
+        await boardmark.recompute({});
+        const { result } = boardmark.run(boardmark.state.files, word, "--format=html", own);
+        if (!result) return "nothing";
+        const fresh = new DOMParser().parseFromString(result, "text/html");
+        const frame = document.getElementById("result").contentDocument;
+        const main = frame.querySelector("main").cloneNode(true);
+        for (const one of main.querySelectorAll("[tabindex], [open]")) { one.removeAttribute("tabindex"); one.removeAttribute("open"); }
+        const [mine, theirs] = [[...main.children], [...fresh.querySelector("main").children]];
+        const other = mine.findIndex((one, index) => !theirs[index]?.isEqualNode(one));
+        return mine.length !== theirs.length ? `${mine.length} parts, not ${theirs.length}`
+          : other >= 0 ? `part ${other + 1} differs` : frame.title !== fresh.title ? "another title" : "same";
+      }, [files, `${way}.yaml`, text, command]);
+      demand(shown === "same" || shown === "nothing", `${name} behind others: ${shown}`);
+      count += shown === "same";
+    }
+  }
+  demand(count > 15, `only ${count} results behind each other`);
+  step(`${count} results made of the one before, as if loaded anew`);
+  await page.context().close();
+}
+
 // --- form and text --------------------------------------------------------------------------------
 
 // Every value of a file is written anew through the form's own editing, as itself and as another word:
@@ -480,7 +516,7 @@ async function costs() {
 }
 
 const parts_of_one_page = [same_examples, same_figures, round_trips, form_and_text, refusals, strange_files];
-const parts = [technician, by_keyboard, remembers, looks, costs];
+const parts = [changed_results, technician, by_keyboard, remembers, looks, costs];
 const is_wanted = (part) => wanted.length === 0 || wanted.includes(part.name);
 // A part that breaks off is a fault, and the others are still looked at.
 async function look_at(part, page) {
