@@ -34,8 +34,8 @@ record::Contents open_record(const Arguments& arguments, FilesRead& files_read) 
     demand_file(arguments);
     try {
         log("reading " + record_name(arguments));
-        record::Contents contents = while_waiting(
-            "reading the record", arguments, [&] { return record::read(arguments.file()); });
+        record::Contents contents = while_waiting("reading the record", arguments,
+                                                  [&] { return record::read(arguments.file()); });
         files_read.paths.push_back(arguments.file());
         const auto bytes = front::read_bytes(arguments.file(), largest_record);
         if (const auto* all = std::get_if<std::string>(&bytes)) {

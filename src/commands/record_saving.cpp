@@ -124,9 +124,8 @@ report::SavedRows saved(const Arguments& arguments, const record::Addition& addi
 
 report::SavedRows import_rows(const Arguments& arguments, FilesRead& files_read) {
     OpenedFile file = open_file(*arguments.value("import"), input::largest_csv_file, files_read);
-    auto rows = while_waiting("reading the rows", arguments, [&] {
-        return input::read_rows(std::move(file.text), file.name);
-    });
+    auto rows = while_waiting("reading the rows", arguments,
+                              [&] { return input::read_rows(std::move(file.text), file.name); });
     demand_sound(rows.sound, rows.diagnostics, arguments, nothing_saved);
     const record::Addition addition{.file = text::printable(file.name),
                                     .kind = "csv",

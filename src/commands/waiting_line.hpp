@@ -7,8 +7,8 @@
 
 namespace boardmark::commands {
 
-/// Tells on a terminal that work goes on and for how long, from the first half second on. Nothing of it is left
-/// at its end, so that what is written next stands alone.
+/// Tells on a terminal that work goes on and for how long, from the first half second on. Nothing
+/// of it is left at its end, so that what is written next stands alone.
 class WaitingLine {
 public:
     /// @param what is being done: "planning the walls"

@@ -65,11 +65,12 @@ struct Told {
     std::size_t to;
 };
 
-// What stands in braces is made into lists before it is an object, in each node of a text that somebody types.
+// What stands in braces is made into lists before it is an object, in each node of a text that
+// somebody types.
 Told told_of(const Node& node, const Units& units, std::optional<std::size_t> place = {}) {
     const std::size_t begin = units.byte_of(node.spot);
-    Told told{Json::object(),
-              place.value_or(units.at(begin + (node.kind == Node::Kind::scalar ? node.length : 0)))};
+    Told told{Json::object(), place.value_or(units.at(
+                                  begin + (node.kind == Node::Kind::scalar ? node.length : 0)))};
     constexpr std::size_t most_fields = 5;
     told.json.get_ref<Json::object_t&>().reserve(most_fields);
     told.json["at"] = place.value_or(units.at(begin));
@@ -85,7 +86,8 @@ Told told_of(const Node& node, const Units& units, std::optional<std::size_t> pl
     }
     for (const input::Entry& entry : node.entries) {
         Told key = told_of(entry.key, units);
-        const bool is_empty = entry.value.kind == Node::Kind::empty; // its own place is on the wrong line
+        const bool is_empty =
+            entry.value.kind == Node::Kind::empty; // its own place is on the wrong line
         Told value = told_of(entry.value, units, is_empty ? std::optional{key.to} : std::nullopt);
         told.to = value.to;
         Json pair = Json::array();

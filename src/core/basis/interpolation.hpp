@@ -31,7 +31,8 @@ struct TableValue {
     Marks marks() const { return interpolated ? Marks{Mark::interpolated} : Marks{}; }
 };
 
-/// Of a printed size, how far another may be off and still take its column; common practice, no source.
+/// Of a printed size, how far another may be off and still take its column; common practice, no
+/// source.
 constexpr double size_tolerance = 0.07;
 
 /// The value of a row at a nominal maximum size. A size within 7 % of a printed one takes its

@@ -12,7 +12,6 @@ Verdict within(double percent, Limit limit);
 /// load: a mix is designed for the air itself.
 bool designed_below(double target_percent, Verdict verdict, const Proportions& proportions);
 
-
 /// Says where the air at placing is not the air of the batch.
 void append_loss(const Selection& selection, Phrase& message);
 

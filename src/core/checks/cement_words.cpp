@@ -7,8 +7,9 @@
 namespace boardmark::core {
 namespace {
 
-/// What each letter is as a capital; no letter where it stands in no word. Designations are written in ASCII,
-/// whatever the locale. The library asks its tables for each letter, and these are asked for each mix.
+/// What each letter is as a capital; no letter where it stands in no word. Designations are written
+/// in ASCII, whatever the locale. The library asks its tables for each letter, and these are asked
+/// for each mix.
 constexpr std::array<char, 256> capitals = [] {
     std::array<char, 256> letters{};
     for (char letter = '0'; letter <= '9'; ++letter) {

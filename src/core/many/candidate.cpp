@@ -16,7 +16,7 @@
 namespace boardmark::core {
 namespace {
 
-constexpr double no_mix_at_all = 1e6; // excess of what does not follow
+constexpr double no_mix_at_all = 1e6;   // excess of what does not follow
 constexpr double no_longer_known = 1e3; // of what became unchecked
 
 EconomyFigures figures_of(const Proportions& proportions) {
@@ -152,7 +152,9 @@ double CandidateMaker::excess(const Finding& finding, const Relaxed& relaxed) co
     case Verdict::fails:
         return some + (beyond > 0 ? relative(beyond, finding) : 1);
     case Verdict::not_checked:
-        return !baseline_ || (written && written->verdict == Verdict::not_checked) ? 0 : no_longer_known;
+        return !baseline_ || (written && written->verdict == Verdict::not_checked)
+                   ? 0
+                   : no_longer_known;
     case Verdict::watch: {
         const double permitted = written ? excess_of(*written) : 0;
         return beyond > permitted && !same(beyond, permitted)

@@ -1,5 +1,5 @@
-#include "../basis/tolerance.hpp"
 #include "../basis/conversions.hpp"
+#include "../basis/tolerance.hpp"
 #include "panel_case.hpp"
 #include "steady_numbers.hpp"
 

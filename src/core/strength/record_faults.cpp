@@ -82,8 +82,8 @@ void find_batch_of(std::size_t batch, const StrengthRecord& record, Field field,
 
 /// A core is drilled from what was cast, then wetted, then tested.
 void find_day_faults(const DrilledCore& core, const StrengthRecord& record, const FaultList& list) {
-    const auto cast = core.batch < record.batches.size() ? record.batches[core.batch].cast
-                                                         : std::optional<int>{};
+    const auto cast =
+        core.batch < record.batches.size() ? record.batches[core.batch].cast : std::optional<int>{};
     std::optional<int> before;
     for (const auto& day : {cast, core.drilled, core.last_wetted, core.tested}) {
         if (day && before && *day < *before) {

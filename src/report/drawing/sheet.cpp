@@ -66,8 +66,8 @@ struct ScaledFaces {
     std::vector<View> views;
 };
 
-/// At the largest usual scale at which no face is split or too high; else at the largest at which none
-/// is too high.
+/// At the largest usual scale at which no face is split or too high; else at the largest at which
+/// none is too high.
 ScaledFaces fitting_faces(const core::WallLayout& layout, const std::string& part,
                           const SheetSize& room, UnitSystem system) {
     ScaledFaces faces;
@@ -299,7 +299,8 @@ std::optional<TooHigh> too_high(const DrawingResult& result, const SheetWishes& 
         const bool asked = wishes.part.empty() || part == wishes.part;
         const auto views = faces_at(layout, part, *wishes.scale, room, UnitSystem::us);
         if (asked && highest_mm(views) > room.height_mm) {
-            return TooHigh{part, *wishes.scale, fitting_faces(layout, part, room, UnitSystem::us).scale};
+            return TooHigh{part, *wishes.scale,
+                           fitting_faces(layout, part, room, UnitSystem::us).scale};
         }
     }
     return std::nullopt;

@@ -73,9 +73,10 @@ std::string words_of(const Mark& mark) {
     const std::string x = svg_mm(mark.points.front().x_mm);
     const std::string y = svg_mm(mark.points.front().y_mm);
     const std::string turned = mark.upright ? " transform=\"rotate(-90 " + x + " " + y + ")\"" : "";
-    const std::string anchored = mark.anchor == Anchor::start
-                                     ? ""
-                                     : fmt::format(R"( text-anchor="{}")", anchor_word(mark.anchor));
+    const std::string anchored =
+        mark.anchor == Anchor::start
+            ? ""
+            : fmt::format(R"( text-anchor="{}")", anchor_word(mark.anchor));
     return fmt::format(R"(<text x="{}" y="{}" font-size="{}"{}{}>{}</text>)", x, y,
                        svg_mm(mark.size_mm), anchored, turned, svg_escaped(mark.words));
 }

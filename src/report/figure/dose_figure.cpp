@@ -73,8 +73,8 @@ std::string shown_dose(const DosePoint& point, UnitSystem system) {
 }
 
 Flow strength_plot(const DoseResponse& response, UnitSystem system) {
-    const auto line = points_of(response, system,
-                                [&](const DosePoint& point) { return point_strength(point, system); });
+    const auto line = points_of(
+        response, system, [&](const DosePoint& point) { return point_strength(point, system); });
     if (line.size() < 2) {
         return {};
     }

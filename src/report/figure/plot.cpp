@@ -70,15 +70,15 @@ void Plot::draw_across() {
             {fmt::format("{0},{1} {0},{2}", x_of(tick.at), coordinate(top), coordinate(bottom)),
              tick.at == across_.from ? "axis" : "grid"});
         if (!tick.label.empty()) {
-            figure_.labels.push_back({x_of(tick.at),
-                                      coordinate(up ? bottom + letter_height + text_gap : top - text_gap),
-                                      tick.label, "middle"});
+            figure_.labels.push_back(
+                {x_of(tick.at), coordinate(up ? bottom + letter_height + text_gap : top - text_gap),
+                 tick.label, "middle"});
         }
     }
-    figure_.labels.push_back(
-        {coordinate(up ? right : left),
-         coordinate(up ? bottom + 2 * letter_height + 2 * text_gap : top - letter_height - 2 * text_gap),
-         across_.name, up ? "end" : "start"});
+    figure_.labels.push_back({coordinate(up ? right : left),
+                              coordinate(up ? bottom + 2 * letter_height + 2 * text_gap
+                                            : top - letter_height - 2 * text_gap),
+                              across_.name, up ? "end" : "start"});
 }
 
 void Plot::draw_upright() {
@@ -91,9 +91,9 @@ void Plot::draw_upright() {
             {coordinate(left - text_gap), y_of(tick.at, letter_height / 3), tick.label, "end"});
     }
     // Below a plot it stands clear of the lowest figure, whose letters grow on a narrow page.
-    figure_.labels.push_back({coordinate(2),
-                              coordinate(up ? top - 3 * text_gap : bottom + letter_height + 3 * text_gap),
-                              upright_.name});
+    figure_.labels.push_back(
+        {coordinate(2), coordinate(up ? top - 3 * text_gap : bottom + letter_height + 3 * text_gap),
+         upright_.name});
 }
 
 void Plot::add_line(const std::vector<PlotPoint>& points, const std::string& role,

@@ -272,8 +272,7 @@ Flow score_sheet(const PanelResult& result, UnitSystem system) {
     }
     Flow flow = Flow{signs} + "\n" + grid;
     for (const core::ScoreItem& item : programme.scores) {
-        flow += paragraph(item.name + ": " + words(item.how, system),
-                          list_item);
+        flow += paragraph(item.name + ": " + words(item.how, system), list_item);
     }
     Grid last{{Align::left, Align::left, Align::left, Align::left}};
     last.add({"chosen panel", blank, "signed", blank});

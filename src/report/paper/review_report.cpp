@@ -68,8 +68,7 @@ Flow price_flow(const core::DeliveredPrice& price, core::UnitSystem system) {
     add("delivered", price.whole);
     Flow flow = grid;
     for (const std::string& missing : price.missing) {
-        flow +=
-            paragraph("not known: " + text::printable(missing), list_item);
+        flow += paragraph("not known: " + text::printable(missing), list_item);
     }
     return flow;
 }

@@ -182,9 +182,9 @@ Flow flow_of(const DoseResult& result, const TextStyle& style) {
     });
     page +=
         section("WHAT IT SHOWS") +
-        (any_partial ? paragraph("A cost with + is at least that much: a price is missing.",
-                                 list_item)
-                     : Flow{}) +
+        (any_partial
+             ? paragraph("A cost with + is at least that much: a price is missing.", list_item)
+             : Flow{}) +
         paragraph(limits_text(response, style.system), list_item) +
         paragraph(cost_words(response, style.system), list_item) +
         paragraph("Strengths are estimates until they are tested; the reducer's data end at the "

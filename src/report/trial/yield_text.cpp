@@ -134,7 +134,7 @@ std::string change_text(const SheetRow& row, UnitSystem system) {
     constexpr double worth_telling = 0.001; // of the amount: less is the scale's noise
     std::string amount = amount_text(std::abs(by_mass), by_volume, system);
     const bool is_noise = amount.find_first_of("123456789") == std::string::npos ||
-                         std::abs(by_mass) < worth_telling * row.weighed_kg;
+                          std::abs(by_mass) < worth_telling * row.weighed_kg;
     return is_noise ? unchanged : (by_mass > 0 ? "+" : "-") + amount;
 }
 

@@ -76,15 +76,14 @@ Flow text_of_forces(const std::vector<core::FormForces>& all, const TextStyle& s
                         told.push_back(why.text);
                         const std::string whose =
                             why.arguments.empty() ? "" : column_name(forces.wall) + ": ";
-                        reasons += paragraph(whose + words(why, style.system),
-                                             list_item);
+                        reasons += paragraph(whose + words(why, style.system), list_item);
                     }
                 }
             }
         }
         for (const core::Phrase& remark : forces.tie_remarks) {
-            reasons += paragraph(column_name(forces.wall) + ": " + words(remark, style.system),
-                                 list_item);
+            reasons +=
+                paragraph(column_name(forces.wall) + ": " + words(remark, style.system), list_item);
         }
     }
     Flow basis;

@@ -77,9 +77,9 @@ std::string label_of(const Grid& grid, std::size_t column) {
 
 std::string class_of_cell(const Grid& grid, const Grid::Row& row, std::size_t column) {
     const std::string& text = row.cells[column];
-    return is_blank_to_fill(text)        ? "blank"
-           : text == tick_box            ? "box"
-           : row.verdict && column == 0  ? "v " + role_of(*row.verdict)
+    return is_blank_to_fill(text)                   ? "blank"
+           : text == tick_box                       ? "box"
+           : row.verdict && column == 0             ? "v " + role_of(*row.verdict)
            : grid.columns()[column] == Align::right ? "r"
                                                     : "";
 }
@@ -434,8 +434,8 @@ std::string html_of(const Flow& flow, const PageWords& words) {
     all.set("sections", below);
     all.set("style", page_style);
     if (words.one_sheet) {
-        all.set("one_sheet", object{{"sheet_hash", one_sheet_style_hash},
-                                    {"sheet_style", one_sheet_style}});
+        all.set("one_sheet",
+                object{{"sheet_hash", one_sheet_style_hash}, {"sheet_style", one_sheet_style}});
     }
     std::string page;
     write(forms().page, all, page);

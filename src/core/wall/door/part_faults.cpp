@@ -1,6 +1,5 @@
-#include "wall_faults.hpp"
-
 #include "../../basis/conversions.hpp"
+#include "wall_faults.hpp"
 
 #include <algorithm>
 
