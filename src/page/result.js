@@ -44,34 +44,41 @@ export class Result {
     this.written = written; // told where something was ticked or written down on a ticket
     this.style = "";
     this.html = "";
-    this.pieces = [];
+    this.pieces = new WeakMap(); // of what stands in the frame: of a page loaded anew nothing is known
     new ResizeObserver(() => this.fit()).observe(frame.parentElement);
   }
 
   get document() { return this.frame.contentDocument; }
 
   show(html, notes) {
-    this.html = html;
+    [this.html, this.notes] = [html, notes];
     const style = style_of(html);
-    const known = notes ? [] : this.pieces; // a ticket's blanks are made anew for what is written on them
-    this.pieces = pieces_of(html);
     const main = this.document?.querySelector("main");
     if (style !== this.style || !main) {
       this.style = style;
       return new Promise((done) => {
-        this.frame.onload = () => { this.settle(notes); done(); };
+        this.frame.onload = () => {
+          // Something newer may have been shown meanwhile, in the page that is gone now.
+          if (this.html !== html) return done(this.show(this.html, this.notes));
+          this.settle(notes);
+          done();
+        };
         this.frame.srcdoc = html;
       });
     }
     const focused = this.document.activeElement?.dataset?.note;
     this.document.title = made_of(`<title>${between(html, "<title>", "</title>")}</title>`).textContent;
-    this.pieces.forEach((piece, index) => {
+    const pieces = pieces_of(html);
+    // A ticket's blanks are made anew for what is written on them.
+    const known = (!notes && this.pieces.get(main)) || [];
+    pieces.forEach((piece, index) => {
       if (piece === known[index]) return;
       const [own, made] = [main.children[index], made_of(piece)];
       if (own?.nodeName !== made.nodeName) main.insertBefore(made, own ?? null);
       else { take_attributes(own, made); take_children(own, made); }
     });
-    while (main.children.length > this.pieces.length) main.lastElementChild.remove();
+    while (main.children.length > pieces.length) main.lastElementChild.remove();
+    this.pieces.set(main, pieces);
     this.settle(notes);
     if (focused) this.document.querySelector(`[data-note="${CSS.escape(focused)}"]`)?.focus();
     return Promise.resolve();
