@@ -31,6 +31,24 @@ inline input::TrialReading read_trial_of(const std::string& mix, const std::stri
         {.vocabulary = read_options(input::Purpose::trial).vocabulary, .load = beside});
 }
 
+/// A mix that somebody else chose, with one more material and its amount where a test asks for
+/// them.
+inline std::string submitted_mix(const std::string& material = "", const std::string& amount = "") {
+    return R"(boardmark: 1
+title: Submitted
+reporting: si
+requirements: {strength: 30 MPa, slump: 100 mm}
+materials:
+  cement: {kind: portland cement}
+  stone: {kind: coarse aggregate, nominal_max_size: 19 mm, relative_density: 2.68,
+          absorption: 0.5 %, moisture: 2 %}
+  sand: {kind: fine aggregate, relative_density: 2.64, absorption: 0.7 %, moisture: 5 %}
+)" + material +
+           "proportions: {volume: 1 m3, water: 170 kg, cement: 380 kg, stone: 1000 kg, sand: 780 "
+           "kg, " +
+           amount + "air: 2 %}\n";
+}
+
 /// A trial carried through to the next one.
 struct Tried {
     core::CompleteTrial trial;

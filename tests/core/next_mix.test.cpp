@@ -34,19 +34,9 @@ double water_lb_yd3(const core::Proportions& proportions) {
 }
 
 /// Submitted with 1 % of reducer by mass of its cement.
-const std::string submitted = R"(boardmark: 1
-title: Submitted
-reporting: si
-requirements: {strength: 30 MPa, slump: 100 mm}
-materials:
-  cement: {kind: portland cement}
-  stone: {kind: coarse aggregate, nominal_max_size: 19 mm, relative_density: 2.68,
-          absorption: 0.5 %, moisture: 2 %}
-  sand: {kind: fine aggregate, relative_density: 2.64, absorption: 0.7 %, moisture: 5 %}
-  reducer: {kind: high-range water reducer, relative_density: 1.07, solids: 35 %}
-proportions: {volume: 1 m3, water: 170 kg, cement: 380 kg, stone: 1000 kg, sand: 780 kg,
-              reducer: 3.8 kg, air: 2 %}
-)";
+const std::string submitted = submitted_mix(
+    "  reducer: {kind: high-range water reducer, relative_density: 1.07, solids: 35 %}\n",
+    "reducer: 3.8 kg, ");
 
 } // namespace
 

@@ -359,20 +359,10 @@ TEST_CASE("the coarse aggregate follows the mix file, or the trial") {
 }
 
 TEST_CASE("a submitted mix has a next trial as well") {
-    const std::string submitted = R"(boardmark: 1
-title: Submitted
-reporting: si
-requirements: {strength: 30 MPa, slump: 100 mm}
-materials:
-  cement: {kind: portland cement}
-  stone: {kind: coarse aggregate, nominal_max_size: 19 mm, relative_density: 2.68,
-          absorption: 0.5 %, moisture: 2 %}
-  sand: {kind: fine aggregate, relative_density: 2.64, absorption: 0.7 %, moisture: 5 %}
-proportions: {volume: 1 m3, water: 170 kg, cement: 380 kg, stone: 1000 kg, sand: 780 kg, air: 2 %}
-)";
-    const Tried trial_of = tried(
-        submitted, "  batched: {water: 5.6 kg, cement: 19 kg, stone: 50.75 kg, sand: 40.7 kg}\n"
-                   "  density: 2330 kg/m3\n  slump: 80 mm\n  air: 2 %\n");
+    const Tried trial_of =
+        tried(submitted_mix(),
+              "  batched: {water: 5.6 kg, cement: 19 kg, stone: 50.75 kg, sand: 40.7 kg}\n"
+              "  density: 2330 kg/m3\n  slump: 80 mm\n  air: 2 %\n");
     const core::NextTrial next = trial_of.next();
     CHECK_THAT(next.proportions.totals.water_kg_m3 - trial_of.yield.found.totals.water_kg_m3,
                WithinAbs(4, 1e-9)); // 20 mm at 2 kg/m3 per 10 mm

@@ -256,27 +256,26 @@ TEST_CASE("a mix file with any key left out, added or answered otherwise", "[eve
     }
 }
 
-TEST_CASE("a trial file with any key left out, added or answered otherwise", "[every-key]") {
-    const std::string name = GENERATE(as<std::string>{}, "quay-wall-trial.yaml", "wet-trial.yaml");
-    for (const ChangedFile& file :
-         FileChanges{written_example(name), input::FileKind::trial}.all()) {
+/// What is read of each file that is one change away, told in full where nothing is wrong.
+void demand_told_of_changes(const std::string& name, input::FileKind kind, const auto& read) {
+    for (const ChangedFile& file : FileChanges{written_example(name), kind}.all()) {
         INFO(name << ", " << file.change);
-        const auto opened = read_trial(file.text, name, loaded_examples(), day_of_the_tests);
+        const auto opened = read(file.text, name, loaded_examples(), day_of_the_tests);
         if (demand_told(opened, file)) {
             demand_whole(opened.value().text(true));
         }
     }
 }
 
+TEST_CASE("a trial file with any key left out, added or answered otherwise", "[every-key]") {
+    const std::string name = GENERATE(as<std::string>{}, "quay-wall-trial.yaml", "wet-trial.yaml");
+    demand_told_of_changes(name, input::FileKind::trial,
+                           [](auto&&... asked) { return read_trial(asked...); });
+}
+
 TEST_CASE("a file of results with any key left out, added or answered otherwise", "[every-key]") {
     const std::string name =
         GENERATE(as<std::string>{}, "strength-results.yaml", "low-results.yaml");
-    for (const ChangedFile& file :
-         FileChanges{written_example(name), input::FileKind::results}.all()) {
-        INFO(name << ", " << file.change);
-        const auto opened = read_results(file.text, name, loaded_examples(), day_of_the_tests);
-        if (demand_told(opened, file)) {
-            demand_whole(opened.value().text(true));
-        }
-    }
+    demand_told_of_changes(name, input::FileKind::results,
+                           [](auto&&... asked) { return read_results(asked...); });
 }
