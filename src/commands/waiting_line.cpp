@@ -39,8 +39,9 @@ struct WaitingLine::Telling {
 
 WaitingLine::WaitingLine(std::string what, const Arguments& arguments) {
     if (!arguments.has("quiet") && ::isatty(STDERR_FILENO) == 1) {
-        telling_ = std::make_unique<Telling>(std::jthread{
-            [what = std::move(what)](const std::stop_token& end) { tell_of(what, end); }});
+        telling_ = std::make_unique<Telling>();
+        telling_->teller = std::jthread{
+            [what = std::move(what)](const std::stop_token& end) { tell_of(what, end); }};
     }
 }
 
