@@ -181,7 +181,7 @@ TEST_CASE("a slump below the first band has no water") {
         {UnitSystem::si, 0.0},
         {UnitSystem::si, 21},
     }));
-    const auto refused = refusal([&] {
+    const auto refused = refusal([system = system, slump = slump] {
         ask(system, {slump, system == UnitSystem::us ? 1.0 : 25.0, false});
     });
     REQUIRE(refused);
@@ -198,7 +198,9 @@ TEST_CASE("a slump above the last band asks for the slump before the reducer") {
         {UnitSystem::si, 225, 19},
     }));
     const bool air_entrained = GENERATE(false, true);
-    const auto refused = refusal([&] { ask(system, {slump, size, air_entrained}); });
+    const auto refused = refusal([=, system = system, slump = slump, size = size] {
+        ask(system, {slump, size, air_entrained});
+    });
     REQUIRE(refused);
     CHECK(mentions(*refused, "slump_before_reducer"));
 }

@@ -157,7 +157,9 @@ TEST_CASE("above the highest printed strength there is no w/c") {
         {UnitSystem::si, 45.1, air_entrained},
     }));
     INFO(strength);
-    const auto refused = refusal([&] { ask(system, strength, entrained); });
+    const auto refused = refusal([system = system, strength = strength, entrained = entrained] {
+        ask(system, strength, entrained);
+    });
     REQUIRE(refused);
     for (const char* way : {"strength_records", "strength_curve", "average_strength",
                             "selections.w_cm: by exposure"}) {
