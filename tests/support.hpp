@@ -74,8 +74,8 @@ struct Solved {
 
 /// Throws core::Unresolved where no mix follows.
 inline Solved solve(const std::string& yaml, input::Purpose purpose = input::Purpose::proportion) {
-    Solved solved{read(yaml, purpose), {}, {}, {}};
-    solved.tables = reference::tables_for(solved.mix);
+    const core::AnyCompleteMix mix = read(yaml, purpose);
+    Solved solved{mix, reference::tables_for(mix), {}, {}};
     solved.proportions = boardmark::test::made(core::proportions_of(solved.mix, solved.tables));
     solved.checks = core::assess(solved.mix, solved.proportions, solved.tables);
     return solved;

@@ -68,9 +68,12 @@ struct Tried {
 };
 
 inline Tried tried(core::CompleteTrial trial) {
-    Tried result{
-        .trial = std::move(trial), .tables = {}, .designed = {}, .yield = {}, .checks = {}};
-    result.tables = reference::tables_for(result.trial->mix);
+    core::Tables tables = reference::tables_for(trial->mix);
+    Tried result{.trial = std::move(trial),
+                 .tables = std::move(tables),
+                 .designed = {},
+                 .yield = {},
+                 .checks = {}};
     result.designed = boardmark::test::made(core::proportions_of(result.trial->mix, result.tables));
     result.yield =
         boardmark::test::made(core::yield_of(result.trial, result.designed, result.tables));

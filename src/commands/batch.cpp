@@ -66,7 +66,7 @@ ExitCode run(const Arguments& arguments) {
                                      .site_water = worked.site_water,
                                      .short_load = short_load_of(mix, worked.charging, arguments),
                                      .proportions = mix.proportions,
-                                     .tolerances = mix.tables.trial.batching,
+                                     .tolerances = mix.tables.trial->batching,
                                      .checks = worked.checks,
                                      .inputs = mix.origin.files_read.inputs};
     deliver(result, arguments, mix.origin);

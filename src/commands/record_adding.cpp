@@ -141,7 +141,7 @@ FiledRows filed_results(OpenedFile file, const std::string& path, const Argument
     auto reading =
         input::read_strength(std::move(file.text), file.name,
                              {.load = loader_beside(path, files_read),
-                              .classes = reference::tables(core::UnitSystem::si).strength.classes,
+                              .classes = reference::tables(core::UnitSystem::si).strength->classes,
                               .today = today_of(arguments)});
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments, nothing_saved);
     const core::StrengthRecord& record = *reading.record;

@@ -28,7 +28,7 @@ ExitCode run(const Arguments& arguments) {
         return input::read_strength(
             std::move(file.text), file.name,
             {.load = loader_beside(arguments.file(), files_read),
-             .classes = reference::tables(core::UnitSystem::si).strength.classes,
+             .classes = reference::tables(core::UnitSystem::si).strength->classes,
              .today = today});
     });
     demand_sound(reading.record.has_value(), reading.diagnostics, arguments);

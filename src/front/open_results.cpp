@@ -13,7 +13,7 @@ Opened<WorkedResults> read_results(std::string text, std::string name, input::Lo
     auto reading =
         input::read_strength(std::move(text), std::move(name),
                              {.load = std::move(load),
-                              .classes = reference::tables(core::UnitSystem::si).strength.classes,
+                              .classes = reference::tables(core::UnitSystem::si).strength->classes,
                               .today = today});
     auto faults = front::faults_of(reading.diagnostics);
     if (!reading.record) {

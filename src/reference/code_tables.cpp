@@ -8,6 +8,8 @@
 #include <cmath>
 #include <iterator>
 #include <limits>
+#include <map>
+#include <mutex>
 #include <utility>
 
 namespace boardmark::reference {
@@ -38,15 +40,15 @@ core::ClassLimits limits(const EmbeddedRow& printed, const CodeData& data, UnitS
     const double us_mpa = cell_or_gap(classes, printed, "min_strength_us");
     const double si_mpa = cell_or_gap(classes, printed, "min_strength_si");
     const bool us = system == UnitSystem::us && !std::isnan(us_mpa);
-    core::ClassLimits found{
-        .max_w_cm = present(cell_or_gap(classes, printed, "max_w_cm")),
-        .min_strength_mpa = us ? us_mpa : si_mpa,
-        .min_strength_twin_mpa = us || std::isnan(us_mpa) ? si_mpa : us_mpa,
-        .source = source_of(printed.source),
-        .min_cement_kg_m3 = present(cell_or_gap(classes, printed, "min_cement")),
-        .min_cement_with_additions_kg_m3 =
-            present(cell_or_gap(classes, printed, "min_cement_with_additions")),
-        .strength_age = std::string{note(printed, "strength_age")}};
+    core::ClassLimits found{.max_w_cm = present(cell_or_gap(classes, printed, "max_w_cm")),
+                            .min_strength_mpa = us ? us_mpa : si_mpa,
+                            .min_strength_twin_mpa = us || std::isnan(us_mpa) ? si_mpa : us_mpa,
+                            .source = source_of(printed.source),
+                            .min_cement_kg_m3 =
+                                present(cell_or_gap(classes, printed, "min_cement")),
+                            .min_cement_with_additions_kg_m3 =
+                                present(cell_or_gap(classes, printed, "min_cement_with_additions")),
+                            .strength_age = std::string{note(printed, "strength_age")}};
     if (const auto name = note(printed, "strength_class"); !name.empty()) {
         take_strength_class(name, data, found);
     }
@@ -296,8 +298,8 @@ core::BinderRules binder_rules(const CodeData& data, const core::CodeTables& cod
         rules.cement_by_size = size_row(*by_size, by_size->rows.front(), system);
     }
     if (const EmbeddedTable* most = data.find("cement-most")) {
-        rules.most_cement_kg_m3 = core::TypicalFigure{
-            cell(*most, most->rows.front(), "most"), source_of(most->rows.front().source)};
+        rules.most_cement_kg_m3 = core::TypicalFigure{cell(*most, most->rows.front(), "most"),
+                                                      source_of(most->rows.front().source)};
     }
     return rules;
 }
@@ -431,17 +433,26 @@ core::CodeTables code_tables(const CodeData& data, UnitSystem system) {
     return code;
 }
 
-core::CodeTables first_code(UnitSystem system) {
-    return code_tables(embedded_codes().front(), system);
+namespace {
+
+const CodeData& code_data(std::string_view name) {
+    const auto& codes = embedded_codes();
+    const auto found = std::ranges::find(
+        codes, name, [](const CodeData& code) { return code.find("exposure")->source.work; });
+    return found == codes.end() ? codes.front() : *found;
 }
 
-core::CodeTables code_named(std::string_view name, UnitSystem system) {
-    for (const CodeData& code : embedded_codes()) {
-        if (code.find("exposure")->source.work == name) {
-            return code_tables(code, system);
-        }
-    }
-    return first_code(system);
+} // namespace
+
+core::Deferred<core::CodeTables> kept_code(const std::string& name, UnitSystem system) {
+    static std::mutex making;
+    static std::map<std::pair<std::string, UnitSystem>, core::Deferred<core::CodeTables>> kept;
+    const CodeData& data = code_data(name);
+    const std::lock_guard alone{making};
+    return kept
+        .try_emplace({std::string{data.prefix}, system},
+                     [&data, system] { return code_tables(data, system); })
+        .first->second;
 }
 
 } // namespace boardmark::reference

@@ -1,11 +1,12 @@
 #pragma once
 
+#include <boardmark/core/basis/deferred.hpp>
 #include <boardmark/core/basis/unit_system.hpp>
 #include <boardmark/core/code/code_tables.hpp>
 
 #include "code_data.hpp"
 
-#include <string_view>
+#include <string>
 
 namespace boardmark::reference {
 
@@ -13,10 +14,8 @@ namespace boardmark::reference {
 /// PREFIX-exposure and PREFIX-aggregate-size. Average strength is one practice for all codes.
 core::CodeTables code_tables(const CodeData& data, core::UnitSystem system);
 
-/// One of the codes of data/ by its name; the first for any other name.
-core::CodeTables code_named(std::string_view name, core::UnitSystem system);
-
-/// The code that `requirements` are held against where a file names none: the first of data/.
-core::CodeTables first_code(core::UnitSystem system);
+/// One of the codes of data/ by its name, made once for a system; the first for any other name: it
+/// is the one that requirements are held against where a file names none.
+core::Deferred<core::CodeTables> kept_code(const std::string& name, core::UnitSystem system);
 
 } // namespace boardmark::reference

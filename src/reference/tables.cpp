@@ -174,39 +174,36 @@ core::ControlChartRules control_chart_rules(UnitSystem system) {
             .firm_count = figure(printed, "firm_count", system)};
 }
 
+/// A table that is made in its system when it is first asked for.
+template <typename Value>
+core::Deferred<Value> deferred(Value (*make)(UnitSystem), UnitSystem system) {
+    return core::Deferred<Value>{[=] { return make(system); }};
+}
+
 core::Tables tables_in(UnitSystem system) {
     return {.system = system,
             .water_density_kg_m3 = constant(table("water-density"), "water", system),
             .method = method_tables(system),
-            .code = first_code(system),
+            .code = kept_code("", system),
             .practice = practice_tables(system),
-            .trial = trial_tables(system),
-            .strength = strength_tables(system),
-            .heat = heat_tables(system),
-            .control_chart = control_chart_rules(system),
-            .forms = form_tables(system),
-            .weather = weather_tables(system),
-            .placing = placing_tables(system),
-            .joints = joint_tables(system),
-            .finish = finish_tables(system),
-            .grading = grading_rules(system),
-            .alkali = alkali_rules(system),
-            .panels = panel_tables(system),
-            .bars = bar_sizes()};
-}
-
-/// Whether all tables of a system are kept. A run of one mix never asks for them, and is spared the
-/// copy; see tables_for.
-std::atomic<bool>& are_kept(UnitSystem system) {
-    static std::atomic<bool> us = false;
-    static std::atomic<bool> si = false;
-    return system == UnitSystem::us ? us : si;
+            .trial = deferred(trial_tables, system),
+            .strength = deferred(strength_tables, system),
+            .heat = deferred(heat_tables, system),
+            .control_chart = deferred(control_chart_rules, system),
+            .forms = deferred(form_tables, system),
+            .weather = deferred(weather_tables, system),
+            .placing = deferred(placing_tables, system),
+            .joints = deferred(joint_tables, system),
+            .finish = deferred(finish_tables, system),
+            .grading = deferred(grading_rules, system),
+            .alkali = deferred(alkali_rules, system),
+            .panels = deferred(panel_tables, system),
+            .bars = core::Deferred<std::vector<core::BarSize>>{bar_sizes}};
 }
 
 } // namespace
 
 const core::Tables& tables(UnitSystem system) {
-    are_kept(system) = true;
     if (system == UnitSystem::us) {
         static const core::Tables us = tables_in(UnitSystem::us);
         return us;
@@ -216,11 +213,11 @@ const core::Tables& tables(UnitSystem system) {
 }
 
 core::Tables tables_for(const core::Requirements& asked, UnitSystem system) {
-    core::Tables all = are_kept(system) ? tables(system) : tables_in(system);
+    core::Tables all = tables(system);
     if (asked.code_file) {
         all.code = *asked.code_file;
-    } else if (!asked.code.empty() && asked.code != all.code.name) {
-        all.code = code_named(asked.code, system);
+    } else if (!asked.code.empty()) {
+        all.code = kept_code(asked.code, system);
     }
     return all;
 }
@@ -243,7 +240,7 @@ std::vector<core::Method> methods() {
 }
 
 core::CodeTables code(const std::string& name, UnitSystem system) {
-    return code_named(name, system);
+    return kept_code(name, system);
 }
 
 std::vector<std::string> codes() {

@@ -9,23 +9,9 @@
 #include "printed_code.hpp"
 #include "strength_tables.hpp"
 
-#include <map>
-#include <mutex>
-
 namespace boardmark::reference {
 
 namespace {
-
-/// The tables of a code, made once: a reader asks for them at every file.
-const core::CodeTables& kept_code(const std::string& name) {
-    static std::mutex making;
-    static std::map<std::string, core::CodeTables> made;
-    const std::lock_guard alone{making};
-    const auto found = made.find(name);
-    return found != made.end()
-               ? found->second
-               : made.emplace(name, code_named(name, core::UnitSystem::si)).first->second;
-}
 
 core::Vocabulary words_of_tables() {
     constexpr double percent = 100;
@@ -38,10 +24,12 @@ core::Vocabulary words_of_tables() {
         .line_confidence = constant(practice, "line_confidence", system) / percent,
         .strength_age_tolerance_d = constant(practice, "strength_age_tolerance", system),
         .bars = bar_sizes(),
-        .code = first_code(system),
+        .code = kept_code("", system),
         .flow_classes = flow_classes(),
         .tables = tables};
-    words.code_named = kept_code;
+    words.code_named = [](const std::string& name) -> const core::CodeTables& {
+        return *kept_code(name, system);
+    };
     words.strength_names = strength_names();
     words.code_of_print = code_of_print;
     for (const core::AlkaliLevel& level : alkali_rules(system).levels) {

@@ -38,7 +38,7 @@ TEST_CASE("DIN's class is the more fluid of the stated one and the slump's") {
     wall.placing.spread_mm = spread_mm;
     const core::FormCase pour = core::form_case(wall, mix.proportions, 2, 1, mix.tables);
     CHECK(pour.flow_class == governs);
-    const auto check = core::check_flow_class(wall, pour, mix.tables.forms.flow);
+    const auto check = core::check_flow_class(wall, pour, mix.tables.forms->flow);
     CHECK(check.has_value() == watched);
     if (check) {
         CHECK(check->verdict == core::Verdict::watch);

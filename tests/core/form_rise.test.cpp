@@ -255,7 +255,7 @@ TEST_CASE("each lift of a stepped wall takes the time of its own concrete") {
     }
     const auto plan =
         core::lift_plan(core::poured_wall(core::formed_wall(tower, placing, us_tables()), placing),
-                        us_tables().placing.lifts);
+                        us_tables().placing->lifts);
     CHECK(plan.lifts == 7);
     REQUIRE(plan.between_lifts_min);
     CHECK_THAT(*plan.between_lifts_min, WithinAbs(one.between_min, 1e-3));
@@ -271,7 +271,7 @@ TEST_CASE("lifts of a battered wall are slowest at its foot") {
     const auto run = run_in_feet(40, {{0, 9}}, 10, 16);
     const auto plan =
         core::lift_plan(core::poured_wall(core::formed_wall(run, placing, us_tables()), placing),
-                        us_tables().placing.lifts);
+                        us_tables().placing->lifts);
     CHECK(plan.lifts == 6);
     CHECK_THAT(*plan.between_lifts_min, WithinAbs(17.222, 5e-4));
 }
@@ -287,7 +287,7 @@ TEST_CASE("an opening shortens the time of the lifts that it stands in") {
     CHECK_THAT(formed.volume_m3(0, 2 * ft) / ft3, WithinAbs(60, 1e-6));
     CHECK_THAT(formed.volume_m3(2 * ft, 4 * ft) / ft3, WithinAbs(36, 1e-6));
     const auto plan =
-        core::lift_plan(core::poured_wall(formed, placing), us_tables().placing.lifts);
+        core::lift_plan(core::poured_wall(formed, placing), us_tables().placing->lifts);
     CHECK_THAT(60 * *plan.pour_h, WithinAbs(60 * 192 / 216.0, 1e-6));
     CHECK_THAT(*plan.between_lifts_min, WithinAbs(60 * 60 / 216.0, 1e-6));
 }

@@ -72,7 +72,7 @@ TEST_CASE("lifts end on board joints where that is asked for") {
     const double inch = 0.0254;
     core::PouredWall wall{
         .height_m = 72 * inch, .plan_area_m2 = 1, .rise_m_h = 1, .lift_m = 20 * inch};
-    const core::LiftRules rules = reference::tables(core::UnitSystem::us).placing.lifts;
+    const core::LiftRules rules = reference::tables(core::UnitSystem::us).placing->lifts;
     CHECK(core::lift_plan(wall, rules).tops_m.size() == 4);
     for (int course = 1; course <= 13; ++course) {
         wall.lines_m.push_back(5.5 * course * inch);

@@ -20,7 +20,7 @@ constexpr double rounding = 1e-9;
 using Line = std::vector<long double>;
 
 const std::vector<PublishedDesign>& published() {
-    static const auto designs = boardmark::reference::tables(UnitSystem::us).panels.designs;
+    static const auto designs = boardmark::reference::tables(UnitSystem::us).panels->designs;
     return designs;
 }
 

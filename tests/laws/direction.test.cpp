@@ -100,7 +100,7 @@ TEST_CASE("an own strength curve gives lower ratios for higher averages and meet
 
 TEST_CASE("a higher specified strength never asks for a lower average") {
     holds([] {
-        const auto& rules = tables_of(any_system()).code.average_strength;
+        const auto& rules = tables_of(any_system()).code->average_strength;
         const auto [low, high] = two_of(10, 80, "strength, MPa");
         core::Requirements requirements{.strength_mpa = low, .slump_mm = 100};
         if (perhaps("record")) {
@@ -119,7 +119,7 @@ TEST_CASE("a higher specified strength never asks for a lower average") {
 
 TEST_CASE("more tests never ask for a higher average and a wider record never for a lower one") {
     holds([] {
-        const auto& rules = tables_of(any_system()).code.average_strength;
+        const auto& rules = tables_of(any_system()).code->average_strength;
         const int few = *rc::gen::inRange(15, 60).as("tests");
         const int more = *rc::gen::inRange(0, 60).as("further tests");
         const auto [narrow, wide] = two_of(0, 8, "standard deviation, MPa");

@@ -9,7 +9,7 @@ namespace {
 
 std::string any_level(core::UnitSystem system) {
     std::vector<std::string> names;
-    for (const core::AlkaliLevel& level : tables_of(system).alkali.levels) {
+    for (const core::AlkaliLevel& level : tables_of(system).alkali->levels) {
         names.push_back(level.name);
     }
     return one_of(names, "level of prevention");

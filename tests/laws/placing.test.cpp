@@ -103,7 +103,7 @@ TEST_CASE("a panel wider than the rules could not be parted, and no change lacks
     holds([] {
         const auto tables = any_tables();
         const core::JointedWall wall = any_wall();
-        const core::ContractionJointRules& rules = tables.joints.contraction;
+        const core::ContractionJointRules& rules = tables.joints->contraction;
         const auto layout = core::joint_layout(wall, rules);
         const double least_m = rules.least_apart_m.value;
         double length_m = 0;
@@ -147,9 +147,9 @@ TEST_CASE("lifts of one height make up the wall") {
         const core::PouredWall wall{.height_m = between(0.3, 8, "height, m"),
                                     .plan_area_m2 = between(0.5, 30, "plan, m2"),
                                     .output_m3_h = between(1, 40, "output, m3/h")};
-        const auto plan = core::lift_plan(wall, tables.placing.lifts);
+        const auto plan = core::lift_plan(wall, tables.placing->lifts);
         demand_same(plan.lifts * plan.lift_m, wall.height_m, 1e-12, "height");
-        demand_at_most(1000 * plan.lift_m, tables.placing.lifts.most_mm.value, "lift");
+        demand_at_most(1000 * plan.lift_m, tables.placing->lifts.most_mm.value, "lift");
         if (plan.between_lifts_min) {
             // One lift is as much concrete as the output brings in the time.
             demand_same(*plan.between_lifts_min / 60 * *wall.output_m3_h,
@@ -161,7 +161,7 @@ TEST_CASE("lifts of one height make up the wall") {
 TEST_CASE("a warmer history is older, and parts of it add up") {
     holds([] {
         const auto tables = any_tables();
-        const auto& rules = tables.placing.curing.maturity;
+        const auto& rules = tables.placing->curing.maturity;
         core::TemperatureHistory history;
         const int stretches = *rc::gen::inRange(1, 6).as("stretches");
         double sum_h = 0;

@@ -112,7 +112,7 @@ TEST_CASE("joints of walls and planters leave corners in one piece") {
     holds([] {
         const core::Wall wall = any_wall_file();
         const core::WallPlan plan = planned(wall);
-        const double least_m = tables_of(wall.system).joints.contraction.least_apart_m.value;
+        const double least_m = tables_of(wall.system).joints->contraction.least_apart_m.value;
         for (std::size_t i = 0; i < plan.runs.size(); ++i) {
             std::vector<double> kept_clear;
             if (i < wall.runs.size()) {

@@ -109,7 +109,7 @@ TEST_CASE("the combined fineness modulus is the shares' sum of the moduli") {
 }
 
 TEST_CASE("fields of the chart of coarseness and workability") {
-    const core::WorkabilityRules& rules = tables_in(UnitSystem::us).grading.workability;
+    const core::WorkabilityRules& rules = tables_in(UnitSystem::us).grading->workability;
     using enum core::WorkabilityField;
     const auto [coarseness, workability, field] =
         GENERATE(table<double, double, core::WorkabilityField>({
@@ -131,7 +131,7 @@ TEST_CASE("fields of the chart of coarseness and workability") {
 
 TEST_CASE("box limits of what stays on each sieve") {
     // 1 in 0-16, 3/4 0-20, 1/2 3/8 No. 4 4-20, 8 16 0-12, 30 50 4-20, 100 0-10, 200 0-2.
-    const core::RetainedRules& rules = tables_in(UnitSystem::us).grading.retained;
+    const core::RetainedRules& rules = tables_in(UnitSystem::us).grading->retained;
     const auto [name, low, high] = GENERATE(table<std::string, double, double>({
         {"1 in", 0, 16},
         {"3/4 in", 0, 20},

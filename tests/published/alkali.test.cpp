@@ -59,7 +59,7 @@ TEST_CASE("alkali limits of the levels of prevention") {
     }));
     INFO(name);
     for (const UnitSystem system : {UnitSystem::us, UnitSystem::si}) {
-        const auto& levels = tables_in(system).alkali.levels;
+        const auto& levels = tables_in(system).alkali->levels;
         const auto level = std::ranges::find(levels, name, &core::AlkaliLevel::name);
         REQUIRE(level != levels.end());
         REQUIRE(level->most_kg_m3.has_value() == (kg_m3 > 0));
@@ -140,8 +140,7 @@ namespace {
 /// The check of a mix whose level follows from its aggregate and its structure.
 core::Check derived(const std::string& asked, const std::string& exposure, double fume_kg = 0,
                     double cement_kg = 300) {
-    const Solved mix =
-        solve(fmt::format(R"(boardmark: 1
+    const Solved mix = solve(fmt::format(R"(boardmark: 1
 title: alkali by aggregate and structure
 reporting: si
 requirements: {{code: ACI 318-19, exposure: [{}], strength: 35 MPa, slump: 100 mm{}}}
@@ -151,8 +150,8 @@ materials:
   stone: {{kind: coarse aggregate, nominal_max_size: 20 mm}}
 proportions: {{volume: 1 m3, water: 170 kg, air: 2 %, cement: {} kg, fume: {} kg}}
 )",
-                          exposure, asked, cement_kg, fume_kg),
-              input::Purpose::check);
+                                         exposure, asked, cement_kg, fume_kg),
+                             input::Purpose::check);
     return *mix.check("alkali.loading");
 }
 
@@ -160,18 +159,24 @@ proportions: {{volume: 1 m3, water: 170 kg, air: 2 %, cement: {} kg, fume: {} kg
 
 TEST_CASE("the level of prevention follows from aggregate, salt and structure") {
     // ASTM C1778, from memory: risk 1, 3, 4, 5 of R0 to R3 in humid air or ground, 1, 4, 5, 6 with
-    // alkali in service; level by risk and S1 to S4: 1 V V V V; 3 V W X Y; 4 W X Y Z; 5 X Y Z ZZ; 6 Y Z
-    // ZZ and none.
+    // alkali in service; level by risk and S1 to S4: 1 V V V V; 3 V W X Y; 4 W X Y Z; 5 X Y Z ZZ; 6
+    // Y Z ZZ and none.
     struct Row {
         std::string reactivity, structure, exposure, level;
     };
     const auto row = GENERATE(values<Row>({
-        {"R0", "S4", "C2", "level V"},  {"R1", "S1", "C1", "level V"},
-        {"R1", "S2", "C1", "level W"},  {"R1", "S3", "C1", "level X"},
-        {"R1", "S4", "C1", "level Y"},  {"R1", "S3", "C2", "level Y"},
-        {"R2", "S3", "C1", "level Y"},  {"R2", "S1", "C2", "level X"},
-        {"R2", "S4", "C2", "level ZZ"}, {"R3", "S1", "C1", "level X"},
-        {"R3", "S2", "C2", "level Z"},  {"R3", "S1", "C2", "level Y"},
+        {"R0", "S4", "C2", "level V"},
+        {"R1", "S1", "C1", "level V"},
+        {"R1", "S2", "C1", "level W"},
+        {"R1", "S3", "C1", "level X"},
+        {"R1", "S4", "C1", "level Y"},
+        {"R1", "S3", "C2", "level Y"},
+        {"R2", "S3", "C1", "level Y"},
+        {"R2", "S1", "C2", "level X"},
+        {"R2", "S4", "C2", "level ZZ"},
+        {"R3", "S1", "C1", "level X"},
+        {"R3", "S2", "C2", "level Z"},
+        {"R3", "S1", "C2", "level Y"},
         {"R1", "S3", "F0", "level Y"}, // no class speaks of salt: it may come
     }));
     INFO(row.reactivity << " " << row.structure << " " << row.exposure);
@@ -180,8 +185,8 @@ TEST_CASE("the level of prevention follows from aggregate, salt and structure") 
                 row.exposure);
     CHECK(found.requirement == row.level);
     CHECK(found.verdict != Verdict::holds);
-    CHECK(report::words(found.message, UnitSystem::si).find("follows from aggregate of " +
-                                                            row.reactivity) != std::string::npos);
+    CHECK(report::words(found.message, UnitSystem::si)
+              .find("follows from aggregate of " + row.reactivity) != std::string::npos);
 }
 
 TEST_CASE("such a structure is not built with the most reactive aggregate in salt") {

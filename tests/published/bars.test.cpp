@@ -67,6 +67,6 @@ TEST_CASE("bars by diameter") {
 }
 
 TEST_CASE("there are no other sizes of bars") {
-    CHECK(tables_in(core::UnitSystem::us).bars.size() == 9 + 11);
-    CHECK(tables_in(core::UnitSystem::si).bars.size() == 9 + 11);
+    CHECK(tables_in(core::UnitSystem::us).bars->size() == 9 + 11);
+    CHECK(tables_in(core::UnitSystem::si).bars->size() == 9 + 11);
 }

@@ -48,7 +48,7 @@ TEST_CASE("factor for the length of a core") {
     const auto [ratio, factor] = GENERATE(table<double, double>(
         {{1.75, 0.98}, {1.50, 0.96}, {1.25, 0.93}, {1.00, 0.87}, {1.125, 0.900}, {1.90, 1.00}}));
     INFO(ratio);
-    const auto& rules = tables_in(core::UnitSystem::us).strength.cores;
+    const auto& rules = tables_in(core::UnitSystem::us).strength->cores;
     CHECK_THAT(core::length_correction(ratio, rules).factor, WithinAbs(factor, exact));
 }
 

@@ -18,7 +18,7 @@ using core::UnitSystem;
 namespace {
 
 const core::CuringRules& rules() {
-    return tables_in(UnitSystem::us).placing.curing;
+    return tables_in(UnitSystem::us).placing->curing;
 }
 
 const core::TemperatureHistory day_at_ten{{24, 10}};

@@ -128,7 +128,7 @@ TEST_CASE("a change of w/c that shows in colour, as water and as moisture of the
 TEST_CASE("figures that only advise on a face") {
     const auto& us = reference::tables(core::UnitSystem::us).finish;
     const auto& si = reference::tables(core::UnitSystem::si).finish;
-    for (const auto* finish : {&us, &si}) {
+    for (const core::FinishTables* finish : {&*us, &*si}) {
         CHECK(finish->least_paste_percent.value == 26); // 300/3150 + 0.55 * 0.300 = 0.260
         CHECK(finish->least_mortar_percent.value == 55);
         CHECK(finish->w_cm_change.value == 0.02);
@@ -143,6 +143,6 @@ TEST_CASE("figures that only advise on a face") {
         CHECK(finish->constancy_source.confidence == core::Confidence::read);
         CHECK(finish->least_fines_kg_m3.source.citation == "common practice, no source");
     }
-    CHECK_THAT(us.largest_size_mm.value, WithinAbs(19.05, 1e-9));
-    CHECK_THAT(si.largest_size_mm.value, WithinAbs(20, 1e-9));
+    CHECK_THAT(us->largest_size_mm.value, WithinAbs(19.05, 1e-9));
+    CHECK_THAT(si->largest_size_mm.value, WithinAbs(20, 1e-9));
 }

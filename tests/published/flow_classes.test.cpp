@@ -15,7 +15,7 @@ using namespace boardmark::test;
 namespace {
 
 const core::FlowClasses& classes() {
-    static const core::FlowClasses of_print = reference::tables(core::UnitSystem::si).forms.flow;
+    static const core::FlowClasses of_print = reference::tables(core::UnitSystem::si).forms->flow;
     return of_print;
 }
 

@@ -108,7 +108,7 @@ TEST_CASE("ACI 347R-14 in SI") {
 
 TEST_CASE("inch-pound figures of ACI 347R-14 converted to SI") {
     // 150 psf, 9000, 43400, 2800 → 7.18, 785.4, 1154.4, 244.4 (the SI print: 7.2, 785, 1156, 244)
-    const auto& printed_us = form_tables_in(us).forms.aci;
+    const auto& printed_us = form_tables_in(us).forms->aci;
     CHECK_THAT(printed_us.base_kpa, WithinAbs(7.18, 0.005));
     CHECK_THAT(printed_us.slope_kpa_k_h_m, WithinAbs(785.4, 0.05));
     CHECK_THAT(printed_us.tall_constant_kpa_k, WithinAbs(1154.4, 0.05));

@@ -21,14 +21,14 @@ void check_coefficients(const CementCoefficients& read, double no_retarder, doub
 
 TEST_CASE("limits of the ACI 347R-14 formulas") {
     // Case boundaries read in a trade article; column side and vibration depth from memory
-    const auto& us = form_tables_in(UnitSystem::us).forms.aci;
+    const auto& us = form_tables_in(UnitSystem::us).forms->aci;
     CHECK_THAT(us.slow_rise_m_h / foot_m, WithinAbs(7, 1e-9));
     CHECK_THAT(us.fastest_rise_m_h.value / foot_m, WithinAbs(15, 1e-9));
     CHECK_THAT(us.low_wall_m / foot_m, WithinAbs(14, 1e-9));
     CHECK_THAT(us.deepest_vibration_m.value / foot_m, WithinAbs(4, 1e-9));
     CHECK_THAT(us.column_side_m / foot_m, WithinAbs(6.5, 1e-9));
     CHECK_THAT(in_psf(us.floor_kpa.value), WithinAbs(600, 1e-9));
-    const auto& si = form_tables_in(UnitSystem::si).forms.aci;
+    const auto& si = form_tables_in(UnitSystem::si).forms->aci;
     CHECK(si.slow_rise_m_h == 2.1);
     CHECK(si.fastest_rise_m_h.value == 4.5);
     CHECK(si.low_wall_m == 4.2);
@@ -64,18 +64,18 @@ TEST_CASE("chemistry coefficient of ACI 347R-14 and C2 of CIRIA 108") {
     // ACI: from memory, the last cell 1.5 (1.4 in some editions). CIRIA: values read, their cements
     // from memory
     const auto& forms = form_tables_in(UnitSystem::us).forms;
-    check_coefficients(forms.aci.cement.portland, 1.0, 1.2);
-    check_coefficients(forms.aci.cement.blend, 1.2, 1.4);
-    check_coefficients(forms.aci.cement.rich_blend, 1.4, 1.5);
-    check_coefficients(forms.ciria.cement.portland, 0.30, 0.45);
-    check_coefficients(forms.ciria.cement.blend, 0.45, 0.60);
-    check_coefficients(forms.ciria.cement.rich_blend, 0.60, 0.60);
-    CHECK(forms.high_slag_percent.value == 70);
-    CHECK(forms.high_fly_ash_percent.value == 40);
+    check_coefficients(forms->aci.cement.portland, 1.0, 1.2);
+    check_coefficients(forms->aci.cement.blend, 1.2, 1.4);
+    check_coefficients(forms->aci.cement.rich_blend, 1.4, 1.5);
+    check_coefficients(forms->ciria.cement.portland, 0.30, 0.45);
+    check_coefficients(forms->ciria.cement.blend, 0.45, 0.60);
+    check_coefficients(forms->ciria.cement.rich_blend, 0.60, 0.60);
+    CHECK(forms->high_slag_percent.value == 70);
+    CHECK(forms->high_fly_ash_percent.value == 40);
 }
 
 TEST_CASE("figures of CIRIA 108") {
-    const auto& ciria = form_tables_in(UnitSystem::si).forms.ciria;
+    const auto& ciria = form_tables_in(UnitSystem::si).forms->ciria;
     CHECK(ciria.wall == 1.0);
     CHECK(ciria.column == 1.5);
     CHECK(ciria.column_side_m == 2);
@@ -99,7 +99,7 @@ TEST_CASE("classes of DIN 18218") {
         {"F3", 18, 14, 25, 1.25, 1.80, false}, {"F4", 17, 17, 25, 1.40, 2.15, false},
         {"F5", 25, 30, 30, 2.0, 4.0, true},    {"F6", 25, 38, 30, 2.0, 4.0, true},
         {"SCC", 25, 33, 30, 2.0, 4.0, true}};
-    const auto& din = form_tables_in(UnitSystem::si).forms.din;
+    const auto& din = form_tables_in(UnitSystem::si).forms->din;
     CHECK(din.weight_kn_m3.value == 25);
     REQUIRE(din.set_times_h.size() == 3);
     CHECK_THAT(din.set_times_h[0], WithinAbs(5, 1e-9));
@@ -123,7 +123,7 @@ TEST_CASE("breaking loads of form ties, lb") {
     const std::vector<std::pair<std::string, double>> rows{
         {"No. 8 wire", 1700}, {"No. 9 wire", 1420}, {"No. 10 wire", 1170},
         {"No. 11 wire", 930}, {"snap tie", 3000},   {"pencil rod", 3000}};
-    const auto& ties = form_tables_in(UnitSystem::us).forms.ties;
+    const auto& ties = form_tables_in(UnitSystem::us).forms->ties;
     REQUIRE(ties.size() == rows.size());
     for (std::size_t i = 0; i < rows.size(); ++i) {
         CHECK(ties[i].name == rows[i].first);
@@ -135,9 +135,9 @@ TEST_CASE("rules of form pressure that all methods share") {
     // ACI 347R, from memory: +25 % pumped from below, factor of safety 2.0 on ties. Low forms and
     // freezing: common practice, no source
     const auto& forms = form_tables_in(UnitSystem::us).forms;
-    CHECK(forms.pumped_factor.value == 1.25);
-    CHECK(forms.tie_safety_factor.value == 2.0);
-    CHECK_THAT(forms.freezing_c.value, WithinAbs(0, 1e-12));
-    CHECK_THAT(forms.low_form_m.value / foot_m, WithinAbs(6, 1e-9));
-    CHECK(form_tables_in(UnitSystem::si).forms.low_form_m.value == 1.8);
+    CHECK(forms->pumped_factor.value == 1.25);
+    CHECK(forms->tie_safety_factor.value == 2.0);
+    CHECK_THAT(forms->freezing_c.value, WithinAbs(0, 1e-12));
+    CHECK_THAT(forms->low_form_m.value / foot_m, WithinAbs(6, 1e-9));
+    CHECK(form_tables_in(UnitSystem::si).forms->low_form_m.value == 1.8);
 }

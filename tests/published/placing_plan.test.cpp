@@ -16,10 +16,10 @@ using core::Verdict;
 namespace {
 
 const core::LiftRules& lifts() {
-    return tables_in(UnitSystem::us).placing.lifts;
+    return tables_in(UnitSystem::us).placing->lifts;
 }
 const core::VibrationRules& vibration() {
-    return tables_in(UnitSystem::us).placing.vibration;
+    return tables_in(UnitSystem::us).placing->vibration;
 }
 
 } // namespace
@@ -46,12 +46,12 @@ TEST_CASE("rules of the trade for placing") {
     CHECK(lifts().between_lifts_h.source.confidence == core::Confidence::common_practice);
     // Metric cells are the trade's rounded twins.
     const auto& si = tables_in(UnitSystem::si).placing;
-    CHECK(si.lifts.least_mm.value == 300);
-    CHECK(si.lifts.most_mm.value == 500);
-    CHECK(si.lifts.most_architectural_mm.value == 600);
-    CHECK(si.vibration.into_lift_below_mm.value == 150);
-    CHECK(si.vibration.off_the_face_mm.value == 75);
-    CHECK(si.vibration.room_for_head_mm.value == 25);
+    CHECK(si->lifts.least_mm.value == 300);
+    CHECK(si->lifts.most_mm.value == 500);
+    CHECK(si->lifts.most_architectural_mm.value == 600);
+    CHECK(si->vibration.into_lift_below_mm.value == 150);
+    CHECK(si->vibration.off_the_face_mm.value == 75);
+    CHECK(si->vibration.room_for_head_mm.value == 25);
 }
 
 TEST_CASE("radius of action by the head's diameter as printed") {

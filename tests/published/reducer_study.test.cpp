@@ -100,7 +100,7 @@ TEST_CASE("heat rise of 400 kg/m3") {
 
 TEST_CASE("heat rise in pounds and Fahrenheit") {
     // The handbook's 12.8 degF for 100 lb/yd3 is the 12 K for 100 kg/m3: 12.81.
-    const double rise_k = tables_in(UnitSystem::us).heat.rise_k_of_100_kg_m3.value;
+    const double rise_k = tables_in(UnitSystem::us).heat->rise_k_of_100_kg_m3.value;
     CHECK_THAT(1.8 * rise_k * inside(100, "lb/yd3") / 100, WithinAbs(12.81, 0.005));
 }
 

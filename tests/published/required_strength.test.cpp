@@ -38,7 +38,7 @@ core::CodeAverage ask(UnitSystem system, double specified, std::optional<Record>
         records.age_d = record->age_months ? std::optional{inside(*record->age_months, "months")}
                                            : std::nullopt;
     }
-    return core::code_average(requirements, tables_in(system).code.average_strength);
+    return core::code_average(requirements, tables_in(system).code->average_strength);
 }
 
 double average(UnitSystem system, double specified, std::optional<Record> record = {}) {

@@ -228,7 +228,7 @@ TEST_CASE("tolerances of delivery as printed") {
     const auto [slump_in, within_in] = GENERATE(
         table<double, double>({{1, 0.5}, {2, 0.5}, {2.25, 1}, {4, 1}, {4.25, 1.5}, {9, 1.5}}));
     INFO(slump_in);
-    const auto& rows = tables_in(UnitSystem::us).trial.slump;
+    const auto& rows = tables_in(UnitSystem::us).trial->slump;
     const double nominal_mm = inside(slump_in, "in");
     const auto row = std::ranges::find_if(
         rows, [&](const core::SlumpTolerance& one) { return nominal_mm <= one.up_to_mm + exact; });
@@ -238,10 +238,10 @@ TEST_CASE("tolerances of delivery as printed") {
 TEST_CASE("adjustments as printed") {
     // 10 lb/yd3 for 1 in, 5 lb/yd3 for a point of air; 2 kg/m3 for 10 mm, 3 kg/m3 for a point: PCA,
     // Design and Control of Concrete Mixtures, chapter 9 (the metric pair from memory).
-    const auto& us = tables_in(UnitSystem::us).trial.adjustments;
+    const auto& us = tables_in(UnitSystem::us).trial->adjustments;
     CHECK_THAT(in_unit(us.water_kg_m3_per_mm * inside(1, "in"), "lb/yd3"), WithinAbs(10, exact));
     CHECK_THAT(in_unit(us.water_kg_m3_per_air_point, "lb/yd3"), WithinAbs(5, exact));
-    const auto& si = tables_in(UnitSystem::si).trial.adjustments;
+    const auto& si = tables_in(UnitSystem::si).trial->adjustments;
     CHECK_THAT(si.water_kg_m3_per_mm * 10, WithinAbs(2, exact));
     CHECK_THAT(si.water_kg_m3_per_air_point, WithinAbs(3, exact));
 }

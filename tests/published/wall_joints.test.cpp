@@ -17,7 +17,7 @@ using core::Verdict;
 namespace {
 
 const core::ContractionJointRules& rules() {
-    return tables_in(UnitSystem::us).joints.contraction;
+    return tables_in(UnitSystem::us).joints->contraction;
 }
 
 double feet(double amount) {
@@ -80,7 +80,7 @@ TEST_CASE("the first joint and the metric twins") {
     CHECK_THAT(in_unit(1000 * rules().first_from_corner_m.value, "ft"), WithinAbs(15, exact));
     CHECK(rules().corner_share.value == 0.5);
     // Metric cells are rounded down to the closer joint.
-    const auto& si = tables_in(UnitSystem::si).joints.contraction;
+    const auto& si = tables_in(UnitSystem::si).joints->contraction;
     CHECK(si.by_height.at(0).below_m == 2.4);
     CHECK(si.by_height.at(1).below_m == 3.6);
     CHECK_THAT(si.spacing_solid_m.value, WithinAbs(7.5, exact));
@@ -207,7 +207,7 @@ TEST_CASE("a stated spacing wider than the rules is watched") {
 
 TEST_CASE("a wall of 10 ft stands plumb within") {
     // ACI 117-10, from memory: 0.3 % and 1 in, exposed edges 0.2 % and 1/2 in.
-    const auto& plumb = tables_in(UnitSystem::us).joints.plumb;
+    const auto& plumb = tables_in(UnitSystem::us).joints->plumb;
     const auto tolerance = [&](double height_ft, bool edge) {
         return in_unit(*core::plumb_tolerance_mm(inside(height_ft, "ft"), edge, plumb), "in");
     };

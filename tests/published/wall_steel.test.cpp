@@ -155,13 +155,13 @@ TEST_CASE("least cover of ACI 318-19 Table 20.5.1.3.1") {
 TEST_CASE("the metric prints of ACI 318M-19") {
     // From memory: 450 mm, 250 mm; cover 75, 50, 40, 20 mm.
     const auto& si = tables_in(UnitSystem::si).joints;
-    CHECK(si.steel.spacing_most_mm.value == 450);
-    CHECK(si.steel.two_layers_above_mm.value == 250);
-    CHECK(si.cover.against_earth_mm.value == 75);
-    CHECK(si.cover.weather_large_mm.value == 50);
-    CHECK(si.cover.weather_small_mm.value == 40);
-    CHECK(si.cover.inside_mm.value == 20);
-    CHECK(si.cover.corrosive_mm.value == 50);
+    CHECK(si->steel.spacing_most_mm.value == 450);
+    CHECK(si->steel.two_layers_above_mm.value == 250);
+    CHECK(si->cover.against_earth_mm.value == 75);
+    CHECK(si->cover.weather_large_mm.value == 50);
+    CHECK(si->cover.weather_small_mm.value == 40);
+    CHECK(si->cover.inside_mm.value == 20);
+    CHECK(si->cover.corrosive_mm.value == 50);
 }
 
 TEST_CASE("cover counts from the bottom of the deepest board joint") {
@@ -181,7 +181,7 @@ TEST_CASE("a vibrator between two layers of bars") {
                               .horizontal = bars(0.5, 0.20, 12),
                               .layers = 2,
                               .cover_mm = inside(2, "in")};
-    const auto& vibration = tables_in(UnitSystem::us).placing.vibration;
+    const auto& vibration = tables_in(UnitSystem::us).placing->vibration;
     const double thickness_mm = inside(10, "in");
     CHECK_THAT(in_unit(*core::room_for_vibrator_mm(steel, thickness_mm), "in"),
                WithinAbs(4, exact));

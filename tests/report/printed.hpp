@@ -163,7 +163,7 @@ private:
         const core::Batch batch = boardmark::test::made(
             core::batch(proportions_, {volume_m3, std::nullopt}, water_density_kg_m3_));
         const core::BatchingTolerances tolerances =
-            reference::tables(system_of(mix_)).trial.batching;
+            reference::tables(system_of(mix_)).trial->batching;
         return write(report::BatchResult{.title = title(),
                                          .requirements = core::requirements_of(mix_),
                                          .batch = batch,

@@ -141,7 +141,7 @@ Outcome<SiteWater> site_water(const Proportions& proportions, const Batch& batch
                      .advice = {}};
     if (high_range_reducers(proportions).empty()) {
         result.slump_gain_mm =
-            result.may_be_added_kg_m3 / tables.trial.adjustments.water_kg_m3_per_mm;
+            result.may_be_added_kg_m3 / tables.trial->adjustments.water_kg_m3_per_mm;
     }
     result.advice = advice_of(result, proportions);
     return result;

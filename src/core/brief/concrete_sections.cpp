@@ -60,12 +60,13 @@ BriefSection brief_of_requirements(const BriefCase& brief) {
     const Requirements& asked = brief.asked;
     const Selection& selection = brief.plan.proportions.selection;
     BriefSection section{"WHAT IS ASKED", {}};
-    section.items.push_back({asked.strength_class.empty()
-                                 ? "Compressive strength {strength} at {age}"
-                                 : "Compressive strength {class}, {strength} of cylinders, at {age}",
-                             {word("class", asked.strength_class),
-                              quantity("strength", {asked.strength_mpa, Measure::strength}),
-                              quantity("age", {asked.strength_age_d, Measure::age})}});
+    section.items.push_back(
+        {asked.strength_class.empty()
+             ? "Compressive strength {strength} at {age}"
+             : "Compressive strength {class}, {strength} of cylinders, at {age}",
+         {word("class", asked.strength_class),
+          quantity("strength", {asked.strength_mpa, Measure::strength}),
+          quantity("age", {asked.strength_age_d, Measure::age})}});
     if (!asked.exposure.empty()) {
         section.items.push_back(
             {"Exposure {classes} of {code}",
@@ -77,13 +78,13 @@ BriefSection brief_of_requirements(const BriefCase& brief) {
                                  {quantity("w_cm", {*selection.w_cm_by_exposure, Measure::w_cm})}});
     }
     section.items.push_back(slump_asked(asked, brief.tables));
-    const AirRules& air = brief.tables.code.air;
+    const AirRules& air = brief.tables.code->air;
     section.items.push_back(
         {air.below_percent < air.tolerance_percent
              ? "Air at placing {air}, no less than the class requires, tested on site"
              : "Air at placing {air}, within {tolerance}, tested on site",
          {quantity("air", {selection.air_at_placing_percent, Measure::percent}),
-          quantity("tolerance", {brief.tables.code.air.tolerance_percent, Measure::percent})}});
+          quantity("tolerance", {brief.tables.code->air.tolerance_percent, Measure::percent})}});
     if (const Check* constancy =
             check_of(brief.plan.mix_checks, check_ids::finish_w_cm_constancy)) {
         section.items.push_back(constancy->message);

@@ -48,7 +48,7 @@ Phrase of_its_wall(const std::string& wall, Phrase phrase) {
 
 Phrase stripping_limit(const BriefCase& brief) {
     const AfterPlacing& after = brief.plan.after;
-    const std::string& source = brief.tables.placing.curing.strip_strength_mpa.source.citation;
+    const std::string& source = brief.tables.placing->curing.strip_strength_mpa.source.citation;
     const std::vector<Argument> needed{
         quantity("needed", {after.strip.needed_mpa, Measure::strength}), word("source", source)};
     const auto earliest_h = after.strip.earliest_h();

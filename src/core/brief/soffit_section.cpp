@@ -53,7 +53,7 @@ BriefSection brief_of_soffits(const BriefCase& brief) {
         return section;
     }
     for (const SoffitAge& age : brief.plan.after.soffits) {
-        section.items.push_back(soffit_rule(age, brief.tables.placing.curing));
+        section.items.push_back(soffit_rule(age, brief.tables.placing->curing));
         section.items.push_back(soffit_release(age));
     }
     if (placing.soffit_strength_percent) {

@@ -161,8 +161,8 @@ void check_aggregate_together(const CheckContext& context, Findings& findings) {
     const auto together = aggregate_together(context.proportions, context.tables.grading,
                                              context.tables.method.fineness_sieves_mm);
     if (together) {
-        retained_check(*together, context.tables.grading.retained, findings);
-        workability_check(*together, context.tables.grading.workability, findings);
+        retained_check(*together, context.tables.grading->retained, findings);
+        workability_check(*together, context.tables.grading->workability, findings);
     }
 }
 

@@ -210,7 +210,7 @@ Phrase message_of(Standing standing, const Loading& loading, const AlkaliLevel* 
                     salt_note(context),
                 {word("level", level->name),
                  quantity("guided",
-                          {context.tables.alkali.guided_to_percent.value, Measure::percent})}};
+                          {context.tables.alkali->guided_to_percent.value, Measure::percent})}};
     case Standing::held:
         break;
     }
@@ -232,11 +232,10 @@ std::string derivation(const DerivedLevel& derived, const CheckContext& context)
                 : "; " + asked.alkali_level + " is stated, the more severe of the two is held.");
 }
 
-void refuse_reactive(const DerivedLevel& derived, const CheckContext& context,
-                     Findings& findings) {
+void refuse_reactive(const DerivedLevel& derived, const CheckContext& context, Findings& findings) {
     findings.add({.id = check_ids::alkali_loading, .verdict = Verdict::fails}, [&](Check& told) {
         told.requirement = "structure_class";
-        told.source = context.tables.alkali.prevention_source;
+        told.source = context.tables.alkali->prevention_source;
         told.message = {"such a structure is not built with aggregate of {reactivity}{where}: from "
                         "memory, check it against the standard",
                         {word("reactivity", context.requirements.aggregate_reactivity),

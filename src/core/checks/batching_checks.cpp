@@ -28,7 +28,7 @@ Verdict batching_verdict(const BatchItem& asked, const WeighedItem& weighed, con
         return Verdict::holds;
     }
     const double small_batch_kg =
-        asked.kg * (1 + tables.trial.batching.small_batch_over_percent.value / 100);
+        asked.kg * (1 + tables.trial->batching.small_batch_over_percent.value / 100);
     const bool small_batch_excess =
         asked.role == Role::binder && over && !above(weighed.kg, small_batch_kg);
     return asked.role == Role::water || small_batch_excess ? Verdict::watch : Verdict::fails;
@@ -44,11 +44,11 @@ std::string remark_on(const BatchItem& asked, Verdict verdict) {
 
 /// What was weighed against what the mix asks to weigh.
 Check batching_check(const BatchItem& asked, const WeighedItem& weighed, const Tables& tables) {
-    const TypicalFigure& tolerance = batching_tolerance(asked.role, tables.trial.batching);
+    const TypicalFigure& tolerance = batching_tolerance(asked.role, tables.trial->batching);
     const Limit limit{asked.kg * (1 - tolerance.value / 100),
                       asked.kg * (1 + tolerance.value / 100)};
     const Verdict verdict = batching_verdict(asked, weighed, limit, tables);
-    const double small_batch = tables.trial.batching.small_batch_over_percent.value;
+    const double small_batch = tables.trial->batching.small_batch_over_percent.value;
     return {
         .id = "batching." + asked.name,
         .verdict = verdict,
@@ -76,7 +76,7 @@ std::vector<Check> dose_checks(const Yield& yield, const Tables& tables) {
         const double found = 100 * admixture->kg_m3 / yield.found.totals.binder_kg_m3;
         const double most = dose_percent(*maximum, density_kg_m3);
         // The scale's tolerance may carry a dose that was to be the highest a little past it.
-        const double tolerance = 1 + tables.trial.batching.admixture_percent.value / 100;
+        const double tolerance = 1 + tables.trial->batching.admixture_percent.value / 100;
         const Argument name = word("name", admixture->name);
         const auto dose = [&](std::string what, double percent) {
             return quantity(std::move(what), {ml_100kg(percent, density_kg_m3), Measure::dose});

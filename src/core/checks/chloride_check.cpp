@@ -31,7 +31,7 @@ double with_counted_kg(const CountedBinder& binder) {
 
 /// The mass of 1 m3 by which the code counts chloride.
 double counted_mass_kg(const CheckContext& context) {
-    switch (context.tables.code.chloride.of) {
+    switch (context.tables.code->chloride.of) {
     case ChlorideOf::cementitious_to_cement:
         return up_to_cement_kg(context.proportions);
     case ChlorideOf::cement:
@@ -113,7 +113,7 @@ std::optional<ChlorideLimit> limit_of(const CheckContext& context) {
     if (const Demand* demand = context.demands.strictest(Demanded::chloride)) {
         return ChlorideLimit{demand->high, demand->by->name, demand->source};
     }
-    const auto& classes = context.tables.code.chloride.classes;
+    const auto& classes = context.tables.code->chloride.classes;
     if (classes.empty() || context.stated.empty()) {
         return std::nullopt;
     }
@@ -137,7 +137,7 @@ struct ChlorideFinding {
 };
 
 ChlorideFinding hold_chloride(const CheckContext& context, const ChlorideLimit& limit) {
-    const ChlorideRules& rules = context.tables.code.chloride;
+    const ChlorideRules& rules = context.tables.code->chloride;
     const ChlorideSum sum = chloride_of(context);
     const double counted_kg = counted_mass_kg(context);
     ChlorideFinding found{.by_concrete = rules.of == ChlorideOf::concrete,
@@ -149,7 +149,8 @@ ChlorideFinding hold_chloride(const CheckContext& context, const ChlorideLimit& 
         found.counts = counted_kg != 0;
         found.value = found.counts ? 100 * sum.kg / counted_kg : 0;
     }
-    const double precision = found.by_concrete ? chloride_precision_kg_m3 : chloride_precision_percent;
+    const double precision =
+        found.by_concrete ? chloride_precision_kg_m3 : chloride_precision_percent;
     const Verdict verdict = at_most({found.value, limit.most, precision});
     found.known = found.counts && (!sum.any_unknown || verdict == Verdict::fails);
     if (found.known && (!limit.class_is_open || verdict == Verdict::fails)) {
@@ -162,8 +163,7 @@ ChlorideFinding hold_chloride(const CheckContext& context, const ChlorideLimit& 
 }
 
 Argument amount(std::string name, double value, bool by_concrete) {
-    return quantity(std::move(name),
-                    {value, by_concrete ? Measure::alkali : Measure::chloride});
+    return quantity(std::move(name), {value, by_concrete ? Measure::alkali : Measure::chloride});
 }
 
 std::string class_names(const std::vector<ChlorideClass>& classes) {
@@ -176,7 +176,7 @@ std::string class_names(const std::vector<ChlorideClass>& classes) {
 
 Phrase told_chloride(const CheckContext& context, const ChlorideLimit& limit,
                      const ChlorideFinding& found) {
-    const ChlorideRules& rules = context.tables.code.chloride;
+    const ChlorideRules& rules = context.tables.code->chloride;
     // The mass stands in the text itself: the words of the trade differ by system.
     std::string text = std::string{"chloride {value} of "} + words_of_mass(rules.of);
     text += rules.acid_soluble
@@ -193,8 +193,7 @@ Phrase told_chloride(const CheckContext& context, const ChlorideLimit& limit,
     }
     Phrase message{std::move(text),
                    {amount("value", found.value, found.by_concrete),
-                    amount("limit", limit.most, found.by_concrete),
-                    word("class", limit.asked_by),
+                    amount("limit", limit.most, found.by_concrete), word("class", limit.asked_by),
                     word("classes", class_names(rules.classes))}};
     append_memory(*limit.source, message);
     return message;
@@ -208,9 +207,8 @@ void check_chloride(const CheckContext& context, Findings& findings) {
         return;
     }
     const ChlorideFinding held = hold_chloride(context, *limit);
-    Finding found{.id = check_ids::chloride_exposure,
-                  .verdict = held.verdict,
-                  .measure = Measure::percent};
+    Finding found{
+        .id = check_ids::chloride_exposure, .verdict = held.verdict, .measure = Measure::percent};
     if (held.verdict != Verdict::not_checked) {
         found.value = held.value;
         found.limit = Limit{.low = std::nullopt, .high = limit->most};
@@ -218,7 +216,7 @@ void check_chloride(const CheckContext& context, Findings& findings) {
     }
     findings.add(found, [&](Check& told) {
         told.requirement =
-            limit->asked_by.empty() ? context.tables.code.name : std::string{limit->asked_by};
+            limit->asked_by.empty() ? context.tables.code->name : std::string{limit->asked_by};
         told.source = *limit->source;
         if (!held.counts) {
             told.message = {

@@ -53,7 +53,7 @@ Requirements asked_in(const CodeTables& code, const Requirements& own) {
 CodeJudgement judged_by_own_code(CompleteRequirements requirements, const Proportions& proportions,
                                  const Tables& tables) {
     const Requirements& asked = requirements;
-    return {tables.code.name, tables.code.edition, asked.exposure,
+    return {tables.code->name, tables.code->edition, asked.exposure,
             asked_by_code(asked, proportions, tables, nullptr)};
 }
 
@@ -64,7 +64,7 @@ CodeJudgement judged_by_other_code(CompleteRequirements requirements,
     others.code = code;
     const Requirements asked = asked_in(code, requirements);
     return {code.name, code.edition, asked.exposure,
-            asked_by_code(asked, proportions, others, &tables.code)};
+            asked_by_code(asked, proportions, others, &*tables.code)};
 }
 
 } // namespace boardmark::core

@@ -24,7 +24,7 @@ struct DemandedAir {
 };
 
 DemandedAir judge_air(const Demand& demand, const CheckContext& context) {
-    const AirRules& rules = context.tables.code.air;
+    const AirRules& rules = context.tables.code->air;
     // Of cubes alone no strength of cylinders is known, and no air is spared for it.
     const double strength_mpa = strength_by(Specimen::cylinder, context.requirements).value_or(0);
     DemandedAir found{.demand = demand,
@@ -34,11 +34,10 @@ DemandedAir judge_air(const Demand& demand, const CheckContext& context) {
         return found;
     }
     const bool has_step = std::isfinite(rules.reduction_above_strength_mpa);
-    found.on_the_step =
-        has_step && (same(strength_mpa, rules.reduction_above_strength_mpa) ||
-                     same(strength_mpa, rules.reduction_above_strength_twin_mpa));
-    found.may_reduce = has_step && !found.on_the_step &&
-                       above(strength_mpa, rules.reduction_above_strength_mpa);
+    found.on_the_step = has_step && (same(strength_mpa, rules.reduction_above_strength_mpa) ||
+                                     same(strength_mpa, rules.reduction_above_strength_twin_mpa));
+    found.may_reduce =
+        has_step && !found.on_the_step && above(strength_mpa, rules.reduction_above_strength_mpa);
     found.verdict = held(demand, found.percent);
     if (found.may_reduce && found.verdict == Verdict::fails) {
         const Limit reduced{.low = demand.low - rules.reduction_percent, .high = demand.high};
@@ -54,7 +53,7 @@ DemandedAir judge_air(const Demand& demand, const CheckContext& context) {
 }
 
 void tell_air(const DemandedAir& found, const CheckContext& context, Check& told) {
-    const AirRules& rules = context.tables.code.air;
+    const AirRules& rules = context.tables.code->air;
     const Demand& demand = found.demand;
     const double size_mm = context.proportions.selection.nominal_max_size_mm;
     told.requirement = demand.by->name;

@@ -45,7 +45,7 @@ void tell_least(const Demand& demand, const LeastCement& found, const CheckConte
                      concentration("least", demand.low), word("class", demand.by->name)}};
     const bool by_additions = found.met != CementMet::by_cement;
     if (by_additions) {
-        append_counting(context.binder, context.tables.code.binder, told.message);
+        append_counting(context.binder, context.tables.code->binder, told.message);
     }
     append_memory(by_additions && found.relief_source ? *found.relief_source : *demand.source,
                   told.message);
@@ -63,14 +63,13 @@ void check_least(const CheckContext& context, Findings& findings) {
                          told.source = *demand->source;
                          told.message = {
                              "the code's table of least cement by size has no {size} stone",
-                             {quantity("size",
-                                       {context.proportions.selection.nominal_max_size_mm,
-                                        Measure::aggregate_size})}};
+                             {quantity("size", {context.proportions.selection.nominal_max_size_mm,
+                                                Measure::aggregate_size})}};
                      });
         return;
     }
-    const LeastCement found = hold_least_cement(*demand, context.binder, context.tables.code.binder,
-                                                context.requirements.reinforced);
+    const LeastCement found = hold_least_cement(
+        *demand, context.binder, context.tables.code->binder, context.requirements.reinforced);
     findings.add({.id = check_ids::binder_exposure,
                   .verdict = found.verdict,
                   .value = found.value_kg_m3,
@@ -80,13 +79,13 @@ void check_least(const CheckContext& context, Findings& findings) {
 }
 
 void check_most(const CheckContext& context, Findings& findings) {
-    const auto& most = context.tables.code.binder.most_cement_kg_m3;
+    const auto& most = context.tables.code->binder.most_cement_kg_m3;
     if (!most || context.stated.empty()) {
         return;
     }
     const double value_kg_m3 = context.binder.cement_kg;
-    const Verdict verdict = at_most(
-        {value_kg_m3, most->value, amount_precision_kg_m3(context.tables.system)});
+    const Verdict verdict =
+        at_most({value_kg_m3, most->value, amount_precision_kg_m3(context.tables.system)});
     findings.add({.id = check_ids::cement_most,
                   .verdict = most->source.confidence == Confidence::from_memory
                                  ? worse(verdict, Verdict::watch)
@@ -95,7 +94,7 @@ void check_most(const CheckContext& context, Findings& findings) {
                   .limit = Limit{.low = std::nullopt, .high = most->value},
                   .measure = Measure::concentration},
                  [&](Check& told) {
-                     told.requirement = context.tables.code.name;
+                     told.requirement = context.tables.code->name;
                      told.source = most->source;
                      told.message = {"cement {value}, additions not counted, at most {limit}",
                                      {concentration("value", value_kg_m3),

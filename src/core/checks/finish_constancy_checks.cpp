@@ -12,7 +12,7 @@ constexpr double moisture_known_within_percent = 0.5; // common practice, no sou
 /// What a small change of the ratio is in water and in moisture of the sand, and whether moistures
 /// are known that closely in an ordinary plant.
 void ratio_check(const CheckContext& context, Findings& findings) {
-    const TypicalFigure& change = context.tables.finish.w_cm_change;
+    const TypicalFigure& change = context.tables.finish->w_cm_change;
     const double water_kg_m3 = change.value * context.proportions.totals.binder_kg_m3;
     double sand_kg_m3 = 0;
     for (const Ingredient* sand : of_role(context.proportions, Role::fine)) {
@@ -62,7 +62,7 @@ void source_check(const CheckContext& context, Findings& findings) {
                   .measure = Measure::count},
                  [&](Check& told) {
                      told.requirement = board_marked;
-                     told.source = context.tables.finish.constancy_source;
+                     told.source = context.tables.finish->constancy_source;
                      told.message = {
                          one_of_each ? "one cement and one sand colour the face: keep them, the "
                                        "plant and every other material for all its loads"

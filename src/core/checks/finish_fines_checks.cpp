@@ -129,7 +129,7 @@ struct MostFound {
 
 /// Nothing where the sand's part is unknown but matters.
 std::optional<MostFound> fines_against_most(const CheckContext& context, double limit_kg_m3) {
-    const double opening_mm = context.tables.finish.most_fines_below_mm;
+    const double opening_mm = context.tables.finish->most_fines_below_mm;
     const Proportions& proportions = context.proportions;
     const double powder_kg_m3 = core::powder_kg_m3(proportions);
     if (const auto sand_kg_m3 = sand_passing_kg_m3(proportions, opening_mm)) {
@@ -171,7 +171,7 @@ void most_check(const CheckContext& context, Findings& findings) {
         found.limit = Limit{.low = std::nullopt, .high = limit_kg_m3};
     }
     findings.add(found, [&](Check& told) {
-        const Argument below = opening(context.tables.finish.most_fines_below_mm);
+        const Argument below = opening(context.tables.finish->most_fines_below_mm);
         const Argument value = amount("value", fines->kg_m3);
         const Argument limit = amount("limit", limit_kg_m3);
         told.requirement = board_marked;

@@ -73,7 +73,7 @@ constexpr Finding slump_not_known{.id = check_ids::finish_slump_window,
 /// mix file states the slump at placing.
 void arrival_check(const CheckContext& context, double retained_percent, Findings& findings) {
     const double asked_mm = context.requirements.slump_mm;
-    const double reading_mm = context.tables.trial.adjustments.slump_reading_mm.value;
+    const double reading_mm = context.tables.trial->adjustments.slump_reading_mm.value;
     const double measures_to_mm = context.tables.practice.slump_measures_to_mm.value;
     const auto as_read = [&](double mm) { return std::round(mm / reading_mm) * reading_mm; };
     const double arriving_mm = asked_mm * retained_percent / 100;
@@ -174,7 +174,7 @@ std::optional<DoseRoom> room_of(const Ingredient& reducer, double density_kg_m3,
     }
     const double percent = 100 * reducer.kg_m3 / context.proportions.totals.binder_kg_m3;
     const double most = dose_percent(*maximum, density_kg_m3);
-    const double step = context.tables.trial.adjustments.dose_step_percent.value / 100 * percent;
+    const double step = context.tables.trial->adjustments.dose_step_percent.value / 100 * percent;
     const double room = std::max(most - percent, 0.0);
     return DoseRoom{percent, most, room, !below(room, step)};
 }

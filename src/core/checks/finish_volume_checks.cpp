@@ -45,7 +45,7 @@ void volume_check(const FillingPart& part, Findings& findings) {
 }
 
 void size_check(const CheckContext& context, Findings& findings) {
-    const TypicalFigure& largest = context.tables.finish.largest_size_mm;
+    const TypicalFigure& largest = context.tables.finish->largest_size_mm;
     const double size_mm = context.proportions.selection.nominal_max_size_mm;
     const bool small = !above(size_mm, largest.value * (1 + size_tolerance));
     findings.add({.id = check_ids::finish_size,

@@ -33,7 +33,7 @@ Phrase tie_message(const TieRowLoad& row, TieRating rating, const FormPressure& 
         message.text += ", the breaking load of {breaking} over {factor}";
         message.arguments.push_back(quantity("breaking", {rating.kn, Measure::force}));
         message.arguments.push_back(
-            quantity("factor", {tables.forms.tie_safety_factor.value, Measure::ratio}));
+            quantity("factor", {tables.forms->tie_safety_factor.value, Measure::ratio}));
     }
     return message;
 }
@@ -79,7 +79,7 @@ Check tie_check(const FormPressure& pressure, const TieLayout& layout,
         .verdict = Verdict::not_checked,
         .measure = Measure::force,
         .requirement = "working load",
-        .source = tables.forms.tie_safety_factor.source,
+        .source = tables.forms->tie_safety_factor.source,
         .message = {"state 'ties.working_load': what one tie may carry, by its maker's data sheet",
                     {}}};
     const auto rows = tie_loads(pressure, layout);

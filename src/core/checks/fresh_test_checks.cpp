@@ -61,13 +61,13 @@ std::vector<Check> slump_checks(const Trial& trial, const Yield& yield, const Ta
 }
 
 Check air_check(const Yield& yield, const Tables& tables) {
-    const double tolerance = tables.code.air.tolerance_percent;
+    const double tolerance = tables.code->air.tolerance_percent;
     const double target = yield.target.air_percent;
     Check check{.id = check_ids::air_tolerance,
                 .verdict = Verdict::not_checked,
                 .measure = Measure::percent,
                 .requirement = "target air",
-                .source = tables.code.air.tolerance_source,
+                .source = tables.code->air.tolerance_source,
                 .message = {"air was not measured by meter; the gravimetric air {gravimetric} is "
                             "used meanwhile",
                             {quantity("gravimetric", {yield.air_percent, Measure::percent})}}};
@@ -113,9 +113,9 @@ std::vector<Check> gap_check(const Yield& yield, const Tables& tables) {
         return {};
     }
     const double gap = *yield.gravimetric_air_percent - *yield.measured_air_percent;
-    const TypicalFigure& most = tables.trial.air_gap_watch_percent;
+    const TypicalFigure& most = tables.trial->air_gap_watch_percent;
     const Verdict verdict =
-        graded(std::abs(gap), most.value, tables.trial.air_gap_most_percent.value);
+        graded(std::abs(gap), most.value, tables.trial->air_gap_most_percent.value);
     return {{.id = check_ids::air_gap,
              .verdict = verdict,
              .value = gap,
@@ -132,11 +132,11 @@ std::vector<Check> gap_check(const Yield& yield, const Tables& tables) {
 
 /// One density test cannot prove more than its own precision; far off, a figure must be wrong.
 Check yield_check(const Yield& yield, const Tables& tables) {
-    const TypicalFigure& precision = tables.trial.density_difference_kg_m3;
+    const TypicalFigure& precision = tables.trial->density_difference_kg_m3;
     const double noise_percent = 100 * precision.value / yield.density_kg_m3;
     const double off_percent = 100 * std::abs(yield.relative_yield - 1);
     const Verdict verdict =
-        graded(off_percent, noise_percent, tables.trial.yield_off_most_percent.value);
+        graded(off_percent, noise_percent, tables.trial->yield_off_most_percent.value);
     std::string text = "relative yield {value}: {off} off, of which one density test may explain "
                        "{noise} (two operators differ by up to {precision})";
     text += verdict == Verdict::watch   ? ". Test three samples before you change the batch sheet"
@@ -160,9 +160,9 @@ Check yield_check(const Yield& yield, const Tables& tables) {
 Check temperature_check(const Trial& trial, const Tables& tables) {
     // Without a thickness the least temperature of the thinnest section.
     const TypicalFigure& least =
-        tables.weather.section(requirements_of(trial.mix).section.thickness_mm.value_or(0))
+        tables.weather->section(requirements_of(trial.mix).section.thickness_mm.value_or(0))
             .least_placed_c;
-    const TypicalFigure& hottest = tables.weather.hottest_c;
+    const TypicalFigure& hottest = tables.weather->hottest_c;
     Check check{.id = check_ids::temperature,
                 .verdict = Verdict::not_checked,
                 .measure = Measure::temperature,
@@ -203,7 +203,7 @@ Check temperature_check(const Trial& trial, const Tables& tables) {
 } // namespace
 
 const SlumpTolerance& slump_tolerance(double target_mm, const Tables& tables) {
-    const auto& rows = tables.trial.slump;
+    const auto& rows = tables.trial->slump;
     const auto found = std::ranges::find_if(
         rows, [&](const SlumpTolerance& row) { return !above(target_mm, row.up_to_mm); });
     return found == rows.end() ? rows.back() : *found;

@@ -15,13 +15,13 @@ std::vector<Check> check_measure(const Trial& trial, const Proportions& designed
     const auto* filled = std::get_if<FilledMeasure>(&trial.tests.density);
     const double size_mm = designed.selection.nominal_max_size_mm;
     constexpr double column_tolerance = 1.07; // as in every table entered by size
-    const auto row = std::ranges::find_if(tables.trial.measures, [&](const DensityMeasure& one) {
+    const auto row = std::ranges::find_if(tables.trial->measures, [&](const DensityMeasure& one) {
         return size_mm <= one.size_mm * column_tolerance;
     });
-    if (!filled || row == tables.trial.measures.end()) {
+    if (!filled || row == tables.trial->measures.end()) {
         return {};
     }
-    const double shortfall = tables.trial.measure_shortfall_percent.value / 100;
+    const double shortfall = tables.trial->measure_shortfall_percent.value / 100;
     const double least_m3 = row->least_m3.value * (1 - shortfall);
     if (!below(filled->volume_m3.value, least_m3)) {
         return {};

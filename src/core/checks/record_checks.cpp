@@ -25,7 +25,7 @@ std::vector<Check> average_check(const StrengthFindings& findings, const Tables&
              .limit = Limit{.low = limit_mpa, .high = std::nullopt},
              .measure = Measure::strength,
              .requirement = "required average strength",
-             .source = tables.code.average_strength.with_records,
+             .source = tables.code->average_strength.with_records,
              .message = {std::string{"the tests average {value}; with this scatter the concrete "
                                      "needs {limit}"} +
                              (reached ? "" : ": raise the average, or lower the scatter"),

@@ -75,7 +75,7 @@ std::optional<Check> check_tie_salt(const Wall& wall, const SaltExposure& salt,
     if (salt.at_face == SaltAtFace::none) {
         return std::nullopt;
     }
-    const FormFigure& rule = tables.forms.mild_steel_from_face_mm;
+    const FormFigure& rule = tables.forms->mild_steel_from_face_mm;
     Check check = open_salt_check(check_ids::ties_salt, salt, rule.source);
     if (!wall.ties) {
         check.message = {

@@ -44,7 +44,7 @@ Bare bare_pressure(const FormCase& pour, const AciFormPressure& aci) {
 }
 
 void compute_aci(FormPressure& result, const FormCase& pour, const Tables& tables) {
-    const AciFormPressure& aci = tables.forms.aci;
+    const AciFormPressure& aci = tables.forms->aci;
     const double weight = weight_coefficient(pour.fresh_density_kg_m3, aci);
     const CementFactor cement = cement_factor(pour, aci.cement, tables);
     const Bare bare = bare_pressure(pour, aci);

@@ -93,7 +93,7 @@ AllowableRise allowable_rise(const FormCase& pour, const FormDemand& demand, con
         return *answer;
     }
     const auto bears = [&](double rise_m_h) { return is_borne(demand, rising(rise_m_h)); };
-    const double fastest_m_h = tables.forms.aci.fastest_rise_m_h.value;
+    const double fastest_m_h = tables.forms->aci.fastest_rise_m_h.value;
     const double rise_m_h = bears(fastest_m_h) ? fastest_m_h : last_borne(bears, fastest_m_h);
     const double step_m_h = rise_precision_m_h(tables.system);
     const double usable_m_h = rounded_down(rise_m_h, step_m_h);

@@ -27,7 +27,7 @@ double formula_kpa(const FormCase& pour, double shape, double cement_and_tempera
 }
 
 void compute_ciria(FormPressure& result, const FormCase& pour, const Tables& tables) {
-    const CiriaFormPressure& ciria = tables.forms.ciria;
+    const CiriaFormPressure& ciria = tables.forms->ciria;
     const double shape = is_column(pour, ciria) ? ciria.column : ciria.wall;
     const CementFactor cement = cement_factor(pour, ciria.cement, tables);
     const double temperature =

@@ -48,7 +48,7 @@ Phrase two_readings(double kept_kpa, double lower_kpa) {
 
 void compute_din(FormPressure& result, const FormCase& pour, const DinClass& consistency,
                  const TableValue& set, const Tables& tables) {
-    const DinFormPressure& din = tables.forms.din;
+    const DinFormPressure& din = tables.forms->din;
     // Lighter concrete than the print's is given no reduction.
     const double weight =
         std::max(1.0, weight_kn_m3(pour.fresh_density_kg_m3) / din.weight_kn_m3.value);
@@ -86,7 +86,7 @@ void compute_din(FormPressure& result, const FormCase& pour, const DinClass& con
 } // namespace
 
 FormPressure din_form_pressure(const FormCase& pour, const Tables& tables) {
-    const DinFormPressure& din = tables.forms.din;
+    const DinFormPressure& din = tables.forms->din;
     FormPressure result{.method = "DIN 18218"};
     const DinClass* consistency = class_of(pour, din);
     result.why = missing(pour, din);

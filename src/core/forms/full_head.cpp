@@ -91,7 +91,7 @@ std::vector<Phrase> assumptions(const FormCase& pour, const Tables& tables) {
         {!pour.vibration.depth_m,
          {"assumes internal vibration no deeper than {deepest_vibration} below the surface",
           {quantity("deepest_vibration",
-                    {tables.forms.aci.deepest_vibration_m.value, Measure::line_length})}}},
+                    {tables.forms->aci.deepest_vibration_m.value, Measure::line_length})}}},
         {on_request,
          {"the file asks for a formula although a high-range water reducer is in the mix and no "
           "highest slump is stated: turn away concrete above {slump}",
@@ -100,7 +100,7 @@ std::vector<Phrase> assumptions(const FormCase& pour, const Tables& tables) {
 }
 
 std::vector<Phrase> low_form_remark(const FormCase& pour, const Tables& tables) {
-    const double low_m = tables.forms.low_form_m.value;
+    const double low_m = tables.forms->low_form_m.value;
     return applying({{!above(head_m(pour), low_m),
                       {"designing forms up to about {height} high for the full liquid head costs "
                        "little: {head} here",

@@ -109,7 +109,7 @@ void take_full_head(FormPressure& result, const FormCase& pour, const Tables& ta
     result.kpa = result.head_kpa;
     result.steps = {head_step(result, pour)};
     if (pour.pumped_from_below) {
-        const FormFigure& factor = tables.forms.pumped_factor;
+        const FormFigure& factor = tables.forms->pumped_factor;
         result.kpa *= factor.value;
         result.source = factor.source;
         result.steps.push_back(form_step("pumped_factor", {factor.value, Measure::ratio},

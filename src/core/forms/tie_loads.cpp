@@ -67,7 +67,7 @@ double tie_load_kn(TieArea area) {
 }
 
 double working_load_kn(TieRating rating, const Tables& tables) {
-    return rating.breaking ? rating.kn / tables.forms.tie_safety_factor.value : rating.kn;
+    return rating.breaking ? rating.kn / tables.forms->tie_safety_factor.value : rating.kn;
 }
 
 std::optional<double> tie_spacing_m(TieRows rows, UnitSystem system) {

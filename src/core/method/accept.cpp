@@ -96,7 +96,7 @@ Outcome<Proportions> accept(const CompleteSubmittedMix& complete_mix, const Tabl
         materials, [](const Material* material) { return material->aggregate.typical; });
 
     const double average_mpa =
-        required_average_strength(mix.requirements, tables.code.average_strength, worksheet);
+        required_average_strength(mix.requirements, tables.code->average_strength, worksheet);
     const auto entrained = is_entrained({mix.air_percent, mix.nominal_max_size_mm}, tables);
     const StatedClasses classes{mix.requirements, binder_holds_pozzolan_or_slag(proportions),
                                 tables.code};

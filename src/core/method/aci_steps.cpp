@@ -91,7 +91,7 @@ const MethodSteps& aci_steps() {
         .average_before_air = [](const Mix& mix, const Tables& tables,
                                  Worksheet& worksheet) -> Outcome<std::optional<double>> {
             return std::optional{required_average_strength(
-                mix.requirements, tables.code.average_strength, worksheet)};
+                mix.requirements, tables.code->average_strength, worksheet)};
         },
         .average_with_air = nullptr,
         .ratio_by_strength =

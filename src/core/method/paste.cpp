@@ -67,7 +67,7 @@ std::optional<double> exposure_ratio(const Mix& mix, const StatedClasses& classe
                              {word("classes", classes_at(*limit, classes))}},
                   .source = *limit->source,
                   .marks = with_confidence({}, *limit->source)};
-        if (tables.code.binder.by_k) {
+        if (tables.code->binder.by_k) {
             step.reason.text =
                 "the lowest limit of the stated classes, {limit} in {classes}, is of "
                 "water to cement and counted additions: {share} of the binder";
@@ -236,7 +236,7 @@ LeastBinder least_by_code(const Mix& mix, double size_mm, const StatedClasses& c
         return {};
     }
     const double kg_m3 = least_binder_kg_m3(*demand, count_binder(mix.binder, tables.code, classes),
-                                            tables.code.binder, mix.requirements.reinforced);
+                                            tables.code->binder, mix.requirements.reinforced);
     return std::isfinite(kg_m3) ? LeastBinder{kg_m3, demand} : LeastBinder{};
 }
 

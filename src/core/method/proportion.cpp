@@ -75,7 +75,7 @@ Outcome<std::optional<double>> average_before_air(const Mix& mix, const Tables& 
                                                   Worksheet& worksheet) {
     if (mix.requirements.average) {
         return std::optional{
-            required_average_strength(mix.requirements, tables.code.average_strength, worksheet)};
+            required_average_strength(mix.requirements, tables.code->average_strength, worksheet)};
     }
     return steps_of(tables.method).average_before_air(mix, tables, worksheet);
 }

@@ -42,7 +42,7 @@ std::optional<double> last_known_percent(const Material& reducer, double density
 
 /// One small step, because nothing is known of the gain.
 Move small_step(const FoundDose& found, double wanted_mm, const Tables& tables, std::string why) {
-    const double step = tables.trial.adjustments.dose_step_percent.value / 100;
+    const double step = tables.trial->adjustments.dose_step_percent.value / 100;
     const bool more = wanted_mm > 0;
     return {found.percent * (1 + (more ? step : -step)),
             std::move(why) + ", so one small step of {step} of the dose, " +
@@ -52,14 +52,14 @@ Move small_step(const FoundDose& found, double wanted_mm, const Tables& tables, 
 Move by_gain(const FoundDose& found, double wanted_mm, const Tables& tables,
              const SlumpGain& gain) {
     // The scale's own tolerance may carry a dose a little past the last point.
-    const double tolerance = 1 + tables.trial.batching.admixture_percent.value / 100;
+    const double tolerance = 1 + tables.trial->batching.admixture_percent.value / 100;
     const bool at_the_end = found.percent <= gain.last_percent() * tolerance;
     const auto now_mm =
         gain.gain_mm(at_the_end ? std::min(found.percent, gain.last_percent()) : found.percent);
     if (!now_mm) {
         return small_step(found, wanted_mm, tables, "dosed above the last point of its slump gain");
     }
-    const double half_a_reading = tables.trial.adjustments.slump_reading_mm.value / 2;
+    const double half_a_reading = tables.trial->adjustments.slump_reading_mm.value / 2;
     if (*now_mm + wanted_mm < -half_a_reading) {
         return {.percent = 0,
                 .how = "by its slump gain no dose at all would still be above the target",
@@ -73,7 +73,7 @@ Move by_gain(const FoundDose& found, double wanted_mm, const Tables& tables,
 
 /// The dose stays where the slump is the target as slump is read.
 Move move_of(const FoundDose& found, double wanted_mm, const Tables& tables) {
-    const double half_a_reading = tables.trial.adjustments.slump_reading_mm.value / 2;
+    const double half_a_reading = tables.trial->adjustments.slump_reading_mm.value / 2;
     if (std::abs(wanted_mm) < half_a_reading) {
         return {found.percent, "the slump is on target as near as slump is read: the dose stays"};
     }
@@ -84,7 +84,7 @@ Move move_of(const FoundDose& found, double wanted_mm, const Tables& tables) {
 
 /// Words for the slump that the corrected water changes, where it changes one that can be read.
 std::string by_water(const FoundDose& found, const Tables& tables) {
-    const double half_a_reading = tables.trial.adjustments.slump_reading_mm.value / 2;
+    const double half_a_reading = tables.trial->adjustments.slump_reading_mm.value / 2;
     return std::abs(found.by_water_mm) < half_a_reading ? ""
            : found.by_water_mm > 0                      ? ", the water corrected loosens it"
                                                         : ", the water corrected stiffens it";
@@ -129,7 +129,7 @@ NextDose next_dose(FoundDose found, const Yield& yield, const Tables& tables) {
     if (!maximum && last && above(move.percent, *last)) {
         move.how += "; above the last dose of its data: look up its maximum, add 'maximum_dose'";
     }
-    const double step_percent = tables.trial.adjustments.dose_step_percent.value;
+    const double step_percent = tables.trial->adjustments.dose_step_percent.value;
     return {.percent = move.percent,
             .reason = {"{name}: slump {measured}, target {target}" + by_water(found, tables) +
                            "; " + move.how,

@@ -3,7 +3,7 @@
 namespace boardmark::core {
 
 const CodeTables& Vocabulary::code_of(const std::string& name) const {
-    return name.empty() || name == code.name || !code_named ? code : code_named(name);
+    return name.empty() || !code_named || name == codes.front() ? *code : code_named(name);
 }
 
 const CodeTables& Vocabulary::code_of(const Requirements& requirements) const {

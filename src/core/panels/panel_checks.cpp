@@ -208,7 +208,7 @@ Check stripping_check(const PanelCase& panels) {
         check_ids::panels_stripping, "stripping",
         {"no stripping age is stated: 'strip_after' among the factors, or 'placing.strip_after'",
          {}});
-    check.source = panels.tables.placing.curing.strip_after_h.source;
+    check.source = panels.tables.placing->curing.strip_after_h.source;
     check.measure = Measure::duration;
     if (ages_h.empty()) {
         return check;
@@ -239,7 +239,7 @@ Check stripping_check(const PanelCase& panels) {
 Check viewing_check(const PanelCase& panels) {
     const PanelViewing& viewing = panels.wishes().viewing;
     Check check = open_check(check_ids::panels_viewing, "viewing", {});
-    check.source = panels.tables.panels.viewing_m.source;
+    check.source = panels.tables.panels->viewing_m.source;
     std::string missing;
     const auto miss = [&](bool open, const char* key) {
         if (open) {

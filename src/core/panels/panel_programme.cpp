@@ -84,7 +84,7 @@ PanelProgramme panel_programme(const Wall& wall, const WallPlan& plan, std::vect
     assert(wall.panels);
     const PanelWishes& wishes = *wall.panels;
     const PanelAsk ask = ask_of(wishes);
-    const auto& published = tables.panels.designs;
+    const auto& published = tables.panels->designs;
     PanelDesign design = best_design(ask, wishes.number.value_or(least_panels(ask)), published);
     auto others = other_designs(ask, design, published);
     PanelProgramme programme{.design = std::move(design),

@@ -67,7 +67,7 @@ BriefSection record_rules(const PanelCase& panels) {
 
 BriefSection viewing_rules(const PanelCase& panels) {
     const PanelViewing& viewing = panels.wishes().viewing;
-    const TypicalFigure& least = panels.tables.panels.viewing_m;
+    const TypicalFigure& least = panels.tables.panels->viewing_m;
     BriefSection section{"VIEWING", {}};
     if (viewing.distance_m) {
         section.items.push_back(

@@ -34,7 +34,7 @@ double single_test_least_mpa(const PaperCase& papers) {
 }
 
 double identity_margin_mpa(const PaperCase& papers, int tests) {
-    const EnConformity& rules = papers.tables.strength.en;
+    const EnConformity& rules = papers.tables.strength->en;
     return tests < 2                           ? 0
            : tests <= rules.identity_few_tests ? rules.identity_few_margin_mpa
                                                : rules.identity_more_margin_mpa;

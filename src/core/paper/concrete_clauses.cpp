@@ -18,7 +18,7 @@ ClauseReason by_the_file(std::string text) {
 }
 
 const ExposureClass* stated_class(const PaperCase& papers, const std::string& name) {
-    return papers.tables.code.find_class(name);
+    return papers.tables.code->find_class(name);
 }
 
 /// The stated class that bounds something lowest, with its limit.
@@ -110,7 +110,7 @@ void require_who_carries(const PaperCase& papers, ClauseList& list) {
                       "of tests or by trial batches with the materials of the job",
                       {average}},
                      {{"so that a test falls below what is specified only rarely", {}},
-                      papers.tables.code.average_strength.with_records});
+                      papers.tables.code->average_strength.with_records});
         return;
     }
     list.require({"The amounts below are the designer's, for the volume named; the supplier "
@@ -123,7 +123,7 @@ void require_who_carries(const PaperCase& papers, ClauseList& list) {
                   "the mock-up or the first pour",
                   {average}},
                  {{"so that a test falls below what is specified only rarely", {}},
-                  papers.tables.code.average_strength.with_records});
+                  papers.tables.code->average_strength.with_records});
 }
 
 void require_fresh(const PaperCase& papers, ClauseList& list) {
@@ -154,12 +154,12 @@ void require_fresh(const PaperCase& papers, ClauseList& list) {
              {as_percent("air", *air.asked), as_percent("low", *air.low),
               as_percent("high", *air.high)}},
             {{"air spares the concrete from frost; tolerance of a load", {}},
-             papers.tables.code.air.tolerance_source});
+             papers.tables.code->air.tolerance_source});
     }
     list.require(
         {"Nominal maximum size of the stone {size}",
          {quantity("size", {papers.mix.selection.nominal_max_size_mm, Measure::aggregate_size})}},
-        {{"it must pass between forms, bars and cover", {}}, papers.tables.code.size.source});
+        {{"it must pass between forms, bars and cover", {}}, papers.tables.code->size.source});
     if (papers.asked.minimum_binder_kg_m3) {
         list.require({"Cementitious material at least {least}",
                       {concentration("least", *papers.asked.minimum_binder_kg_m3)}},
@@ -202,7 +202,7 @@ void require_constancy(const PaperCase& papers, ClauseList& list) {
     if (!papers.asked.board_marked) {
         return;
     }
-    const TypicalFigure& change = papers.tables.finish.w_cm_change;
+    const TypicalFigure& change = papers.tables.finish->w_cm_change;
     list.require({"Water/cementitious ratio of a load within {change} of the mock-up's, by the "
                   "ticket; moisture of sand and stone measured for every load",
                   {quantity("change", {change.value, Measure::w_cm})}},

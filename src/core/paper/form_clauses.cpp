@@ -210,7 +210,7 @@ ClauseGroup clauses_of_forms(const PaperCase& papers) {
     for (const FormForces& forces : papers.plan->forces) {
         height_m = std::max(height_m, forces.height_m);
     }
-    const PlumbRules& rules = papers.tables.joints.plumb;
+    const PlumbRules& rules = papers.tables.joints->plumb;
     if (const auto plumb = plumb_tolerance_mm(height_m * mm_in_m, false, rules)) {
         list.require(
             {"Out of plumb at most {plumb} over {height}; exposed edges and joint grooves "

@@ -16,7 +16,7 @@ TestWindow slump_window_of(const Requirements& asked, const Tables& tables) {
 
 TestWindow air_window_of(const Selection& selection, const Tables& tables) {
     const double air_percent = selection.air_at_placing_percent;
-    const double within_percent = tables.code.air.tolerance_percent;
+    const double within_percent = tables.code->air.tolerance_percent;
     return {std::max(0.0, air_percent - within_percent), air_percent, air_percent + within_percent};
 }
 

@@ -131,7 +131,7 @@ ClauseGroup clauses_of_submittals(const PaperCase& papers) {
                   "submittal with trial batches of its own",
                   {}},
                  {{"the concrete that was judged is the concrete that is placed", {}},
-                  papers.tables.finish.constancy_source});
+                  papers.tables.finish->constancy_source});
     if (papers.wall) {
         const TypicalFigure& ahead = papers.rules("drawings_ahead");
         const PaperDays days = paper_days(papers);
@@ -182,7 +182,7 @@ ClauseGroup clauses_of_quality(const PaperCase& papers) {
             {"One plant, and one source of each material, from the mock-up to the last "
              "load; the tickets prove it",
              {}},
-            {{"another source is another colour", {}}, papers.tables.finish.constancy_source});
+            {{"another source is another colour", {}}, papers.tables.finish->constancy_source});
     }
     return list.group();
 }

@@ -30,7 +30,7 @@ const char* name_of(Paper paper) {
 
 bool asks_reactivity(const PaperCase& papers) {
     for (const std::string& name : papers.asked.exposure) {
-        const ExposureClass* found = papers.tables.code.find_class(name);
+        const ExposureClass* found = papers.tables.code->find_class(name);
         if (found && found->reactivity_evidence) {
             return true;
         }

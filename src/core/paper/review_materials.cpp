@@ -90,7 +90,7 @@ struct ComparedAmount {
 void review_amount(const ReviewCase& review, const ComparedAmount& amount,
                    std::vector<Check>& checks) {
     const TypicalFigure& within =
-        batching_tolerance(amount.role, review.designer.tables.trial.batching);
+        batching_tolerance(amount.role, review.designer.tables.trial->batching);
     constexpr double percent = 100;
     const double off_percent =
         percent * (amount.own_kg_m3 - amount.asked_kg_m3) / amount.asked_kg_m3;

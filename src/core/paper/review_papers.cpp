@@ -120,7 +120,7 @@ HeldPaper paper_of_material(const ReviewCase& review, const Material& material) 
 
 bool reactivity_asked(const PaperCase& designer) {
     return std::ranges::any_of(designer.asked.exposure, [&](const std::string& name) {
-        const ExposureClass* one = designer.tables.code.find_class(name);
+        const ExposureClass* one = designer.tables.code->find_class(name);
         return one && one->reactivity_evidence;
     });
 }
@@ -145,7 +145,7 @@ void review_strength_papers(const ReviewCase& review, std::vector<Check>& checks
         {.id = check_ids::paper_strength,
          .verdict = backed ? Verdict::holds : Verdict::fails,
          .requirement = "evidence of the average strength",
-         .source = review.designer.tables.code.average_strength.with_records,
+         .source = review.designer.tables.code->average_strength.with_records,
          .message = {backed ? "figures and date of record or trial batches are there"
                             : "nothing proves the average strength: hand in a strength record "
                               "('requirements.strength_records', 'papers.records') or trial "

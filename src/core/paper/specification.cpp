@@ -35,7 +35,7 @@ std::vector<Phrase> cautions_of_papers(const PaperCase& papers) {
 
 bool weather_attacks(const PaperCase& papers) {
     return std::ranges::any_of(papers.asked.exposure, [&](const std::string& name) {
-        const ExposureClass* found = papers.tables.code.find_class(name);
+        const ExposureClass* found = papers.tables.code->find_class(name);
         return found &&
                (found->air_percent || found->salt == Salt::deicers || found->salt == Salt::any);
     });
@@ -47,7 +47,7 @@ bool deicers_come(const PaperCase& papers) {
         return *site->deicer;
     }
     return std::ranges::any_of(papers.asked.exposure, [&](const std::string& name) {
-        const ExposureClass* found = papers.tables.code.find_class(name);
+        const ExposureClass* found = papers.tables.code->find_class(name);
         return found && found->air_percent;
     });
 }

@@ -76,7 +76,7 @@ private:
 Keys keys_of(const Material& material, const PaperCase& papers) {
     Keys keys{"standard", "relative_density", "chloride"};
     const bool sulfate = std::ranges::any_of(papers.asked.exposure, [&](const std::string& name) {
-        const ExposureClass* found = papers.tables.code.find_class(name);
+        const ExposureClass* found = papers.tables.code->find_class(name);
         return found && !found->sulfate_cements.empty();
     });
     switch (role_of(material.kind)) {

@@ -19,11 +19,11 @@ constexpr double weak_parts[] = {1.0, 0.96, 0.92};
 
 /// Tests that identity is judged by, at most.
 int judged_together(const PaperCase& papers, int tests) {
-    return std::min(tests, papers.tables.strength.en.identity_most_tests);
+    return std::min(tests, papers.tables.strength->en.identity_most_tests);
 }
 
 SpecimenPlan specimens_of(const PaperCase& papers) {
-    const AciAcceptance& rules = papers.tables.strength.aci;
+    const AciAcceptance& rules = papers.tables.strength->aci;
     const int early = static_cast<int>(papers.rules("early_specimens").value);
     return {.large_early = early,
             .large = rules.large_specimens,
@@ -93,7 +93,7 @@ LuckOfTests luck_of(const PaperCase& papers, std::string concrete, bool sound,
 
 void add_luck(const PaperCase& papers, TestingPlan& plan) {
     const auto& records = papers.asked.records;
-    const AverageStrengthRules& rules = papers.tables.code.average_strength;
+    const AverageStrengthRules& rules = papers.tables.code->average_strength;
     Check check{.id = check_ids::tests_scatter,
                 .verdict = Verdict::holds,
                 .measure = Measure::strength,

@@ -39,8 +39,8 @@ ClauseGroup clauses_of_placing(const PaperCase& papers) {
         return list.group();
     }
     const WallPlacing& placing = papers.wall->placing;
-    const LiftRules& lifts = papers.tables.placing.lifts;
-    const CrewRules& crew = papers.tables.placing.crew;
+    const LiftRules& lifts = papers.tables.placing->lifts;
+    const CrewRules& crew = papers.tables.placing->crew;
     require_temperature(papers, list);
     list.require({"A load is discharged within {discharge} of batching; what is left then goes "
                   "back",
@@ -97,7 +97,7 @@ ClauseGroup clauses_of_consolidation(const PaperCase& papers) {
                      by_placing("'placing.self_consolidating'"));
         return list.group();
     }
-    const VibrationRules& rules = papers.tables.placing.vibration;
+    const VibrationRules& rules = papers.tables.placing->vibration;
     const auto vibrated = std::ranges::find_if(
         papers.plan->runs, [](const RunPlan& run) { return run.vibration.has_value(); });
     if (vibrated != papers.plan->runs.end()) {
@@ -122,8 +122,8 @@ ClauseGroup clauses_of_consolidation(const PaperCase& papers) {
     list.require(
         {"{spare} vibrator more than are at work stands by; all are tried before the first "
          "load",
-         {as_count("spare", papers.tables.placing.crew.spare_vibrators.value)}},
-        {{"a lift left open is a joint", {}}, papers.tables.placing.crew.spare_vibrators.source});
+         {as_count("spare", papers.tables.placing->crew.spare_vibrators.value)}},
+        {{"a lift left open is a joint", {}}, papers.tables.placing->crew.spare_vibrators.source});
     return list.group();
 }
 
@@ -153,7 +153,7 @@ ClauseGroup clauses_of_stripping(const PaperCase& papers) {
         limit.text.erase(at, cited.size());
     }
     list.require(std::move(limit), {{"edges and print break in weak concrete", {}},
-                                    papers.tables.placing.curing.strip_strength_mpa.source});
+                                    papers.tables.placing->curing.strip_strength_mpa.source});
     if (!papers.plan->after.soffits.empty()) {
         list.require({"Props of soffits stay until strength tests and the engineer release them; "
                       "nobody stands below, nothing is put on them",
@@ -309,14 +309,14 @@ void require_acceptance(const PaperCase& papers, ClauseList& list) {
     const Argument strength = as_strength("strength", papers.asked.strength_mpa);
     const Argument single = as_strength("single", single_test_least_mpa(papers));
     if (by == AcceptedBy::averages) {
-        const AciAcceptance& rules = papers.tables.strength.aci;
+        const AciAcceptance& rules = papers.tables.strength->aci;
         list.require(
             {"Strength: every average of {count} consecutive tests is at least {strength}, "
              "and no test is below {single}",
              {as_count("count", rules.averaged_tests), strength, single}},
             {{"rules of acceptance", {}}, rules.source});
     } else if (by == AcceptedBy::identity) {
-        const EnConformity& rules = papers.tables.strength.en;
+        const EnConformity& rules = papers.tables.strength->en;
         list.require(
             {"Strength, identity of a delivery: the mean of 2 to {few} tests is at least "
              "{few_margin} above {strength}, of up to {most} at least {more_margin}, and no "

@@ -9,7 +9,7 @@ namespace {
 /// What the day may have of air; a code that only states a least air lets no less of it count.
 TestWindow air_of_day(const PourCase& pour) {
     TestWindow window = air_window_of(pour.plan.proportions.selection, pour.tables);
-    const AirRules& rules = pour.tables.code.air;
+    const AirRules& rules = pour.tables.code->air;
     const auto asked = std::ranges::find_if(
         pour.plan.mix_checks, [](const Check& one) { return one.is(check_ids::air_exposure); });
     const bool one_sided = rules.below_percent < rules.tolerance_percent;

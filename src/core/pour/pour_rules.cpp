@@ -62,7 +62,7 @@ BriefSection pour_water(const PourCase& pour) {
 }
 
 BriefSection pour_hose(const PourCase& pour) {
-    const CrewRules& crew = pour.tables.placing.crew;
+    const CrewRules& crew = pour.tables.placing->crew;
     BriefSection section{"HOSE AND VIBRATORS", {}};
     section.items.push_back(
         {"The mortar that primes pump and hose, and what it mixes with, goes to "
@@ -84,7 +84,7 @@ BriefSection pour_hose(const PourCase& pour) {
         pour.card.parts, [](const PouredPart& part) { return part.run && part.run->vibration; });
     if (vibrated != pour.card.parts.end()) {
         section.items.push_back(
-            insertions_rule(*vibrated->run->vibration, pour.tables.placing.vibration));
+            insertions_rule(*vibrated->run->vibration, pour.tables.placing->vibration));
     }
     section.items.push_back({"{spare} more vibrator stands by; all are tried before the first load",
                              {number_of("spare", crew.spare_vibrators.value)}});

@@ -21,7 +21,7 @@ PourTest density_test(const PourCase& pour) {
 }
 
 PourTest strength_test(const PourCase& pour) {
-    const AciAcceptance& rules = pour.tables.strength.aci;
+    const AciAcceptance& rules = pour.tables.strength->aci;
     return {.name = "strength",
             .when = {"one a day at least", {}},
             .asked = {.low = pour.asked.strength_mpa},

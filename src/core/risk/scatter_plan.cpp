@@ -53,7 +53,7 @@ public:
         }
         const std::size_t input =
             add_input(key, Measure::percent, stated,
-                      of_tolerance(batching_tolerance(tolerance, tables_.trial.batching)));
+                      of_tolerance(batching_tolerance(tolerance, tables_.trial->batching)));
         for (std::size_t i = 0; i < all.size(); ++i) {
             if (is_weighed(all[i])) {
                 plan_.ingredients[i].mass = add_dimension(input);
@@ -115,7 +115,7 @@ void plan_tests(const Requirements& requirements, const Scatter& stated, const T
                 Planner& planner) {
     planner.plan().air = planner.single(
         "air", Measure::percent, stated.air_points,
-        of_tolerance({tables.code.air.scatter_percent, tables.code.air.tolerance_source}));
+        of_tolerance({tables.code->air.scatter_percent, tables.code->air.tolerance_source}));
     const auto strength_mpa =
         stated.strength_mpa ? stated.strength_mpa : recorded_mpa(requirements);
     planner.plan().strength = planner.single("strength", Measure::strength, strength_mpa, {});
@@ -126,7 +126,7 @@ void plan_moistures(const Proportions& designed, const Scatter& stated, const Ta
     for (std::size_t i = 0; i < designed.ingredients.size(); ++i) {
         const Ingredient& one = designed.ingredients[i];
         if (is_aggregate(one)) {
-            const MoistureScatter& usual = tables.trial.moisture_scatter;
+            const MoistureScatter& usual = tables.trial->moisture_scatter;
             const TypicalFigure& points =
                 one.role == Role::fine ? usual.fine_points : usual.coarse_points;
             planner.scattered(i).moisture = planner.single(

@@ -91,7 +91,7 @@ std::vector<Check> initial_production_checks(const StrengthRecord& record,
 
 StrengthFindings find_strength(const CompleteRecord& written, int today, const Tables& tables) {
     const StrengthRecord record =
-        at_nominal_age(written, written->strength_age_d, tables.strength.age_tolerance_d.value);
+        at_nominal_age(written, written->strength_age_d, tables.strength->age_tolerance_d.value);
     const std::vector<StrengthTest> all = tests_of(record);
     std::vector<StrengthTest> production;
     std::vector<StrengthTest> others;
@@ -111,15 +111,15 @@ StrengthFindings find_strength(const CompleteRecord& written, int today, const T
     if (!production.empty()) {
         findings.statistics = statistics_of(record, production, today, tables, findings.worksheet);
     }
-    findings.cores = cored_tests(record, tables.strength.cores);
+    findings.cores = cored_tests(record, tables.strength->cores);
     findings.way_on = way_on(record, findings, tables.strength);
-    findings.line = fit_line(findings.points, tables.strength.confidence_percent.value / 100);
+    findings.line = fit_line(findings.points, tables.strength->confidence_percent.value / 100);
     if (findings.line) {
         add_line_step(*findings.line, findings.worksheet);
     }
     add_cautions(record, findings, findings.worksheet);
     for (auto& checks :
-         {check_acceptance(record, findings), check_cores(record, findings, tables.strength.cores),
+         {check_acceptance(record, findings), check_cores(record, findings, tables.strength->cores),
           check_ages(record, findings, today),
           initial_production_checks(record, production, tables.strength),
           check_specimens(record, findings, tables.strength),

@@ -151,7 +151,7 @@ StrengthStatistics statistics_of(const StrengthRecord& record,
         add_deviation_step(statistics, worksheet);
     }
     if (record.code == AcceptanceCode::aci_318) {
-        const AverageStrengthRules& rules = tables.code.average_strength;
+        const AverageStrengthRules& rules = tables.code->average_strength;
         ask_average(record, recent(production, today, rules, worksheet), rules, statistics,
                     worksheet);
     }

@@ -98,7 +98,7 @@ struct Gain {
 
 double saved_water_slump_mm(double water_kg_m3, const Effect& effect, const Tables& tables) {
     const double saved_kg_m3 = water_kg_m3 * (1 - effect.remaining_water);
-    return saved_kg_m3 / tables.trial.adjustments.water_kg_m3_per_mm;
+    return saved_kg_m3 / tables.trial->adjustments.water_kg_m3_per_mm;
 }
 
 /// By the data of the only reducer that has some; nothing where none has. Unresolved beyond their
@@ -213,7 +213,7 @@ private:
         return {.mm = base_slump_mm() + gain.mm,
                 .estimate = gain.estimate,
                 .reason = std::move(reason),
-                .source = gain.estimate ? tables.trial.adjustments.source
+                .source = gain.estimate ? tables.trial->adjustments.source
                                         : Source{"data of the mix file", Confidence::read}};
     }
 

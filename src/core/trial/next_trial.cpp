@@ -62,7 +62,7 @@ void adjust_dose(const Ingredient& reducer, const Yield& yield, const Tables& ta
     const FoundDose found{.reducer = *reducer.material,
                           .percent = 100 * reducer.kg_m3 / yield.found.totals.binder_kg_m3,
                           .by_water_mm =
-                              more_water_kg_m3 / tables.trial.adjustments.water_kg_m3_per_mm};
+                              more_water_kg_m3 / tables.trial->adjustments.water_kg_m3_per_mm};
     const NextDose dose = next_dose(found, yield, tables);
     set_dose(mix, std::string{reducer.name}, dose.percent);
     const double density_kg_m3 = product_density(*reducer.material, tables).value;

@@ -19,7 +19,7 @@ struct SlumpGap {
 };
 
 double water_for(const SlumpGap& gap, const Tables& tables) {
-    return gap.mm() * tables.trial.adjustments.water_kg_m3_per_mm;
+    return gap.mm() * tables.trial->adjustments.water_kg_m3_per_mm;
 }
 
 Step water_step(double kg_m3, Phrase reason, const Source& source = {}) {
@@ -50,7 +50,7 @@ Step water_before_reducer(const SlumpGap& before, const Yield& yield, const Tabl
                        {concentration("found", found), concentration("for_slump", for_slump),
                         quantity("measured", {before.measured_mm, Measure::slump}),
                         quantity("target", {before.target_mm, Measure::slump})}},
-                      tables.trial.adjustments.source);
+                      tables.trial->adjustments.source);
 }
 
 } // namespace
@@ -66,7 +66,7 @@ Step adjusted(std::string name, Quantity value, Phrase reason, const Source& sou
 }
 
 Step water_by_slump_and_air(const Yield& yield, const Tables& tables) {
-    const TrialAdjustments& rules = tables.trial.adjustments;
+    const TrialAdjustments& rules = tables.trial->adjustments;
     const SlumpGap gap{yield.slump.mm, yield.target.slump_mm};
     const double for_slump = water_for(gap, tables);
     const double for_air =
@@ -91,7 +91,7 @@ Step water_under_reducer(const Trial& trial, const Yield& yield, const Proportio
     }
     const double found = yield.found.totals.water_kg_m3;
     const double design = designed.totals.water_kg_m3;
-    const double tolerance = design * tables.trial.batching.water_percent.value / 100;
+    const double tolerance = design * tables.trial->batching.water_percent.value / 100;
     if (!above(std::abs(found - design), tolerance)) {
         return water_step(found, {"the water that the trial contained: with a high-range reducer "
                                   "the water stays, its dose is the lever",

@@ -20,7 +20,7 @@ void advise_on_air(const Yield& yield, const Tables& tables, Advice& advice) {
     const bool agent = std::ranges::any_of(yield.found.ingredients, [](const Ingredient& part) {
         return part.material && part.material->kind == Kind::air_entraining_admixture;
     });
-    const double worth_a_change = tables.code.air.tolerance_percent / 2;
+    const double worth_a_change = tables.code->air.tolerance_percent / 2;
     if (agent && yield.measured_air_percent && above(std::abs(difference), worth_a_change)) {
         advice.push_back(
             {"Air {air} against {target}: " + std::string{difference > 0 ? "lower" : "raise"} +
@@ -36,7 +36,7 @@ void advise_on_slump_loss(const Trial& trial, const Tables& tables, Advice& advi
     const TimedSlump& first = trial.tests.slump.front();
     const TimedSlump& last = trial.tests.at_placing();
     const double loss_mm = first.mm - last.mm;
-    const double much_mm = tables.trial.slump.back().within_mm.value;
+    const double much_mm = tables.trial->slump.back().within_mm.value;
     if (!above(loss_mm, much_mm)) {
         return;
     }

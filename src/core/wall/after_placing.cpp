@@ -38,7 +38,7 @@ std::optional<double> soffit_strength_mpa(const Wall& wall) {
 
 AfterPlacing after_placing(const Wall& wall, const Proportions& proportions, const Tables& tables,
                            std::vector<Check>& checks) {
-    const CuringRules& rules = tables.placing.curing;
+    const CuringRules& rules = tables.placing->curing;
     const YoungConcrete young = young_concrete(wall, proportions, tables);
     AfterPlacing after{.curing_d = curing_of(proportions, rules),
                        .strip = stripping_age(young.lift, rules)};

@@ -149,13 +149,13 @@ Check open_weather(const YoungConcrete& young, Check check) {
 
 void add_cold_check(const Wall& wall, const YoungConcrete& young, const AfterPlacing& after,
                     const Tables& tables, std::vector<Check>& checks) {
-    const double cold_c = tables.weather.cold_air_c.value;
+    const double cold_c = tables.weather->cold_air_c.value;
     Check check{.id = check_ids::cold_protection,
                 .verdict = Verdict::holds,
                 .limit = Limit{.low = cold_c, .high = std::nullopt},
                 .measure = Measure::temperature,
                 .requirement = "cold",
-                .source = tables.weather.cold_air_c.source};
+                .source = tables.weather->cold_air_c.source};
     if (!after.cold) {
         if (!young.forecast || !young.placing_air_c) {
             checks.push_back(open_weather(young, std::move(check)));
@@ -187,7 +187,7 @@ void add_cold_check(const Wall& wall, const YoungConcrete& young, const AfterPla
         find_open_air(wall, young, found);
         check.value = after.cold->coldest_c;
     }
-    check.source = tables.placing.curing.protection.source;
+    check.source = tables.placing->curing.protection.source;
     check.verdict = found.verdict;
     check.message = std::move(found.message);
     checks.push_back(std::move(check));

@@ -80,7 +80,7 @@ bool never_freezes(const Requirements& asked, const CodeTables& code) {
 std::optional<ColdPlan> cold_plan_of(const Wall& wall, const YoungConcrete& young,
                                      const Proportions& proportions, const AfterPlacing& after,
                                      const Tables& tables) {
-    const CuringRules& rules = tables.placing.curing;
+    const CuringRules& rules = tables.placing->curing;
     const Requirements& asked = requirements_of(wall.mix);
     const auto thicknesses = thicknesses_mm(wall);
     constexpr double long_enough_h = 365 * hours_in_a_day;

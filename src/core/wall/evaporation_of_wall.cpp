@@ -78,7 +78,7 @@ Check evaporation_check(const Wall& wall, const Evaporation& found, const Propor
                               "precautions are needed",
                     {quantity("value", {found.kg_m2_h, Measure::evaporation}),
                      quantity("limit", {limit.value, Measure::evaporation}),
-                     quantity("uncertainty", {tables.weather.evaporation.uncertainty_percent.value,
+                     quantity("uncertainty", {tables.weather->evaporation.uncertainty_percent.value,
                                               Measure::ratio})}}};
     const PlacingConditions& of_mix = requirements_of(wall.mix).placing;
     watch_weather("air", wall.placing.air_c, of_mix.air_c, Measure::temperature, check);

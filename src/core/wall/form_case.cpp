@@ -101,7 +101,7 @@ double density_kg_m3(const Proportions& proportions, const Tables& tables) {
     const Totals& totals = proportions.totals;
     return totals.fresh_density_kg_m3 && totals.volume_m3
                ? *totals.fresh_density_kg_m3 / *totals.volume_m3
-               : tables.forms.assumed_density_kg_m3.value;
+               : tables.forms->assumed_density_kg_m3.value;
 }
 
 } // namespace
@@ -128,9 +128,9 @@ FormCase form_case(const Wall& wall, const Proportions& proportions, double heig
     pour.redosing_on_site = placing.redosed_on_site;
     pour.retards = retards(proportions);
     describe_cement(proportions, pour);
-    if (const auto stated = stated_flow_class(placing, tables.forms.flow)) {
+    if (const auto stated = stated_flow_class(placing, tables.forms->flow)) {
         pour.flow_class = "F" + std::to_string(governing_flow_class(*stated, *pour.highest_slump_mm,
-                                                                    tables.forms.flow));
+                                                                    tables.forms->flow));
     }
     pour.set_time_h = placing.end_of_set_h;
     return pour;

@@ -27,7 +27,7 @@ std::vector<double> lines_of_lifts(const Wall& wall, double height_m) {
 FormedWall formed_wall(const WallRun& run, const WallPlacing& placing, const Tables& tables) {
     return {.name = run.name,
             .height_m = greatest_height_m(run),
-            .smallest_plan_m2 = smallest_plan_m2(run, head_of_least_pressure_m(tables.forms.aci)),
+            .smallest_plan_m2 = smallest_plan_m2(run, head_of_least_pressure_m(tables.forms->aci)),
             .volume_m3 =
                 [run](double low_m, double high_m) {
                     return concrete_between_m3(run, {low_m, high_m});

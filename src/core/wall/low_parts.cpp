@@ -20,8 +20,8 @@ Check cover_of_low_part(const CastPart& part, const Wall& wall, const Tables& ta
                                    "{least}, the drawings have it"
                                  : "'cover' of the bench is not stated; {least} serves every bar, "
                                    "the drawings have it",
-                         {quantity("least", {footing ? tables.joints.cover.against_earth_mm.value
-                                                     : tables.joints.cover.weather_large_mm.value,
+                         {quantity("least", {footing ? tables.joints->cover.against_earth_mm.value
+                                                     : tables.joints->cover.weather_large_mm.value,
                                              Measure::length})}};
     }
     return check;
@@ -109,7 +109,7 @@ void check_low_parts(const Wall& wall, const std::vector<CastPart>& parts,
         if (reinforced) {
             add(cover_of_low_part(part, wall, tables));
         }
-        add(lift_of_low_part(part, tables.placing.lifts));
+        add(lift_of_low_part(part, tables.placing->lifts));
         add(pressure_on_low_part(part, wall, side_pressure(part, wall, proportions, tables)));
     }
 }

@@ -36,7 +36,7 @@ void check_stone_in_parts(const std::vector<CastPart>& parts, double size_mm, co
                           std::vector<Check>& checks) {
     for (const CastPart& part : parts) {
         Findings findings{checks};
-        check_passage(narrowest_passage(part, tables.code.size), size_mm, findings);
+        check_passage(narrowest_passage(part, tables.code->size), size_mm, findings);
         Check& check = checks.back();
         for (const std::string& key : part.assumed) {
             const std::string name = "key_" + std::to_string(check.message.arguments.size());

@@ -30,7 +30,7 @@ JointLayout joints_of(const Planter& planter, const JointWishes& wishes, const T
                          .closed = true,
                          .spacing_m = wishes.spacing_m,
                          .groove_mm = wishes.groove_mm},
-                        tables.joints.contraction);
+                        tables.joints->contraction);
 }
 
 RunPlan planter_plan(const Wall& wall, const Planter& planter, const Tables& tables,

@@ -59,7 +59,7 @@ void check_bars(const Wall& wall, const WallRun& run, const Tables& tables, RunP
     const Reinforcement& bars = *wall.reinforcement;
     std::vector<Check> steel = check_wall_steel(
         {.thickness_mm = run.bottom_thickness_mm, .bars = bars, .thinnest_mm = run.thickness_mm},
-        tables.joints.steel);
+        tables.joints->steel);
     Check cover = check_part_cover(bars, FaceExposure::weather, wall, tables);
     hold_layers_behind_niches(run, bars, cover,
                               *std::ranges::find_if(steel, [](const Check& check) {
@@ -68,7 +68,7 @@ void check_bars(const Wall& wall, const WallRun& run, const Tables& tables, RunP
     append(run.name, steel, checks);
     hold_cover_behind_niches(run, bars, Verdict::fails, cover);
     checks.push_back(of_wall(run.name, std::move(cover)));
-    checks.push_back(of_wall(run.name, vibrator_of(wall, run, tables.placing.vibration)));
+    checks.push_back(of_wall(run.name, vibrator_of(wall, run, tables.placing->vibration)));
     const auto amount = [&](const std::optional<BarGrid>& grid) {
         return grid ? std::optional{steel_mm2_m(*grid, bars.layers)} : std::nullopt;
     };
@@ -103,7 +103,7 @@ JointLayout joints_of(const WallRun& run, const JointWishes& wishes, const Table
         jointed.corner_at_end = jointed.corner_at_end || same(corner.station_m, run.length_m);
         jointed.corners_m.push_back(corner.station_m);
     }
-    return joint_layout(jointed, tables.joints.contraction);
+    return joint_layout(jointed, tables.joints->contraction);
 }
 
 RunPlan run_plan(const Wall& wall, const WallRun& run, JointLayout joints, const Tables& tables,
@@ -112,10 +112,10 @@ RunPlan run_plan(const Wall& wall, const WallRun& run, JointLayout joints, const
     RunPlan plan{.wall = run.name,
                  .joints = std::move(joints),
                  .least_steel = least_steel({.thickness_mm = run.bottom_thickness_mm, .bars = bars},
-                                            tables.joints.steel),
+                                            tables.joints->steel),
                  .lifts = lift_plan(poured_wall(formed_wall(run, wall.placing, tables), wall),
-                                    tables.placing.lifts)};
-    plan.vibration = vibration_of(wall, run, plan.lifts.lift_m, tables.placing.vibration);
+                                    tables.placing->lifts)};
+    plan.vibration = vibration_of(wall, run, plan.lifts.lift_m, tables.placing->vibration);
     append(run.name, plan.joints.checks, checks);
     append(run.name, plan.lifts.checks, checks);
     if (wall.reinforcement) {

@@ -47,7 +47,7 @@ std::vector<Check> salt_checks(const Wall& wall, const Tables& tables) {
     if (asked.reinforced) {
         for (const CastPart& part : cast_parts(wall)) {
             if (part.kind != CastKind::footing) {
-                add_cover(wall, part, salt, tables.joints.cover, checks);
+                add_cover(wall, part, salt, tables.joints->cover, checks);
             }
         }
     }

@@ -60,7 +60,7 @@ bool support_is_open(const BenchTop& bench) {
 
 std::vector<Soffit> soffits_of(const Wall& wall, const YoungConcrete& young, const Tables& tables) {
     const double density_kg_m3 =
-        std::max(young.pour.fresh_density_kg_m3, tables.forms.assumed_density_kg_m3.value);
+        std::max(young.pour.fresh_density_kg_m3, tables.forms->assumed_density_kg_m3.value);
     std::vector<Soffit> soffits;
     for (const WallRun& run : wall.runs) {
         if (auto head = head_of(run, density_kg_m3)) {

@@ -38,7 +38,7 @@ std::vector<UnloadedPart> unloaded_parts(const Wall& wall, const Tables& tables)
     std::vector<UnloadedPart> parts;
     for (const FormedWall& formed : formed_walls(wall, tables)) {
         parts.push_back({.name = formed.name,
-                         .lifts = filled_lifts(poured_wall(formed, wall), tables.placing.lifts),
+                         .lifts = filled_lifts(poured_wall(formed, wall), tables.placing->lifts),
                          .count = count_of(formed.name, wall)});
     }
     for (const CastPart& part : cast_parts(wall)) {
@@ -70,7 +70,7 @@ std::optional<TruckedPour> trucked_pour(const Wall& wall, double order_m3,
 std::optional<TruckPlan> trucks_of(const Wall& wall, const WallPlan& plan, const Tables& tables) {
     const auto pour =
         trucked_pour(wall, plan.quantities.order.order_m3, unloaded_parts(wall, tables));
-    return pour ? truck_plan(*pour, tables.placing.lifts) : std::nullopt;
+    return pour ? truck_plan(*pour, tables.placing->lifts) : std::nullopt;
 }
 
 } // namespace boardmark::core

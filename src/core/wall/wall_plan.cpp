@@ -102,7 +102,7 @@ Outcome<WallPlan> plan_wall(const CompleteWall& complete_wall, const Tables& tab
         check_placing_temperature(temperatures, thinnest_mm(parts), tables.weather));
     watch_setting(wall, temperatures, tables.weather, plan.checks);
     if (auto flow = check_flow_class(wall, form_case(wall, plan.proportions, 1, 1, tables),
-                                     tables.forms.flow)) {
+                                     tables.forms->flow)) {
         plan.checks.push_back(std::move(*flow));
     }
     for (Check& check : salt_checks(wall, tables)) {

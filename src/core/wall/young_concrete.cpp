@@ -72,14 +72,14 @@ bool frost_may_come(const YoungConcrete& young, const Tables& tables) {
     constexpr double freezing_c = 0;
     return young.coldest_air_c &&
            (!above(*young.coldest_air_c, freezing_c) ||
-            (!young.forecast && below(*young.coldest_air_c, tables.weather.cold_air_c.value)));
+            (!young.forecast && below(*young.coldest_air_c, tables.weather->cold_air_c.value)));
 }
 
 } // namespace
 
 YoungConcrete young_concrete(const Wall& wall, const Proportions& proportions,
                              const Tables& tables) {
-    const CuringRules& rules = tables.placing.curing;
+    const CuringRules& rules = tables.placing->curing;
     const WallPlacing& placing = wall.placing;
     YoungConcrete young{.pour = form_case(wall, proportions, 1, 1, tables),
                         .concrete_c = {},

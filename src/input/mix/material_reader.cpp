@@ -194,7 +194,7 @@ struct MaterialReader {
         material.aggregate.size_number = stated->text;
         std::string known;
         for (const auto& size :
-             context.options.vocabulary.tables(core::UnitSystem::si).grading.coarse) {
+             context.options.vocabulary.tables(core::UnitSystem::si).grading->coarse) {
             if (size.number == stated->text) {
                 return;
             }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/deferred.hpp>
 #include <boardmark/core/basis/unit_system.hpp>
 #include <boardmark/core/checks/finish_tables.hpp>
 #include <boardmark/core/code/alkali_rules.hpp>
@@ -22,26 +23,27 @@
 
 namespace boardmark::core {
 
-/// Every published number that a calculation uses, in one system of units.
+/// Every published number that a calculation uses, in one system of units. What only some
+/// calculations ask for is made when the first one does.
 struct Tables {
     UnitSystem system;
     double water_density_kg_m3; ///< as the handbooks of that system print it
     MethodTables method;
-    CodeTables code;
+    Deferred<CodeTables> code;
     PracticeTables practice;
-    TrialTables trial;
-    StrengthTables strength;
-    HeatTables heat;
-    ControlChartRules control_chart;
-    FormTables forms;
-    WeatherTables weather;
-    PlacingTables placing;
-    JointTables joints;
-    FinishTables finish;
-    GradingRules grading;
-    AlkaliRules alkali;
-    PanelTables panels;
-    std::vector<BarSize> bars; ///< of either system, each system's increasing
+    Deferred<TrialTables> trial;
+    Deferred<StrengthTables> strength;
+    Deferred<HeatTables> heat;
+    Deferred<ControlChartRules> control_chart;
+    Deferred<FormTables> forms;
+    Deferred<WeatherTables> weather;
+    Deferred<PlacingTables> placing;
+    Deferred<JointTables> joints;
+    Deferred<FinishTables> finish;
+    Deferred<GradingRules> grading;
+    Deferred<AlkaliRules> alkali;
+    Deferred<PanelTables> panels;
+    Deferred<std::vector<BarSize>> bars; ///< of either system, each system's increasing
 };
 
 } // namespace boardmark::core

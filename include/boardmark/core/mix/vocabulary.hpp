@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/deferred.hpp>
 #include <boardmark/core/basis/unit_system.hpp>
 #include <boardmark/core/code/code_tables.hpp>
 #include <boardmark/core/forms/form_tables.hpp>
@@ -32,10 +33,10 @@ struct Vocabulary {
     double line_confidence;                      ///< of the lower side of a line, 0 to 1
     double strength_age_tolerance_d = 0;         ///< within which a test is one of the strength age
     std::vector<BarSize> bars = {};              ///< of walls
-    CodeTables code = {};                        ///< where a mix names none
+    Deferred<CodeTables> code = CodeTables{};    ///< the first of `codes`: where a mix names none
     FlowClasses flow_classes = {};               ///< against which a wall's class of flow is held
     std::function<const Tables&(UnitSystem)> tables = {}; ///< that judge results
-    std::vector<std::string> alkali_levels = {};   ///< of prevention
+    std::vector<std::string> alkali_levels = {};          ///< of prevention
     /// One of `codes`, in SI; it outlives the vocabulary.
     std::function<const CodeTables&(const std::string&)> code_named = {};
     std::vector<StrengthName> strength_names = {}; ///< that `requirements.strength` may be
