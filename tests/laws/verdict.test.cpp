@@ -58,7 +58,7 @@ TEST_CASE("a ratio on its limit holds and one that rounds to it is a watch and o
                                                                            {"C2", 0.40}},
                                                                           "class and limit");
         const core::UnitSystem system = any_system();
-        const auto verdict = [&](double w_cm) {
+        const auto verdict = [name = name, system](double w_cm) {
             return verdict_on(submitted(w_cm, 6, {name}, system), "w_cm.exposure");
         };
         RC_ASSERT(verdict(limit) == Verdict::holds);
