@@ -406,7 +406,8 @@ core::SizeRules size_rules(const CodeData& data) {
 
 } // namespace
 
-core::CodeTables code_tables(const CodeData& data, UnitSystem system) {
+core::CodeTables code_tables(const CodeData& data, UnitSystem system,
+                             core::Deferred<core::SiteRules> site) {
     const EmbeddedTable& printed = *data.find("exposure");
     auto categories = categories_of(printed);
     auto classes = exposure_classes_of(data, categories, system);
@@ -414,7 +415,6 @@ core::CodeTables code_tables(const CodeData& data, UnitSystem system) {
         core::ExposureCategory& category = categories[one.category];
         category.asks_air = category.asks_air || one.air_percent;
     }
-    auto site = site_rules(data, categories);
     core::CodeTables code{.name = std::string{printed.source.work},
                           .edition = std::string{code_note(data, "edition")},
                           .scope = std::string{code_note(data, "scope")},
@@ -451,7 +451,11 @@ core::Deferred<core::CodeTables> kept_code(const std::string& name, UnitSystem s
     const std::lock_guard alone{making};
     return kept
         .try_emplace({std::string{data.prefix}, system},
-                     [&data, system] { return code_tables(data, system); })
+                     [&data, system] {
+                         return code_tables(data, system, core::Deferred<core::SiteRules>{[&data] {
+                                                return site_rules(data);
+                                            }});
+                     })
         .first->second;
 }
 

@@ -12,7 +12,10 @@ namespace boardmark::reference {
 
 /// A code from its tables, in one system of units. Asserts that the ones it must have are there:
 /// PREFIX-exposure and PREFIX-aggregate-size. Average strength is one practice for all codes.
-core::CodeTables code_tables(const CodeData& data, core::UnitSystem system);
+///
+/// @param site  how it leads from a site to classes, see site_rules
+core::CodeTables code_tables(const CodeData& data, core::UnitSystem system,
+                             core::Deferred<core::SiteRules> site);
 
 /// One of the codes of data/ by its name, made once for a system; the first for any other name: it
 /// is the one that requirements are held against where a file names none.

@@ -1,6 +1,7 @@
 #include "printed_code.hpp"
 
 #include "code_tables.hpp"
+#include "site_rules.hpp"
 
 #include <algorithm>
 #include <deque>
@@ -99,7 +100,8 @@ core::CodeTables code_of_print(const core::PrintedCode& code, core::UnitSystem s
     const std::string first = embedded_codes().front().prefix;
     borrow_missing(views, "aggregate-size", first + "-aggregate-size");
     borrow_missing(views, "strength-class", "en206-strength-class");
-    return code_tables({views.tables(), std::string{prefix}}, system);
+    const CodeData data{views.tables(), std::string{prefix}};
+    return code_tables(data, system, site_rules(data));
 }
 
 } // namespace boardmark::reference

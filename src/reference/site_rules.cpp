@@ -27,8 +27,12 @@ constexpr std::pair<std::string_view, SiteFact> fact_names[] = {
 
 FactValue value_named(std::string_view word) {
     static constexpr std::pair<std::string_view, FactValue> values[] = {
-        {"open", FactValue::open},   {"no", FactValue::no},       {"yes", FactValue::yes},
-        {"spray", FactValue::spray}, {"tidal", FactValue::tidal}, {"harmless", FactValue::harmless},
+        {"open", FactValue::open},
+        {"no", FactValue::no},
+        {"yes", FactValue::yes},
+        {"spray", FactValue::spray},
+        {"tidal", FactValue::tidal},
+        {"harmless", FactValue::harmless},
         {"more", FactValue::more},
         {"dry", FactValue::dry},
         {"sheltered", FactValue::sheltered},
@@ -47,8 +51,8 @@ FactValue value_named(std::string_view word) {
 std::vector<core::SiteCondition> conditions_of(const EmbeddedRow& line) {
     std::vector<core::SiteCondition> conditions;
     for (const EmbeddedNote& said : line.notes) {
-        const auto known = std::ranges::find(fact_names, said.name,
-                                             &std::pair<std::string_view, SiteFact>::first);
+        const auto known =
+            std::ranges::find(fact_names, said.name, &std::pair<std::string_view, SiteFact>::first);
         if (known == std::end(fact_names)) {
             continue;
         }
@@ -78,8 +82,7 @@ core::SiteRule rule_of(const EmbeddedRow& line) {
 
 } // namespace
 
-core::SiteRules site_rules(const CodeData& data,
-                           const std::vector<core::ExposureCategory>& categories) {
+core::SiteRules site_rules(const CodeData& data) {
     core::SiteRules rules;
     if (const EmbeddedTable* sulfate = data.find("soil-sulfate")) {
         for (const EmbeddedRow& line : sulfate->rows) {
@@ -90,7 +93,10 @@ core::SiteRules site_rules(const CodeData& data,
     }
     if (const EmbeddedTable* printed = data.find("site")) {
         rules.source = source_of(printed->source);
-        for (const core::ExposureCategory& category : categories) {
+        for (const EmbeddedRow& category : data.find("exposure")->rows) {
+            if (category.group != "category") {
+                continue;
+            }
             auto& rows = rules.of_category.emplace_back();
             for (const EmbeddedRow& line : printed->rows) {
                 if (line.group == category.name) {

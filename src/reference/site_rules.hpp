@@ -4,13 +4,10 @@
 
 #include "code_data.hpp"
 
-#include <vector>
-
 namespace boardmark::reference {
 
 /// How a code leads from a site to classes: PREFIX-site and PREFIX-soil-sulfate. A code without
 /// such a table gives a site no class.
-core::SiteRules site_rules(const CodeData& data,
-                           const std::vector<core::ExposureCategory>& categories);
+core::SiteRules site_rules(const CodeData& data);
 
 } // namespace boardmark::reference

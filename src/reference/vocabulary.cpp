@@ -24,11 +24,11 @@ core::Vocabulary words_of_tables() {
         .line_confidence = constant(practice, "line_confidence", system) / percent,
         .strength_age_tolerance_d = constant(practice, "strength_age_tolerance", system),
         .bars = bar_sizes(),
-        .code = kept_code("", system),
         .flow_classes = flow_classes(),
         .tables = tables};
-    words.code_named = [](const std::string& name) -> const core::CodeTables& {
-        return *kept_code(name, system);
+    words.code_named = [](const std::string& name,
+                          core::UnitSystem asked) -> const core::CodeTables& {
+        return *kept_code(name, asked);
     };
     words.strength_names = strength_names();
     words.code_of_print = code_of_print;

@@ -1,5 +1,5 @@
-// What changed from one edition of a code to the next. ACI 318-11 to -14 and -14 to -19: trade notes
-// on the changes, two or more; ACI 318-25: one set of notes that nothing confirms.
+// What changed from one edition of a code to the next. ACI 318-11 to -14 and -14 to -19: trade
+// notes on the changes, two or more; ACI 318-25: one set of notes that nothing confirms.
 
 #include "codes_support.hpp"
 
@@ -15,11 +15,8 @@ namespace {
 
 const core::ExposureClass* class_of(const std::string& code, const std::string& name) {
     static std::map<std::string, core::CodeTables> codes;
-    const auto [found, added] = codes.try_emplace(code);
-    if (added) {
-        found->second = reference::code(code, UnitSystem::us);
-    }
-    return found->second.find_class(name);
+    return codes.try_emplace(code, reference::code(code, UnitSystem::us))
+        .first->second.find_class(name);
 }
 
 } // namespace
@@ -91,7 +88,8 @@ TEST_CASE("nothing of ACI 318-25 or CSA A23.1 holds: it was not seen") {
         {"CSA A23.1", "C-1, S-3"},
     }));
     INFO(code);
-    const Solved mix = hold({.code = code, .exposure = exposure, .cement_standard = "ASTM C150 II"});
+    const Solved mix =
+        hold({.code = code, .exposure = exposure, .cement_standard = "ASTM C150 II"});
     for (const char* id : {"w_cm.exposure", "strength.exposure", "air.exposure"}) {
         INFO(id);
         REQUIRE(mix.check(id));

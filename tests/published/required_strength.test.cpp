@@ -329,7 +329,7 @@ TEST_CASE("required average by the deviations of the code's own rule") {
         records.tests = tests;
         records.standard_deviation_mpa = deviation;
     }
-    const core::CodeTables& own = reference::vocabulary().code_named(code);
+    const core::CodeTables& own = reference::vocabulary().code_named(code, UnitSystem::si);
     const auto average_of = core::code_average(requirements, own.average_strength);
     CHECK_THAT(average_of.strength_mpa, WithinAbs(expected, 1e-9));
     CHECK_FALSE(average_of.borrowed);
@@ -339,13 +339,14 @@ TEST_CASE("required average by the deviations of the code's own rule") {
 TEST_CASE("a code whose rule for the average is not known borrows that of ACI 301 and says so") {
     for (const std::string code : {"CSA A23.1", "AS 3600"}) {
         INFO(code);
-        const core::CodeTables& own = reference::vocabulary().code_named(code);
+        const core::CodeTables& own = reference::vocabulary().code_named(code, UnitSystem::si);
         const core::Requirements requirements{.code = code, .strength_mpa = 30, .slump_mm = 75};
         const auto average_of = core::code_average(requirements, own.average_strength);
         CHECK(average_of.borrowed);
         CHECK_THAT(average_of.strength_mpa, WithinAbs(38.3, 1e-9)); // 30 + 8.3
     }
     for (const std::string code : {"ACI 318-11", "ACI 318-14", "ACI 318-19", "ACI 318-25"}) {
-        CHECK_FALSE(reference::vocabulary().code_named(code).average_strength.borrowed);
+        CHECK_FALSE(
+            reference::vocabulary().code_named(code, UnitSystem::si).average_strength.borrowed);
     }
 }

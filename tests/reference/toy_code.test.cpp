@@ -7,6 +7,7 @@
 #include <boardmark/report/writing/words.hpp>
 
 #include "reference/code_tables.hpp"
+#include "reference/site_rules.hpp"
 #include "support.hpp"
 
 #include <catch2/catch.hpp>
@@ -26,7 +27,8 @@ namespace {
 core::CodeTables toy_code() {
     const auto codes = reference::codes_of(reference::toy_tables());
     REQUIRE(codes.size() == 1);
-    return reference::code_tables(codes.front(), UnitSystem::us);
+    return reference::code_tables(codes.front(), UnitSystem::us,
+                                  reference::site_rules(codes.front()));
 }
 
 /// What a submitted mix is asked and holds, per cubic yard; the binder is 600 lb.
@@ -59,8 +61,11 @@ struct Judged {
 
 Judged judge(const Submitted& mix) {
     core::Vocabulary words = reference::vocabulary();
-    words.code = toy_code();
-    words.codes = {toy_code().name};
+    const core::CodeTables toy = toy_code();
+    words.codes = {toy.name};
+    words.code_named = [&](const std::string&, UnitSystem) -> const core::CodeTables& {
+        return toy;
+    };
     const input::ReadOptions options{.purpose = input::Purpose::check,
                                      .vocabulary = words,
                                      .load = read_options(input::Purpose::check).load};
@@ -80,7 +85,7 @@ proportions: {{volume: 1 yd3, water: {} lb, cement: {} lb, slag: {} lb, air: {} 
     INFO(input::render(reading.diagnostics));
     REQUIRE(reading.mix);
     core::Tables tables = reference::tables(UnitSystem::us);
-    tables.code = toy_code();
+    tables.code = toy;
     const core::Requirements& asked = core::requirements_of(*reading.mix);
     return {asked, core::assess(*reading.mix,
                                 test::made(core::proportions_of(*reading.mix, tables)), tables)};

@@ -2,12 +2,8 @@
 
 namespace boardmark::core {
 
-const CodeTables& Vocabulary::code_of(const std::string& name) const {
-    return name.empty() || !code_named || name == codes.front() ? *code : code_named(name);
-}
-
-const CodeTables& Vocabulary::code_of(const Requirements& requirements) const {
-    return requirements.code_file ? *requirements.code_file : code_of(requirements.code);
+const CodeTables& Vocabulary::code_of(const Requirements& requirements, UnitSystem system) const {
+    return requirements.code_file ? *requirements.code_file : code_named(requirements.code, system);
 }
 
 } // namespace boardmark::core

@@ -42,7 +42,9 @@ void ask_back_improbable(const MixContext& context, const Materials& materials);
 void ask_back_improbable(const MixContext& context, const core::Material& material);
 
 /// Requirements; where a key is missing or wrong its fault is told and the value is not to be used.
-core::Requirements read_requirements(const MixContext& context);
+///
+/// @param system  in which the code's limits are taken
+core::Requirements read_requirements(const MixContext& context, core::UnitSystem system);
 
 /// The site, where the file has one.
 std::optional<core::Site> read_site(const MixContext& context);

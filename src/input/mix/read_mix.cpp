@@ -84,16 +84,13 @@ void fetch_yard(Node& root, Files& files, const ReadOptions& options, Diagnostic
     }
 }
 
-std::optional<core::UnitSystem> read_system(const MixContext& context) {
+core::UnitSystem read_system(const MixContext& context) {
     if (!context.has({"reporting"})) {
         context.missing({}, "reporting", "it selects units and tables",
                         "add 'reporting: us' or 'reporting: si'");
     }
-    const auto reporting = context.document.text({"reporting"});
-    if (!reporting) {
-        return std::nullopt;
-    }
-    return *reporting == "us" ? core::UnitSystem::us : core::UnitSystem::si;
+    return context.document.text({"reporting"}) == "us" ? core::UnitSystem::us
+                                                        : core::UnitSystem::si;
 }
 
 void demand_known_moistures(const MixContext& context, const Materials& materials) {
@@ -157,8 +154,8 @@ std::optional<core::AnyMix> build(const MixContext& context, core::Scatter& scat
         context.demand({key}, "");
     }
     const std::string title = context.document.text({"title"}).value_or("");
-    const auto system = read_system(context);
-    core::Requirements requirements = read_requirements(context);
+    const core::UnitSystem system = read_system(context);
+    core::Requirements requirements = read_requirements(context, system);
     const Materials materials = read_materials(context);
     requirements.papers = read_papers(context, materials);
     ask_back_improbable(context, materials);
@@ -171,7 +168,7 @@ std::optional<core::AnyMix> build(const MixContext& context, core::Scatter& scat
     switch (content_of(context)) {
     case Content::mixture: {
         core::Mix mix{.title = title,
-                      .system = system.value_or(core::UnitSystem::si),
+                      .system = system,
                       .requirements = requirements,
                       .method = read_method(context),
                       .selections = read_selections(context)};
@@ -181,7 +178,7 @@ std::optional<core::AnyMix> build(const MixContext& context, core::Scatter& scat
     }
     case Content::proportions: {
         core::SubmittedMix mix{.title = title,
-                               .system = system.value_or(core::UnitSystem::si),
+                               .system = system,
                                .requirements = requirements,
                                .air_percent = 0,
                                .amounts = {},
@@ -255,7 +252,10 @@ MixReading mix_of(MixTree tree, const KeySource& source, const ReadOptions& opti
     if (tree.had_materials && !document.find({"materials"})) {
         document.mark_told({"materials"});
     }
-    make_mix({{tree.root, document, mix_field_tables(), diagnostics}, options, strength_class, code_file},
+    make_mix({{tree.root, document, mix_field_tables(), diagnostics},
+              options,
+              strength_class,
+              code_file},
              results, source, reading);
     return reading;
 }

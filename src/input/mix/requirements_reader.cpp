@@ -42,7 +42,8 @@ void read_code(const MixContext& context, core::Requirements& requirements) {
 
 /// Another name of the file's own code is refused; so is a code that is not known.
 std::vector<core::ClassesByCode> read_other_codes(const MixContext& context,
-                                                  const core::Requirements& requirements) {
+                                                  const core::Requirements& requirements,
+                                                  core::UnitSystem system) {
     std::vector<core::ClassesByCode> others;
     const Path path = requirement("exposure_by_code");
     for (const Reading& reading : context.document.below(path)) {
@@ -59,8 +60,9 @@ std::vector<core::ClassesByCode> read_other_codes(const MixContext& context,
                            "requirements.exposure_by_code: " + name + " is the file's own code",
                            "its classes stand under 'exposure'");
         } else {
-            others.push_back({name, read_classes(context, reading, dotted(path.below(name)),
-                                                 context.options.vocabulary.code_of(name))});
+            others.push_back(
+                {name, read_classes(context, reading, dotted(path.below(name)),
+                                    context.options.vocabulary.code_named(name, system))});
         }
     }
     return others;
@@ -197,7 +199,7 @@ core::PlacingConditions read_placing(const MixContext& context) {
 
 } // namespace
 
-core::Requirements read_requirements(const MixContext& context) {
+core::Requirements read_requirements(const MixContext& context, core::UnitSystem system) {
     core::Requirements requirements{.strength_mpa = 0, .slump_mm = 0};
     context.demand({"requirements"}, "");
     if (!context.holds_keys({"requirements"})) {
@@ -208,7 +210,7 @@ core::Requirements read_requirements(const MixContext& context) {
     requirements.strength_age_d = context.document.number(requirement("strength_age")).value_or(28);
     requirements.reinforced = context.document.flag(requirement("reinforced"), true);
     read_code(context, requirements);
-    const core::CodeTables& code = context.options.vocabulary.code_of(requirements);
+    const core::CodeTables& code = context.options.vocabulary.code_of(requirements, system);
     const auto& codes = context.options.vocabulary.codes;
     const bool code_is_lost = !requirements.code.empty() && !requirements.code_file &&
                               std::ranges::count(codes, requirements.code) == 0; // told already
@@ -216,7 +218,7 @@ core::Requirements read_requirements(const MixContext& context) {
     if (exposure && !code_is_lost) {
         requirements.exposure = read_classes(context, *exposure, "requirements.exposure", code);
     }
-    requirements.exposure_by_code = read_other_codes(context, requirements);
+    requirements.exposure_by_code = read_other_codes(context, requirements, system);
     requirements.chloride_class = read_chloride_class(context, code);
     requirements.site = read_site(context);
     core::add_site_classes(requirements, code);

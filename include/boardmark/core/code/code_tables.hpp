@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/deferred.hpp>
 #include <boardmark/core/basis/size_row.hpp>
 #include <boardmark/core/basis/source.hpp>
 #include <boardmark/core/code/addition.hpp>
@@ -30,9 +31,9 @@ struct ClassLimits {
 
 /// A kind of attack, of which concrete has one class.
 struct ExposureCategory {
-    std::string name;    ///< "F"
-    std::string subject; ///< "freezing and thawing"
-    std::string step;    ///< name of the step by which a site gives its class
+    std::string name;      ///< "F"
+    std::string subject;   ///< "freezing and thawing"
+    std::string step;      ///< name of the step by which a site gives its class
     bool asks_air = false; ///< whether one of its classes asks air
 };
 
@@ -155,14 +156,14 @@ struct SizeRules {
 
 /// Exposure classes and other requirements of one code in one system of units.
 struct CodeTables {
-    std::string name;                         ///< as files write it: "ACI 318-19"
-    std::string edition = {};                 ///< of the work, "2019"
+    std::string name;         ///< as files write it: "ACI 318-19"
+    std::string edition = {}; ///< of the work, "2019"
     std::string scope = {}; ///< why its limits may not be those of the place; empty: nothing known
     std::string strength_rule = {}; ///< how much of the tests may fall below the specified strength
     bool several_of_category = false; ///< whether a mix may have more classes of one category
     std::vector<ExposureCategory> categories; ///< in the order of the code
     std::vector<ExposureClass> classes;       ///< of one category from mildest to most severe
-    SiteRules site;
+    Deferred<SiteRules> site;                 ///< only a mix that states its site asks for them
     AirRules air;
     BinderRules binder = {};
     ChlorideRules chloride = {};

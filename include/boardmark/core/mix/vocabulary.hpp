@@ -33,21 +33,17 @@ struct Vocabulary {
     double line_confidence;                      ///< of the lower side of a line, 0 to 1
     double strength_age_tolerance_d = 0;         ///< within which a test is one of the strength age
     std::vector<BarSize> bars = {};              ///< of walls
-    Deferred<CodeTables> code = CodeTables{};    ///< the first of `codes`: where a mix names none
     FlowClasses flow_classes = {};               ///< against which a wall's class of flow is held
     std::function<const Tables&(UnitSystem)> tables = {}; ///< that judge results
     std::vector<std::string> alkali_levels = {};          ///< of prevention
-    /// One of `codes`, in SI; it outlives the vocabulary.
-    std::function<const CodeTables&(const std::string&)> code_named = {};
+    /// One of `codes`, the first for an empty name; it outlives the vocabulary.
+    std::function<const CodeTables&(const std::string&, UnitSystem)> code_named = {};
     std::vector<StrengthName> strength_names = {}; ///< that `requirements.strength` may be
     /// The tables of a code that a user's file prints, which the reader has found sound.
     std::function<CodeTables(const PrintedCode&, UnitSystem)> code_of_print = {};
 
-    /// The code of a name among `codes`, `code` for an empty one.
-    const CodeTables& code_of(const std::string& name) const;
-
     /// The code whose limits apply: the one named, or the user's own file.
-    const CodeTables& code_of(const Requirements& requirements) const;
+    const CodeTables& code_of(const Requirements& requirements, UnitSystem system) const;
 };
 
 } // namespace boardmark::core

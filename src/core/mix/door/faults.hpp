@@ -20,8 +20,8 @@ void find_dose_faults(Field field, const Dose& dose, const FaultList& list,
 /// A slump before the reducer needs a high-range water reducer of which some goes in.
 void find_flow_faults(const Mix& mix, const FaultList& list);
 
-void find_requirement_faults(const Requirements& requirements, const Vocabulary& words,
-                             const FaultList& list);
+void find_requirement_faults(const Requirements& requirements, UnitSystem system,
+                             const Vocabulary& words, const FaultList& list);
 
 void find_selection_faults(const Selections& selections, const FaultList& list);
 

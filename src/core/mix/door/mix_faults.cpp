@@ -28,7 +28,7 @@ public:
         if (mix_.system != UnitSystem::us && mix_.system != UnitSystem::si) {
             list_.unknown(Field::system, std::to_string(static_cast<int>(mix_.system)));
         }
-        find_requirement_faults(mix_.requirements, words_, list_);
+        find_requirement_faults(mix_.requirements, mix_.system, words_, list_);
         find_selection_faults(mix_.selections, list_);
         find_method_faults(mix_.method, mix_.selections, list_);
         find_supply_faults(mix_.supply, list_);

@@ -38,13 +38,14 @@ void find_class_faults(const std::vector<std::string>& exposure, const CodeTable
     }
 }
 
-void find_word_faults(const Requirements& asked, const Vocabulary& words, const FaultList& list) {
+void find_word_faults(const Requirements& asked, UnitSystem system, const Vocabulary& words,
+                      const FaultList& list) {
     const bool known =
         asked.code.empty() || asked.code_file || std::ranges::count(words.codes, asked.code) > 0;
     if (!known) {
         list.unknown(Field::code, asked.code);
     }
-    const CodeTables& code = words.code_of(asked);
+    const CodeTables& code = words.code_of(asked, system);
     find_class_faults(asked.exposure, code, Field::exposure, list);
     for (const ClassesByCode& other : asked.exposure_by_code) {
         if (!other.code_file && std::ranges::count(words.codes, other.code) == 0) {
@@ -52,7 +53,7 @@ void find_word_faults(const Requirements& asked, const Vocabulary& words, const 
             continue;
         }
         find_class_faults(other.exposure,
-                          other.code_file ? *other.code_file : words.code_of(other.code),
+                          other.code_file ? *other.code_file : words.code_named(other.code, system),
                           Field::exposure_by_code, list);
     }
     if (!asked.chloride_class.empty() &&
@@ -141,9 +142,9 @@ void find_placing_faults(const Requirements& asked, const FaultList& list) {
 
 } // namespace
 
-void find_requirement_faults(const Requirements& asked, const Vocabulary& words,
+void find_requirement_faults(const Requirements& asked, UnitSystem system, const Vocabulary& words,
                              const FaultList& list) {
-    find_word_faults(asked, words, list);
+    find_word_faults(asked, system, words, list);
     const bool strong = list.hold(Field::strength, asked.strength_mpa, possible_strength_mpa);
     list.hold(Field::twin_strength, asked.twin_strength_mpa, possible_strength_mpa);
     list.hold(Field::strength_age, asked.strength_age_d, {.low = 1, .high = 365});

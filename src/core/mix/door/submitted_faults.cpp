@@ -54,7 +54,7 @@ Faults faults_of(const SubmittedMix& mix, const Vocabulary& words) {
     if (mix.system != UnitSystem::us && mix.system != UnitSystem::si) {
         list.unknown(Field::system, std::to_string(static_cast<int>(mix.system)));
     }
-    find_requirement_faults(mix.requirements, words, list);
+    find_requirement_faults(mix.requirements, mix.system, words, list);
     find_supply_faults(mix.supply, list);
     find_water_faults(mix, list);
     list.hold(Field::submitted_air, mix.air_percent, {.low = 0, .high = 20});
