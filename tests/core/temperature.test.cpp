@@ -220,7 +220,8 @@ TEST_CASE("silica fume halves the evaporation from which to protect, in blended 
     swap("kind: portland cement", "kind: " + cement);
     swap("materials:\n", "materials:\n  fume: {kind: silica fume, temperature: 60 degF}\n");
     swap("cement: 100 %", binder);
-    const core::Check* check = solve(yaml).check("evaporation");
+    const Solved mix = solve(yaml);
+    const core::Check* check = mix.check("evaporation");
     REQUIRE(check);
     CHECK_THAT(*check->limit->high, WithinAbs(limit * 0.45359237 / (0.3048 * 0.3048), 1e-9));
 }

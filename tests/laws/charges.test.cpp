@@ -128,7 +128,7 @@ TEST_CASE("water at the mixer and water held back are the water of the batch") {
         const core::SiteWater water = boardmark::test::made(
             core::site_water(proportions, batch, any_hold_back(), tables_of(mix.system)));
         demand_same(water.at_mixer.kg + water.held_back.kg, batch.items.front().kg, 1e-12, "water");
-        RC_ASSERT(water.at_mixer.kg >= 0 && water.held_back.kg >= 0);
+        RC_ASSERT((water.at_mixer.kg >= 0 && water.held_back.kg >= 0));
     });
 }
 

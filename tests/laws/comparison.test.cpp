@@ -72,8 +72,8 @@ TEST_CASE("each use of a reducer keeps what it should and changes what it should
         if (strengths[0].strength && strengths[1].strength) {
             RC_ASSERT(strengths[1].strength->mpa > strengths[0].strength->mpa);
         }
-        RC_ASSERT(!study.columns[3].slump.mm ||
-                  *study.columns[3].slump.mm > *study.columns[0].slump.mm);
+        RC_ASSERT((!study.columns[3].slump.mm ||
+                   *study.columns[3].slump.mm > *study.columns[0].slump.mm));
     });
 }
 

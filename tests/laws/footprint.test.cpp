@@ -44,7 +44,7 @@ TEST_CASE("a figure that is taken away leaves a sum that is only at least") {
         const auto before = solved(mix);
         const auto cost = core::cost_of(before);
         const auto carbon = core::carbon_of(before);
-        RC_ASSERT(cost && cost->sum.is_whole() && carbon && carbon->is_whole());
+        RC_ASSERT((cost && cost->sum.is_whole() && carbon && carbon->is_whole()));
         core::Material& material = *one_of(materials_of(mix), "material");
         material.price = std::nullopt;
         material.carbon_kg_kg = std::nullopt;
@@ -52,8 +52,8 @@ TEST_CASE("a figure that is taken away leaves a sum that is only at least") {
         const auto less = core::cost_of(after);
         const auto cleaner = core::carbon_of(after);
         const std::vector<std::string> missing{material.name};
-        RC_ASSERT(less && less->sum.missing == missing);
-        RC_ASSERT(cleaner && cleaner->missing == missing);
+        RC_ASSERT((less && less->sum.missing == missing));
+        RC_ASSERT((cleaner && cleaner->missing == missing));
         RC_ASSERT(less->sum.per_m3 < cost->sum.per_m3);
         RC_ASSERT(cleaner->per_m3 < carbon->per_m3);
     });

@@ -81,13 +81,13 @@ TEST_CASE("each sentence of a headline is in the verdict of the JSON") {
                          counted(verdict.at("not_checked").size(), "not checked", "not checked"),
                          "Not checked"}}) {
             const auto& ids = verdict.at(key);
-            RC_ASSERT(ids.empty() || (text.find(count) != std::string::npos &&
-                                      text.find(sentence(ids, heading)) != std::string::npos));
+            RC_ASSERT((ids.empty() || (text.find(count) != std::string::npos &&
+                                       text.find(sentence(ids, heading)) != std::string::npos)));
         }
         const std::size_t held = verdict.at("held");
-        RC_ASSERT(all_hold || held == 0 ||
-                  text.find(", " + counted(held, "holds", "hold") + ".") != std::string::npos ||
-                  text.find("; " + counted(held, "holds", "hold") + ".") != std::string::npos);
+        RC_ASSERT((all_hold || held == 0 ||
+                   text.find(", " + counted(held, "holds", "hold") + ".") != std::string::npos ||
+                   text.find("; " + counted(held, "holds", "hold") + ".") != std::string::npos));
         RC_ASSERT((text.find(" Nothing fails; ") != std::string::npos) ==
                   (verdict.at("failed").empty() && !all_hold));
         RC_ASSERT(core::any_fails(drawn.checks) == !verdict.at("failed").empty());
@@ -113,7 +113,7 @@ TEST_CASE("the strength drawn is the strength checked, and only strength designs
             }
         }
         const bool designed = average.message.text.starts_with("designed for");
-        RC_ASSERT(!designed ||
-                  drawn.proportions.selection.w_cm_governed_by == core::Governor::strength);
+        RC_ASSERT((!designed ||
+                   drawn.proportions.selection.w_cm_governed_by == core::Governor::strength));
     });
 }

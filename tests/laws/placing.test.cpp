@@ -118,7 +118,7 @@ TEST_CASE("a panel wider than the rules could not be parted, and no change lacks
             step_m += wall.stretches[i].length_m;
             const auto distance_m = [&](double at_m) { return std::abs(at_m - step_m); };
             const double nearest_m = distance_m(std::ranges::min(ends, {}, distance_m));
-            RC_ASSERT(nearest_m < 1e-6 || nearest_m < least_m);
+            RC_ASSERT((nearest_m < 1e-6 || nearest_m < least_m));
         }
         for (std::size_t i = 1; i < ends.size(); ++i) {
             const double width_m = ends[i] - ends[i - 1];

@@ -8,8 +8,8 @@
 #include "core/wall/form_forces.hpp"
 #include "core/walls.hpp"
 #include "form_support.hpp"
-#include "wall_support.hpp"
 #include "laws/law.hpp"
+#include "wall_support.hpp"
 
 using namespace boardmark;
 using namespace boardmark::test;
@@ -154,7 +154,8 @@ TEST_CASE("every figure of a wall is finite, whatever it fills with") {
                 opening.sill_m.reset();
             }
         }
-        const core::WallPlan plan = boardmark::test::made(core::plan_wall(entered(wall), mix.tables));
+        const core::WallPlan plan =
+            boardmark::test::made(core::plan_wall(entered(wall), mix.tables));
         const report::WallResult result{wall, plan, "mix.yaml"};
         RC_ASSERT(!report::json(result).empty()); // each throws at a figure that is not
         RC_ASSERT(!report::text(result, {}).empty());
@@ -162,7 +163,7 @@ TEST_CASE("every figure of a wall is finite, whatever it fills with") {
         RC_ASSERT((check == plan.checks.end()) == (!placing.rise_m_h && placing.output_m3_h));
         const core::FormRise& rise = plan.forces.front().rise;
         if (check != plan.checks.end() && check->verdict == core::Verdict::holds) {
-            RC_ASSERT(rise.by() == core::RiseBy::stated && rise.output_m3_h.has_value());
+            RC_ASSERT((rise.by() == core::RiseBy::stated && rise.output_m3_h.has_value()));
         }
     });
 }

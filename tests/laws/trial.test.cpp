@@ -120,7 +120,7 @@ TEST_CASE("water added to a trial raises its yield and lowers its strength") {
         };
         const auto before = strength(less);
         const auto after = strength(more);
-        RC_ASSERT(!before || !after || after->mpa < before->mpa);
+        RC_ASSERT((!before || !after || after->mpa < before->mpa));
         RC_ASSERT(std::abs(*more.yield.gravimetric_air_percent - more.yield.air_percent) < 1e-6);
     });
 }

@@ -78,7 +78,7 @@ TEST_CASE("a check of a wall that holds shows figures that are numbers") {
         for (const core::Check& check : plan.checks) {
             RC_ASSERT(finite(check.value));
             if (check.limit) {
-                RC_ASSERT(finite(check.limit->low) && finite(check.limit->high));
+                RC_ASSERT((finite(check.limit->low) && finite(check.limit->high)));
             }
             const bool of_a_kind = check.id == "ties.salt"; // no figure: stainless or glass fibre
             if (check.verdict == Verdict::holds && !of_a_kind) {

@@ -92,7 +92,7 @@ inline double selected(const Solved& mix, const std::string& what) {
         {"w/cm by strength, cut", cut_to_hundredths(selection.w_cm_by_strength.value_or(NAN))},
         {"mixing water", proportions.totals.water_kg_m3},
         {"binder", proportions.totals.binder_kg_m3},
-        {"density", *proportions.totals.fresh_density_kg_m3},
+        {"density", proportions.totals.fresh_density_kg_m3.value_or(NAN)},
         {"fine aggregate by mass", by_mass ? by_mass->value.value_or(NAN) : NAN},
         {"volume of all but sand", all_volume_m3 - fine_m3},
         {"volume of aggregate", coarse_m3 + fine_m3},
