@@ -356,7 +356,7 @@ int main(int argc, char** argv) {
             paths.push_back(entry.path());
         }
     }
-    std::ranges::sort(paths);
+    std::ranges::sort(paths, {}, [](const auto& path) { return path.stem().string(); });
 
     std::filesystem::path current = folder / "sources.yaml";
     try {

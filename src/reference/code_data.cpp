@@ -15,19 +15,12 @@ const EmbeddedTable* CodeData::find(std::string_view subject) const {
 
 namespace {
 
-/// A code among some tables: those from its first to its last, which are few where tables stand in
-/// the order of their names.
+/// A code among tables that stand in the order of their names.
 CodeData code_among(std::span<const EmbeddedTable> tables, std::string_view prefix) {
-    std::size_t first = tables.size();
-    std::size_t last = 0;
-    for (std::size_t i = 0; i < tables.size(); ++i) {
-        if (tables[i].name.starts_with(prefix)) {
-            first = std::min(first, i);
-            last = i;
-        }
-    }
-    return {first > last ? tables.first(0) : tables.subspan(first, last + 1 - first),
-            std::string{prefix}};
+    const auto beginning = [&](const EmbeddedTable& table) {
+        return table.name.substr(0, prefix.size());
+    };
+    return {std::ranges::equal_range(tables, prefix, {}, beginning), std::string{prefix}};
 }
 
 /// The codes that a list names, in its order.

@@ -162,6 +162,7 @@ exposure_classes_of(const CodeData& data, const std::vector<core::ExposureCatego
                     UnitSystem system) {
     const EmbeddedTable& printed = *data.find("exposure");
     std::vector<core::ExposureClass> classes;
+    classes.reserve(printed.rows.size());
     for (const EmbeddedRow& line : printed.rows) {
         if (line.group == "plain concrete") {
             classes.back().plain_limits = limits(line, data, system);
@@ -446,7 +447,8 @@ const CodeData& code_data(std::string_view name) {
 
 core::Deferred<core::CodeTables> kept_code(const std::string& name, UnitSystem system) {
     static std::mutex making;
-    static std::map<std::pair<std::string, UnitSystem>, core::Deferred<core::CodeTables>> kept;
+    using Kept = std::map<std::pair<std::string, UnitSystem>, core::Deferred<core::CodeTables>>;
+    static auto& kept = *new Kept; // never taken apart, as the tables are that hold codes
     const CodeData& data = code_data(name);
     const std::lock_guard alone{making};
     return kept

@@ -50,7 +50,7 @@ struct EmbeddedTable {
     std::span<const EmbeddedRow> rows;
 };
 
-/// Every table of data/, in the order of the file names.
+/// Every table of data/, in the order of their names.
 std::span<const EmbeddedTable> embedded_tables();
 
 } // namespace boardmark::reference

@@ -8,8 +8,8 @@ namespace boardmark::reference {
 
 const EmbeddedTable& table(std::string_view name) {
     const auto tables = embedded_tables();
-    const auto found = std::ranges::find(tables, name, &EmbeddedTable::name);
-    assert(found != tables.end());
+    const auto found = std::ranges::lower_bound(tables, name, {}, &EmbeddedTable::name);
+    assert(found != tables.end() && found->name == name);
     return *found;
 }
 

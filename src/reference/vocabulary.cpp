@@ -1,7 +1,5 @@
 #include <boardmark/reference/tables.hpp>
 
-#include "alkali_rules.hpp"
-#include "bar_sizes.hpp"
 #include "code_tables.hpp"
 #include "form_tables.hpp"
 #include "lookup.hpp"
@@ -23,7 +21,6 @@ core::Vocabulary words_of_tables() {
         .strength_classes = strength_classes(),
         .line_confidence = constant(practice, "line_confidence", system) / percent,
         .strength_age_tolerance_d = constant(practice, "strength_age_tolerance", system),
-        .bars = bar_sizes(),
         .flow_classes = flow_classes(),
         .tables = tables};
     words.code_named = [](const std::string& name,
@@ -32,9 +29,6 @@ core::Vocabulary words_of_tables() {
     };
     words.strength_names = strength_names();
     words.code_of_print = code_of_print;
-    for (const core::AlkaliLevel& level : alkali_rules(system).levels) {
-        words.alkali_levels.push_back(level.name);
-    }
     return words;
 }
 

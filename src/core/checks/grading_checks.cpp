@@ -125,15 +125,14 @@ void check_coarse(const Ingredient& stone, const GradingRules& rules, Findings& 
 } // namespace
 
 void check_grading(const CheckContext& context, Findings& findings) {
-    const GradingRules& rules = context.tables.grading;
     for (const Ingredient* stone : of_role(context.proportions, Role::coarse)) {
         if (!stone->material->aggregate.size_number.empty()) {
-            check_coarse(*stone, rules, findings);
+            check_coarse(*stone, context.tables.grading, findings);
         }
     }
     for (const Ingredient* sand : of_role(context.proportions, Role::fine)) {
         if (!sand->material->aggregate.sieves.empty()) {
-            check_fine(*sand, rules, findings);
+            check_fine(*sand, context.tables.grading, findings);
         }
     }
 }

@@ -235,17 +235,18 @@ Document::Document(const Node& root, FieldTables fields, Diagnostics& diagnostic
 /// table, so the search begins there.
 const Field* Document::field_below(const Field* section, std::string_view key) const {
     const std::string_view above = section ? section->path : std::string_view{};
+    const std::size_t before = section ? above.size() + 1 : 0; // with its point
     const auto first_of = [&](std::span<const Field> fields) {
         const auto found = std::ranges::find_if(fields, [&](const Field& field) {
-            return field.path.ends_with(key) && last_part(field.path) == key &&
-                   parent_of(field.path) == above;
+            const std::string_view path = field.path;
+            return path.size() == before + key.size() && path.ends_with(key) &&
+                   (!section || (path.starts_with(above) && path[above.size()] == '.'));
         });
         return found == fields.end() ? nullptr : &*found;
     };
     for (const std::span<const Field> table : fields_.all()) {
-        const bool holds_section =
-            section && std::greater_equal{}(section, table.data()) &&
-            std::less{}(section, table.data() + table.size());
+        const bool holds_section = section && std::greater_equal{}(section, table.data()) &&
+                                   std::less{}(section, table.data() + table.size());
         if (holds_section) {
             const auto behind = static_cast<std::size_t>(section - table.data()) + 1;
             if (const Field* found = first_of(table.subspan(behind))) {
@@ -428,8 +429,8 @@ bool Document::is_told(const Path& path) const {
 
 const Reading* Document::find(const Reading& section, std::string_view name) const {
     const std::vector<Reading>& below = section.below;
-    const auto large = below.size() > most_looked_through ? large_.find(below.data())
-                                                          : large_.end();
+    const auto large =
+        below.size() > most_looked_through ? large_.find(below.data()) : large_.end();
     if (large != large_.end() && large->second.size() == below.size()) {
         const auto found = large->second.find(name);
         return found == large->second.end() ? nullptr : &below[found->second];

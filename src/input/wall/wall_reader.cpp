@@ -1,3 +1,4 @@
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/mix/any_mix.hpp>
 #include <boardmark/input/wall/read_wall.hpp>
 
@@ -66,7 +67,8 @@ std::optional<WallRecord> build(const FileContext& context, Files& files,
         context.demand({"walls"}, "planters or benches would do as well");
     }
     read_forms(context, work);
-    work.reinforcement = read_reinforcement(context, options.vocabulary.bars, work);
+    work.reinforcement =
+        read_reinforcement(context, options.vocabulary.tables(core::UnitSystem::si).bars, work);
     work.placing = read_placing(context);
     work.mockup = read_mockup(context);
     work.panels = read_panels(context);

@@ -32,10 +32,9 @@ struct Vocabulary {
     std::vector<StrengthClass> strength_classes; ///< of results that a mix names
     double line_confidence;                      ///< of the lower side of a line, 0 to 1
     double strength_age_tolerance_d = 0;         ///< within which a test is one of the strength age
-    std::vector<BarSize> bars = {};              ///< of walls
     FlowClasses flow_classes = {};               ///< against which a wall's class of flow is held
-    std::function<const Tables&(UnitSystem)> tables = {}; ///< that judge results
-    std::vector<std::string> alkali_levels = {};          ///< of prevention
+    std::function<const Tables&(UnitSystem)> tables =
+        {}; ///< that judge results, and name bars and levels
     /// One of `codes`, the first for an empty name; it outlives the vocabulary.
     std::function<const CodeTables&(const std::string&, UnitSystem)> code_named = {};
     std::vector<StrengthName> strength_names = {}; ///< that `requirements.strength` may be

@@ -1,3 +1,4 @@
+#include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/paper/job_papers.hpp>
 
 #include "../../code/stated_classes.hpp"
@@ -62,7 +63,8 @@ void find_word_faults(const Requirements& asked, UnitSystem system, const Vocabu
         list.unknown(Field::chloride_class, asked.chloride_class);
     }
     if (!asked.alkali_level.empty() &&
-        std::ranges::count(words.alkali_levels, asked.alkali_level) == 0) {
+        std::ranges::count(words.tables(system).alkali->levels, asked.alkali_level,
+                           &AlkaliLevel::name) == 0) {
         list.unknown(Field::alkali_level, asked.alkali_level);
     }
 }
