@@ -23,6 +23,10 @@ struct Doses {
     std::string reduction = "{4 fl oz/cwt: 8 %, 8 fl oz/cwt: 16 %, 12 fl oz/cwt: 22 %}";
     std::string price_of_stone = "";
     std::string price_of_reducer = "";
+    std::string price_of_cement = ", price: 165 USD/short ton";
+    std::string price_of_sand = ", price: 21 USD/short ton";
+    std::string slump = "4 in";
+    std::string second_reducer = ""; // of 8 fl oz/cwt
 };
 
 core::CompleteMix mix_at(const Doses& doses) {
@@ -34,20 +38,25 @@ requirements:
   exposure: [F0, C2]
   strength: 5000 psi
   strength_curve: {0.30: 9000 psi, 0.50: 6500 psi}
-  slump: 4 in
+  slump: )" + doses.slump + R"(
 materials:
-  cement: {kind: portland cement, relative_density: 3.15, price: 165 USD/short ton}
+  cement: {kind: portland cement, relative_density: 3.15)" +
+                                              doses.price_of_cement + R"(}
   stone: {kind: coarse aggregate, nominal_max_size: 3/4 in, relative_density: 2.68, absorption: 0.5 %,
           dry_rodded_density: 100 lb/ft3)" + doses.price_of_stone +
                                               R"(}
-  sand: {kind: fine aggregate, relative_density: 2.64, absorption: 0.7 %, fineness_modulus: 2.8,
-         price: 21 USD/short ton}
+  sand: {kind: fine aggregate, relative_density: 2.64, absorption: 0.7 %, fineness_modulus: 2.8)" +
+                                              doses.price_of_sand + R"(}
   reducer: {kind: high-range water reducer, relative_density: 1.07)" +
                                               doses.price_of_reducer + R"(,
             water_reduction: )" + doses.reduction +
-                                              R"(}
+                                              "}\n" + doses.second_reducer + R"(
 mixture: {binder: {cement: 100 %}, coarse: {stone: 100 %}, fine: {sand: 100 %},
-          admixtures: {reducer: 8 fl oz/cwt}}
+          admixtures: {reducer: 8 fl oz/cwt)" +
+                                              (doses.second_reducer.empty()
+                                                   ? ""
+                                                   : ", second: 8 fl oz/cwt") +
+                                              R"(}}
 selections: {)" + (doses.w_cm.empty() ? "" : "w_cm: " + doses.w_cm) +
                                               doses.selections + "}\n",
                                           input::Purpose::proportion);
@@ -149,6 +158,42 @@ TEST_CASE("the cheapest dose is found where every price is known, by hand") {
     CHECK_FALSE(boardmark::test::made(core::dose_response(mix_at(unpriced), us_tables())).cheapest);
 }
 
+TEST_CASE(
+    "of doses that cost the same the least is the cheapest, and none where nothing is priced") {
+    const auto cheapest_at = [](const std::string& by_mass, const std::string& by_volume) {
+        const Doses doses{.w_cm = "0.40",
+                          .price_of_stone = by_mass,
+                          .price_of_reducer = by_volume,
+                          .price_of_cement = by_mass,
+                          .price_of_sand = by_mass};
+        return boardmark::test::made(core::dose_response(mix_at(doses), us_tables())).cheapest;
+    };
+    CHECK(cheapest_at(", price: 0 USD/short ton", ", price: 0 USD/gal") ==
+          std::optional<std::size_t>{0});
+    CHECK_FALSE(cheapest_at("", ""));
+}
+
+TEST_CASE("a reducer that works for flow has a response at the slump of the water alone") {
+    // Table 6.3.3: 3 to 4 in before the reducer ask 340 lb/yd3, whatever flows with it; 0.45 is
+    // that of the water alone.
+    const Doses flowing{.w_cm = "0.45", .slump = "8 in\n  slump_before_reducer: 4 in"};
+    const core::DoseResponse response =
+        boardmark::test::made(core::dose_response(mix_at(flowing), us_tables()));
+    REQUIRE(response.points.size() == 11);
+    for (const auto& [place, fl_oz, kept] :
+         {std::tuple{0U, 0.0, 1.0}, std::tuple{5U, 6.0, 0.88}, std::tuple{10U, 12.0, 0.78}}) {
+        const core::DosePoint& point = response.points[place];
+        CHECK_THAT(fl_oz_cwt(point), WithinAbs(fl_oz, 1e-6));
+        REQUIRE(point.less_water.proportions);
+        REQUIRE(point.less_binder.proportions);
+        CHECK_THAT(in_unit(point.less_water.proportions->totals.water_kg_m3, "lb/yd3"),
+                   WithinAbs(340 * kept, 1e-6));
+        CHECK_THAT(point.less_water.proportions->totals.w_cm, WithinAbs(0.45 * kept, 1e-9));
+        CHECK_THAT(point.less_binder.proportions->totals.w_cm, WithinAbs(0.45, 1e-9));
+        CHECK_THAT(in_unit(point.less_binder.slump.mm.value(), "in"), WithinAbs(4, 1e-9));
+    }
+}
+
 TEST_CASE("a water that is given is that of the dose as written") {
     // 285.6 lb/yd3 at 8 fl oz/cwt, which takes off 16 %: 340 without a reducer, 265.2 at 12 fl
     // oz/cwt
@@ -212,6 +257,26 @@ TEST_CASE("there is no response where nothing can be made without the reducer") 
     const Doses crowded{.w_cm = "0.26", .selections = ", coarse_volume: 0.90"};
     CHECK(core::proportion(mix_at(crowded), us_tables()));
     CHECK_FALSE(core::dose_response(mix_at(crowded), us_tables()));
+
+    // With 16 % by a second reducer none of the first is needed; without both nothing can be made.
+    Doses both = crowded;
+    both.second_reducer = "  second: {kind: high-range water reducer, relative_density: 1.07,\n"
+                          "           water_reduction: {8 fl oz/cwt: 16 %}}\n";
+    CHECK(core::proportion(mix_at(both), us_tables()));
+    CHECK_FALSE(core::dose_response(mix_at(both), us_tables()));
+}
+
+TEST_CASE("there is no response of a mix that cannot be made, nor without a curve") {
+    // 285.6 lb/yd3 at 0.22, 1298 of cement, 2700 of stone and 2 % of air: 6.60 + 4.58 + 16.23 +
+    // 0.54 of 27 ft3
+    const Doses full{.w_cm = "0.22", .selections = ", coarse_volume: 1"};
+    CHECK_FALSE(core::proportion(mix_at(full), us_tables()));
+    CHECK_FALSE(core::dose_response(mix_at(full), us_tables()));
+
+    const Doses standard{.w_cm = "0.45", .reduction = "standard minimum"};
+    const auto response = core::dose_response(mix_at(standard), us_tables());
+    REQUIRE_FALSE(response);
+    CHECK(response.why().what.text.find("no response") != std::string::npos);
 }
 
 TEST_CASE("limits that hold at every dose, and limits that no dose reaches") {

@@ -44,7 +44,8 @@ Outcome<std::vector<double>> doses_of(const Material& reducer, const Tables& tab
     return doses;
 }
 
-/// The mix at the ratio as written, so that only the dose changes from point to point.
+/// The mix at the ratio as written, so that only the dose changes from point to point. Where the
+/// reducer works for flow the water alone gives the slump: at no dose nothing else could.
 Outcome<Mix> at_fixed_ratio(const CompleteMix& mix, const Tables& tables) {
     const auto written = proportion(mix, tables);
     if (!written) {
@@ -54,6 +55,9 @@ Outcome<Mix> at_fixed_ratio(const CompleteMix& mix, const Tables& tables) {
     fixed.selections.w_cm = written->selection.w_cm;
     fixed.selections.w_cm_by_exposure = false;
     fixed.selections.binder_kg_m3 = std::nullopt;
+    Requirements& asked = fixed.requirements;
+    asked.slump_mm = asked.slump_before_reducer_mm.value_or(asked.slump_mm);
+    asked.slump_before_reducer_mm = std::nullopt;
     return fixed;
 }
 
