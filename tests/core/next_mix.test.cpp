@@ -84,6 +84,46 @@ TEST_CASE("coarse aggregate as in the trial takes the place of whatever chose it
                WithinRel(ingredient(tried_it.yield.found, "stone").kg_m3, 1e-12));
 }
 
+TEST_CASE("coarse aggregate as in the trial stands by the other methods too") {
+    const auto [method, sand, selections] = GENERATE(table<std::string, std::string, std::string>({
+        {"IS 10262:2009", "zone: I", "{w_cm: 0.50}"},
+        {"IS 10262:2009", "zone: I", "{w_cm: 0.50, fine_share: 44 %}"},
+        {"BRE", "passing_600um: 50 %",
+         "{w_cm: 0.50, fresh_density: 2400 kg/m3, fine_share_by_mass: 35 %}"},
+    }));
+    CAPTURE(method, selections);
+    const std::string mix = "boardmark: 1\ntitle: other\nreporting: si\nmethod: " + method + R"(
+requirements: {strength: C25/30, slump: 50 mm, defective: 5 %}
+materials:
+  cement: {kind: portland cement, relative_density: 3.15, strength_class: 42.5}
+  stone: {kind: coarse aggregate, nominal_max_size: 20 mm, relative_density: 2.70, absorption: 0.5 %,
+          moisture: 1 %, shape: angular, surface: crushed}
+  sand: {kind: fine aggregate, relative_density: 2.65, absorption: 1.0 %, moisture: 4 %,
+         surface: uncrushed, )" +
+                            sand + R"(}
+mixture: {binder: {cement: 100 %}, coarse: {stone: 100 %}, fine: {sand: 100 %}}
+selections: )" + selections +
+                            "\n";
+    const auto asked = [&](const std::string& coarse) {
+        return tried(mix, "  batched: {water: 7 kg, cement: 20 kg, stone: 55 kg, sand: 36 kg}\n"
+                          "  density: 2390 kg/m3\n  slump: 50 mm\n  air: 1 %\n  coarse: " +
+                              coarse + "\n");
+    };
+    const Tried as_trial = asked("as trial");
+    const core::Proportions next = as_trial.next().proportions;
+    CHECK_THAT(ingredient(next, "stone").kg_m3,
+               WithinRel(ingredient(as_trial.yield.found, "stone").kg_m3, 1e-12));
+    // The sand takes what the stone leaves: volume by volume, by BRE's fresh density kg by kg.
+    const core::Proportions selected = asked("as selected").next().proportions;
+    const auto both = [&](const core::Proportions& one) {
+        const core::Ingredient& stone = ingredient(one, "stone");
+        const core::Ingredient& fine = ingredient(one, "sand");
+        return method == "BRE" ? stone.kg_m3 + fine.kg_m3 : *stone.volume_m3 + *fine.volume_m3;
+    };
+    CHECK(ingredient(selected, "stone").kg_m3 != ingredient(next, "stone").kg_m3);
+    CHECK_THAT(both(next), WithinRel(both(selected), 1e-12));
+}
+
 TEST_CASE("a binder that is given follows the water of the next trial at its ratio") {
     // 256.2 lb/yd3 of water; 640.5 lb/yd3 at 0.40. 11 lb of water are too much, the design's come
     // back; 9.19 lb stay, and the binder is they over 0.40.

@@ -37,6 +37,25 @@ Unresolved no_aggregate_left(double density_kg_m3, double others_kg_m3) {
             {{"check the reading 'selections.fresh_density'", {}}}};
 }
 
+/// The stone that a trial held; sand is what it leaves of all aggregate.
+std::optional<Unresolved> add_as_tried(const Mix& mix, double aggregate_kg_m3, const Tables& tables,
+                                       std::vector<Ingredient>& ingredients) {
+    const auto before = static_cast<std::ptrdiff_t>(ingredients.size());
+    add_blend_of_dry_mass(mix.coarse, *mix.selections.coarse_dry_kg_m3, tables, ingredients);
+    double fine_kg_m3 = aggregate_kg_m3;
+    for (auto stone = ingredients.begin() + before; stone != ingredients.end(); ++stone) {
+        fine_kg_m3 -= stone->kg_m3;
+    }
+    if (!(fine_kg_m3 > 0)) {
+        return Unresolved{{"the coarse aggregate of the trial leaves no sand of {aggregate} of "
+                           "aggregate",
+                           {quantity("aggregate", {aggregate_kg_m3, Measure::concentration})}},
+                          {{"take the coarse aggregate as the mix file selects it", {}}}};
+    }
+    add_blend_of_mass(mix.fine, fine_kg_m3, tables, ingredients);
+    return std::nullopt;
+}
+
 void set_air(const Mix& mix, Proportions& proportions) {
     std::vector<Ingredient>& ingredients = proportions.ingredients;
     const auto air = std::ranges::find(ingredients, Role::air, &Ingredient::role);
@@ -99,8 +118,14 @@ std::optional<Unresolved> add_british_aggregates(const Mix& mix, const Tables& t
                                          {readings->fresh_density_kg_m3, Measure::concentration}),
                                 quantity("others", {others_kg_m3, Measure::concentration})}}};
     });
-    add_blend_of_mass(mix.coarse, aggregate_kg_m3 * (1 - fine), tables, ingredients);
-    add_blend_of_mass(mix.fine, aggregate_kg_m3 * fine, tables, ingredients);
+    if (mix.selections.coarse_dry_kg_m3) {
+        if (auto why = add_as_tried(mix, aggregate_kg_m3, tables, ingredients)) {
+            return why;
+        }
+    } else {
+        add_blend_of_mass(mix.coarse, aggregate_kg_m3 * (1 - fine), tables, ingredients);
+        add_blend_of_mass(mix.fine, aggregate_kg_m3 * fine, tables, ingredients);
+    }
     set_air(mix, proportions);
     return std::nullopt;
 }
