@@ -62,10 +62,7 @@ void check_site(const CheckContext& context, Findings& findings) {
     const SiteReading reading{*requirements.site, requirements.reinforced, code.site};
     for (std::size_t category = 0; category < code.site->of_category.size(); ++category) {
         const std::string& by_site = reading.class_of(category);
-        if (by_site.empty()) {
-            continue;
-        }
-        const ExposureClass* asked = code.find_class(by_site);
+        const ExposureClass* asked = code.find_class(by_site); // nothing where no class follows
         const ExposureClass* stated = context.stated.of_category(category);
         if (std::ranges::count(requirements.exposure_by_site, by_site) > 0) {
             tell_open_point(by_site, *reading.row_of(category), context, findings);

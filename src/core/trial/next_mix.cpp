@@ -103,8 +103,6 @@ Mix mix_of(const Trial& trial, const Yield& yield, const Proportions& designed) 
     selections.binder_kg_m3 = std::nullopt;
     selections.air_percent = yield.target.air_percent;
     if (trial.coarse == CoarseBasis::as_trial) {
-        selections.coarse_volume = std::nullopt;
-        selections.coarse_adjustment_percent = std::nullopt;
         selections.fine_share_percent = std::nullopt;
         selections.coarse_dry_kg_m3 = dry_kg_m3(yield.found, Role::coarse);
         mix.blend.reset(); // the trial's own coarse aggregate is none of the blend

@@ -31,7 +31,7 @@ void demand_one_of(const FileContext& context, const std::string& first, const s
         context.refuse(*other->key,
                        "trial: '" + first + "' and '" + second + "' say the same thing twice",
                        "keep one of the two");
-    } else if (!one && !context.has(trial(second))) {
+    } else if (!context.has(trial(second))) {
         context.demand(trial(first), why);
     }
 }
