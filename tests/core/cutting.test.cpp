@@ -2,9 +2,12 @@
 
 #include <boardmark/core/cutting/cutting_plan.hpp>
 
+#include "core/cutting/cutting_search.hpp"
+
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <functional>
 #include <random>
 
@@ -72,6 +75,45 @@ TEST_CASE("a saw cut may take the second piece off a board") {
     CHECK_THAT(core::cut({{2, 2}}, {4}, 0).bought_m, WithinAbs(4, 1e-12));
     CHECK_THAT(core::cut({{2, 2}}, {4}, 3).bought_m, WithinAbs(8, 1e-12));
     CHECK_THAT(core::cut({{1.9985, 2}}, {4}, 3).bought_m, WithinAbs(4, 1e-12)); // one cut only
+}
+
+TEST_CASE("a search finds what is cheaper than the plan in hand, by hand") {
+    struct Row {
+        std::vector<core::Pieces> pieces;
+        std::vector<double> stock_m;
+        double saw_cut_m;
+        double in_hand_m;
+        double best_m; // 0 where nothing is cheaper
+    };
+    const Row row = GENERATE(values<Row>({
+        {{{2, 2}}, {4}, 0, 8, 4},          // two halves of a board
+        {{{1.9985, 2}}, {4}, 0.003, 8, 4}, // and the saw cut between them
+        {{{1.5, 2}}, {4}, 0, 8, 4},        // more than a third each
+        {{{4, 1}}, {4}, 0, 8, 4},          // a board of its own, the longest
+        {{{3, 1}}, {3, 5}, 0, 5, 3},       // and the shortest
+        {{{2, 2}}, {4}, 0, 4, 0},
+        {{{2.5, 1}, {2, 2}, {1.5, 1}}, {4}, 0, 12, 8}, // 2.5 + 1.5, 2 + 2
+    }));
+    CAPTURE(row.stock_m, row.in_hand_m);
+    const core::CuttingProblem problem =
+        core::cutting_problem(row.pieces, row.stock_m, row.saw_cut_m);
+    const core::SearchedCutting searched =
+        core::searched_cutting(problem, problem.asked, std::llround(row.in_hand_m * 1e7), 0);
+    CHECK(searched.complete);
+    CHECK(core::cost_of(searched.plan, problem) == std::llround(row.best_m * 1e7));
+}
+
+TEST_CASE("pieces of which no two fit a board leave nothing to search") {
+    // 300 of 2.6 to 2.9 m: each in a board of 3 m, found before its 100,000 steps are spent
+    std::vector<core::Pieces> pieces;
+    for (int number = 0; number < 300; ++number) {
+        pieces.push_back({2.6 + 0.001 * number, 1});
+    }
+    const core::CuttingProblem problem = core::cutting_problem(pieces, {3, 4, 5}, 0);
+    const core::SearchedCutting searched =
+        core::searched_cutting(problem, problem.asked, 9'010'000'000, 0); // to beat 901 m
+    CHECK(searched.complete);
+    CHECK(core::cost_of(searched.plan, problem) == 9'000'000'000);
 }
 
 TEST_CASE("a plan cuts what was asked for and nothing below its bound") {
