@@ -116,6 +116,14 @@ TEST_CASE("the band of the slope by hand") {
     CHECK_THAT(core::slope_band(*line).low, WithinAbs(-5.1052, 0.001));
     CHECK_THAT(core::slope_band(*line).high, WithinAbs(2.4712, 0.001));
     CHECK(core::use_of(*line) == core::LineUse::doubtful); // four results
+
+    // A record draws it at the 95 % of the table of confidence.
+    core::StrengthRecord record = en_record(30);
+    for (const auto& [w_cm, mpa] : {std::pair{0.36, 40.0}, std::pair{0.40, 38.0},
+                                    std::pair{0.40, 35.0}, std::pair{0.44, 36.0}}) {
+        add_batch(record, {mpa}, 28, w_cm);
+    }
+    CHECK_THAT(core::slope_band(*findings_of(record).line).low, WithinAbs(-5.1052, 0.001));
 }
 
 TEST_CASE("what may be read from a line") {
@@ -291,7 +299,8 @@ TEST_CASE("EN 206: a low mean of continuous production is none of the initial on
     CHECK(check_of(findings_of(record), "strength.mean_initial") == nullptr);
 }
 
-TEST_CASE("cautions tell rules that are from memory, and what a line holds for where there is one") {
+TEST_CASE(
+    "cautions tell rules that are from memory, and what a line holds for where there is one") {
     // EN 206's rules of conformity are from memory; those of ACI 318-19 26.12 were read.
     const auto [record, line, memory] = GENERATE(table<core::StrengthRecord, bool, bool>({
         {aci_record(5000), false, false},

@@ -116,6 +116,56 @@ TEST_CASE("in cold air a cold mixture fails and hot water mends it") {
     CHECK_FALSE(mended.step("advised_water_temperature"));
 }
 
+TEST_CASE("what a temperature as placed is worth, in cold air and without it") {
+    // 10 in of wall. ACI 306R: in air below 40 degF at least 55 degF as placed and 20 more at most;
+    // ACI 301: 95 degF at most, before 90. Water freezes at 32 degF: then there is no hydration.
+    struct Row {
+        std::string concrete; // all its parts
+        std::string placing;
+        Verdict verdict;
+        std::string source;
+    };
+    const std::string cold = "air_temperature: 35 degF";
+    const std::string mild = "air_temperature: 60 degF";
+    const auto row = GENERATE_COPY(values<Row>({
+        {"33 degF", "", Verdict::holds, "ACI 301"},
+        {"50 degF", "", Verdict::holds, "ACI 301"},
+        {"50 degF", mild, Verdict::holds, "ACI 301"},
+        {"80 degF", mild, Verdict::holds, "ACI 301"},
+        {"91 degF", "", Verdict::watch, "ACI 301"},
+        {"96 degF", "", Verdict::fails, "ACI 301"},
+        {"54 degF", cold, Verdict::fails, "ACI 306R"},
+        {"56 degF", cold, Verdict::holds, "ACI 306R"},
+        {"74 degF", cold, Verdict::holds, "ACI 306R"},
+        {"76 degF", cold, Verdict::watch, "ACI 306R"},
+        {"96 degF", cold, Verdict::fails, "ACI 301"},
+    }));
+    CAPTURE(row.concrete, row.placing);
+    const Solved mix = solve(text({.placing = row.placing,
+                                   .stone_c = row.concrete,
+                                   .sand_c = row.concrete,
+                                   .cement_c = row.concrete,
+                                   .water = "water_temperature: " + row.concrete}));
+    const core::Check* check = mix.check("temperature.placing");
+    REQUIRE(check);
+    CHECK(check->verdict == row.verdict);
+    CHECK(check->source.citation.starts_with(row.source));
+    CHECK(check->limit->low.has_value() == (row.placing == cold));
+    // what is lost on the way is not known without the haul
+    CHECK(check->message.text.find("'haul'") != std::string::npos);
+    CHECK((mix.check("temperature.mixed") != nullptr) == (row.placing == cold));
+    CHECK_FALSE(mix.check("evaporation"));
+}
+
+TEST_CASE("concrete that freezes fails without a word of the air") {
+    const Solved mix = solve(text({.stone_c = "15 degF",
+                                   .sand_c = "15 degF",
+                                   .cement_c = "20 degF",
+                                   .water = "water_temperature: 40 degF"}));
+    CHECK(in_unit(*mix.proportions.temperature->mixed_c, "degF") < 32);
+    CHECK(mix.check("temperature.placing")->verdict == Verdict::fails);
+}
+
 TEST_CASE("where the hottest water is not enough it says so") {
     const Solved frozen = solve(text({.placing = "air_temperature: -10 degF",
                                       .stone_c = "10 degF",
@@ -202,6 +252,27 @@ TEST_CASE("evaporation needs the air and the concrete") {
     CHECK_THAT(*check->value, WithinAbs(0.314 * 4.88243, 0.003));
     const Solved half = solve(text({.placing = "wind: 20 mph"}));
     CHECK(half.check("evaporation")->verdict == Verdict::not_checked);
+}
+
+TEST_CASE("evaporation names what it lacks, and nothing else") {
+    // ACI 305R: temperature of the concrete and of the air, humidity, wind.
+    const std::string water = "water_temperature: 60 degF";
+    const auto [placing, stated_water, lacking] =
+        GENERATE_COPY(table<std::string, std::string, std::string>({
+            {"wind: 12 mph, humidity: 60 %", water, "'requirements.placing.air_temperature'"},
+            {"air_temperature: 60 degF, humidity: 60 %", water, "'requirements.placing.wind'"},
+            {"air_temperature: 60 degF, wind: 12 mph", water, "'requirements.placing.humidity'"},
+            {"air_temperature: 60 degF, wind: 12 mph, humidity: 60 %", "",
+             "'mixture.water_temperature'"},
+            {"wind: 12 mph", water,
+             "'requirements.placing.air_temperature', 'requirements.placing.humidity'"},
+        }));
+    CAPTURE(placing, stated_water);
+    const Solved mix = solve(text({.placing = placing, .water = stated_water}));
+    const core::Check* check = mix.check("evaporation");
+    REQUIRE(check);
+    CHECK(check->verdict == Verdict::not_checked);
+    CHECK(std::get<std::string>(check->message.arguments.at(0).value) == lacking);
 }
 
 TEST_CASE("silica fume halves the evaporation from which to protect, in blended cement too") {

@@ -140,6 +140,19 @@ TEST_CASE("verdicts on batching") {
         // A small batch may be over by 4 %, never under (ASTM C94, from memory).
         {{.cement = "36.5 lb"}, "batching.cement", Verdict::watch},
         {{.cement = "37.2 lb"}, "batching.cement", Verdict::fails},
+        // Asked are 640.5 x 1.5 / 27 = 35.5833 lb; 1 %: 35.2275 to 35.9392 lb, 4 % over 37.0067
+        // lb. The last digit written leaves half of its step open.
+        {{.cement = "36 lb"}, "batching.cement", Verdict::holds},
+        {{.cement = "36.0 lb"}, "batching.cement", Verdict::watch},
+        {{.cement = "35.938 lb"}, "batching.cement", Verdict::holds},
+        {{.cement = "35.940 lb"}, "batching.cement", Verdict::watch},
+        {{.cement = "37.00 lb"}, "batching.cement", Verdict::watch},
+        {{.cement = "37.02 lb"}, "batching.cement", Verdict::fails},
+        {{.cement = "35 lb"}, "batching.cement", Verdict::holds},
+        {{.cement = "35.0 lb"}, "batching.cement", Verdict::fails},
+        {{.cement = "35.229 lb"}, "batching.cement", Verdict::holds},
+        {{.cement = "35.227 lb"}, "batching.cement", Verdict::holds},
+        {{.cement = "35.226 lb"}, "batching.cement", Verdict::fails},
         {{.stone = "97.5 lb"}, "batching.stone", Verdict::fails},
         // Water may be held back or added on purpose: what counts is the w/cm found.
         {{.water = "9.2 lb"}, "batching.water", Verdict::watch},

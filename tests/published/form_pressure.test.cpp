@@ -132,6 +132,13 @@ TEST_CASE(
     CHECK_THAT(core::ciria_form_pressure(fast, form_tables_in(si)).kpa, WithinAbs(25 * 1.9, 0.05));
     fast.pour_height_m = 0.8;
     CHECK_THAT(core::ciria_form_pressure(fast, form_tables_in(si)).kpa, WithinAbs(25 * 0.8, 0.05));
+
+    // Just as high as C1 sqrt(R) = 2 m the formula still holds: D H, more than the head of 0.8 m
+    fast.form_height_m = 2;
+    const FormPressure bound = core::ciria_form_pressure(fast, form_tables_in(si));
+    CHECK_THAT(bound.formula_kpa.value(), WithinAbs(25 * 2.0, 1e-9));
+    CHECK_THAT(bound.kpa, WithinAbs(25 * 0.8, 1e-9));
+    CHECK(bound.governed_by == PressureGovernor::head);
 }
 
 TEST_CASE("CIRIA 108 pressures, kN/m2") {
