@@ -127,6 +127,7 @@ TEST_CASE("a limit holds from where it is kept, not from where it rounds to it")
     REQUIRE(response.limits_hold_from);
     CHECK_THAT(fl_oz_cwt(response.points[*response.limits_hold_from]), WithinAbs(6, 1e-6));
     CHECK(response.limits_hold_at_last);
+    CHECK_FALSE(response.slump_of_water_mm); // it is the one asked
 }
 
 TEST_CASE("only a dose that fails nothing is the cheapest") {
@@ -180,6 +181,8 @@ TEST_CASE("a reducer that works for flow has a response at the slump of the wate
     const core::DoseResponse response =
         boardmark::test::made(core::dose_response(mix_at(flowing), us_tables()));
     REQUIRE(response.points.size() == 11);
+    REQUIRE(response.slump_of_water_mm);
+    CHECK_THAT(in_unit(*response.slump_of_water_mm, "in"), WithinAbs(4, 1e-9));
     for (const auto& [place, fl_oz, kept] :
          {std::tuple{0U, 0.0, 1.0}, std::tuple{5U, 6.0, 0.88}, std::tuple{10U, 12.0, 0.78}}) {
         const core::DosePoint& point = response.points[place];
@@ -277,6 +280,12 @@ TEST_CASE("there is no response of a mix that cannot be made, nor without a curv
     const auto response = core::dose_response(mix_at(standard), us_tables());
     REQUIRE_FALSE(response);
     CHECK(response.why().what.text.find("no response") != std::string::npos);
+
+    // Water over binder as given needs no reduction of the other reducer; that of the table does.
+    Doses unknown{.w_cm = "0.45", .selections = ", binder: 700 lb/yd3"};
+    unknown.second_reducer = "  second: {kind: water reducer, relative_density: 1.1}\n";
+    CHECK(core::proportion(mix_at(unknown), us_tables()));
+    CHECK_FALSE(core::dose_response(mix_at(unknown), us_tables()));
 }
 
 TEST_CASE("limits that hold at every dose, and limits that no dose reaches") {

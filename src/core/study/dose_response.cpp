@@ -92,11 +92,9 @@ bool keeps_limits(const ComparedMix& column) {
     return column.proportions && std::ranges::none_of(column.checks, passes_its_limit);
 }
 
-/// Where a row of points that pass a limit ends; nothing where there is none before the end.
+/// Where a row of points that pass a limit ends; nothing where there is none before the end. No
+/// curve falls: what a higher dose mends it does not break again.
 std::optional<std::size_t> first_that_holds(const std::vector<DosePoint>& points) {
-    if (keeps_limits(points.front().less_water)) {
-        return std::nullopt;
-    }
     for (std::size_t i = points.size(); i-- > 0;) {
         if (!keeps_limits(points[i].less_water)) {
             return i + 1 < points.size() ? std::optional{i + 1} : std::nullopt;
@@ -149,7 +147,8 @@ Outcome<DoseResponse> dose_response(const CompleteMix& mix, const Tables& tables
     DoseResponse response{.reducer = dosage.material->name,
                           .points = {},
                           .limits_hold_from = std::nullopt,
-                          .cheapest = std::nullopt};
+                          .cheapest = std::nullopt,
+                          .slump_of_water_mm = mix->requirements.slump_before_reducer_mm};
     for (const double percent : *doses) {
         const double ml = ml_100kg(percent, density_kg_m3);
         dosage.dose =

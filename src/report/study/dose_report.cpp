@@ -148,6 +148,18 @@ std::string cost_words(const core::DoseResponse& response, UnitSystem system) {
                : "With less binder cost is least at " + dose + " and rises beyond.";
 }
 
+/// Nothing where the points have the slump that is asked.
+Flow text_of_slump(const core::DoseResponse& response, UnitSystem system) {
+    if (!response.slump_of_water_mm) {
+        return {};
+    }
+    return paragraph("At every dose the slump is that of the water alone, " +
+                         shown({*response.slump_of_water_mm, Measure::slump}, system) +
+                         ": the reducer is spent on water or binder, none of it on flow, which "
+                         "'boardmark compare' sets beside both.",
+                     list_item);
+}
+
 Json json_of_use(const ComparedMix& column) {
     const auto& proportions = column.proportions;
     return {{"water_kg_m3", proportions ? Json(proportions->totals.water_kg_m3) : Json(nullptr)},
@@ -185,6 +197,7 @@ Flow flow_of(const DoseResult& result, const TextStyle& style) {
         (any_partial
              ? paragraph("A cost with + is at least that much: a price is missing.", list_item)
              : Flow{}) +
+        text_of_slump(response, style.system) +
         paragraph(limits_text(response, style.system), list_item) +
         paragraph(cost_words(response, style.system), list_item) +
         paragraph("Strengths are estimates until they are tested; the reducer's data end at the "

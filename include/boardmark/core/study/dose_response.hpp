@@ -30,6 +30,8 @@ struct DoseResponse {
     /// The point at which `less binder` is cheapest of those that fail nothing. Absent where a
     /// price is missing or all fail.
     std::optional<std::size_t> cheapest;
+    /// That of every point, by the water alone, where the mix as written asks for more flow.
+    std::optional<double> slump_of_water_mm = std::nullopt;
 
     /// How many points of `less binder` fail.
     std::size_t failing_less_binder() const;
