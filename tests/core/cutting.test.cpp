@@ -116,6 +116,22 @@ TEST_CASE("pieces of which no two fit a board leave nothing to search") {
     CHECK(core::cost_of(searched.plan, problem) == 9'000'000'000);
 }
 
+TEST_CASE("a plan of as many boards as the length alone asks for leaves nothing to search") {
+    // 100 of 1.001 to 1.1 m: 105.05 m, by their length alone no fewer than 27 boards of 4 m
+    std::vector<core::Pieces> pieces;
+    for (int number = 1; number <= 100; ++number) {
+        pieces.push_back({1 + 0.001 * number, 1});
+    }
+    const core::CuttingProblem problem = core::cutting_problem(pieces, {4}, 0);
+    const auto beating = [&](core::Units in_hand) {
+        return core::searched_cutting(problem, problem.asked, in_hand, 0);
+    };
+    CHECK(beating(27 * core::Units{40'000'000}).complete);
+    CHECK(beating(27 * core::Units{40'000'000}).plan.empty());
+    // Three go into a board, so 34 are the fewest; no search proves that in its steps.
+    CHECK_FALSE(beating(34 * core::Units{40'000'000}).complete);
+}
+
 TEST_CASE("a plan cuts what was asked for and nothing below its bound") {
     std::vector<core::Pieces> pieces;
     for (int number = 0; number < 60; ++number) { // far too many lengths to try everything

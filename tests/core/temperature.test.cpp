@@ -272,6 +272,7 @@ TEST_CASE("evaporation names what it lacks, and nothing else") {
     const core::Check* check = mix.check("evaporation");
     REQUIRE(check);
     CHECK(check->verdict == Verdict::not_checked);
+    CHECK_FALSE(check->requirement.empty());
     CHECK(std::get<std::string>(check->message.arguments.at(0).value) == lacking);
 }
 
