@@ -128,7 +128,9 @@ Check soffit_check(const Wall& wall, const YoungConcrete& young, const SoffitAge
     check.verdict = owed.verdict;
     if (owed.verdict != Verdict::not_checked) {
         check.value = *stated_h;
-        check.limit = Limit{.low = age.earliest_h(), .high = std::nullopt};
+        if (const auto earliest_h = age.earliest_h()) { // none is where no hour counts
+            check.limit = Limit{.low = earliest_h, .high = std::nullopt};
+        }
     }
     check.message = {age.soffit.opening.empty() ? "soffit stripped after {value}"
                                                 : "head of {opening} stripped after {value}",

@@ -27,7 +27,7 @@ Json json_of_limit(const std::optional<core::Limit>& limit) {
     if (limit->low && limit->high) {
         return Json::array({*limit->low, *limit->high});
     }
-    return limit->low ? *limit->low : *limit->high;
+    return number_or_null(limit->low ? limit->low : limit->high);
 }
 
 Json json_of_inputs(const core::Phrase& reason) {
