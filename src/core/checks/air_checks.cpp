@@ -36,7 +36,7 @@ void stated_check(const CheckContext& context, Findings& findings) {
     if (required.basis != AirBasis::stated) {
         return;
     }
-    const double tolerance = context.tables.code->air.tolerance_percent;
+    const double tolerance = context.code.air.tolerance_percent;
     const double percent = selection.air_at_placing_percent;
     const Limit limit{.low = std::max(required.percent - tolerance, 0.0),
                       .high = required.percent + tolerance};

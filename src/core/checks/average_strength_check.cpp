@@ -245,7 +245,7 @@ void append_stated(const StatedAverage& stated, bool falls_short, double code_mp
 } // namespace
 
 void check_average_strength(const CheckContext& context, Findings& findings) {
-    const auto by_code = code_average(context.requirements, context.tables.code->average_strength);
+    const auto by_code = code_average(context.requirements, context.code.average_strength);
     const auto& average = context.requirements.average;
     const Outlook outlook = outlook_of(context);
     const StatedFinding stated =
@@ -263,7 +263,7 @@ void check_average_strength(const CheckContext& context, Findings& findings) {
     const bool of_another = !margin_of_cubes && !average && by_code.borrowed;
     const bool remembered = !margin_of_cubes && !average && !by_code.is_sure() && !of_another;
     const bool by_cubes = context.requirements.specimen == Specimen::cube && !margin_of_cubes &&
-                          !context.tables.code->average_strength.by_deviations;
+                          !context.code.average_strength.by_deviations;
     if (by_cubes || of_another || remembered) {
         found.verdict = worse(found.verdict, Verdict::watch);
     }
@@ -292,7 +292,7 @@ void check_average_strength(const CheckContext& context, Findings& findings) {
         if (of_another) {
             told.message.text += "; that average goes by ACI 301, as the rule of {code} is not "
                                  "known here";
-            told.message.arguments.push_back(word("code", context.tables.code->name));
+            told.message.arguments.push_back(word("code", context.code.name));
         } else if (remembered) {
             told.message.text += "; that average goes by a rule that is remembered, not read";
         }

@@ -44,6 +44,13 @@ bool equal_words(std::string_view left, std::string_view right) {
     return std::ranges::equal(left, right, {}, capital, capital);
 }
 
+/// Whether the words stand at its end letter by letter; where not, they may still be in it.
+bool ends_with_words(std::string_view designation, std::string_view words) {
+    const std::size_t before = designation.size() - std::min(words.size(), designation.size());
+    return !words.empty() && designation.ends_with(words) &&
+           (before == 0 || !in_word(designation[before - 1]));
+}
+
 bool holds_word(std::string_view designation, std::string_view sought) {
     for (std::string_view word = next_word(designation); !word.empty();
          word = next_word(designation)) {
@@ -68,6 +75,9 @@ constexpr CementStandard cement_standards[] = {
 } // namespace
 
 bool holds_words(std::string_view designation, std::string_view accepted) {
+    if (ends_with_words(designation, accepted)) { // as most write it
+        return true;
+    }
     for (std::string_view word = next_word(accepted); !word.empty(); word = next_word(accepted)) {
         if (!holds_word(designation, word)) {
             return false;

@@ -13,11 +13,12 @@ struct CheckContext {
     const Requirements& requirements;
     const Proportions& proportions;
     const Tables& tables;
+    const CodeTables& code; ///< that is asked
     const StatedClasses& stated;
     const Demands& demands;
-    const CountedBinder& binder; ///< as the code counts it
-    const CodeTables* specified_by = nullptr; ///< the code by which the strength is specified, where
-                                              ///< it is not the one that is asked here
+    const CountedBinder& binder;              ///< as the code counts it
+    const CodeTables* specified_by = nullptr; ///< the code by which the strength is specified,
+                                              ///< where it is not the one that is asked here
 };
 
 /// A mix that is held against one code: what its classes demand, looked up once, with the context

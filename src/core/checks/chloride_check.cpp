@@ -31,7 +31,7 @@ double with_counted_kg(const CountedBinder& binder) {
 
 /// The mass of 1 m3 by which the code counts chloride.
 double counted_mass_kg(const CheckContext& context) {
-    switch (context.tables.code->chloride.of) {
+    switch (context.code.chloride.of) {
     case ChlorideOf::cementitious_to_cement:
         return up_to_cement_kg(context.proportions);
     case ChlorideOf::cement:
@@ -113,7 +113,7 @@ std::optional<ChlorideLimit> limit_of(const CheckContext& context) {
     if (const Demand* demand = context.demands.strictest(Demanded::chloride)) {
         return ChlorideLimit{demand->high, demand->by->name, demand->source};
     }
-    const auto& classes = context.tables.code->chloride.classes;
+    const auto& classes = context.code.chloride.classes;
     if (classes.empty() || context.stated.empty()) {
         return std::nullopt;
     }
@@ -137,7 +137,7 @@ struct ChlorideFinding {
 };
 
 ChlorideFinding hold_chloride(const CheckContext& context, const ChlorideLimit& limit) {
-    const ChlorideRules& rules = context.tables.code->chloride;
+    const ChlorideRules& rules = context.code.chloride;
     const ChlorideSum sum = chloride_of(context);
     const double counted_kg = counted_mass_kg(context);
     ChlorideFinding found{.by_concrete = rules.of == ChlorideOf::concrete,
@@ -176,7 +176,7 @@ std::string class_names(const std::vector<ChlorideClass>& classes) {
 
 Phrase told_chloride(const CheckContext& context, const ChlorideLimit& limit,
                      const ChlorideFinding& found) {
-    const ChlorideRules& rules = context.tables.code->chloride;
+    const ChlorideRules& rules = context.code.chloride;
     // The mass stands in the text itself: the words of the trade differ by system.
     std::string text = std::string{"chloride {value} of "} + words_of_mass(rules.of);
     text += rules.acid_soluble
@@ -216,7 +216,7 @@ void check_chloride(const CheckContext& context, Findings& findings) {
     }
     findings.add(found, [&](Check& told) {
         told.requirement =
-            limit->asked_by.empty() ? context.tables.code->name : std::string{limit->asked_by};
+            limit->asked_by.empty() ? context.code.name : std::string{limit->asked_by};
         told.source = *limit->source;
         if (!held.counts) {
             told.message = {

@@ -10,6 +10,7 @@ CodeCase::CodeCase(const Requirements& requirements, const Proportions& proporti
     , demands_{stated_, tables.code,
                DemandCase{tables.system, proportions.selection.nominal_max_size_mm, requirements}}
     , binder_{count_binder(proportions, tables.code, stated_)}
-    , context_{requirements, proportions, tables, stated_, demands_, binder_, specified_by} {}
+    , context_{requirements, proportions, tables,  tables.code,
+               stated_,      demands_,    binder_, specified_by} {}
 
 } // namespace boardmark::core

@@ -24,7 +24,7 @@ struct DemandedAir {
 };
 
 DemandedAir judge_air(const Demand& demand, const CheckContext& context) {
-    const AirRules& rules = context.tables.code->air;
+    const AirRules& rules = context.code.air;
     // Of cubes alone no strength of cylinders is known, and no air is spared for it.
     const double strength_mpa = strength_by(Specimen::cylinder, context.requirements).value_or(0);
     DemandedAir found{.demand = demand,
@@ -53,7 +53,7 @@ DemandedAir judge_air(const Demand& demand, const CheckContext& context) {
 }
 
 void tell_air(const DemandedAir& found, const CheckContext& context, Check& told) {
-    const AirRules& rules = context.tables.code->air;
+    const AirRules& rules = context.code.air;
     const Demand& demand = found.demand;
     const double size_mm = context.proportions.selection.nominal_max_size_mm;
     told.requirement = demand.by->name;

@@ -45,7 +45,7 @@ void tell_least(const Demand& demand, const LeastCement& found, const CheckConte
                      concentration("least", demand.low), word("class", demand.by->name)}};
     const bool by_additions = found.met != CementMet::by_cement;
     if (by_additions) {
-        append_counting(context.binder, context.tables.code->binder, told.message);
+        append_counting(context.binder, context.code.binder, told.message);
     }
     append_memory(by_additions && found.relief_source ? *found.relief_source : *demand.source,
                   told.message);
@@ -68,8 +68,8 @@ void check_least(const CheckContext& context, Findings& findings) {
                      });
         return;
     }
-    const LeastCement found = hold_least_cement(
-        *demand, context.binder, context.tables.code->binder, context.requirements.reinforced);
+    const LeastCement found = hold_least_cement(*demand, context.binder, context.code.binder,
+                                                context.requirements.reinforced);
     findings.add({.id = check_ids::binder_exposure,
                   .verdict = found.verdict,
                   .value = found.value_kg_m3,
@@ -79,7 +79,7 @@ void check_least(const CheckContext& context, Findings& findings) {
 }
 
 void check_most(const CheckContext& context, Findings& findings) {
-    const auto& most = context.tables.code->binder.most_cement_kg_m3;
+    const auto& most = context.code.binder.most_cement_kg_m3;
     if (!most || context.stated.empty()) {
         return;
     }
@@ -94,7 +94,7 @@ void check_most(const CheckContext& context, Findings& findings) {
                   .limit = Limit{.low = std::nullopt, .high = most->value},
                   .measure = Measure::concentration},
                  [&](Check& told) {
-                     told.requirement = context.tables.code->name;
+                     told.requirement = context.code.name;
                      told.source = most->source;
                      told.message = {"cement {value}, additions not counted, at most {limit}",
                                      {concentration("value", value_kg_m3),
@@ -111,7 +111,7 @@ void check_demanded_cement(const CheckContext& context, Findings& findings) {
 }
 
 void check_code_scope(const CheckContext& context, Findings& findings) {
-    const CodeTables& code = context.tables.code;
+    const CodeTables& code = context.code;
     if (code.scope.empty() || context.requirements.code.empty()) {
         return;
     }

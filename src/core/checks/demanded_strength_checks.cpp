@@ -28,7 +28,7 @@ struct Governing {
 void tell_ratio(const CheckContext& context, double w_cm, double lowest, Check& told) {
     Governing governing;
     Phrase& message = told.message;
-    const bool by_k = context.tables.code->binder.by_k;
+    const bool by_k = context.code.binder.by_k;
     message = {
         by_k ? "water over cement and counted additions {value}, at most {limit} in {classes}"
              : "w/cm {value}, at most {limit} in {classes}",
@@ -57,7 +57,7 @@ void tell_ratio(const CheckContext& context, double w_cm, double lowest, Check& 
             append_other_editions(*demand.by, message);
         }
     }
-    append_counting(context.binder, context.tables.code->binder, message);
+    append_counting(context.binder, context.code.binder, message);
     append_memory(told.source, message);
 }
 
@@ -65,9 +65,9 @@ void tell_ratio(const CheckContext& context, double w_cm, double lowest, Check& 
 double counted_ratio(const CheckContext& context) {
     const Totals& totals = context.proportions.totals;
     const double counted_kg = context.binder.counted_kg;
-    return !context.tables.code->binder.by_k ? totals.w_cm
-           : counted_kg > 0                  ? totals.water_kg_m3 / counted_kg
-                                             : std::numeric_limits<double>::infinity();
+    return !context.code.binder.by_k ? totals.w_cm
+           : counted_kg > 0          ? totals.water_kg_m3 / counted_kg
+                                     : std::numeric_limits<double>::infinity();
 }
 
 bool bounds_ratio(const ExposureClass& exposure, const CheckContext& context) {
@@ -125,7 +125,7 @@ void append_class(const Demand& demand, const StrengthFinding& found, const Chec
                         "holds: {rule}";
         message.arguments.push_back(word("own_code", context.specified_by->name));
         message.arguments.push_back(word("own_rule", context.specified_by->strength_rule));
-        message.arguments.push_back(word("rule", context.tables.code->strength_rule));
+        message.arguments.push_back(word("rule", context.code.strength_rule));
     }
 }
 
@@ -199,9 +199,8 @@ void check_demanded_strength(const CheckContext& context, Findings& findings) {
     if (!highest) {
         return;
     }
-    const bool by_other_rule =
-        context.specified_by && !context.tables.code->strength_rule.empty() &&
-        context.specified_by->strength_rule != context.tables.code->strength_rule;
+    const bool by_other_rule = context.specified_by && !context.code.strength_rule.empty() &&
+                               context.specified_by->strength_rule != context.code.strength_rule;
     const bool by_twin = specified_mpa && !below(*specified_mpa, highest->low_twin) &&
                          below(*specified_mpa, highest->low) && verdict != Verdict::fails;
     findings.add(

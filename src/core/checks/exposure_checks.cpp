@@ -13,12 +13,11 @@ namespace {
 
 /// Why a category has no class: nobody states one, and the site, where there is one, gives none.
 Phrase not_stated(std::size_t category, const CheckContext& context) {
-    const ExposureCategory& named = context.tables.code->categories[category];
+    const ExposureCategory& named = context.code.categories[category];
     Phrase message{"no class of category {category} ({subject}) is stated",
                    {word("category", named.name), word("subject", named.subject)}};
     if (const auto& site = context.requirements.site) {
-        const SiteReading reading{*site, context.requirements.reinforced,
-                                  context.tables.code->site};
+        const SiteReading reading{*site, context.requirements.reinforced, context.code.site};
         const Phrase reason = reading.reason_of(category);
         message.text += ", none follows from the site: " + reason.text;
         std::ranges::copy(reason.arguments, std::back_inserter(message.arguments));
@@ -28,9 +27,9 @@ Phrase not_stated(std::size_t category, const CheckContext& context) {
 }
 
 void check_categories(const CheckContext& context, Findings& findings) {
-    const auto& categories = context.tables.code->categories;
+    const auto& categories = context.code.categories;
     const Site site = context.requirements.site.value_or(Site{});
-    const SiteReading reading{site, context.requirements.reinforced, context.tables.code->site};
+    const SiteReading reading{site, context.requirements.reinforced, context.code.site};
     const bool is_placed = context.requirements.site.has_value();
     bool complete = true;
     for (std::size_t i = 0; i < categories.size(); ++i) {

@@ -56,7 +56,7 @@ std::string shares_text(const Supplementary& found) {
 } // namespace
 
 void check_finish_deicer(const CheckContext& context, Findings& findings) {
-    const ExposureClass* capping = capping_class(context.tables.code);
+    const ExposureClass* capping = capping_class(context.code);
     const Supplementary found = supplementary_of(context.proportions);
     if (!capping || (found.ash <= 0 && found.slag <= 0) || !salt_and_frost(context)) {
         return;

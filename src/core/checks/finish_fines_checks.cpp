@@ -102,7 +102,7 @@ double most_fines_kg_m3(const MostFines& row, const Proportions& proportions) {
 /// The published row for the stated exposure and the stone; nullptr where none applies.
 const MostFines* most_fines_row(const CheckContext& context) {
     const FinishTables& finish = context.tables.finish;
-    const ExposureClass* freezing = freezing_class(context.stated, context.tables.code);
+    const ExposureClass* freezing = freezing_class(context.stated, context.code);
     if (!freezing || above(strength_by(Specimen::cylinder, context.requirements).value_or(0),
                            finish.most_fines_strength_mpa)) {
         return nullptr;

@@ -23,7 +23,7 @@ void compare(const SiteAgainstStated& classes, const SiteReading& reading,
         {.id = check_ids::exposure_site, .verdict = milder ? Verdict::watch : Verdict::holds},
         [&](Check& told) {
             told.requirement = classes.by_site.name;
-            told.source = context.tables.code->site->source;
+            told.source = context.code.site->source;
             told.message = reading.reason_of(classes.by_site.category);
             told.message.text =
                 (milder ? "{stated} is stated and used, but the site calls for {by_site}: "
@@ -46,7 +46,7 @@ void tell_open_point(const std::string& by_site, const SiteRule& row, const Chec
     findings.add({.id = check_ids::exposure_site, .verdict = Verdict::not_checked},
                  [&](Check& told) {
                      told.requirement = by_site;
-                     told.source = context.tables.code->site->source;
+                     told.source = context.code.site->source;
                      told.message = {"{by_site} " + row.open_point, {word("by_site", by_site)}};
                  });
 }
@@ -58,7 +58,7 @@ void check_site(const CheckContext& context, Findings& findings) {
     if (!requirements.site) {
         return;
     }
-    const CodeTables& code = context.tables.code;
+    const CodeTables& code = context.code;
     const SiteReading reading{*requirements.site, requirements.reinforced, code.site};
     for (std::size_t category = 0; category < code.site->of_category.size(); ++category) {
         const std::string& by_site = reading.class_of(category);

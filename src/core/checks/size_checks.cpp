@@ -55,7 +55,7 @@ void check_passage(const Passage& passage, double size_mm, Findings& findings) {
 
 void check_aggregate_size(const CheckContext& context, Findings& findings) {
     const Section& section = context.requirements.section;
-    const SizeRules& rules = context.tables.code->size;
+    const SizeRules& rules = context.code.size;
     const double size_mm = context.proportions.selection.nominal_max_size_mm;
     check_passage({check_ids::size_form, "narrowest dimension between the forms", "thickness",
                    section.thickness_mm, rules.of_form, &rules.source, false},

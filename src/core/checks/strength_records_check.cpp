@@ -28,7 +28,7 @@ void tell_results(const OwnLine& own, Check& told) {
 /// A record counts by the strength of its concrete and by its age. One that is silent on either may
 /// be one that does not count, and then the average is higher.
 Phrase silent_message(const CheckContext& context, const CodeAverage& by_code) {
-    const AverageStrengthRules& rules = context.tables.code->average_strength;
+    const AverageStrengthRules& rules = context.code.average_strength;
     Requirements without = context.requirements;
     without.records = std::nullopt;
     return {"the strength record counts if its concrete is within {distance} of the "
@@ -58,8 +58,7 @@ void append_silent(const CheckContext& context, const CodeAverage& by_code, Chec
 void check_strength_records(const CheckContext& context, Findings& findings) {
     const auto& own = context.requirements.strength_line;
     const bool judged = own && own->judged;
-    const CodeAverage by_code =
-        code_average(context.requirements, context.tables.code->average_strength);
+    const CodeAverage by_code = code_average(context.requirements, context.code.average_strength);
     const bool silent = by_code.record_is_silent();
     if (!judged && !silent) {
         return;

@@ -43,7 +43,7 @@ Verdict verdict_of(Acceptance acceptance) {
 
 bool suits_sea_water(const Material& cement, const ExposureClass& exposure,
                      const CheckContext& context) {
-    const auto& seawater = context.tables.code->seawater;
+    const auto& seawater = context.code.seawater;
     return seawater && exposure.name == seawater->class_name && cement.binder.c3a_percent &&
            !above(*cement.binder.c3a_percent, seawater->max_c3a_percent) &&
            at_most({context.proportions.totals.w_cm, seawater->max_w_cm, w_cm_precision}) !=
@@ -94,8 +94,8 @@ Phrase message_of(const CementFinding& found, const ExposureClass& exposure,
         return {"{name}: C3A {c3a} at w/cm not above {w_cm} is accepted in sea water, not in "
                 "sulfate soil ({source})",
                 {name, quantity("c3a", {*cement.binder.c3a_percent, Measure::percent}),
-                 quantity("w_cm", {context.tables.code->seawater->max_w_cm, Measure::w_cm}),
-                 word("source", context.tables.code->seawater->source.citation)}};
+                 quantity("w_cm", {context.code.seawater->max_w_cm, Measure::w_cm}),
+                 word("source", context.code.seawater->source.citation)}};
     case Acceptance::type_not_stated:
         return {"{name} states no type of ASTM C150, C595 or C1157: the mill certificate has it; "
                 "add 'standard' ({class} accepts {accepted})",

@@ -223,6 +223,7 @@ std::string json(const DoseResult& result) {
     object["currency"] = currency.empty() ? Json(nullptr) : Json(currency);
     const auto no_cost = why_no_cost(response);
     object["cost_reason"] = no_cost ? Json(words(*no_cost, UnitSystem::si)) : Json(nullptr);
+    object["slump_of_water_mm"] = number_or_null(response.slump_of_water_mm);
     object["points"] = Json::array();
     for (const core::DosePoint& point : response.points) {
         object["points"].push_back({{"dose_ml_100kg", point.ml_100kg},
