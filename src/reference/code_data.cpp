@@ -17,10 +17,11 @@ namespace {
 
 /// A code among tables that stand in the order of their names.
 CodeData code_among(std::span<const EmbeddedTable> tables, std::string_view prefix) {
-    const auto beginning = [&](const EmbeddedTable& table) {
-        return table.name.substr(0, prefix.size());
-    };
-    return {std::ranges::equal_range(tables, prefix, {}, beginning), std::string{prefix}};
+    const auto first = std::ranges::lower_bound(tables, prefix, {}, &EmbeddedTable::name);
+    const auto end = std::find_if_not(first, tables.end(), [&](const EmbeddedTable& table) {
+        return table.name.starts_with(prefix);
+    });
+    return {std::span{first, end}, std::string{prefix}};
 }
 
 /// The codes that a list names, in its order.
