@@ -1,13 +1,30 @@
 #pragma once
 
 #include <atomic>
+#include <concepts>
 #include <functional>
 #include <memory>
 #include <mutex>
-#include <optional>
 #include <utility>
 
 namespace boardmark::core {
+
+/// What stands behind every copy of a Deferred, whatever its value is.
+class KeptValue {
+public:
+    using Made = std::shared_ptr<const void>;
+
+    explicit KeptValue(std::function<Made()> make);
+    explicit KeptValue(Made made);
+
+    /// The value, made where it is not yet.
+    const void* value();
+
+private:
+    std::mutex making_;
+    std::function<Made()> make_;
+    Made made_;
+};
 
 /// A value that is made when it is first read, and kept; copies share it. Several threads may read
 /// it. What is made throws nothing, or the first reader is thrown what it throws and the next makes
@@ -16,12 +33,15 @@ template <typename Value>
 class Deferred {
 public:
     /// @param make  makes the value, called once
-    explicit Deferred(std::function<Value()> make)
-        : kept_{std::make_shared<Kept>(std::move(make))} {}
+    template <std::invocable Make>
+    explicit Deferred(Make make)
+        : kept_{std::make_shared<KeptValue>([make = std::move(make)]() -> KeptValue::Made {
+            return std::make_shared<const Value>(make());
+        })} {}
 
     /// A value that is made already.
     Deferred(Value made) // NOLINT(google-explicit-constructor): a value is what it stands for
-        : kept_{std::make_shared<Kept>(std::move(made))} {}
+        : kept_{std::make_shared<KeptValue>(std::make_shared<const Value>(std::move(made)))} {}
 
     Deferred(const Deferred& other)
         : kept_{other.kept_}
@@ -37,35 +57,19 @@ public:
 
     // Who reads it again, a million times, finds it in one step.
     const Value& operator*() const {
-        const Value* made = made_.load(std::memory_order_acquire);
-        return made ? *made : first_read();
+        const void* made = made_.load(std::memory_order_acquire);
+        if (!made) {
+            made = kept_->value();
+            made_.store(made, std::memory_order_release);
+        }
+        return *static_cast<const Value*>(made);
     }
     const Value* operator->() const { return &**this; }
     operator const Value&() const { return **this; } // NOLINT(google-explicit-constructor)
 
 private:
-    struct Kept {
-        explicit Kept(std::function<Value()> how)
-            : make{std::move(how)} {}
-        explicit Kept(Value made)
-            : value{std::move(made)} {}
-
-        std::mutex making;
-        std::function<Value()> make;
-        std::optional<Value> value;
-    };
-
-    [[gnu::noinline]] const Value& first_read() const {
-        const std::lock_guard alone{kept_->making};
-        if (!kept_->value) {
-            kept_->value.emplace(kept_->make());
-        }
-        made_.store(&*kept_->value, std::memory_order_release);
-        return *kept_->value;
-    }
-
-    std::shared_ptr<Kept> kept_;
-    mutable std::atomic<const Value*> made_ = nullptr;
+    std::shared_ptr<KeptValue> kept_;
+    mutable std::atomic<const void*> made_ = nullptr;
 };
 
 } // namespace boardmark::core
