@@ -115,10 +115,10 @@ selections: )" + selections +
                WithinRel(ingredient(as_trial.yield.found, "stone").kg_m3, 1e-12));
     // The sand takes what the stone leaves: volume by volume, by BRE's fresh density kg by kg.
     const core::Proportions selected = asked("as selected").next().proportions;
-    const auto both = [&](const core::Proportions& one) {
+    const auto both = [by_mass = method == "BRE"](const core::Proportions& one) {
         const core::Ingredient& stone = ingredient(one, "stone");
         const core::Ingredient& fine = ingredient(one, "sand");
-        return method == "BRE" ? stone.kg_m3 + fine.kg_m3 : *stone.volume_m3 + *fine.volume_m3;
+        return by_mass ? stone.kg_m3 + fine.kg_m3 : *stone.volume_m3 + *fine.volume_m3;
     };
     CHECK(ingredient(selected, "stone").kg_m3 != ingredient(next, "stone").kg_m3);
     CHECK_THAT(both(next), WithinRel(both(selected), 1e-12));
