@@ -67,6 +67,23 @@ std::optional<Phrase> why_no_share(const std::string& material, const Mix& mix) 
     return std::nullopt;
 }
 
+/// Of the three ways to the amount of stone a file states one: the one that is varied.
+void keep_only(Varied figure, Selections& selections) {
+    if (figure != Varied::coarse_volume && figure != Varied::coarse_adjustment &&
+        figure != Varied::fine_share) {
+        return;
+    }
+    if (figure != Varied::coarse_volume) {
+        selections.coarse_volume.reset();
+    }
+    if (figure != Varied::coarse_adjustment) {
+        selections.coarse_adjustment_percent.reset();
+    }
+    if (figure != Varied::fine_share) {
+        selections.fine_share_percent.reset();
+    }
+}
+
 /// Of water, binder and w/cm two may be stated: the third follows.
 std::optional<Phrase> why_not_free(const Variable& variable, const Selections& given) {
     const bool w_cm = given.w_cm || given.w_cm_by_exposure;
@@ -154,13 +171,7 @@ VariedMix::VariedMix(const Mix& mix, std::vector<Variable> variables)
         if (variable.figure == Varied::w_cm || variable.figure == Varied::binder) {
             mix_.requirements.minimum_binder_kg_m3.reset();
         }
-        if (variable.figure == Varied::coarse_volume) {
-            mix_.selections.fine_share_percent.reset();
-            mix_.selections.coarse_adjustment_percent.reset();
-        }
-        if (variable.figure == Varied::fine_share || variable.figure == Varied::coarse_adjustment) {
-            mix_.selections.coarse_volume.reset();
-        }
+        keep_only(variable.figure, mix_.selections);
     }
 }
 
