@@ -55,7 +55,6 @@ private:
     Proportions proportions_{};
     std::vector<Finding> findings_;
     std::optional<std::vector<Finding>> baseline_ = {};
-    Relaxed relaxed_ = {};
     std::size_t made_ = 0;
 };
 
