@@ -101,6 +101,51 @@ TEST_CASE("usual aggregate figures make an estimate") {
     CHECK(solved.step("absorption")->marks == core::Marks{core::Mark::typical});
 }
 
+TEST_CASE(
+    "a stone without a dry-rodded density has the usual one, if its figures are to be usual") {
+    // 100 lb/ft3 or 1600 kg/m3: usual figure, common practice, no source.
+    const auto without = [](const std::string& base, const char* density, const char* stated) {
+        std::string yaml = base;
+        REQUIRE(yaml.find(density) != std::string::npos);
+        return yaml.replace(yaml.find(density), std::string{density}.size(), stated);
+    };
+    const std::string plain = text({.requirements = average});
+    const Solved alone = solve(without(plain, "dry_rodded_density: 100 lb/ft3", "typical: yes"));
+    CHECK_THAT(*alone.ingredient("stone").dry_kg_m3, WithinAbs(0.62 * inside(100, "lb/ft3"), 1e-9));
+    CHECK(alone.step("dry_rodded_density")->marks == core::Marks{core::Mark::typical});
+    // 0.6 x 100 + 0.4 x 90 = 96 lb/ft3 again, and 0.6 x 100 + 0.4 x 100.
+    for (const auto& [density, mean] : {std::pair{"dry_rodded_density: 100 lb/ft3", 96.},
+                                        std::pair{"dry_rodded_density: 90 lb/ft3", 100.}}) {
+        const Solved mixed = solve(without(blend(), density, "typical: yes"));
+        CHECK_THAT(*mixed.ingredient("stone").dry_kg_m3 + *mixed.ingredient("pea").dry_kg_m3,
+                   WithinAbs(0.62 * inside(mean, "lb/ft3"), 1e-9));
+        CHECK(mixed.step("dry_rodded_density")->marks == core::Marks{core::Mark::estimate});
+    }
+}
+
+TEST_CASE("the bulk volume beyond the moduli and the sizes of its table") {
+    // ACI 211.1-91 table 6.3.6: 3/4 in stone has 0.66 at 2.40 and 0.60 at 3.00, a line between
+    // them; continued to 2.3 and 3.1 (common practice, no source).
+    struct Row {
+        const char* modulus;
+        std::optional<double> coarse_volume;
+    };
+    for (const Row& row :
+         {Row{"2.2", std::nullopt}, Row{"2.3", 0.67}, Row{"2.4", 0.66}, Row{"2.5", 0.65},
+          Row{"3.0", 0.60}, Row{"3.1", 0.59}, Row{"3.2", std::nullopt}}) {
+        INFO(row.modulus);
+        const auto mix = read(text({.requirements = average, .modulus = row.modulus}),
+                              input::Purpose::proportion);
+        const auto found = core::proportions_of(mix, reference::tables_for(mix));
+        REQUIRE(bool(found) == row.coarse_volume.has_value());
+        if (found) {
+            CHECK_THAT(*found->selection.coarse_volume, WithinAbs(*row.coarse_volume, 1e-9));
+        } else {
+            CHECK_THAT(found.why().what.text, Contains("covers fineness moduli"));
+        }
+    }
+}
+
 TEST_CASE("a sieve missing from the series gives no modulus") {
     const std::vector<double> series{0.15, 0.3, 0.6, 1.18, 2.36, 4.75, 9.5, 19};
     // CRD-C 104-80 fine aggregate example: retained 0, 4, 21, 46, 74, 89, 95 from 3/8 in to No.

@@ -4,6 +4,8 @@
 #include <boardmark/core/mix/footprint.hpp>
 
 #include "../support.hpp"
+#include "core/many/candidate.hpp"
+#include "core/many/economy_search.hpp"
 #include "core/many/pattern_search.hpp"
 
 #include <catch2/catch.hpp>
@@ -11,7 +13,9 @@
 #include <cmath>
 
 using namespace boardmark;
+using Catch::Matchers::Contains;
 using Catch::Matchers::WithinAbs;
+using Catch::Matchers::WithinRel;
 using core::Objective;
 
 namespace {
@@ -46,8 +50,10 @@ mixture:
   admixtures: {reducer: 500 mL/100 kg}
 )";
 
-core::CompleteMix mix() {
-    return std::get<core::CompleteMix>(test::read(mix_text, input::Purpose::proportion));
+core::CompleteMix mix(const std::string& from = "", const std::string& to = "") {
+    std::string text = mix_text;
+    return std::get<core::CompleteMix>(
+        test::read(text.replace(text.find(from), from.size(), to), input::Purpose::proportion));
 }
 
 const core::Tables& si() {
@@ -271,4 +277,242 @@ TEST_CASE("no dose above what the data sheet permits is sought") {
     CHECK(found->unrounded_at[1] <= 600e-8 * (1 + 1e-9));
     CHECK(found->at[1] <= 600e-8 * (1 + 1e-9));
     CHECK(found->at[1] >= 500e-8); // it saves water up to there
+}
+
+TEST_CASE("beyond each bound a step has its price") {
+    // With w/cm at 0.40 the binder is the water over 0.40: a kilogram less of it, the step in SI
+    // (common practice, no source), is 2.5 kg of binder, at whichever end the least lies.
+    const core::CompleteMix at_040 = mix("mixture:", "selections: {w_cm: 0.40}\nmixture:");
+    const core::EconomyOrder order{Objective::binder, {{{core::Varied::water}, 150, 165, true}}};
+    const auto found = core::economy(at_040, order, si());
+    REQUIRE(found);
+    CHECK_THAT(found->at[0], WithinAbs(150, 1e-9));
+    const auto water = std::ranges::find(found->prices, "bounds.water", &core::LimitPrice::id);
+    REQUIRE(water != found->prices.end());
+    CHECK(water->relaxed_by.value == 1);
+    CHECK_THAT(water->saves, WithinAbs(2.5, 0.01));
+    // The reducer takes 16 % of the water at 500 mL and 22 % at 800 mL, so at 600 mL 18 %: 25 mL,
+    // the step, is 0.5 % of the water without it.
+    const auto dosed = core::economy(at_040, {Objective::binder, {dose(500, 600)}}, si());
+    REQUIRE(dosed);
+    const auto price =
+        std::ranges::find(dosed->prices, "bounds.dose.reducer", &core::LimitPrice::id);
+    REQUIRE(price != dosed->prices.end());
+    const double without = dosed->proportions.selection.water_kg_m3 / (1 - 0.18);
+    CHECK_THAT(price->saves, WithinAbs(0.005 * without / 0.40, 0.01));
+}
+
+TEST_CASE("where cost and carbon fall together the front is one mix") {
+    // Of w/cm alone both follow the binder: cement and slag cost and weigh in carbon more than the
+    // sand in their place.
+    const core::EconomyOrder order{Objective::cost, {ratio(0.36, 0.50)}};
+    const auto found = core::economy(mix(), order, si());
+    REQUIRE(found);
+    REQUIRE(found->front.size() == 1);
+    CHECK(found->front.front().name == "least cost and carbon");
+    CHECK_THAT(found->front.front().at[0], WithinAbs(0.40, 0.001)); // the exposure's
+}
+
+TEST_CASE("a mix that is best as it is written stays") {
+    // w/cm 0.40 is the highest of F2 and C2 (ACI 318-19 table 19.3.2.1), and the highest has the
+    // least binder.
+    const core::CompleteMix best = mix("mixture:", "selections: {w_cm: 0.40}\nmixture:");
+    const auto found = core::economy(best, {Objective::binder, {ratio(0.36, 0.50)}}, si());
+    REQUIRE(found);
+    CHECK(found->is_as_written);
+    CHECK(found->at == std::vector{0.40});
+    REQUIRE(found->file);
+    CHECK(found->figures.binder_kg_m3 == found->file->binder_kg_m3);
+    CHECK_FALSE(found->file_fails);
+    CHECK(found->file_within_bounds);
+    // Bounds that do not hold it leave it out of account; no whole hundredth lies between these, so
+    // their end stays.
+    const auto beside = core::economy(best, {Objective::binder, {ratio(0.396, 0.399)}}, si());
+    REQUIRE(beside);
+    CHECK_FALSE(beside->file_within_bounds);
+    CHECK_FALSE(beside->is_as_written);
+    CHECK_THAT(beside->at[0], WithinAbs(0.399, 1e-9));
+}
+
+TEST_CASE("a mix as written that fails or does not follow leaves the search to the others") {
+    // 0.45 is beyond the 0.40 of F2 and C2; 900 mL lie beyond the last 800 mL of the reducer's
+    // data.
+    const core::EconomyOrder order{Objective::binder, {ratio(0.36, 0.50), dose(250, 800)}};
+    const core::CompleteMix fails = mix("mixture:", "selections: {w_cm: 0.45}\nmixture:");
+    const auto found = core::economy(fails, order, si());
+    REQUIRE(found);
+    CHECK(found->file_fails);
+    CHECK(found->at[0] <= 0.40 + 1e-9);
+    const core::CompleteMix none = mix("reducer: 500 mL", "reducer: 900 mL");
+    REQUIRE_FALSE(core::proportion(none, si()));
+    const auto followed = core::economy(none, order, si());
+    REQUIRE(followed);
+    CHECK_FALSE(followed->file);
+    CHECK_FALSE(followed->file_fails);
+    CHECK(!core::any_fails(followed->checks));
+}
+
+TEST_CASE("aggregates without a moisture leave a mix unweighed") {
+    const core::CompleteMix dry = mix("moisture: 1.5 %, ", "");
+    const auto found = core::economy(dry, {Objective::binder, {ratio(0.36, 0.50)}}, si());
+    REQUIRE(found);
+    CHECK_FALSE(found->checked_as_weighed);
+    CHECK_THAT(found->at[0], WithinAbs(0.40, 1e-12));
+}
+
+TEST_CASE("in the way stands what is beyond its limit, be it less than the limit's precision") {
+    const auto why = [](const core::CompleteMix& mix, const core::VariableBound& bound) {
+        const auto found = core::economy(mix, {Objective::binder, {bound}}, si());
+        REQUIRE_FALSE(found);
+        const core::Phrase& what = found.why().what;
+        const auto id = std::ranges::find(what.arguments, "id", &core::Argument::name);
+        return id == what.arguments.end() ? "" : std::get<std::string>(id->value);
+    };
+    // 0.401 to 0.404 are 0.40 when rounded, which no mix is to live on; 650 mL are more than the
+    // 600 of the data sheet and no mix at all.
+    CHECK(why(mix("mixture:", "selections: {w_cm: 0.38}\nmixture:"), ratio(0.401, 0.404)) ==
+          "w_cm.exposure");
+    CHECK(why(mix("solids: 35 %,", "solids: 35 %, maximum_dose: 600 mL/100 kg,"), dose(650, 800))
+              .empty());
+}
+
+TEST_CASE("what a search takes the mix as written to have") {
+    const core::CompleteMix plain = mix();
+    const auto written = core::proportion(plain, si());
+    REQUIRE(written);
+    const core::Selection& selection = written->selection;
+    struct Row {
+        core::Variable variable;
+        double
+            value; ///< the file's own, else what the method selects, else the middle of the bound
+    };
+    for (const Row& row : {
+             Row{{core::Varied::w_cm}, written->totals.w_cm},
+             Row{{core::Varied::water}, selection.water_kg_m3},
+             Row{{core::Varied::binder}, selection.binder_kg_m3},
+             Row{{core::Varied::air}, selection.air_percent},
+             Row{{core::Varied::coarse_volume}, selection.coarse_volume.value()},
+             Row{{core::Varied::coarse_adjustment}, 0},
+             Row{{core::Varied::fine_share}, 15},
+             Row{{core::Varied::share, "slag"}, 25},
+             Row{{core::Varied::dose, "reducer"}, 500e-8},
+             Row{{core::Varied::dose, "reducer", core::DoseBasis::percent}, 15},
+         }) {
+        INFO(core::key_of(row.variable));
+        const core::EconomyOrder order{Objective::binder, {{row.variable, 10, 20}}};
+        CHECK_THAT(core::EconomySearch(plain, order, si()).written_values().front(),
+                   WithinRel(row.value, 1e-12) || WithinAbs(row.value, 1e-12));
+    }
+}
+
+TEST_CASE("how far a value lies beyond its limit, and to what that is held") {
+    const auto finding = [](std::optional<double> value, std::optional<core::Limit> limit,
+                            core::Measure measure = core::Measure::ratio) {
+        return core::Finding{core::check_ids::w_cm_exposure, core::Verdict::watch, value, limit,
+                             measure};
+    };
+    const core::Limit window{3, 5};
+    CHECK(core::excess_of(finding(std::nullopt, window)) == 0);
+    CHECK(core::excess_of(finding(4, std::nullopt)) == 0);
+    CHECK(core::excess_of(finding(4, window)) == 0);
+    CHECK(core::excess_of(finding(3, window)) == 0);
+    CHECK(core::excess_of(finding(7, window)) == 2);
+    CHECK(core::excess_of(finding(2, window)) == 1);
+    CHECK(core::excess_of(finding(2, core::Limit{std::nullopt, 5})) == 0);
+    CHECK(core::excess_of(finding(7, core::Limit{3, std::nullopt})) == 0);
+    // As codes print limits: w/cm 0.01, air 0.1 %, chloride 0.01 %, strength 10 psi or 0.1 MPa,
+    // amounts whole lb/yd3 or kg/m3; of others a hundredth of the limit (common practice, no
+    // source).
+    struct Row {
+        core::Measure measure;
+        double us;
+        double si;
+    };
+    for (const Row& row :
+         {Row{core::Measure::w_cm, 0.01, 0.01}, Row{core::Measure::percent, 0.1, 0.1},
+          Row{core::Measure::chloride, 0.01, 0.01},
+          Row{core::Measure::strength, test::inside(10, "psi"), 0.1},
+          Row{core::Measure::concentration, test::inside(1, "lb/yd3"), 1},
+          Row{core::Measure::ratio, 0.05, 0.05}}) {
+        const core::Finding one = finding(4, window, row.measure);
+        CHECK_THAT(core::precision_of(one, core::UnitSystem::us), WithinRel(row.us, 1e-9));
+        CHECK_THAT(core::precision_of(one, core::UnitSystem::si), WithinRel(row.si, 1e-9));
+    }
+    CHECK(core::precision_of(finding(4, std::nullopt), core::UnitSystem::si) == 0);
+    CHECK_THAT(core::precision_of(finding(4, core::Limit{-3, std::nullopt}), core::UnitSystem::si),
+               WithinRel(0.03, 1e-12));
+}
+
+TEST_CASE("where a file states no bounds, w/cm and the doses of known effect may vary") {
+    struct Row {
+        const char* from;
+        const char* to;
+        std::vector<core::VariableBound> bounds; ///< of w/cm 0.05 about that of the mix
+    };
+    const double half = 0.05; // common practice, no source
+    for (const Row& row : {
+             Row{"mixture:", "mixture:", {ratio(-half, half), dose(0, 800)}},
+             // The third of w/cm, water and binder follows.
+             Row{"mixture:",
+                 "selections: {water: 160 kg/m3, binder: 400 kg/m3}\nmixture:",
+                 {dose(0, 800)}},
+             Row{"solids: 35 %,",
+                 "solids: 35 %, maximum_dose: 600 mL/100 kg,",
+                 {ratio(-half, half), dose(0, 600)}},
+             Row{"solids: 35 %,",
+                 "solids: 35 %, maximum_dose: 900 mL/100 kg,",
+                 {ratio(-half, half), dose(0, 800)}},
+             // Of neither it is known what another dose does.
+             Row{"reducer: 500 mL/100 kg", "reducer: as needed", {ratio(-half, half)}},
+             Row{"water_reduction: {250 mL/100 kg: 8 %, 500 mL/100 kg: 16 %, 800 mL/100 kg: 22 %},",
+                 "water_reduction: standard minimum,",
+                 {ratio(-half, half)}},
+         }) {
+        INFO(row.to);
+        const core::CompleteMix changed = mix(row.from, row.to);
+        const auto written = core::proportion(changed, si());
+        REQUIRE(written);
+        const auto bounds = core::usual_bounds(changed, *written);
+        REQUIRE(bounds.size() == row.bounds.size());
+        for (std::size_t i = 0; i < bounds.size(); ++i) {
+            const bool is_ratio = bounds[i].variable.figure == core::Varied::w_cm;
+            const double from = is_ratio ? written->totals.w_cm : 0;
+            CHECK(bounds[i].variable == row.bounds[i].variable);
+            CHECK_THAT(bounds[i].low, WithinAbs(from + row.bounds[i].low, 1e-12));
+            CHECK_THAT(bounds[i].high, WithinRel(from + row.bounds[i].high, 1e-12));
+        }
+    }
+}
+
+TEST_CASE("why a cost or a carbon is not known") {
+    const auto why = [](const core::CompleteMix& mix, Objective objective) {
+        const auto told = core::why_no_objective(*core::proportion(mix, si()), objective);
+        return told ? told->text + (told->arguments.empty()
+                                        ? ""
+                                        : ": " + std::get<std::string>(told->arguments[0].value))
+                    : "";
+    };
+    const auto without = [](const std::string& what, std::initializer_list<const char*> figures) {
+        std::string text = mix_text;
+        for (const std::string figure : figures) {
+            const std::size_t at = text.find(what + ": " + figure);
+            REQUIRE(at != std::string::npos);
+            text.replace(at, what.size() + 2 + figure.size(), "waste: 0 %");
+        }
+        return std::get<core::CompleteMix>(test::read(text, input::Purpose::proportion));
+    };
+    CHECK(why(mix(), Objective::cost).empty());
+    CHECK(why(mix(), Objective::carbon).empty());
+    CHECK(why(without("carbon", {"0.92 kg/kg", "0.15 kg/kg"}), Objective::carbon) ==
+          "no carbon is stated for {materials}: cement, slag");
+    CHECK(why(without("carbon",
+                      {"0.92 kg/kg", "0.15 kg/kg", "0.005 kg/kg", "0.004 kg/kg", "1.9 kg/kg"}),
+              Objective::carbon) == "no material states its carbon");
+    CHECK_THAT(
+        why(without("price", {"182 USD/t", "155 USD/t", "26 USD/t", "23 USD/t", "3.7 USD/L"}),
+            Objective::cost),
+        Contains("no material states a price"));
+    CHECK_THAT(why(mix("155 USD/t", "140 EUR/t"), Objective::cost), Contains("prices in"));
+    // A dose that is found by trial is in no figure, and keeps none from being least.
+    CHECK(why(mix("reducer: 500 mL/100 kg", "reducer: as needed"), Objective::cost).empty());
 }

@@ -49,9 +49,9 @@ struct Attempt {
     Diagnostics faults;
     std::optional<Parsed> parsed;
 
-    Attempt(const std::string& written, const Value& value)
+    Attempt(const std::string& written, const Value& value, std::string_view example = "an example")
         : tree(tree_of("a: " + written + "\n")) {
-        parsed = read_value(tree.root.find("a")->value, value, {"a"}, "an example", faults);
+        parsed = read_value(tree.root.find("a")->value, value, {"a"}, example, faults);
     }
 };
 
@@ -322,6 +322,9 @@ TEST_CASE("windows that are refused") {
         {"8 in to 6 in", "a: the first value must be the lower one"},
         {"8 in to 8 in", "a: the first value must be the lower one"},
         {"-1 in to 8 in", "a: -1 in to 8 in is out of range (0 in to 12 in)"},
+        {"6 in to 13 in", "a: 6 in to 13 in is out of range (0 in to 12 in)"}, // 305 mm
+        {"6 to 8 in", "a: '6' has no unit; a length (in, ft, mm, m) is expected"},
+        {"6 in to 8 kg", "a: '8 kg' is a mass (lb, kg); a length (in, ft, mm, m) is expected"},
     }));
     INFO(written);
     const Attempt attempt{written, slump_window};
@@ -356,6 +359,9 @@ TEST_CASE("a price is an amount of a currency by mass, volume or piece") {
         {"165/t", "a: '165/t' is not a price by mass, volume or piece"},
         {"165 USD/ft", "a: '165 USD/ft' is not a price by mass, volume or piece"},
         {"USD 165/t", "a: 'USD 165/t' does not begin with a number"},
+        {"165 USD/", "a: '165 USD/' is not a price by mass, volume or piece"},
+        {"165 USD/KG", "a: 'KG' is not a unit known here"},
+        {"165 USD/wheelbarrow", "a: '165 USD/wheelbarrow' is not a price by mass, volume or piece"},
     }));
     INFO(written);
     const Attempt attempt{written, of(Form::price)};
@@ -363,6 +369,49 @@ TEST_CASE("a price is an amount of a currency by mass, volume or piece") {
     if (!fault.empty()) {
         CHECK(attempt.faults.at(0).message == fault);
     }
+}
+
+TEST_CASE("a price arrives by kilogram, cubic metre or piece") {
+    // A short ton is 907.18474 kg, a litre 0.001 m3.
+    struct Case {
+        std::string written;
+        double amount;
+        std::optional<Dimension> per;
+        std::string currency;
+    };
+    const auto [written, amount, per, currency] = GENERATE(values<Case>({
+        {"165 USD/short ton", 165 / 907.18474, Dimension::mass, "USD"},
+        {"0.12 EUR/kg", 0.12, Dimension::mass, "EUR"},
+        {"3.7 USD/L", 3700, Dimension::volume, "USD"},
+        {"18 USD/piece", 18, std::nullopt, "USD"},
+    }));
+    INFO(written);
+    const Attempt attempt{written, of(Form::price)};
+    REQUIRE(attempt.parsed);
+    CHECK_THAT(attempt.parsed->number, WithinRel(amount, 1e-12));
+    CHECK(attempt.parsed->currency == currency);
+    if (per) {
+        CHECK(attempt.parsed->dimension == *per);
+    }
+    constexpr Value cheap{.form = Form::price, .range = {.low = 0, .high = 1000}};
+    CHECK_FALSE(Attempt("1001 USD/t", cheap).parsed);
+}
+
+TEST_CASE("a bare number where the example is a word shows how it is written") {
+    // Below one it was meant as a fraction.
+    const auto [written, advice] = GENERATE(table<std::string, std::string>({
+        {"6", "write for example '6 %'"},
+        {"0.065", "write for example '6.5 %'"},
+        {"1", "write for example '1 %'"},
+        {"0", "write for example '0 %'"},
+        {"-0.5", "write for example '-0.5 %'"},
+    }));
+    INFO(written);
+    constexpr Value air{.form = Form::quantity,
+                        .dimensions = {Dimension::percentage, std::nullopt},
+                        .words = as_needed};
+    CHECK(Attempt(written, air, "as needed").faults.at(0).advice == advice);
+    CHECK(Attempt(written, air).faults.at(0).advice == "write for example 'an example'");
 }
 
 TEST_CASE("what a value must be in the words of a message") {

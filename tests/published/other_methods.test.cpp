@@ -234,3 +234,89 @@ TEST_CASE("Neither method takes a strength of cylinders for one of cubes") {
     CHECK_THAT(solve(yaml).proportions.selection.required_average_strength_mpa,
                WithinAbs(37 + 13.12, 1e-9));
 }
+
+TEST_CASE("BRE water by range of slump, size and surface") {
+    // BRE 1997 Table 3, from memory but for three cells; entrained air takes the next lower range,
+    // from memory.
+    struct Row {
+        const char* slump;
+        const char* size;
+        const char* sand;
+        const char* stone;
+        bool with_air;
+        double water_kg_m3;
+    };
+    for (const Row& row : {
+             Row{"45 mm", "40 mm", "uncrushed", "uncrushed", false, 160},
+             Row{"45 mm", "40 mm", "uncrushed", "uncrushed", true, 140},
+             Row{"30 mm", "40 mm", "uncrushed", "uncrushed", false,
+                 140}, // the drier where two touch
+             Row{"10 mm", "40 mm", "uncrushed", "uncrushed", true, 115}, // none is lower
+             Row{"45 mm", "20 mm", "crushed", "crushed", false, 210},
+             Row{"45 mm", "20 mm", "crushed", "crushed", true, 190},
+             // Two thirds of 180 and a third of 210; with air of 160 and 190.
+             Row{"45 mm", "20 mm", "uncrushed", "crushed", false, 190},
+             Row{"45 mm", "20 mm", "uncrushed", "crushed", true, 170},
+             Row{"45 mm", "20 mm", "crushed", "uncrushed", false, 200},
+         }) {
+        std::string yaml = british_form(form_readings);
+        yaml.replace(yaml.find("slump: 45 mm"), 12,
+                     std::string{"slump: "} + row.slump + (row.with_air ? ", air: 5 %" : ""));
+        yaml.replace(yaml.find("size: 40 mm"), 11, std::string{"size: "} + row.size);
+        yaml.replace(yaml.rfind("surface: uncrushed"), 18, std::string{"surface: "} + row.sand);
+        yaml.replace(yaml.find("surface: uncrushed"), 18, std::string{"surface: "} + row.stone);
+        INFO(yaml);
+        CHECK_THAT(solve(yaml).proportions.selection.water_kg_m3, WithinAbs(row.water_kg_m3, 1e-6));
+    }
+}
+
+TEST_CASE("BRE asks for the surface of each aggregate and has no water beyond its table") {
+    const std::string whole = british_form(form_readings);
+    const auto changed = [&](const std::string& from, const std::string& to) {
+        std::string yaml = whole;
+        REQUIRE(yaml.find(from) != std::string::npos);
+        return why_not(yaml.replace(yaml.find(from), from.size(), to));
+    };
+    CHECK_THAT(changed("absorption: 0.5 %, surface: uncrushed", "absorption: 0.5 %"),
+               Contains("materials.*.surface"));
+    CHECK_THAT(changed("absorption: 1.0 %, surface: uncrushed", "absorption: 1.0 %"),
+               Contains("materials.*.surface"));
+    CHECK_THAT(changed("slump: 45 mm", "slump: 185 mm"), Contains("has no water for")); // to 180 mm
+    CHECK_THAT(changed("size: 40 mm", "size: 50 mm"), Contains("has no water for"));    // to 40 mm
+}
+
+TEST_CASE("IS 10262 deviation is the grade's, the site's own, or that of fair control") {
+    // 1.65 deviations (IS 10262:2009 3.2); of M30 and more 5 N/mm2, 1 N/mm2 more where control is
+    // fair (its table of deviations). A site's own from 30 tests on, from memory.
+    struct Row {
+        const char* more;
+        double target_mpa;
+        std::size_t cautions_of_deviation;
+    };
+    for (const Row& row : {
+             Row{"", 40 + 1.65 * 5, 1}, // control is taken for good: told
+             Row{"site_control: good, ", 40 + 1.65 * 5, 0},
+             Row{"site_control: fair, ", 40 + 1.65 * 6, 0},
+             Row{"strength_records: {tests: 30, standard_deviation: 3 MPa}, ", 40 + 1.65 * 3, 0},
+             Row{"strength_records: {tests: 29, standard_deviation: 3 MPa}, ", 40 + 1.65 * 5, 2},
+             Row{"site_control: fair, strength_records: {tests: 29, standard_deviation: 3 MPa}, ",
+                 40 + 1.65 * 6, 1},
+         }) {
+        INFO(row.more);
+        std::string yaml = annex_a("{cement: 100 %}", "{w_cm: 0.40}");
+        const Solved solved = solve(yaml.insert(yaml.find("slump: 100 mm"), row.more));
+        CHECK_THAT(solved.proportions.selection.required_average_strength_mpa,
+                   WithinAbs(row.target_mpa, 1e-9));
+        CHECK(std::size_t(std::ranges::count_if(
+                  solved.proportions.worksheet.cautions, [](const core::Phrase& caution) {
+                      return caution.text.find("deviation") != std::string::npos;
+                  })) == row.cautions_of_deviation);
+    }
+}
+
+TEST_CASE("IS 10262 has no grade beyond M100") {
+    std::string yaml = annex_a("{cement: 100 %}", "{w_cm: 0.40}");
+    yaml.replace(yaml.find("M40, slump"), 3, "101 MPa, specimen: cube");
+    CHECK_THAT(why_not(yaml),
+               Contains("has no grade of") && Contains("requirements.average_strength"));
+}
