@@ -199,3 +199,27 @@ TEST_CASE("a path is written with points") {
     CHECK(dotted({}) == "");
     CHECK(dotted({"materials", "sand", "moisture"}) == "materials.sand.moisture");
 }
+
+TEST_CASE("a key that lacks the space before its value is asked about") {
+    struct Row {
+        const char* text;
+        const char* fault;
+        const char* advice;
+    };
+    for (const Row& row : {
+             Row{"requirements: {slump:4 in, reinforced: no}\n",
+                 "1:16 a space is missing after 'slump:'", "write 'slump: 4 in'"},
+             // What only looks so is a key that is not known, or has no value.
+             Row{"requirements: {:4 in, reinforced: no}\n",
+                 "1:16 'requirements.:4 in' is not a key of this format", ""},
+             Row{"requirements: {slump, reinforced: no}\n", "1:16 requirements.slump has no value",
+                 ""},
+         }) {
+        INFO(row.text);
+        const Opened opened{row.text};
+        REQUIRE(faults_of(opened.faults) == std::vector<std::string>{row.fault});
+        if (*row.advice) {
+            CHECK(opened.faults.front().advice == row.advice);
+        }
+    }
+}

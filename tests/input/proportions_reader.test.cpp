@@ -120,6 +120,40 @@ TEST_CASE("amounts that are refused") {
     CHECK(check_faults(changed(submitted_mix, from, to)) == Faults{fault});
 }
 
+TEST_CASE("a submitted admixture is held against its data sheet, in one kind of unit") {
+    // 760 kg of binder: 200 mL/100 kg are 1520 mL, 0.2 % are 1.52 kg.
+    struct Row {
+        const char* maximum;
+        const char* amount;
+        bool above;
+    };
+    for (const Row& row : {Row{"200 mL/100 kg", "1520 mL", false},
+                           Row{"200 mL/100 kg", "1530 mL", true}, Row{"0.2 %", "1.52 kg", false},
+                           Row{"0.2 %", "1.53 kg", true}, Row{"200 mL/100 kg", "2 kg", false},
+                           Row{"0.2 %", "2000 mL", false}, Row{"0.2 %", "as needed", false}}) {
+        INFO(row.maximum << ' ' << row.amount);
+        const std::string text =
+            changed(submitted_mix, "reducer: {kind: high-range water reducer",
+                    std::string{"reducer: {kind: high-range water reducer, maximum_dose: "} +
+                        row.maximum) +
+            "  reducer: " + row.amount + "\n";
+        CHECK(check_faults(text) ==
+              (row.above ? Faults{std::string{"17:12 proportions.reducer: the amount is above "
+                                              "'maximum_dose', "} +
+                                  row.maximum}
+                         : Faults{}));
+    }
+}
+
+TEST_CASE("a batch of a submitted mix needs stone and sand") {
+    for (const auto& [line, what] : {std::pair{"  stone: 2000 kg\n", "coarse aggregate"},
+                                     std::pair{"  sand: 1540 kg\n", "fine aggregate"}}) {
+        const Faults faults = faults_in(changed(submitted_mix, line, ""), input::Purpose::batch);
+        CHECK(std::ranges::count(faults, std::string{"10:1 proportions has no '"} + what +
+                                             "'; batch weights need it") == 1);
+    }
+}
+
 TEST_CASE("no cementitious material is left where it weighs nothing") {
     CHECK(check_faults(changed(submitted_mix, "760 kg", "0 kg")) ==
           Faults{"10:1 proportions has no 'cementitious material'; the submittal has it"});

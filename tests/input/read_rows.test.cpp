@@ -135,6 +135,35 @@ TEST_CASE("wrong files are refused where they are wrong") {
     CHECK_THAT(faults_of(wrong.text), Contains(wrong.says));
 }
 
+TEST_CASE("wrong files of specimens are refused where they are wrong") {
+    const std::string sound = "specimen,batch,date,age (d),strength (psi)\n";
+    const auto wrong = GENERATE_COPY(
+        Wrong{sound, "the file holds no rows"},
+        Wrong{"specimen,batch,dat,age (d),strength (psi)\n",
+              "rows.csv:1:16: error: 'dat' is not a column known here"},
+        Wrong{"specimen,batch,dat,age (d),strength (psi)\n", "did you mean 'date'?"},
+        Wrong{"specimen,batch,date,age (d),strength (psi),colour\n", "one of: specimen, batch"},
+        Wrong{"specimen,batch,date,age (d),strength (psi),batch\n",
+              "rows.csv:1:44: error: the column 'batch' is given twice"},
+        Wrong{"specimen,batch,date,strength (psi)\n", "there is no column 'age'"},
+        Wrong{"specimen,batch,date,strength (psi)\n", "add 'age (d)'"},
+        Wrong{"specimen,batch,date,age,strength (psi)\n", "'age' does not say its unit"},
+        Wrong{"specimen,batch,date,age (days and),strength (psi)\n",
+              "'days and' is not a unit known here"},
+        Wrong{"specimen,batch,date,age (d),strength (mm)\n", "'mm' is a length"},
+        Wrong{"specimen,batch,date (d),age (d),strength (psi)\n", "'date' has no unit"},
+        Wrong{"specimen,batch,date,age (d),\n", "'' is not a column known here"},
+        Wrong{sound + "A-1,T-1,2026-03-02,28\n",
+              "rows.csv:2:20: error: the row has 4 cells; the header names 5 columns"},
+        Wrong{sound + "A-1,T-1,2026-03-02,,5990\n", "age: the cell is empty"},
+        Wrong{sound + "A-1,T-1,2026-03-02,28,\"5,990\"\n", "a number has no comma"},
+        Wrong{sound + "A-1,T-1,soon,28,5990\n", "date: 'soon' is not a date"},
+        Wrong{sound + "A-1,T-1,2026-03-02,28,5990\nA-1,T-1,2026-03-02,28,6010\n",
+              "rows.csv:3:1: error: 'A-1' is in line 2 as well"});
+    INFO(wrong.text);
+    CHECK_THAT(faults_of(wrong.text), Contains(wrong.says));
+}
+
 TEST_CASE("a relative yield in percent is refused, an unusual one asked back") {
     // The ratio of two volumes that were meant to be the same: 0.9 to 1.1; common practice, no
     // source.

@@ -238,3 +238,12 @@ TEST_CASE("a table of specimens: blanks, quotes and empty cells") {
     const auto nameless = read("specimen,batch,cast,age (d),strength (MPa)\na,,2026-03-02,28,44\n");
     CHECK(test::faults_of(nameless.diagnostics).front() == "2:3 specimens.a.batch has no value");
 }
+
+TEST_CASE("a file of another kind is told by what it holds") {
+    const auto reading = input::read_strength(test::sound_mix, "mix.yaml", options());
+    REQUIRE(reading.diagnostics.size() == 1);
+    CHECK(reading.diagnostics.front().message ==
+          "this is a mix file; 'mixture' does not belong in another kind of file");
+    CHECK(reading.diagnostics.front().advice.ends_with(
+        "'boardmark starter results' shows a file of results"));
+}

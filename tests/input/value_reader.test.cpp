@@ -102,6 +102,13 @@ TEST_CASE("a word that may stand instead of a quantity is read as that word") {
     CHECK(attempt.parsed->text == "as needed");
 }
 
+TEST_CASE("a word that is nearly the one that may stand instead is asked about") {
+    const Attempt attempt{"as neded", dose_or_word};
+    CHECK_FALSE(attempt.parsed);
+    CHECK(attempt.faults.at(0).message == "a: 'as neded' is not a value known here");
+    CHECK(attempt.faults.at(0).advice == "did you mean 'as needed'?");
+}
+
 TEST_CASE("quantities that are refused and where the caret stands") {
     struct Case {
         std::string written;
@@ -425,6 +432,10 @@ TEST_CASE("what a value must be in the words of a message") {
         {of(Form::price), "a price by mass, volume or piece"},
         {quantity(Dimension::length), "a length (in, ft, mm, m)"},
         {dose_or_word, "a dose (fl oz/cwt, mL/100 kg) or a percentage (%)"},
+        {slump_window, "two values, 'A to B'"},
+        {of(Form::date), "a date, 'YEAR-MONTH-DAY'"},
+        {Value{.form = Form::price_range, .per = "piece"},
+         "a price by the piece, as in 'USD/piece'"},
     }));
     CHECK(describe(value) == words);
 }

@@ -283,6 +283,9 @@ TEST_CASE("BRE asks for the surface of each aggregate and has no water beyond it
                Contains("materials.*.surface"));
     CHECK_THAT(changed("slump: 45 mm", "slump: 185 mm"), Contains("has no water for")); // to 180 mm
     CHECK_THAT(changed("size: 40 mm", "size: 50 mm"), Contains("has no water for"));    // to 40 mm
+    // 390 kg of water and 780 kg of cement are more than 1000 kg.
+    CHECK_THAT(changed("fresh_density: 2335", "water: 390 kg/m3, fresh_density: 1000"),
+               Contains("leaves no aggregate beside"));
 }
 
 TEST_CASE("IS 10262 deviation is the grade's, the site's own, or that of fair control") {
@@ -311,6 +314,16 @@ TEST_CASE("IS 10262 deviation is the grade's, the site's own, or that of fair co
                   solved.proportions.worksheet.cautions, [](const core::Phrase& caution) {
                       return caution.text.find("deviation") != std::string::npos;
                   })) == row.cautions_of_deviation);
+    }
+}
+
+TEST_CASE("IS 10262 has no water and no share of stone above 40 mm") {
+    for (const auto& [selections, what] :
+         {std::pair{"{w_cm: 0.40}", "has no water for"},
+          std::pair{"{w_cm: 0.40, water: 140 kg/m3}", "has no share for"}}) {
+        std::string yaml = annex_a("{cement: 100 %}", selections);
+        CHECK_THAT(why_not(yaml.replace(yaml.find("size: 20 mm"), 11, "size: 50 mm")),
+                   Contains(what));
     }
 }
 
