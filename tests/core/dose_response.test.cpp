@@ -26,6 +26,7 @@ struct Doses {
     std::string price_of_cement = ", price: 165 USD/short ton";
     std::string price_of_sand = ", price: 21 USD/short ton";
     std::string slump = "4 in";
+    std::string dose = "8 fl oz/cwt";
     std::string second_reducer = ""; // of 8 fl oz/cwt
 };
 
@@ -52,7 +53,7 @@ materials:
             water_reduction: )" + doses.reduction +
                                               "}\n" + doses.second_reducer + R"(
 mixture: {binder: {cement: 100 %}, coarse: {stone: 100 %}, fine: {sand: 100 %},
-          admixtures: {reducer: 8 fl oz/cwt)" +
+          admixtures: {reducer: )" + doses.dose +
                                               (doses.second_reducer.empty()
                                                    ? ""
                                                    : ", second: 8 fl oz/cwt") +
@@ -307,4 +308,29 @@ TEST_CASE("which uses of the reducer break the limit of the exposure") {
     CHECK(failed(columns[1]).empty());
     CHECK(failed(columns[2]) == broken);
     CHECK(failed(columns[3]) == broken);
+}
+
+TEST_CASE("doses by mass give the points of doses by volume") {
+    // Of relative density 1.07 to water of 62.4 lb/ft3, 1.2 % of the binder are 1.2 kg to 100 kg.
+    const core::DoseResponse response = boardmark::test::made(
+        core::dose_response(mix_at(Doses{.w_cm = "0.45",
+                                         .reduction = "{0.4 %: 8 %, 0.8 %: 16 %, 1.2 %: 22 %}",
+                                         .dose = "0.8 %"}),
+                            us_tables()));
+    CHECK_THAT(response.points.front().ml_100kg, WithinAbs(0, 1e-9));
+    CHECK_THAT(response.points.back().ml_100kg,
+               WithinAbs(1.2e6 / (1.07 * inside(62.4, "lb/ft3")), 1e-6));
+    // 340 lb/yd3 less 22 % (ACI 211.1-91 Table 6.3.3) over the binder that stays, 340 / 0.45.
+    CHECK_THAT(response.points.back().less_water.proportions->totals.w_cm,
+               WithinAbs(0.45 * 0.78, 1e-9));
+}
+
+TEST_CASE("no response of a mix that does not follow as it is written") {
+    const core::CompleteMix beyond = mix_at(Doses{.w_cm = "0.45", .dose = "13 fl oz/cwt"}); // of 12
+    const auto written = core::proportion(beyond, us_tables());
+    REQUIRE_FALSE(written);
+    const auto response = core::dose_response(beyond, us_tables());
+    REQUIRE_FALSE(response);
+    CHECK(response.why().what.text == written.why().what.text);
+    CHECK_FALSE(core::reducer_study(beyond, us_tables()));
 }
