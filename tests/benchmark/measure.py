@@ -101,8 +101,7 @@ def held_against_formulas(folder):
 
 def start_up(folder):
     """Of one mix and of one without a mix against /bin/true, each started some hundred times. The
-    program is installed before, as /bin/true is: what a linker has just written lies in memory in
-    single pages, which takes a third longer to start."""
+    program is installed before, as /bin/true is: how its pages came into memory counts."""
     subprocess.run(["cmake", "--install", BUILD, "--prefix", folder, "--component", "program"],
                    capture_output=True, check=True)
     program = os.path.join(folder, "bin", "boardmark")
