@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <optional>
 
 namespace boardmark::core {
 namespace {
@@ -28,12 +29,13 @@ Phrase not_stated(std::size_t category, const CheckContext& context) {
 
 void check_categories(const CheckContext& context, Findings& findings) {
     const auto& categories = context.code.categories;
-    const Site site = context.requirements.site.value_or(Site{});
-    const SiteReading reading{site, context.requirements.reinforced, context.code.site};
-    const bool is_placed = context.requirements.site.has_value();
+    std::optional<SiteReading> reading;
+    if (const auto& site = context.requirements.site) {
+        reading.emplace(*site, context.requirements.reinforced, context.code.site);
+    }
     bool complete = true;
     for (std::size_t i = 0; i < categories.size(); ++i) {
-        if (context.stated.of_category(i) || (is_placed && reading.asks_none(i))) {
+        if (context.stated.of_category(i) || (reading && reading->asks_none(i))) {
             continue;
         }
         complete = false;

@@ -7,7 +7,8 @@ namespace {
 
 /// Of two or three letters, told apart by the last one: a call that compares them costs more.
 bool is_named(const ExposureClass& one, std::string_view sought) {
-    return std::equal(one.name.rbegin(), one.name.rend(), sought.rbegin(), sought.rend());
+    return !sought.empty() &&
+           std::equal(one.name.rbegin(), one.name.rend(), sought.rbegin(), sought.rend());
 }
 
 } // namespace

@@ -1,12 +1,10 @@
 #pragma once
 
-#include <boardmark/core/basis/deferred.hpp>
 #include <boardmark/core/basis/unit_system.hpp>
 #include <boardmark/core/code/code_tables.hpp>
 #include <boardmark/core/forms/form_tables.hpp>
 #include <boardmark/core/mix/requirements.hpp>
 #include <boardmark/core/strength/strength_tables.hpp>
-#include <boardmark/core/wall/bar_size.hpp>
 
 #include <functional>
 #include <optional>
@@ -33,8 +31,8 @@ struct Vocabulary {
     double line_confidence;                      ///< of the lower side of a line, 0 to 1
     double strength_age_tolerance_d = 0;         ///< within which a test is one of the strength age
     FlowClasses flow_classes = {};               ///< against which a wall's class of flow is held
-    std::function<const Tables&(UnitSystem)> tables =
-        {}; ///< that judge results, and name bars and levels
+    /// That judge results, and name bars and levels of prevention.
+    std::function<const Tables&(UnitSystem)> tables = {};
     /// One of `codes`, the first for an empty name; it outlives the vocabulary.
     std::function<const CodeTables&(const std::string&, UnitSystem)> code_named = {};
     std::vector<StrengthName> strength_names = {}; ///< that `requirements.strength` may be
