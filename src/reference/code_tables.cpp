@@ -1,15 +1,12 @@
 #include "code_tables.hpp"
 
 #include "lookup.hpp"
-#include "site_rules.hpp"
 
 #include <algorithm>
 #include <cassert>
 #include <cmath>
 #include <iterator>
 #include <limits>
-#include <map>
-#include <mutex>
 #include <utility>
 
 namespace boardmark::reference {
@@ -432,33 +429,6 @@ core::CodeTables code_tables(const CodeData& data, UnitSystem system,
                           .size = size_rules(data)};
     code.binder = binder_rules(data, code, system);
     return code;
-}
-
-namespace {
-
-const CodeData& code_data(std::string_view name) {
-    const auto& codes = embedded_codes();
-    const auto found = std::ranges::find(
-        codes, name, [](const CodeData& code) { return code.find("exposure")->source.work; });
-    return found == codes.end() ? codes.front() : *found;
-}
-
-} // namespace
-
-core::Deferred<core::CodeTables> kept_code(const std::string& name, UnitSystem system) {
-    static std::mutex making;
-    using Kept = std::map<std::pair<std::string, UnitSystem>, core::Deferred<core::CodeTables>>;
-    static auto& kept = *new Kept; // never taken apart, as the tables are that hold codes
-    const CodeData& data = code_data(name);
-    const std::lock_guard alone{making};
-    return kept
-        .try_emplace({std::string{data.prefix}, system},
-                     [&data, system] {
-                         return code_tables(data, system, core::Deferred<core::SiteRules>{[&data] {
-                                                return site_rules(data);
-                                            }});
-                     })
-        .first->second;
 }
 
 } // namespace boardmark::reference

@@ -6,8 +6,6 @@
 
 #include "code_data.hpp"
 
-#include <string>
-
 namespace boardmark::reference {
 
 /// A code from its tables, in one system of units. Asserts that the ones it must have are there:
@@ -16,9 +14,5 @@ namespace boardmark::reference {
 /// @param site  how it leads from a site to classes, see site_rules
 core::CodeTables code_tables(const CodeData& data, core::UnitSystem system,
                              core::Deferred<core::SiteRules> site);
-
-/// One of the codes of data/ by its name, made once for a system; the first for any other name: it
-/// is the one that requirements are held against where a file names none.
-core::Deferred<core::CodeTables> kept_code(const std::string& name, core::UnitSystem system);
 
 } // namespace boardmark::reference

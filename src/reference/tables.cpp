@@ -3,10 +3,10 @@
 
 #include "alkali_rules.hpp"
 #include "bar_sizes.hpp"
-#include "code_tables.hpp"
 #include "finish_tables.hpp"
 #include "form_tables.hpp"
 #include "joint_tables.hpp"
+#include "kept_codes.hpp"
 #include "lookup.hpp"
 #include "method_tables.hpp"
 #include "other_methods.hpp"
@@ -17,7 +17,6 @@
 #include "weather_tables.hpp"
 
 #include <algorithm>
-#include <atomic>
 
 namespace boardmark::reference {
 namespace {

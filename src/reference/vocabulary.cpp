@@ -1,7 +1,7 @@
 #include <boardmark/reference/tables.hpp>
 
-#include "code_tables.hpp"
 #include "form_tables.hpp"
+#include "kept_codes.hpp"
 #include "lookup.hpp"
 #include "method_tables.hpp"
 #include "printed_code.hpp"

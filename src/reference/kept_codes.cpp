@@ -1,0 +1,46 @@
+#include "kept_codes.hpp"
+
+#include "code_tables.hpp"
+#include "site_rules.hpp"
+
+#include <algorithm>
+#include <vector>
+
+namespace boardmark::reference {
+namespace {
+
+/// A code in both systems of units.
+struct KeptCode {
+    std::string_view name;
+    core::Deferred<core::CodeTables> us;
+    core::Deferred<core::CodeTables> si;
+};
+
+KeptCode kept(const CodeData& data) {
+    const core::Deferred<core::SiteRules> site{[&data] { return site_rules(data); }};
+    const auto in = [&](core::UnitSystem system) {
+        return core::Deferred<core::CodeTables>{
+            [&data, system, site] { return code_tables(data, system, site); }};
+    };
+    return {data.find("exposure")->source.work, in(core::UnitSystem::us), in(core::UnitSystem::si)};
+}
+
+std::vector<KeptCode> all_kept() {
+    std::vector<KeptCode> codes;
+    for (const CodeData& data : embedded_codes()) {
+        codes.push_back(kept(data));
+    }
+    return codes;
+}
+
+} // namespace
+
+const core::Deferred<core::CodeTables>& kept_code(std::string_view name, core::UnitSystem system) {
+    static const auto& codes =
+        *new std::vector<KeptCode>(all_kept()); // as the tables that hold them
+    const auto found = std::ranges::find(codes, name, &KeptCode::name);
+    const KeptCode& code = found == codes.end() ? codes.front() : *found;
+    return system == core::UnitSystem::us ? code.us : code.si;
+}
+
+} // namespace boardmark::reference
