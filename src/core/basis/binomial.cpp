@@ -1,13 +1,12 @@
 #include "binomial.hpp"
+#include "plain_doubles.hpp"
 
 #include <boost/math/distributions/binomial.hpp>
 
 namespace boardmark::core {
 
 ProbabilityRange probability_range(std::size_t times, std::size_t trials) {
-    // Plain doubles: the same result on every machine.
-    using Plain = boost::math::policies::policy<boost::math::policies::promote_double<false>>;
-    using Binomial = boost::math::binomial_distribution<double, Plain>;
+    using Binomial = boost::math::binomial_distribution<double, PlainDoubles>;
     constexpr double each_side = 0.025;
     const auto happened = static_cast<double>(times);
     const auto tried = static_cast<double>(trials);
