@@ -324,12 +324,12 @@ TEST_CASE("a mix that is best as it is written stays") {
     REQUIRE(found->file);
     CHECK(found->figures.binder_kg_m3 == found->file->binder_kg_m3);
     CHECK_FALSE(found->file_fails);
-    CHECK(found->file_within_bounds);
+    CHECK(found->file_within_bounds == true);
     // Bounds that do not hold it leave it out of account; no whole hundredth lies between these, so
     // their end stays.
     const auto beside = core::economy(best, {Objective::binder, {ratio(0.396, 0.399)}}, si());
     REQUIRE(beside);
-    CHECK_FALSE(beside->file_within_bounds);
+    CHECK(beside->file_within_bounds == false);
     CHECK_FALSE(beside->is_as_written);
     CHECK_THAT(beside->at[0], WithinAbs(0.399, 1e-9));
 }
@@ -378,31 +378,74 @@ TEST_CASE("in the way stands what is beyond its limit, be it less than the limit
 
 TEST_CASE("what a search takes the mix as written to have") {
     const core::CompleteMix plain = mix();
+    const core::CompleteMix with_volume =
+        mix("mixture:", "selections: {coarse_volume: 0.62}\nmixture:");
+    const core::CompleteMix as_needed = mix("reducer: 500 mL/100 kg", "reducer: as needed");
+    const core::CompleteMix in_percent = mix("reducer: 500 mL/100 kg", "reducer: 0.6 %");
     const auto written = core::proportion(plain, si());
     REQUIRE(written);
     const core::Selection& selection = written->selection;
+    const auto volume_of = [&](core::Role role) {
+        double m3 = 0;
+        for (const core::Ingredient& one : written->ingredients) {
+            m3 += one.role == role ? one.volume_m3.value() : 0;
+        }
+        return m3;
+    };
+    const double fine = volume_of(core::Role::fine);
+    const core::Variable by_percent{core::Varied::dose, "reducer", core::DoseBasis::percent};
+    // Relative density of the reducer 1.07, water 998 kg/m3 (ACI 211.1-91, 6.3.4.2 has 62.3
+    // lb/ft3): 500 mL are so many kg in 100 kg of binder, so many percent of it.
+    const double reducer_kg_m3 = 1.07 * si().water_density_kg_m3;
     struct Row {
+        const core::CompleteMix& mix;
         core::Variable variable;
-        double
-            value; ///< the file's own, else what the method selects, else the middle of the bound
+        std::optional<double> value; ///< the file's own, else what the method selects
     };
     for (const Row& row : {
-             Row{{core::Varied::w_cm}, written->totals.w_cm},
-             Row{{core::Varied::water}, selection.water_kg_m3},
-             Row{{core::Varied::binder}, selection.binder_kg_m3},
-             Row{{core::Varied::air}, selection.air_percent},
-             Row{{core::Varied::coarse_volume}, selection.coarse_volume.value()},
-             Row{{core::Varied::coarse_adjustment}, 0},
-             Row{{core::Varied::fine_share}, 15},
-             Row{{core::Varied::share, "slag"}, 25},
-             Row{{core::Varied::dose, "reducer"}, 500e-8},
-             Row{{core::Varied::dose, "reducer", core::DoseBasis::percent}, 15},
+             Row{plain, {core::Varied::w_cm}, written->totals.w_cm},
+             Row{plain, {core::Varied::water}, selection.water_kg_m3},
+             Row{plain, {core::Varied::binder}, selection.binder_kg_m3},
+             Row{plain, {core::Varied::air}, selection.air_percent},
+             Row{plain, {core::Varied::coarse_volume}, selection.coarse_volume.value()},
+             Row{with_volume, {core::Varied::coarse_volume}, 0.62},
+             Row{plain, {core::Varied::coarse_adjustment}, 0},
+             Row{with_volume, {core::Varied::coarse_adjustment}, std::nullopt},
+             Row{plain,
+                 {core::Varied::fine_share},
+                 100 * fine / (fine + volume_of(core::Role::coarse))},
+             Row{plain, {core::Varied::share, "slag"}, 25},
+             Row{plain, {core::Varied::dose, "reducer"}, 500e-8},
+             Row{plain, by_percent, 500e-6 * reducer_kg_m3},
+             Row{in_percent, by_percent, 0.6},
+             Row{in_percent, {core::Varied::dose, "reducer"}, 0.006 / reducer_kg_m3},
+             Row{as_needed, {core::Varied::dose, "reducer"}, std::nullopt},
+             Row{as_needed, by_percent, std::nullopt},
          }) {
         INFO(core::key_of(row.variable));
         const core::EconomyOrder order{Objective::binder, {{row.variable, 10, 20}}};
-        CHECK_THAT(core::EconomySearch(plain, order, si()).written_values().front(),
-                   WithinRel(row.value, 1e-12) || WithinAbs(row.value, 1e-12));
+        const core::EconomySearch search{row.mix, order, si()};
+        const std::optional<double> value = search.written_values().front();
+        CHECK(search.knows_written() == row.value.has_value());
+        REQUIRE(value.has_value() == row.value.has_value());
+        if (value && row.value) {
+            CHECK_THAT(*value, WithinRel(*row.value, 1e-12) || WithinAbs(*row.value, 1e-12));
+        }
     }
+}
+
+TEST_CASE("a dose that stays as written is told in the unit of its bound") {
+    // The more reducer, the less water and binder at one w/cm: the last dose of the bound is best,
+    // the file's.
+    const core::CompleteMix best = mix("mixture:", "selections: {w_cm: 0.40}\nmixture:");
+    const double percent = 500e-6 * 1.07 * si().water_density_kg_m3;
+    const core::Variable by_percent{core::Varied::dose, "reducer", core::DoseBasis::percent};
+    const core::EconomyOrder order{Objective::binder, {{by_percent, 0.9 * percent, percent, true}}};
+    const auto found = core::economy(best, order, si());
+    REQUIRE(found);
+    CHECK(found->is_as_written);
+    CHECK(found->file_within_bounds == true);
+    CHECK_THAT(found->at.front(), WithinRel(percent, 1e-9));
 }
 
 TEST_CASE("how far a value lies beyond its limit, and to what that is held") {

@@ -183,7 +183,8 @@ Outcome<Economy> economy(const CompleteMix& mix, const EconomyOrder& order, cons
                   .currency = {},
                   .file = written ? std::optional{written->figures} : std::nullopt,
                   .file_fails = written && !written->is_feasible(),
-                  .file_within_bounds = search.holds_written(),
+                  .file_within_bounds =
+                      search.knows_written() ? std::optional{search.holds_written()} : std::nullopt,
                   .at = {},
                   .proportions = {},
                   .checks = {},
@@ -197,7 +198,7 @@ Outcome<Economy> economy(const CompleteMix& mix, const EconomyOrder& order, cons
                   .prices = {},
                   .front = {},
                   .by_trial = {}};
-    const bool written_counts = written && written->is_feasible() && found.file_within_bounds;
+    const bool written_counts = written && written->is_feasible() && search.holds_written();
     if (best.excess > 0 && !written_counts) {
         return nothing_holds(search, best);
     }
@@ -226,7 +227,9 @@ Outcome<Economy> economy(const CompleteMix& mix, const EconomyOrder& order, cons
             return nothing_holds(search, best);
         }
         found.is_as_written = true;
-        found.at = search.written_values();
+        for (const auto& value : search.written_values()) {
+            found.at.push_back(*value); // all are known: they lie within the bounds
+        }
         found.figures = written->figures;
     }
     found.proportions = std::move(finish->proportions);

@@ -3,6 +3,7 @@
 #include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/method/proportion.hpp>
 
+#include "../mix/material_figures.hpp"
 #include "variable_step.hpp"
 
 #include <algorithm>
@@ -24,9 +25,44 @@ std::vector<Variable> variables_of(const EconomyOrder& order) {
     return variables;
 }
 
-/// What the mix as written has, where the method selects it.
-double selected(const Variable& variable, const Proportions& written, double otherwise) {
+/// Share of the absolute SSD volume of the aggregates, as `selections.fine_share`.
+std::optional<double> fine_share_of(const Proportions& written) {
+    double fine_m3 = 0;
+    double all_m3 = 0;
+    for (const Ingredient& one : written.ingredients) {
+        if (one.role != Role::fine && one.role != Role::coarse) {
+            continue;
+        }
+        if (!one.volume_m3) {
+            return std::nullopt;
+        }
+        all_m3 += *one.volume_m3;
+        fine_m3 += one.role == Role::fine ? *one.volume_m3 : 0;
+    }
+    return all_m3 > 0 ? std::optional{100 * fine_m3 / all_m3} : std::nullopt;
+}
+
+/// A dose that the file states in the other basis, in that of the variable; nothing where it doses
+/// as needed.
+std::optional<double> converted_dose(const Variable& variable, const Mix& mix,
+                                     const Tables& tables) {
+    const auto found = std::ranges::find_if(mix.admixtures, [&](const Dosage& dosage) {
+        return dosage.material->name == variable.material;
+    });
+    if (found == mix.admixtures.end() || !found->dose) {
+        return std::nullopt;
+    }
+    const double density_kg_m3 = product_density(found->material, tables).value;
+    const double percent = dose_percent(*found->dose, density_kg_m3);
+    return variable.basis == DoseBasis::percent ? percent : percent / (100 * density_kg_m3);
+}
+
+/// What the mix as written has where its file states none: what the method selects; nothing where
+/// neither tells.
+std::optional<double> selected(const Variable& variable, const Mix& mix,
+                               const Proportions& written) {
     const Selection& selection = written.selection;
+    const Selections& stated = mix.selections;
     switch (variable.figure) {
     case Varied::w_cm:
         return written.totals.w_cm;
@@ -37,15 +73,17 @@ double selected(const Variable& variable, const Proportions& written, double oth
     case Varied::air:
         return selection.air_percent;
     case Varied::coarse_volume:
-        return selection.coarse_volume.value_or(otherwise);
-    case Varied::coarse_adjustment:
-        return 0;
+        return selection.coarse_volume;
+    case Varied::coarse_adjustment: // none of what the table tells, where the stone is the table's
+        return stated.coarse_volume || stated.fine_share_percent ? std::nullopt
+                                                                 : std::optional{0.0};
     case Varied::fine_share:
+        return fine_share_of(written);
     case Varied::share:
     case Varied::dose:
         break;
     }
-    return otherwise;
+    return std::nullopt;
 }
 
 } // namespace
@@ -59,12 +97,14 @@ EconomySearch::EconomySearch(const CompleteMix& mix, const EconomyOrder& order,
     , maker_{mix, varied_, tables} {
     const auto written = proportion(mix, tables);
     for (std::size_t i = 0; i < order.bounds.size(); ++i) {
-        const VariableBound& bound = order.bounds[i];
-        const double middle = (bound.low + bound.high) / 2;
-        const auto stated = varied_.written(i);
-        written_.push_back(stated    ? *stated
-                           : written ? selected(bound.variable, *written, middle)
-                                     : middle);
+        const Variable& variable = order.bounds[i].variable;
+        auto value = varied_.written(i);
+        if (!value && variable.figure == Varied::dose) {
+            value = converted_dose(variable, *mix, tables);
+        }
+        written_.push_back(value     ? value
+                           : written ? selected(variable, *mix, *written)
+                                     : std::nullopt);
     }
 }
 
@@ -77,11 +117,16 @@ std::vector<double> EconomySearch::values_at(const std::vector<double>& place) c
     return values;
 }
 
+bool EconomySearch::knows_written() const {
+    return std::ranges::all_of(written_, [](const auto& value) { return value.has_value(); });
+}
+
 bool EconomySearch::holds_written() const {
     for (std::size_t i = 0; i < written_.size(); ++i) {
         const VariableBound& bound = order_.bounds[i];
         const double little = 1e-9 * (bound.high - bound.low);
-        if (written_[i] < bound.low - little || written_[i] > bound.high + little) {
+        if (!written_[i] || *written_[i] < bound.low - little ||
+            *written_[i] > bound.high + little) {
             return false;
         }
     }
@@ -102,8 +147,8 @@ void EconomySearch::take_samples() {
     std::vector<double> as_written;
     for (std::size_t i = 0; i < dimensions; ++i) {
         const VariableBound& bound = order_.bounds[i];
-        as_written.push_back(
-            std::clamp((written_[i] - bound.low) / (bound.high - bound.low), 0.0, 1.0));
+        const double value = written_[i].value_or((bound.low + bound.high) / 2);
+        as_written.push_back(std::clamp((value - bound.low) / (bound.high - bound.low), 0.0, 1.0));
     }
     for (std::size_t i = 0; i <= count; ++i) {
         std::vector<double> at = i == 0 ? as_written : even_place(i - 1, dimensions);

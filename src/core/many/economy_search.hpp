@@ -5,6 +5,7 @@
 #include "candidate.hpp"
 #include "pattern_search.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -27,9 +28,14 @@ public:
 
     std::vector<double> values_at(const std::vector<double>& place) const;
 
-    /// The values of the mix as written, as its proportions have them.
-    const std::vector<double>& written_values() const { return written_; }
-    /// Whether they lie within the bounds.
+    /// The values of the mix as written, as its file or its proportions have them; nothing where
+    /// neither tells.
+    const std::vector<std::optional<double>>& written_values() const { return written_; }
+
+    /// Whether each of them is known.
+    bool knows_written() const;
+
+    /// Whether they are known and lie within the bounds.
     bool holds_written() const;
 
     /// Where the searches from the best of the even places end, the best first. At least one.
@@ -65,7 +71,7 @@ private:
     const Tables& tables_;
     VariedMix varied_;
     mutable CandidateMaker maker_;
-    std::vector<double> written_;
+    std::vector<std::optional<double>> written_;
     std::vector<Sample> samples_;
 };
 

@@ -93,7 +93,8 @@ std::string json(const EconomyResult& result) {
     object["file"] = {
         {"value", has_file ? Json(economy.file->of(economy.objective)) : Json(nullptr)},
         {"fails", economy.file_fails},
-        {"within_bounds", economy.file_within_bounds}};
+        {"within_bounds",
+         economy.file_within_bounds ? Json(*economy.file_within_bounds) : Json(nullptr)}};
     object["unrounded"] = {
         {"at", json_of_values(economy, economy.unrounded_at)},
         {"figures", economy.unrounded ? json_of_figures(*economy.unrounded) : Json(nullptr)}};

@@ -26,6 +26,17 @@ using core::Measure;
 using core::Objective;
 using core::UnitSystem;
 
+/// Why the mix as written is no answer itself; empty where it would be one.
+std::string_view beside_written(const Economy& economy) {
+    if (economy.file_fails) {
+        return " and fails a check";
+    }
+    if (!economy.file_within_bounds) {
+        return " and does not tell each figure that is varied";
+    }
+    return *economy.file_within_bounds ? "" : " and lies outside the bounds";
+}
+
 /// "Fails: ..." is no economy: what is not known stands beside the word.
 Flow answer_text(const Economy& economy, UnitSystem system) {
     const auto told = [&](double per_m3) {
@@ -44,9 +55,7 @@ Flow answer_text(const Economy& economy, UnitSystem system) {
         const double saved = written - best;
         text += fmt::format("; the mix as written: {}{}{}.", told(written),
                             saved > 0 ? fmt::format(", {} more", told(saved)) : ", less",
-                            economy.file_fails            ? " and fails a check"
-                            : !economy.file_within_bounds ? " and lies outside the bounds"
-                                                          : "");
+                            beside_written(economy));
     } else if (!economy.is_as_written) {
         text += "; from the mix as written no mix follows.";
     }

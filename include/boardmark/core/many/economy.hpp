@@ -70,7 +70,8 @@ struct Economy {
     std::string currency;               ///< of the cost; empty where it is not known
     std::optional<EconomyFigures> file; ///< of the mix as written; absent where it has none
     bool file_fails = false;
-    bool file_within_bounds = true;
+    std::optional<bool> file_within_bounds =
+        true; ///< absent where a varied figure of it is not known
 
     std::vector<double> at; ///< rounded as a mix is ordered
     Proportions proportions;
