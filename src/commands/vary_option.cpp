@@ -139,6 +139,14 @@ std::vector<core::SweepAxis> sweep_axes(const std::vector<std::string>& written,
             fmt::format("--vary: '{}' is varied twice", core::key_of(axes[0].variable)),
             "keep one of the two");
     }
+    std::vector<core::Variable> variables;
+    for (const core::SweepAxis& axis : axes) {
+        variables.push_back(axis.variable);
+    }
+    if (const auto why = core::why_not_together(variables, mix)) {
+        throw wrong_command_line(fmt::format("--vary: {}", report::words(*why, mix.system)),
+                                 "vary one, or the one that goes with it");
+    }
     if (points > core::most_sweep_points) {
         throw wrong_command_line(
             fmt::format("--vary: {} points; at most {} are made", points, core::most_sweep_points),

@@ -108,6 +108,10 @@ TEST_CASE("what a mix says against varying a figure") {
     blended.blend = std::make_shared<const core::AggregateBlend>();
     core::Mix by_exposure = mix_of("{binder: 600 lb/yd3}");
     by_exposure.selections.w_cm_by_exposure = true;
+    core::Mix british = plain;
+    british.method = core::Method::bre;
+    core::Mix indian = plain;
+    indian.method = core::Method::is_10262;
     const char* third = "the third follows";
     const char* target = "blends the aggregates to its target";
     struct Row {
@@ -129,6 +133,14 @@ TEST_CASE("what a mix says against varying a figure") {
              Row{mix_of("{w_cm: 0.45}"), {Varied::binder}, nullptr},
              Row{mix_of("{water: 300 lb/yd3}"), {Varied::binder}, nullptr},
              Row{mix_of("{w_cm: 0.45, water: 300 lb/yd3}"), {Varied::air}, nullptr},
+             // Each method has its own way to the stone (the door refuses another).
+             Row{british, {Varied::coarse_volume}, "the method of the file"},
+             Row{british, {Varied::coarse_adjustment}, "the method of the file"},
+             Row{british, {Varied::fine_share}, "the method of the file"},
+             Row{british, {Varied::water}, nullptr},
+             Row{indian, {Varied::coarse_volume}, "the method of the file"},
+             Row{indian, {Varied::coarse_adjustment}, "the method of the file"},
+             Row{indian, {Varied::fine_share}, nullptr},
              // Shares of a blend that is sought follow from its target; the binder is no part of
              // it.
              Row{blended, {Varied::coarse_volume}, target},
@@ -153,6 +165,55 @@ TEST_CASE("what a mix says against varying a figure") {
         if (why && row.why) {
             CHECK_THAT(why->text, Contains(row.why));
         }
+    }
+}
+
+TEST_CASE("what speaks against varying figures together, the door would refuse at every point") {
+    core::Mix by_exposure = mix_of();
+    by_exposure.selections.w_cm_by_exposure = true;
+    const core::Mix plain = mix_of();
+    const core::Mix of_water = mix_of("{water: 300 lb/yd3}");
+    struct Row {
+        const core::Mix& mix;
+        std::vector<Varied> figures;
+        bool can;
+    };
+    using enum Varied;
+    for (const Row& row : {
+             Row{plain, {w_cm, air}, true},
+             Row{plain, {w_cm, water}, true},
+             Row{plain, {water, binder}, true},
+             Row{plain, {w_cm, water, binder}, false},
+             Row{of_water, {w_cm, air}, true},
+             Row{of_water, {w_cm, water}, true},
+             Row{of_water, {w_cm, binder}, false},
+             Row{by_exposure, {w_cm, water}, true},
+             Row{by_exposure, {water, air}, true},
+             Row{by_exposure, {w_cm, water, binder}, false},
+             Row{by_exposure, {binder}, false},
+             Row{by_exposure, {water, binder}, false},
+             Row{by_exposure, {binder, w_cm}, true},
+             Row{plain, {coarse_volume, w_cm}, true},
+             Row{plain, {coarse_volume, fine_share}, false},
+             Row{plain, {coarse_volume, coarse_adjustment}, false},
+             Row{plain, {coarse_adjustment, fine_share}, false},
+         }) {
+        std::vector<Variable> variables;
+        std::vector<double> values;
+        for (const Varied figure : row.figures) {
+            variables.push_back({figure});
+            values.push_back(figure == w_cm            ? 0.45
+                             : figure == coarse_volume ? 0.6
+                             : figure == water         ? 170
+                             : figure == binder        ? 350
+                             : figure == fine_share    ? 40
+                                                       : 5);
+        }
+        CAPTURE(values, row.can);
+        CHECK(core::why_not_together(variables, row.mix).has_value() == !row.can);
+        const core::Mix at = core::VariedMix(row.mix, variables).at(values);
+        CHECK(std::holds_alternative<core::CompleteMix>(
+                  core::complete(at, reference::vocabulary())) == row.can);
     }
 }
 

@@ -67,10 +67,14 @@ std::optional<Phrase> why_no_share(const std::string& material, const Mix& mix) 
     return std::nullopt;
 }
 
+bool is_way_to_stone(Varied figure) {
+    return figure == Varied::coarse_volume || figure == Varied::coarse_adjustment ||
+           figure == Varied::fine_share;
+}
+
 /// Of the three ways to the amount of stone a file states one: the one that is varied.
 void keep_only(Varied figure, Selections& selections) {
-    if (figure != Varied::coarse_volume && figure != Varied::coarse_adjustment &&
-        figure != Varied::fine_share) {
+    if (!is_way_to_stone(figure)) {
         return;
     }
     if (figure != Varied::coarse_volume) {
@@ -84,13 +88,20 @@ void keep_only(Varied figure, Selections& selections) {
     }
 }
 
+/// A method selects the stone in its own way, and the door lets no other in.
+std::optional<Phrase> why_not_of_method(Varied figure, Method method) {
+    const bool is_known = !is_way_to_stone(figure) || method == Method::aci_211_1 ||
+                          (figure == Varied::fine_share && method != Method::bre);
+    return is_known ? std::nullopt
+                    : std::optional{Phrase{"the method of the file has no such figure", {}}};
+}
+
 /// Of water, binder and w/cm two may be stated: the third follows.
-std::optional<Phrase> why_not_free(const Variable& variable, const Selections& given) {
+std::optional<Phrase> why_not_free(Varied figure, const Selections& given) {
     const bool w_cm = given.w_cm || given.w_cm_by_exposure;
-    const bool follows =
-        (variable.figure == Varied::w_cm && given.water_kg_m3 && given.binder_kg_m3) ||
-        (variable.figure == Varied::water && w_cm && given.binder_kg_m3) ||
-        (variable.figure == Varied::binder && w_cm && given.water_kg_m3);
+    const bool follows = (figure == Varied::w_cm && given.water_kg_m3 && given.binder_kg_m3) ||
+                         (figure == Varied::water && w_cm && given.binder_kg_m3) ||
+                         (figure == Varied::binder && w_cm && given.water_kg_m3);
     return follows ? std::optional{Phrase{"the file states two of w_cm, water and binder under "
                                           "'selections': the third follows from them",
                                           {}}}
@@ -157,7 +168,35 @@ std::optional<Phrase> why_not_varied(const Variable& variable, const Mix& mix) {
                    : std::optional{Phrase{"no admixture of the mixture is called {material}",
                                           {word("material", variable.material)}}};
     }
-    return why_not_free(variable, mix.selections);
+    if (auto why = why_not_of_method(variable.figure, mix.method)) {
+        return why;
+    }
+    return why_not_free(variable.figure, mix.selections);
+}
+
+std::optional<Phrase> why_not_together(std::span<const Variable> variables, const Mix& mix) {
+    const auto is_varied = [&](Varied figure) {
+        return std::ranges::count(variables, figure, &Variable::figure) > 0;
+    };
+    const Selections& given = mix.selections;
+    const bool by_exposure = given.w_cm_by_exposure && !is_varied(Varied::w_cm);
+    const bool w_cm = given.w_cm || is_varied(Varied::w_cm);
+    const bool water = given.water_kg_m3 || is_varied(Varied::water);
+    const bool binder = given.binder_kg_m3 || is_varied(Varied::binder);
+    if (by_exposure && binder) {
+        return Phrase{"'selections' take the w/cm from the exposure, which goes with no amount of "
+                      "binder",
+                      {}};
+    }
+    if (w_cm && water && binder) {
+        return Phrase{"of w_cm, water and binder, stated or varied, the third follows from two",
+                      {}};
+    }
+    return std::ranges::count_if(variables, is_way_to_stone, &Variable::figure) > 1
+               ? std::optional{Phrase{"coarse_volume, coarse_adjustment and fine_share each give "
+                                      "the amount of stone",
+                                      {}}}
+               : std::nullopt;
 }
 
 VariedMix::VariedMix(const Mix& mix, std::vector<Variable> variables)

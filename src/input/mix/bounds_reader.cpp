@@ -103,6 +103,18 @@ public:
         }
     }
 
+    /// Once all are read: what stands against one may follow.
+    void hold_together(const Node& key) const {
+        std::vector<core::Variable> variables;
+        for (const core::VariableBound& bound : bounds_) {
+            variables.push_back(bound.variable);
+        }
+        if (const auto why = core::why_not_together(variables, mix_)) {
+            context_.refuse(key, "bounds: " + plain(*why),
+                            "leave out one, or name the one that goes with it");
+        }
+    }
+
     std::vector<core::VariableBound> bounds() && { return std::move(bounds_); }
 
 private:
@@ -171,6 +183,7 @@ std::vector<core::VariableBound> read_bounds(const MixContext& context, const co
     for (const Pair& pair : table->pairs) {
         reader.read(pair);
     }
+    reader.hold_together(*table->key);
     return std::move(reader).bounds();
 }
 

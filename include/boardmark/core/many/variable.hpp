@@ -59,11 +59,16 @@ std::optional<Variable> variable_named(std::string_view key);
 /// Why a mix has no such figure, or none that can be changed by itself; nothing where it has.
 std::optional<Phrase> why_not_varied(const Variable& variable, const Mix& mix);
 
+/// Why figures, each of which the mix has, cannot be varied together, or one of them without
+/// another; nothing where they can.
+std::optional<Phrase> why_not_together(std::span<const Variable> variables, const Mix& mix);
+
 /// A mix with other figures. What is not varied of a blend keeps its proportions. The least binder
 /// that is required moves no ratio that is varied; its check stays.
 class VariedMix {
 public:
-    /// @param mix  holds every variable: `why_not_varied` has nothing against one
+    /// @param mix  holds every variable: `why_not_varied` and `why_not_together` have nothing
+    /// against them
     VariedMix(const Mix& mix, std::vector<Variable> variables);
 
     /// The mix at these values, one for each variable; unchecked.
