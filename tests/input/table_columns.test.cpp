@@ -87,6 +87,13 @@ TEST_CASE("headings that are refused") {
                  "the base mix writes 'materials.reducer.water_reduction' in one word, not by its "
                  "keys",
                  "write it there with keys and values"},
+             // One number would be a curve without its doses or ages.
+             Row{{"materials.reducer.water_reduction [%]"},
+                 "'materials.reducer.water_reduction' takes no unit in its heading",
+                 as_in_file},
+             Row{{"requirements.strength_curve [psi]"},
+                 "'requirements.strength_curve' takes no unit in its heading",
+                 as_in_file},
              Row{{"title [m]"}, "'title' takes no unit in its heading", as_in_file},
              Row{{"mixture.fine.gravel [%]"},
                  "the base mix has no 'gravel' under 'mixture.fine'",

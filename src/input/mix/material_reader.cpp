@@ -257,7 +257,11 @@ struct MaterialReader {
             material.admixture.standard_minimum_reduction = true;
             return;
         }
-        if (curve->value && curve->node->source != context.root.source) {
+        // Written in a file of materials; a cell of a table, a source of its own too, stands in a
+        // mix.
+        const bool is_shared = curve->node->source != context.root.source &&
+                               curve->node->source == section.node->source;
+        if (curve->value && is_shared) {
             context.refuse(*curve->node,
                            place("water_reduction") + ": '" + curve->value->text +
                                "' is given without a dose, and a file of materials has no mix",

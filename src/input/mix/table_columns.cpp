@@ -92,7 +92,8 @@ public:
         }
         TableColumn column{names_of(key), cell.scalar, std::move(unit)};
         if (column.names.size() > Path::longest) {
-            return refuse_cell(cell, fmt::format("'{}' is not a key of a mix file", key), keys_help);
+            return refuse_cell(cell, fmt::format("'{}' is not a key of a mix file", key),
+                               keys_help);
         }
         if (column.names.size() == 1 && (key == "boardmark" || key == "reporting")) {
             return refuse_cell(cell, fmt::format("'{}' is the same for all rows", key),
@@ -198,14 +199,15 @@ private:
         const std::vector<std::string>& names = column.names;
         const Field* field = field_at(names, names.size());
         field = field ? field : field_at(names, names.size() - 1);
-        const Value& value = field->shape == Shape::value_or_table && field->whole &&
-                                     field_at(names, names.size())
-                                 ? *field->whole
-                                 : field->value;
+        const Value& value =
+            field->shape == Shape::value_or_table && field->whole && field_at(names, names.size())
+                ? *field->whole
+                : field->value;
         if (value.form == Form::price) {
             return true; // currency and unit; the cells tell
         }
-        if (value.form != Form::quantity) {
+        const bool in_pairs = field->shape == Shape::table || field->shape == Shape::table_or_point;
+        if (value.form != Form::quantity || (in_pairs && field_at(names, names.size()))) {
             refuse_cell(cell, fmt::format("'{}' takes no unit in its heading", key),
                         "write the cells as they would stand in the file");
             return false;
@@ -220,10 +222,10 @@ private:
             return dimension && *dimension == unit->dimension;
         });
         if (!fits) {
-            refuse_cell(cell,
-                        fmt::format("'{}': '{}' is {}", key, column.unit,
-                                    units::describe(unit->dimension)),
-                        fmt::format("the file would have for example '{}'", field->example));
+            refuse_cell(
+                cell,
+                fmt::format("'{}': '{}' is {}", key, column.unit, units::describe(unit->dimension)),
+                fmt::format("the file would have for example '{}'", field->example));
         }
         return fits;
     }
