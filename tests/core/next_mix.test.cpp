@@ -122,6 +122,13 @@ selections: )" + selections +
     };
     CHECK(ingredient(selected, "stone").kg_m3 != ingredient(next, "stone").kg_m3);
     CHECK_THAT(both(next), WithinRel(both(selected), 1e-12));
+    // What does not shape the mix is no step towards it.
+    const auto reads_share = [](const core::Proportions& one) {
+        return std::ranges::count(one.worksheet.steps, std::string_view{"fine_share_by_mass"},
+                                  &core::Step::quantity) > 0;
+    };
+    CHECK(reads_share(selected) == (method == "BRE"));
+    CHECK_FALSE(reads_share(next));
 }
 
 TEST_CASE("a binder that is given follows the water of the next trial at its ratio") {

@@ -118,10 +118,13 @@ Outcome<AggregateReadings> aggregate_readings(const Mix& mix, const DensityChart
         });
     }
     const double share_percent = *mix.selections.fine_share_by_mass_percent;
-    worksheet.record([&] {
-        return reading_step("fine_share_by_mass", {share_percent, Measure::percent},
-                            "the chart of fine aggregate");
-    });
+    // Where a trial's stone stays, the share only weighs the relative density that air takes from.
+    if (!mix.selections.coarse_dry_kg_m3 || less_kg_m3 > 0) {
+        worksheet.record([&] {
+            return reading_step("fine_share_by_mass", {share_percent, Measure::percent},
+                                "the chart of fine aggregate");
+        });
+    }
     return AggregateReadings{read_kg_m3 - less_kg_m3, share_percent};
 }
 
