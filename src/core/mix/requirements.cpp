@@ -4,11 +4,6 @@
 
 namespace boardmark::core {
 
-std::optional<double> strength_by(Specimen specimen, const Requirements& requirements) {
-    return requirements.specimen == specimen ? std::optional{requirements.strength_mpa}
-                                             : requirements.twin_strength_mpa;
-}
-
 std::optional<Requirements> restated_by(Specimen specimen, const Requirements& requirements) {
     if (requirements.specimen == specimen) {
         return requirements;

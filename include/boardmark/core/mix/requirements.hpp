@@ -125,7 +125,10 @@ struct Requirements {
 
 /// The specified strength by a specimen. Nothing where it is stated by the other one and no class
 /// pairs the two.
-std::optional<double> strength_by(Specimen specimen, const Requirements& requirements);
+inline std::optional<double> strength_by(Specimen specimen, const Requirements& requirements) {
+    return requirements.specimen == specimen ? std::optional{requirements.strength_mpa}
+                                             : requirements.twin_strength_mpa;
+}
 
 /// The same requirements by the other specimen, where a class pairs the two strengths. Trials,
 /// records and an average of the first specimen are left behind: none is turned into the other.
