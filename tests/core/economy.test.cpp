@@ -449,14 +449,14 @@ TEST_CASE("a dose that stays as written is told in the unit of its bound") {
 }
 
 TEST_CASE("how far a value lies beyond its limit, and to what that is held") {
-    const auto finding = [](std::optional<double> value, std::optional<core::Limit> limit,
+    const auto finding = [](core::OptionalNumber value, core::Limit limit,
                             core::Measure measure = core::Measure::ratio) {
         return core::Finding{core::check_ids::w_cm_exposure, core::Verdict::watch, value, limit,
                              measure};
     };
     const core::Limit window{3, 5};
     CHECK(core::excess_of(finding(std::nullopt, window)) == 0);
-    CHECK(core::excess_of(finding(4, std::nullopt)) == 0);
+    CHECK(core::excess_of(finding(4, core::Limit{})) == 0);
     CHECK(core::excess_of(finding(4, window)) == 0);
     CHECK(core::excess_of(finding(3, window)) == 0);
     CHECK(core::excess_of(finding(7, window)) == 2);
@@ -481,7 +481,7 @@ TEST_CASE("how far a value lies beyond its limit, and to what that is held") {
         CHECK_THAT(core::precision_of(one, core::UnitSystem::us), WithinRel(row.us, 1e-9));
         CHECK_THAT(core::precision_of(one, core::UnitSystem::si), WithinRel(row.si, 1e-9));
     }
-    CHECK(core::precision_of(finding(4, std::nullopt), core::UnitSystem::si) == 0);
+    CHECK(core::precision_of(finding(4, core::Limit{}), core::UnitSystem::si) == 0);
     CHECK_THAT(core::precision_of(finding(4, core::Limit{-3, std::nullopt}), core::UnitSystem::si),
                WithinRel(0.03, 1e-12));
 }

@@ -116,12 +116,19 @@ TEST_CASE("bounds that are refused, and where") {
 }
 
 TEST_CASE("more figures than a search varies are refused, and submitted amounts are not varied") {
-    const std::string eight = "w_cm: 0.36 to 0.45, air: 1 % to 3 %, fine_share: 35 % to 45 %, "
-                              "coarse_adjustment: -5 % to 5 %, coarse_volume: 0.5 to 0.7, "
+    const auto of_three_binders = [](const std::string& pairs) {
+        const std::string shares = changed(bounded(pairs), "cement: 70 %, slag: 30 %",
+                                           "cement: 65 %, slag: 30 %, fume: 5 %");
+        return changed(shares, "  slag: {kind: slag cement}\n",
+                       "  slag: {kind: slag cement}\n  fume: {kind: silica fume}\n");
+    };
+    const std::string eight = "w_cm: 0.36 to 0.45, water: 260 lb/yd3 to 300 lb/yd3, "
+                              "air: 1 % to 3 %, coarse_volume: 0.5 to 0.7, "
                               "share.slag: 0 % to 50 %, share.cement: 50 % to 100 %, "
+                              "share.fume: 0 % to 10 %, "
                               "dose.reducer: 0 fl oz/cwt to 12 fl oz/cwt";
-    CHECK(test::faults_in(bounded(eight)).empty());
-    const auto faults = test::faults_in(bounded(eight + ", water: 260 lb/yd3 to 300 lb/yd3"));
+    CHECK(test::faults_in(of_three_binders(eight)).empty());
+    const auto faults = test::faults_in(of_three_binders(eight + ", fine_share: 35 % to 45 %"));
     REQUIRE(faults.size() == 1);
     CHECK(faults.front().ends_with("bounds: more than 8 figures"));
     CHECK(test::faults_in(test::submitted_mix + "bounds: {w_cm: 0.36 to 0.45}\n",

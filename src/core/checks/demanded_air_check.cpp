@@ -106,8 +106,8 @@ void check_demanded_air(const CheckContext& context, Findings& findings) {
     const bool known = demand->has_figure();
     findings.add({.id = check_ids::air_exposure,
                   .verdict = found.verdict,
-                  .value = known ? std::optional{found.percent} : std::nullopt,
-                  .limit = known ? std::optional{demand->limit()} : std::nullopt,
+                  .value = known ? OptionalNumber{found.percent} : std::nullopt,
+                  .limit = known ? demand->limit() : Limit{},
                   .measure = Measure::percent},
                  [&](Check& told) { tell_air(found, context, told); });
 }

@@ -62,8 +62,8 @@ void check_demanded_shares(const CheckContext& context, Findings& findings) {
         findings.add(
             {.id = words_of(demand.addition).id,
              .verdict = open ? Verdict::not_checked : verdict,
-             .value = open ? std::nullopt : std::optional{percent},
-             .limit = open ? std::nullopt : std::optional{demand.limit()},
+             .value = open ? OptionalNumber{} : percent,
+             .limit = open ? Limit{} : demand.limit(),
              .measure = Measure::percent},
             [&](Check& told) { tell_share(demand, percent, open ? unknown : nullptr, told); });
     }

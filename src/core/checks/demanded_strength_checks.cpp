@@ -207,7 +207,7 @@ void check_demanded_strength(const CheckContext& context, Findings& findings) {
         {.id = check_ids::strength_exposure,
          .verdict = by_other_rule && specified_mpa ? worse(verdict, Verdict::watch) : verdict,
          .value = specified_mpa,
-         .limit = specified_mpa ? std::optional{highest->limit()} : std::nullopt,
+         .limit = specified_mpa ? highest->limit() : Limit{},
          .measure = Measure::strength},
         [&](Check& told) {
             tell_strength(context,

@@ -36,7 +36,8 @@ Specimen specimen_of(const ClassLimits& limits, const Requirements& requirements
     if (by_cylinder && strength_by(Specimen::cylinder, requirements)) {
         return Specimen::cylinder;
     }
-    return limits.min_cube_strength_mpa && strength_by(Specimen::cube, requirements) ? Specimen::cube
+    return limits.min_cube_strength_mpa && strength_by(Specimen::cube, requirements)
+               ? Specimen::cube
            : by_cylinder ? Specimen::cylinder
                          : Specimen::cube;
 }
@@ -165,8 +166,8 @@ const Demand* Demands::strictest(Demanded quantity) const {
 }
 
 Limit Demand::limit() const {
-    return {.low = is_bound(low) ? std::optional{low} : std::nullopt,
-            .high = is_bound(high) ? std::optional{high} : std::nullopt};
+    return {.low = is_bound(low) ? OptionalNumber{low} : std::nullopt,
+            .high = is_bound(high) ? OptionalNumber{high} : std::nullopt};
 }
 
 Verdict held(const Demand& demand, double value) {

@@ -38,7 +38,7 @@ bool are_doses_permitted(const Mix& mix) {
 }
 
 double relative(double excess, const Finding& finding) {
-    const double limit = std::abs(finding.limit->high.value_or(finding.limit->low.value_or(1)));
+    const double limit = std::abs(finding.limit.high.value_or(finding.limit.low.value_or(1)));
     return excess / std::max(limit, 1e-3);
 }
 
@@ -59,11 +59,11 @@ double EconomyFigures::of(Objective objective) const {
 }
 
 double excess_of(const Finding& finding) {
-    if (!finding.value || !finding.limit) {
+    if (!finding.value) {
         return 0;
     }
     const double value = *finding.value;
-    const auto& [low, high] = *finding.limit;
+    const auto [low, high] = finding.limit;
     return high && above(value, *high) ? value - *high
            : low && below(value, *low) ? *low - value
                                        : 0;
@@ -85,8 +85,7 @@ double precision_of(const Finding& finding, UnitSystem system) {
         break;
     }
     constexpr double part_of_limit = 0.01; // of limits that no precision is stated for
-    const double limit =
-        finding.limit ? finding.limit->high.value_or(finding.limit->low.value_or(0)) : 0;
+    const double limit = finding.limit.high.value_or(finding.limit.low.value_or(0));
     return part_of_limit * std::abs(limit);
 }
 

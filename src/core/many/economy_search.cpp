@@ -255,13 +255,13 @@ void EconomySearch::find_prices(const SearchPlace& best, Economy& found) {
         }
     };
     for (const Finding& finding : findings) {
-        if (!finding.value || !finding.limit) {
+        if (!finding.value || !finding.limit.is_any()) {
             continue;
         }
-        const auto at_end = [&](const std::optional<double>& end) {
+        const auto at_end = [&](OptionalNumber end) {
             return end && std::abs(*finding.value - *end) <= near * std::max(std::abs(*end), near);
         };
-        if (at_end(finding.limit->high) || at_end(finding.limit->low)) {
+        if (at_end(finding.limit.high) || at_end(finding.limit.low)) {
             add(std::string{finding.id.name()},
                 {precision_of(finding, tables_.system), finding.measure},
                 price_of_check(best, finding.id));

@@ -43,8 +43,8 @@ std::vector<DistributionLimit> limits_of(RiskQuantity quantity, const std::vecto
         limits.push_back({std::nullopt, requirements.strength_mpa});
     }
     for (const Finding& finding : exact) {
-        if (finding.limit && bounded_by(finding.id) == quantity) {
-            for (const auto& side : {finding.limit->low, finding.limit->high}) {
+        if (bounded_by(finding.id) == quantity) {
+            for (const OptionalNumber side : {finding.limit.low, finding.limit.high}) {
                 if (side && std::ranges::count(limits, *side, &DistributionLimit::value) == 0) {
                     limits.push_back({finding.id, *side});
                 }

@@ -1,9 +1,8 @@
 #pragma once
 
+#include <boardmark/core/basis/optional_number.hpp>
 #include <boardmark/core/basis/quantity.hpp>
 #include <boardmark/core/checks/check_id.hpp>
-
-#include <optional>
 
 namespace boardmark::core {
 
@@ -14,18 +13,20 @@ enum class Verdict {
     not_checked, ///< a figure is missing; the message says which
 };
 
-/// The side on which a value must lie.
+/// The side on which a value must lie; with neither there is no limit.
 struct Limit {
-    std::optional<double> low;
-    std::optional<double> high;
+    OptionalNumber low;
+    OptionalNumber high;
+
+    bool is_any() const { return low || high; }
 };
 
 /// What one check found: figures alone, nothing that a person reads. Costs no allocation.
 struct Finding {
     CheckId id;
     Verdict verdict;
-    std::optional<double> value = {};
-    std::optional<Limit> limit = {};
+    OptionalNumber value = {};
+    Limit limit = {};
     Measure measure = Measure::ratio;
 };
 
