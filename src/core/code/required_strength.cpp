@@ -95,21 +95,21 @@ std::optional<SetAside> set_aside(double specified_mpa, const StrengthRecords& r
     return std::nullopt;
 }
 
+CodeAverage by_record(double specified_mpa, const StrengthRecords& records,
+                      const AverageStrengthRules& rules) {
+    return rules.by_deviations ? by_deviations(specified_mpa, &records, *rules.by_deviations)
+                               : from_record(specified_mpa, records, rules);
+}
+
 CodeAverage average_of(double specified_mpa, const std::optional<StrengthRecords>& records,
                        const AverageStrengthRules& rules) {
-    if (!records) {
-        return from_no_record(specified_mpa, rules);
-    }
-    if (const auto why = set_aside(specified_mpa, *records, rules)) {
-        CodeAverage average = from_no_record(specified_mpa, rules);
-        average.record_set_aside = why;
-        return average;
-    }
-    CodeAverage average = rules.by_deviations
-                              ? by_deviations(specified_mpa, &*records, *rules.by_deviations)
-                              : from_record(specified_mpa, *records, rules);
-    average.lacks_strength = !records->strength_mpa;
-    average.lacks_age = !records->age_d;
+    const auto why_not = records ? set_aside(specified_mpa, *records, rules) : std::nullopt;
+    const bool counts = records && !why_not;
+    CodeAverage average = counts ? by_record(specified_mpa, *records, rules)
+                                 : from_no_record(specified_mpa, rules);
+    average.record_set_aside = why_not;
+    average.lacks_strength = counts && !records->strength_mpa;
+    average.lacks_age = counts && !records->age_d;
     return average;
 }
 
