@@ -200,6 +200,40 @@ std::string unplaced(const CheckedPart& part) {
     return run->corners > 0 && run->corners_at.empty() ? "corners" : "";
 }
 
+/// What would bring joints to a face that has none, if it were placed: openings through a run have
+/// a joint each, corners shift all. Empty: nothing.
+std::string unplaced_joints_of(const CheckedPart& part) {
+    const bool has_joints = std::ranges::any_of(
+        part.faces, [](const Elevation* face) { return !contraction_m(*face).empty(); });
+    const auto run = std::ranges::find(part.wall.runs, part.name, &WallRun::name);
+    if (has_joints || run == part.wall.runs.end()) {
+        return "";
+    }
+    for (const Opening& opening : run->openings) {
+        if (!opening.depth_mm && opening.at_m.empty()) {
+            return opening.name;
+        }
+    }
+    return run->corners > 0 && run->corners_at.empty() ? "corners" : "";
+}
+
+/// No joint is known, and there may be one: nothing where all is placed.
+std::optional<Check> of_unplaced_joints(const CheckedPart& part, CheckId id, Measure measure,
+                                        const Source& source) {
+    const std::string name = unplaced_joints_of(part);
+    if (name.empty()) {
+        return std::nullopt;
+    }
+    return Check{.id = id,
+                 .verdict = Verdict::not_checked,
+                 .measure = measure,
+                 .requirement = "look of the face",
+                 .source = source,
+                 .message = {"the place of '{unplaced}' along the wall is not stated, and a "
+                             "contraction joint may follow from it",
+                             {word("unplaced", name)}}};
+}
+
 /// What holds on assumed places only is to be watched.
 Check on_known_places(const CheckedPart& part, Check check) {
     const std::string name = unplaced(part);
@@ -216,14 +250,18 @@ Check on_known_places(const CheckedPart& part, Check check) {
 std::optional<Check> joint_check(const CheckedPart& part) {
     const Elevation& face = *part.faces.front();
     const auto joints_m = contraction_m(face);
-    if (joints_m.empty() || face.openings.empty()) {
+    const Source source{"common practice, no source", Confidence::common_practice};
+    if (face.openings.empty()) {
         return std::nullopt;
+    }
+    if (joints_m.empty()) {
+        return of_unplaced_joints(part, check_ids::layout_joint_in_opening, Measure::count, source);
     }
     Check check{.id = check_ids::layout_joint_in_opening,
                 .verdict = Verdict::holds,
                 .measure = Measure::count,
                 .requirement = "look of the face",
-                .source = {"common practice, no source", Confidence::common_practice}};
+                .source = source};
     double crossed = 0;
     const DrawnOpening* first = nullptr;
     double at_m = 0;
@@ -248,11 +286,16 @@ std::optional<Check> joint_check(const CheckedPart& part) {
     return check;
 }
 
-/// Where joints have no ties to keep away from: nobody stated the ties, or none is needed.
+/// Where joints have no ties to keep away from: nobody stated the ties, or none is needed; or no
+/// joint is known.
 std::optional<Check> without_ties(const CheckedPart& part) {
     const bool has_joints = std::ranges::any_of(
         part.faces, [](const Elevation* face) { return !contraction_m(*face).empty(); });
-    if (!has_joints || part.wall.ties) {
+    if (!has_joints) {
+        return of_unplaced_joints(part, check_ids::layout_tie_in_joint, Measure::length,
+                                  part.practice.tie_beside_joint_mm.source);
+    }
+    if (part.wall.ties) {
         return std::nullopt;
     }
     return Check{
@@ -294,12 +337,16 @@ std::optional<Check> tie_check_of(const CheckedPart& part) {
         {on_face("apart", *nearest_m), quantity("least", {rule.value, Measure::length})}};
     if (near > 0) {
         check.verdict = Verdict::watch;
-        check.message = {"{near} ties are nearer than {least} to a contraction joint, one of them "
-                         "{apart} from the joint at {at}: its hole opens into the groove; another "
-                         "'ties.across' moves the columns",
-                         {quantity("near", {near, Measure::count}),
-                          quantity("least", {rule.value, Measure::length}),
-                          on_face("apart", *nearest_m), along("at", at_m)}};
+        check.message = {
+            std::string{
+                near > 1
+                    ? "{near} ties are nearer than {least} to a contraction joint, one of them "
+                    : "a tie is nearer than {least} to a contraction joint, "} +
+                "{apart} from the joint at {at}: its hole opens into the groove; another "
+                "'ties.across' moves the columns",
+            {quantity("near", {near, Measure::count}),
+             quantity("least", {rule.value, Measure::length}), on_face("apart", *nearest_m),
+             along("at", at_m)}};
     }
     return check;
 }
