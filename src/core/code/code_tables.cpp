@@ -13,10 +13,18 @@ bool is_named(const ExposureClass& one, std::string_view sought) {
 
 } // namespace
 
-const ExposureClass* CodeTables::find_class(std::string_view sought) const {
-    const auto found = std::ranges::find_if(
-        classes, [&](const ExposureClass& one) { return is_named(one, sought); });
-    return found == classes.end() ? nullptr : &*found;
+const ExposureClass* CodeTables::find_class(std::string_view sought,
+                                            const ExposureClass* from) const {
+    const ExposureClass* begin = classes.data();
+    const ExposureClass* end = begin + classes.size();
+    const ExposureClass* middle = from ? from : begin;
+    const auto is_sought = [&](const ExposureClass& one) { return is_named(one, sought); };
+    const ExposureClass* behind = std::find_if(middle, end, is_sought);
+    if (behind != end) {
+        return behind;
+    }
+    const ExposureClass* before = std::find_if(begin, middle, is_sought);
+    return before == middle ? nullptr : before;
 }
 
 } // namespace boardmark::core

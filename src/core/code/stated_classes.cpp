@@ -32,7 +32,8 @@ bool binder_holds_pozzolan_or_slag(const Proportions& proportions) {
 StatedClasses::StatedClasses(const Requirements& requirements, bool pozzolanic,
                              const CodeTables& code) {
     for (const std::string& name : requirements.exposure) {
-        const ExposureClass* exposure = code.find_class(name);
+        const ExposureClass* before = count_ > 0 ? classes_[count_ - 1].exposure : nullptr;
+        const ExposureClass* exposure = code.find_class(name, before);
         assert(exposure);
         assert(count_ < most_classes); // the door refuses more
         classes_[count_++] = {exposure,
@@ -43,8 +44,7 @@ StatedClasses::StatedClasses(const Requirements& requirements, bool pozzolanic,
 const ExposureClass* StatedClasses::of_category(std::size_t category) const {
     const ExposureClass* severest = nullptr; // a code's classes rise in severity
     for (const StatedClass& stated : *this) {
-        if (stated.exposure->category == category &&
-            (!severest || stated.exposure > severest)) {
+        if (stated.exposure->category == category && (!severest || stated.exposure > severest)) {
             severest = stated.exposure;
         }
     }

@@ -172,7 +172,10 @@ struct CodeTables {
     SizeRules size;
 
     /// The class of that name, or nullptr.
-    const ExposureClass* find_class(std::string_view name) const;
+    /// @param from  one of the classes, where the search begins: names mostly stand in the code's
+    /// order
+    const ExposureClass* find_class(std::string_view name,
+                                    const ExposureClass* from = nullptr) const;
 };
 
 } // namespace boardmark::core
