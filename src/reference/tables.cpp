@@ -3,6 +3,7 @@
 
 #include "alkali_rules.hpp"
 #include "bar_sizes.hpp"
+#include "code_data.hpp"
 #include "finish_tables.hpp"
 #include "form_tables.hpp"
 #include "joint_tables.hpp"
