@@ -2,6 +2,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../mix/fine_share.hpp"
 #include "checks.hpp"
 #include "compare.hpp"
 
@@ -89,27 +90,8 @@ void heat_check(const CheckContext& context, Findings& findings) {
                  });
 }
 
-/// The fine aggregate's share of the aggregates' volume, where all of them have one.
-std::optional<double> sand_share_percent(const Proportions& proportions) {
-    double coarse_m3 = 0;
-    double fine_m3 = 0;
-    for (const Ingredient& ingredient : proportions.ingredients) {
-        if (ingredient.role != Role::coarse && ingredient.role != Role::fine) {
-            continue;
-        }
-        if (!ingredient.volume_m3) {
-            return std::nullopt;
-        }
-        (ingredient.role == Role::fine ? fine_m3 : coarse_m3) += *ingredient.volume_m3;
-    }
-    if (coarse_m3 == 0 || fine_m3 == 0) {
-        return std::nullopt;
-    }
-    return 100 * fine_m3 / (coarse_m3 + fine_m3);
-}
-
 void sand_share_check(const CheckContext& context, Findings& findings) {
-    const auto percent = sand_share_percent(context.proportions);
+    const auto percent = fine_share_percent(context.proportions);
     if (!percent) {
         return;
     }

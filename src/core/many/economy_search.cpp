@@ -3,6 +3,7 @@
 #include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/method/proportion.hpp>
 
+#include "../mix/fine_share.hpp"
 #include "../mix/material_figures.hpp"
 #include "variable_step.hpp"
 
@@ -25,31 +26,12 @@ std::vector<Variable> variables_of(const EconomyOrder& order) {
     return variables;
 }
 
-/// Share of the absolute SSD volume of the aggregates, as `selections.fine_share`.
-std::optional<double> fine_share_of(const Proportions& written) {
-    double fine_m3 = 0;
-    double all_m3 = 0;
-    for (const Ingredient& one : written.ingredients) {
-        if (one.role != Role::fine && one.role != Role::coarse) {
-            continue;
-        }
-        if (!one.volume_m3) {
-            return std::nullopt;
-        }
-        all_m3 += *one.volume_m3;
-        fine_m3 += one.role == Role::fine ? *one.volume_m3 : 0;
-    }
-    return all_m3 > 0 ? std::optional{100 * fine_m3 / all_m3} : std::nullopt;
-}
-
 /// A dose that the file states in the other basis, in that of the variable; nothing where it doses
 /// as needed.
 std::optional<double> converted_dose(const Variable& variable, const Mix& mix,
                                      const Tables& tables) {
-    const auto found = std::ranges::find_if(mix.admixtures, [&](const Dosage& dosage) {
-        return dosage.material->name == variable.material;
-    });
-    if (found == mix.admixtures.end() || !found->dose) {
+    const Dosage* found = dosage_of(mix, variable.material);
+    if (!found || !found->dose) {
         return std::nullopt;
     }
     const double density_kg_m3 = product_density(found->material, tables).value;
@@ -78,7 +60,7 @@ std::optional<double> selected(const Variable& variable, const Mix& mix,
         return stated.coarse_volume || stated.fine_share_percent ? std::nullopt
                                                                  : std::optional{0.0};
     case Varied::fine_share:
-        return fine_share_of(written);
+        return fine_share_percent(written);
     case Varied::share:
     case Varied::dose:
         break;

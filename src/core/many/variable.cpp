@@ -35,12 +35,6 @@ const std::vector<Share>* blend_of(const Mix& mix, const std::string& material) 
     return nullptr;
 }
 
-const Dosage* dosage_of(const Mix& mix, const std::string& material) {
-    const auto found = std::ranges::find_if(
-        mix.admixtures, [&](const Dosage& dosage) { return dosage.material->name == material; });
-    return found == mix.admixtures.end() ? nullptr : &*found;
-}
-
 /// The aggregates of a blend follow from its target.
 std::optional<Phrase> why_blended(const Variable& variable, const Mix& mix) {
     const bool of_aggregate =
@@ -109,6 +103,12 @@ std::optional<Phrase> why_not_free(Varied figure, const Selections& given) {
 }
 
 } // namespace
+
+const Dosage* dosage_of(const Mix& mix, const std::string& material) {
+    const auto found = std::ranges::find_if(
+        mix.admixtures, [&](const Dosage& dosage) { return dosage.material->name == material; });
+    return found == mix.admixtures.end() ? nullptr : &*found;
+}
 
 std::span<const VariedKey> varied_keys() {
     return all_varied_keys;

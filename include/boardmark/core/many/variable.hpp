@@ -56,6 +56,9 @@ std::span<const VariedKey> varied_keys();
 /// no such key.
 std::optional<Variable> variable_named(std::string_view key);
 
+/// How a mix doses an admixture, by its name; nullptr where it has none of that name.
+const Dosage* dosage_of(const Mix& mix, const std::string& material);
+
 /// Why a mix has no such figure, or none that can be changed by itself; nothing where it has.
 std::optional<Phrase> why_not_varied(const Variable& variable, const Mix& mix);
 
