@@ -57,7 +57,7 @@ Outcome<BandPosition> locate_slump(const std::vector<SlumpBand>& bands, double s
     return slump_too_high(bands.back(), slump_mm);
 }
 
-Outcome<TableValue> value_in_band(const SlumpBand& band, WaterEntry entry) {
+Outcome<TableValue> value_in_band(const SlumpBand& band, const WaterEntry& entry) {
     const auto value = value_at_size(band.water_kg_m3, entry.size_mm);
     if (!value) {
         return Unresolved{{"{source} has no water for {size} stone at {slump} slump",
@@ -72,7 +72,7 @@ Outcome<TableValue> value_in_band(const SlumpBand& band, WaterEntry entry) {
 
 } // namespace
 
-Outcome<double> table_water_kg_m3(WaterEntry entry, const Tables& tables, Worksheet& worksheet) {
+Outcome<double> table_water_kg_m3(const WaterEntry& entry, const Tables& tables, Worksheet& worksheet) {
     const auto& bands =
         entry.air_entrained ? tables.method.water_air_entrained : tables.method.water_plain;
     const auto position = locate_slump(bands, entry.slump_mm);
@@ -80,7 +80,8 @@ Outcome<double> table_water_kg_m3(WaterEntry entry, const Tables& tables, Worksh
         return position.why();
     }
     const auto lower = value_in_band(*position->lower, entry);
-    const auto upper = value_in_band(*position->upper, entry);
+    const auto upper =
+        position->upper == position->lower ? lower : value_in_band(*position->upper, entry);
     if (!lower || !upper) {
         return lower ? upper.why() : lower.why();
     }

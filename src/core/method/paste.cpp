@@ -27,7 +27,7 @@ Step given_step(StepId id, Quantity value) {
 }
 
 /// By own trials, else by the method: its table, or a reading of its chart that the user gives.
-Outcome<double> ratio_by_strength(const Mix& mix, PasteDemand demand, const Tables& tables,
+Outcome<double> ratio_by_strength(const Mix& mix, const PasteDemand& demand, const Tables& tables,
                                   Worksheet& worksheet) {
     if (mix.requirements.strength_line || !mix.requirements.strength_curve.empty()) {
         return w_cm_by_strength(mix.requirements, {demand.average_mpa, demand.air_entrained},
@@ -37,19 +37,19 @@ Outcome<double> ratio_by_strength(const Mix& mix, PasteDemand demand, const Tabl
 }
 
 /// The ratio by strength, or nothing where the tables do not reach and the ratio is fixed anyway.
-Outcome<std::optional<double>> strength_ratio(const Mix& mix, PasteDemand demand, bool needed,
+Outcome<OptionalNumber> strength_ratio(const Mix& mix, const PasteDemand& demand, bool needed,
                                               const Tables& tables, Worksheet& worksheet) {
     auto ratio = ratio_by_strength(mix, demand, tables, worksheet);
     if (ratio) {
-        return std::optional{*ratio};
+        return OptionalNumber{*ratio};
     }
     if (needed) {
         return std::move(ratio).why();
     }
-    return std::optional<double>{};
+    return OptionalNumber{};
 }
 
-std::optional<double> exposure_ratio(const Mix& mix, const StatedClasses& classes,
+OptionalNumber exposure_ratio(const Mix& mix, const StatedClasses& classes,
                                      const Tables& tables, Worksheet& worksheet) {
     const auto limit = w_cm_by_exposure(classes);
     if (!limit) {
@@ -136,7 +136,7 @@ double pigment_water_percent(const Mix& mix) {
     return percent;
 }
 
-Outcome<double> water_by_table(const Mix& mix, PasteDemand demand, const Tables& tables,
+Outcome<double> water_by_table(const Mix& mix, const PasteDemand& demand, const Tables& tables,
                                Paste& paste, Worksheet& worksheet) {
     const Requirements& requirements = mix.requirements;
     const double slump_mm = requirements.slump_before_reducer_mm.value_or(requirements.slump_mm);
@@ -181,7 +181,7 @@ double given_water(double water_kg_m3, Worksheet& worksheet) {
     return water_kg_m3;
 }
 
-Outcome<double> water_of(const Mix& mix, PasteDemand demand, const Tables& tables, Paste& paste,
+Outcome<double> water_of(const Mix& mix, const PasteDemand& demand, const Tables& tables, Paste& paste,
                          Worksheet& worksheet) {
     const auto& given_kg_m3 = mix.selections.water_kg_m3;
     return given_kg_m3 ? Outcome{given_water(*given_kg_m3, worksheet)}
@@ -289,7 +289,7 @@ double binder_of_ratio(const Mix& mix, double w_cm, const LeastBinder& by_code, 
 
 } // namespace
 
-Outcome<Paste> select_paste(const Mix& mix, const StatedClasses& classes, PasteDemand demand,
+Outcome<Paste> select_paste(const Mix& mix, const StatedClasses& classes, const PasteDemand& demand,
                             const Tables& tables, Worksheet& worksheet) {
     const Selections& given = mix.selections;
     const bool ratio_is_fixed = given.w_cm || given.binder_kg_m3;

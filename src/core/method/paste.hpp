@@ -1,13 +1,12 @@
 #pragma once
 
+#include <boardmark/core/basis/optional_number.hpp>
 #include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/basis/step.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
 #include "../code/stated_classes.hpp"
-
-#include <optional>
 
 namespace boardmark::core {
 
@@ -22,11 +21,11 @@ struct PasteDemand {
 
 /// Water and cementitious material, and the ratios they came from.
 struct Paste {
-    std::optional<double> w_cm_by_strength;
-    std::optional<double> w_cm_by_exposure;
+    OptionalNumber w_cm_by_strength;
+    OptionalNumber w_cm_by_exposure;
     Governor governed_by;
-    std::optional<double> table_water_kg_m3;
-    std::optional<double> water_reduction_percent;
+    OptionalNumber table_water_kg_m3;
+    OptionalNumber water_reduction_percent;
     double water_kg_m3;
     double binder_kg_m3;
 
@@ -35,7 +34,7 @@ struct Paste {
 
 /// Selects w/cm, mixing water and cementitious material, each recorded with its reason.
 /// Unresolved where a table or a curve that is needed does not reach.
-Outcome<Paste> select_paste(const Mix& mix, const StatedClasses& classes, PasteDemand demand,
+Outcome<Paste> select_paste(const Mix& mix, const StatedClasses& classes, const PasteDemand& demand,
                             const Tables& tables, Worksheet& worksheet);
 
 } // namespace boardmark::core

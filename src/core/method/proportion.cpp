@@ -1,6 +1,7 @@
 #include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/method/proportion.hpp>
 
+#include "../basis/made_in_place.hpp"
 #include "../basis/phrases.hpp"
 #include "../code/required_strength.hpp"
 #include "../code/site_exposure.hpp"
@@ -30,17 +31,21 @@ bool is_estimate(const Mix& mix) {
 std::optional<Unresolved> add_all_but_aggregates(const Mix& mix, const Paste& paste,
                                                  double air_percent, const Tables& tables,
                                                  std::vector<Ingredient>& ingredients) {
-    ingredients.push_back(water_ingredient(0, tables));
+    ingredients.emplace_back(MadeInPlace{[&] { return water_ingredient(0, tables); }});
     for (const Share& share : mix.binder) {
-        ingredients.push_back(
-            binder_ingredient(share.material, paste.binder_kg_m3 * share.percent / 100, tables));
+        ingredients.emplace_back(MadeInPlace{[&] {
+            return binder_ingredient(share.material, paste.binder_kg_m3 * share.percent / 100,
+                                     tables);
+        }});
     }
     for (const Dosage& dosage : mix.admixtures) {
-        ingredients.push_back(admixture_ingredient(
-            dosage.material, dosed_kg_m3(dosage, paste.binder_kg_m3, tables), tables));
+        ingredients.emplace_back(MadeInPlace{[&] {
+            return admixture_ingredient(dosage.material,
+                                        dosed_kg_m3(dosage, paste.binder_kg_m3, tables), tables);
+        }});
         ingredients.back().by_trial = !dosage.dose;
     }
-    ingredients.push_back(air_ingredient(air_percent));
+    ingredients.emplace_back(MadeInPlace{[&] { return air_ingredient(air_percent); }});
 
     const double liquid_kg_m3 = sum_of_liquids_kg_m3(ingredients);
     if (liquid_kg_m3 > paste.water_kg_m3) {

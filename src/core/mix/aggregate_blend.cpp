@@ -2,6 +2,7 @@
 
 #include <boardmark/core/basis/tables.hpp>
 
+#include "../basis/made_in_place.hpp"
 #include "ingredients.hpp"
 #include "material_figures.hpp"
 
@@ -10,8 +11,9 @@ namespace boardmark::core {
 void add_blend_of_mass(const std::vector<Share>& shares, double ssd_kg_m3, const Tables& tables,
                        std::vector<Ingredient>& ingredients) {
     for (const Share& share : shares) {
-        ingredients.push_back(
-            aggregate_ingredient(share.material, ssd_kg_m3 * share.percent / 100, tables));
+        ingredients.emplace_back(MadeInPlace{[&] {
+            return aggregate_ingredient(share.material, ssd_kg_m3 * share.percent / 100, tables);
+        }});
     }
 }
 

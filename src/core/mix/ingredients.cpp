@@ -4,19 +4,20 @@
 
 #include "material_figures.hpp"
 
+#include <utility>
+
 namespace boardmark::core {
 namespace {
 
 /// An ingredient of that material, with its relative density and the volume that follows.
-Ingredient of_material(const SharedMaterial& material, Role role, double kg_m3,
-                       const Tables& tables) {
+Ingredient of_material(SharedMaterial material, Role role, double kg_m3, const Tables& tables) {
     Ingredient ingredient{.name = material->name,
                           .role = role,
                           .kg_m3 = kg_m3,
                           .dry_kg_m3 = std::nullopt,
                           .volume_m3 = std::nullopt,
-                          .material = material};
-    if (const auto density = relative_density(*material, tables)) {
+                          .material = std::move(material)};
+    if (const auto density = relative_density(*ingredient.material, tables)) {
         ingredient.relative_density = density->value;
         ingredient.volume_m3 = kg_m3 / (density->value * tables.water_density_kg_m3);
     }
@@ -46,7 +47,8 @@ Ingredient aggregate_ingredient(const SharedMaterial& material, double ssd_kg_m3
     if (taken_up && taken_up->is_typical()) {
         complete.edit().aggregate.absorption_percent = taken_up->value;
     }
-    Ingredient aggregate = of_material(complete, role_of(material->kind), ssd_kg_m3, tables);
+    Ingredient aggregate =
+        of_material(std::move(complete), role_of(material->kind), ssd_kg_m3, tables);
     if (taken_up) {
         aggregate.dry_kg_m3 = ssd_kg_m3 / (1 + taken_up->value / 100);
     }

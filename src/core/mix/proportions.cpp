@@ -7,20 +7,28 @@
 namespace boardmark::core {
 namespace {
 
-/// Sum of the volumes of the ingredients that a test selects; nothing where one is unknown.
-template <class Selects>
-std::optional<double> sum_of_volumes(const std::vector<Ingredient>& ingredients, Selects selects) {
-    double sum = 0;
+/// Volumes of a mix and of two of its parts, of the ingredients whose density is known.
+struct Volumes {
+    double all_m3 = 0;
+    double paste_m3 = 0;
+    double coarse_m3 = 0;
+    bool are_known = true; ///< of every ingredient
+};
+
+bool is_of_paste(Role role) {
+    return role == Role::water || role == Role::binder || role == Role::admixture;
+}
+
+Volumes volumes_of(const std::vector<Ingredient>& ingredients) {
+    Volumes sums;
     for (const Ingredient& ingredient : ingredients) {
-        if (!selects(ingredient.role)) {
-            continue;
-        }
-        if (!ingredient.volume_m3) {
-            return std::nullopt;
-        }
-        sum += *ingredient.volume_m3;
+        sums.are_known = sums.are_known && ingredient.volume_m3;
+        const double volume_m3 = ingredient.volume_m3.value_or(0);
+        sums.all_m3 += volume_m3;
+        sums.paste_m3 += is_of_paste(ingredient.role) ? volume_m3 : 0;
+        sums.coarse_m3 += ingredient.role == Role::coarse ? volume_m3 : 0;
     }
-    return sum;
+    return sums;
 }
 
 } // namespace
@@ -52,15 +60,11 @@ Totals total(const std::vector<Ingredient>& ingredients) {
         return totals; // a submittal that lists no aggregate has no density and no volume
     }
     totals.fresh_density_kg_m3 = mass_kg_m3;
-    totals.volume_m3 = sum_of_volumes(ingredients, [](Role) { return true; });
-    if (totals.volume_m3) {
-        const auto paste = sum_of_volumes(ingredients, [](Role role) {
-            return role == Role::water || role == Role::binder || role == Role::admixture;
-        });
-        const auto coarse =
-            sum_of_volumes(ingredients, [](Role role) { return role == Role::coarse; });
-        totals.paste_percent = 100 * *paste / *totals.volume_m3;
-        totals.mortar_percent = 100 * (*totals.volume_m3 - *coarse) / *totals.volume_m3;
+    const Volumes volumes = volumes_of(ingredients);
+    if (volumes.are_known) {
+        totals.volume_m3 = volumes.all_m3;
+        totals.paste_percent = 100 * volumes.paste_m3 / volumes.all_m3;
+        totals.mortar_percent = 100 * (volumes.all_m3 - volumes.coarse_m3) / volumes.all_m3;
     }
     return totals;
 }
