@@ -9,18 +9,20 @@ namespace boardmark::core {
 class CheckId {
 public:
     /// @param name of static storage
-    explicit constexpr CheckId(std::string_view name)
+    explicit constexpr CheckId(const char* name)
         : name_{name} {}
 
     /// As results print it, "w_cm.exposure".
     constexpr std::string_view name() const { return name_; }
 
-    operator std::string() const { return std::string{name_}; }
+    operator std::string() const { return name_; }
 
-    friend constexpr bool operator==(CheckId, CheckId) = default;
+    friend constexpr bool operator==(CheckId one, CheckId other) {
+        return one.name_ == other.name_ || one.name() == other.name();
+    }
 
 private:
-    std::string_view name_;
+    const char* name_;
 };
 
 /// Checks by their subject.
