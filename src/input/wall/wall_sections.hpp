@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/forms/flow_class.hpp>
+#include <boardmark/core/wall/bar_size.hpp>
 #include <boardmark/core/wall/wall.hpp>
 #include <boardmark/input/wall/read_wall.hpp>
 
