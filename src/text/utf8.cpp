@@ -34,6 +34,18 @@ std::optional<Decoded> decode(std::string_view text, std::size_t at) {
     return Decoded{character, static_cast<std::size_t>(length)};
 }
 
+// of ASCII
+constexpr char first_printed = 0x20;
+constexpr char last_printed = 0x7E;
+
+/// Behind the printed ASCII that begins at a byte: most texts are nothing else.
+std::size_t behind_printed(std::string_view text, std::size_t at) {
+    while (at < text.size() && text[at] >= first_printed && text[at] <= last_printed) {
+        ++at;
+    }
+    return at;
+}
+
 template <class Visit>
 void for_each_character(std::string_view text, Visit visit) {
     for (std::size_t at = 0; at < text.size();) {
@@ -45,10 +57,6 @@ void for_each_character(std::string_view text, Visit visit) {
         at += decoded->length;
     }
 }
-
-// of ASCII
-constexpr char first_printed = 0x20;
-constexpr char last_printed = 0x7E;
 
 bool is_control(utf8proc_int32_t character) {
     if (character >= first_printed && character <= last_printed) {
@@ -107,13 +115,11 @@ struct Kept {
 /// The text with an escape in place of each character that steers and each byte that is not UTF-8.
 std::string with_escapes(std::string_view text, Kept kept,
                          std::string (*written)(utf8proc_int32_t character)) {
-    const auto is_plain = [](char byte) { return byte >= first_printed && byte <= last_printed; };
     std::string result;
     for (std::size_t at = 0; at < text.size();) {
-        const auto* run = text.data() + at;
-        const auto* end = std::find_if_not(run, text.data() + text.size(), is_plain);
-        result.append(run, end); // most texts are nothing else
-        at += static_cast<std::size_t>(end - run);
+        const std::size_t end = behind_printed(text, at);
+        result += text.substr(at, end - at);
+        at = end;
         if (at == text.size()) {
             break;
         }
@@ -138,18 +144,18 @@ std::string with_escapes(std::string_view text, Kept kept,
 } // namespace
 
 std::optional<std::size_t> first_invalid_byte(std::string_view text) {
-    for (std::size_t at = 0; at < text.size();) {
+    for (std::size_t at = behind_printed(text, 0); at < text.size();) {
         const auto decoded = decode(text, at);
         if (!decoded) {
             return at;
         }
-        at += decoded->length;
+        at = behind_printed(text, at + decoded->length);
     }
     return std::nullopt;
 }
 
 std::optional<std::size_t> first_control_character(std::string_view text) {
-    for (std::size_t at = 0; at < text.size();) {
+    for (std::size_t at = behind_printed(text, 0); at < text.size();) {
         const auto decoded = decode(text, at);
         if (!decoded) {
             return std::nullopt;
@@ -157,7 +163,7 @@ std::optional<std::size_t> first_control_character(std::string_view text) {
         if (is_control(decoded->character) && !is_white_space_control(decoded->character)) {
             return at;
         }
-        at += decoded->length;
+        at = behind_printed(text, at + decoded->length);
     }
     return std::nullopt;
 }
@@ -169,10 +175,7 @@ std::size_t count_characters(std::string_view text) {
 }
 
 std::size_t display_width(std::string_view text) {
-    // What is printed of ASCII takes one column each; most texts are nothing else.
-    const auto* rest = std::ranges::find_if_not(
-        text, [](char byte) { return byte >= first_printed && byte <= last_printed; });
-    auto width = static_cast<std::size_t>(rest - text.begin());
+    std::size_t width = behind_printed(text, 0); // what is printed of ASCII takes a column each
     for_each_character(text.substr(width),
                        [&](utf8proc_int32_t character) { width += width_of(character); });
     return width;
