@@ -124,7 +124,8 @@ void boardmark_hold_nothing() {
     page::hold_nothing();
 }
 
-/// Runs a command whose words stand one on a line: {"code", "result", "told"}.
+/// Runs a command whose words stand one on a line: {"code", "told"} on the first line, behind it
+/// the result as it is.
 const char* boardmark_run(const char* words) {
     setenv("NO_COLOR", "1", 1); // what is written here looks like a terminal's to the C library
     const page::ToldHere told;
@@ -136,9 +137,9 @@ const char* boardmark_run(const char* words) {
     } catch (const std::exception& fault) {
         code = commands::end_with(commands::fault_of_the_program(fault));
     }
-    return page::answer(page::Json{
-        {"code", static_cast<int>(code)}, {"result", page::take_result()}, {"told", told.text()}}
-                            .dump(-1, ' ', false, page::Json::error_handler_t::replace));
+    return page::answer(page::Json{{"code", static_cast<int>(code)}, {"told", told.text()}}.dump(
+                            -1, ' ', false, page::Json::error_handler_t::replace) +
+                        "\n" + page::take_result());
 }
 
 /// What the reader finds wrong in an open file: {"sound", "unresolved", "faults"}.

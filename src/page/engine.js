@@ -41,7 +41,11 @@ export async function engine_of(create, packed, unpack) {
       ask("hold_nothing");
       for (const [name, text] of Object.entries(files)) ask("hold", name, text);
     },
-    run: (...words) => JSON.parse(ask("run", words.join("\n"))),
+    run(...words) {
+      const answer = ask("run", words.join("\n"));
+      const end = answer.indexOf("\n");
+      return { ...JSON.parse(answer.slice(0, end)), result: answer.slice(end + 1) };
+    },
     faults: (kind, name) => JSON.parse(ask("faults", kind, name)),
     kind: (text) => ask("kind", text),
     tree: (text) => JSON.parse(ask("tree", text)),

@@ -5,6 +5,9 @@
 #include <nlohmann/json.hpp>
 
 #include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
 #include <vector>
 
 namespace boardmark::page {
@@ -59,45 +62,70 @@ std::string_view word_of(Node::Kind kind) {
     return "mapping";
 }
 
-/// A part of the tree, with its end once more for the part that holds it.
-struct Told {
-    Json json;
-    std::size_t to;
-};
-
-// What stands in braces is made into lists before it is an object, in each node of a text that
-// somebody types.
-Told told_of(const Node& node, const Units& units, std::optional<std::size_t> place = {}) {
-    const std::size_t begin = units.byte_of(node.spot);
-    Told told{Json::object(), place.value_or(units.at(
-                                  begin + (node.kind == Node::Kind::scalar ? node.length : 0)))};
-    constexpr std::size_t most_fields = 5;
-    told.json.get_ref<Json::object_t&>().reserve(most_fields);
-    told.json["at"] = place.value_or(units.at(begin));
-    told.json["kind"] = word_of(node.kind);
-    if (node.kind == Node::Kind::scalar) {
-        told.json["text"] = node.scalar;
-        told.json["quoted"] = node.quoted;
-    }
-    for (const Node& item : node.items) {
-        Told part = told_of(item, units);
-        told.json["items"].push_back(std::move(part.json));
-        told.to = part.to;
-    }
-    for (const input::Entry& entry : node.entries) {
-        Told key = told_of(entry.key, units);
-        const bool is_empty =
-            entry.value.kind == Node::Kind::empty; // its own place is on the wrong line
-        Told value = told_of(entry.value, units, is_empty ? std::optional{key.to} : std::nullopt);
-        told.to = value.to;
-        Json pair = Json::array();
-        pair.push_back(std::move(key.json));
-        pair.push_back(std::move(value.json));
-        told.json["entries"].push_back(std::move(pair));
-    }
-    told.json["to"] = told.to;
-    return told;
+/// A text as JSON writes it; what is not UTF-8 is replaced.
+std::string quoted(const std::string& text) {
+    return Json(text).dump(-1, ' ', false, Json::error_handler_t::replace);
 }
+
+/// Writes a tree as it goes through it: an object for each node of a text that somebody types would
+/// be made only to be written.
+class Writer {
+public:
+    explicit Writer(const Units& units)
+        : units_{&units} {}
+
+    /// Gives where the node ends.
+    /// @param place  of a value that is not there: its own is on the wrong line
+    std::size_t write(const Node& node, std::optional<std::size_t> place = {}) {
+        const std::size_t begin = units_->byte_of(node.spot);
+        const bool is_scalar = node.kind == Node::Kind::scalar;
+        std::size_t to = place.value_or(units_->at(begin + (is_scalar ? node.length : 0)));
+        put(R"({"at":)").put(place.value_or(units_->at(begin)));
+        put(R"(,"kind":")").put(word_of(node.kind)).put("\"");
+        if (is_scalar) {
+            put(R"(,"text":)").put(quoted(node.scalar));
+            put(R"(,"quoted":)").put(node.quoted ? "true" : "false");
+        }
+        write_all("items", node.items, [&](const Node& item) { to = write(item); });
+        write_all("entries", node.entries, [&](const input::Entry& entry) {
+            put("[");
+            to = write(entry.key);
+            put(",");
+            const bool is_empty = entry.value.kind == Node::Kind::empty;
+            to = write(entry.value, is_empty ? std::optional{to} : std::nullopt);
+            put("]");
+        });
+        put(R"(,"to":)").put(to).put("}");
+        return to;
+    }
+
+    std::string written() && { return std::move(written_); }
+
+private:
+    Writer& put(std::string_view words) {
+        written_ += words;
+        return *this;
+    }
+    Writer& put(std::size_t number) { return put(std::to_string(number)); }
+
+    template <class Part, class Write>
+    void write_all(std::string_view name, const std::vector<Part>& parts, Write write_one) {
+        if (parts.empty()) {
+            return;
+        }
+        put(R"(,")").put(name);
+        std::string_view before = R"(":[)";
+        for (const Part& part : parts) {
+            put(before);
+            write_one(part);
+            before = ",";
+        }
+        put("]");
+    }
+
+    const Units* units_;
+    std::string written_;
+};
 
 } // namespace
 
@@ -106,8 +134,12 @@ std::string tree_json(std::string text) {
     const input::SourceText source{"", std::move(text)};
     input::Diagnostics diagnostics;
     const auto root = input::pass_gate(source, diagnostics);
-    return root ? told_of(*root, units).json.dump(-1, ' ', false, Json::error_handler_t::replace)
-                : "null";
+    if (!root) {
+        return "null";
+    }
+    Writer writer{units};
+    writer.write(*root);
+    return std::move(writer).written();
 }
 
 } // namespace boardmark::page

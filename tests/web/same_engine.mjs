@@ -26,7 +26,9 @@ for (const name of names.filter((one) => one.endsWith(".yaml"))) {
     for (const form of words[0] === "draw" ? ["svg", "html"] : ["text", "json", "html"]) {
       const asked = [...words, `--format=${form}`, name];
       const own = spawnSync(program, asked, { cwd: examples, encoding: "utf8", maxBuffer: 1 << 26, env: unfused });
-      const theirs = JSON.parse(ask("run", asked.join("\n")));
+      const answer = ask("run", asked.join("\n"));
+      const end = answer.indexOf("\n");
+      const theirs = { ...JSON.parse(answer.slice(0, end)), result: answer.slice(end + 1) };
       ++compared;
       results += own.stdout.length > 0;
       if (own.status !== theirs.code || own.stdout !== theirs.result) faults.push(`${asked.join(" ")}: exit ${own.status} and ${theirs.code}`);
