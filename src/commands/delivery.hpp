@@ -35,9 +35,15 @@ void write_only_form(const std::string& written, const Arguments& arguments);
 
 /// The JSON of a result, made whatever form is asked for: it holds every figure, and writing it
 /// stops at one that is not finite. Where the figures can be looked at by themselves, and nobody
-/// asks for it, it is left empty.
+/// asks for it, it is left empty; in the page too, which tells a result anew as one types: there a
+/// figure is looked at where it is written, and one that is not shown misleads nobody.
 template <class Result>
 std::string json_or_fault(const Result& result, Format asked) {
+#ifdef BOARDMARK_IN_PAGE
+    if (asked != Format::json) {
+        return {};
+    }
+#endif
     // By the room of the result, so that what writes it may be declared after this header.
     using report::all_finite;
     using report::json;
@@ -62,7 +68,7 @@ std::string in_form(const Result& result, Format asked, const report::TextStyle&
     case Format::json:
         break;
     case Format::csv:
-#ifdef BOARDMARK_WITHOUT_CSV // the page shows none, and need not carry what nothing calls
+#ifdef BOARDMARK_IN_PAGE // it shows none, and need not carry what nothing calls
         return {};
 #else
         return csv(result, style.system);
