@@ -149,6 +149,7 @@ export class Form {
 
   build(outline, shape) {
     this.shape = shape;
+    this.unmarked = false;
     const active = document.activeElement;
     const focused = this.root.contains(active) && active.id;
     const caret = focused && "selectionStart" in active ? active.selectionStart : null;
@@ -319,8 +320,10 @@ export class Form {
 
   // Shows each fault of the reader at its field; gives those that have none.
   mark(faults, file) {
-    const told = new Map();
     this.unplaced = [];
+    if (!faults.length && this.unmarked) return;
+    this.unmarked = !faults.length;
+    const told = new Map();
     for (const fault of faults) {
       const here = fault.file === file && fault.line > 0;
       const path = here ? path_at(this.text, this.tree, place_of(this.text, fault.line, fault.column)) : [];

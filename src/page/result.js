@@ -1,7 +1,7 @@
 // The program's own page of a result, in a frame: it keeps its style, its places and its paper.
 
-// What a reader did to a node, not the page: it stays.
-const of_the_reader = ["open", "tabindex"];
+// What a reader did to a node, or was told of it here, not the page: it stays.
+const of_the_reader = ["open", "tabindex", "data-note"];
 
 function take_attributes(here, there) {
   for (const { name, value } of there.attributes) if (here.getAttribute(name) !== value) here.setAttribute(name, value);
@@ -17,7 +17,7 @@ function take_children(here, there) {
   theirs.forEach((one, index) => {
     const own = mine[index];
     if (!own) here.append(one);
-    else if (own.nodeName !== one.nodeName) own.replaceWith(one);
+    else if (own.nodeName !== one.nodeName || own.type !== one.type) own.replaceWith(one);
     else if (own.nodeType !== Node.ELEMENT_NODE) { if (own.data !== one.data) own.data = one.data; }
     else if (!own.isEqualNode(one)) { take_attributes(own, one); take_children(own, one); }
   });
@@ -35,6 +35,34 @@ function made_of(piece) {
   const place = document.createElement("template");
   place.innerHTML = piece;
   return place.content.firstElementChild;
+}
+
+// The boxes and blanks of a ticket take ticks and figures. Each is known by its table, its row and what
+// it is.
+function open_for_writing(part) {
+  for (const cell of part.querySelectorAll("td.box, td.blank")) {
+    const row = cell.closest("tr");
+    const before = [...row.children].slice(0, [...row.children].indexOf(cell)).reverse();
+    const name = (before.find((one) => one.textContent)?.textContent ??
+                  row.previousElementSibling?.firstElementChild?.textContent ?? "").trim();
+    const of_row = row.querySelector("th")?.textContent || name;
+    const what = cell.className === "box" ? "weighed in" : cell.dataset.label || row.lastElementChild.textContent;
+    const input = document.createElement("input");
+    input.dataset.known = [cell.closest("table").getAttribute("aria-label"), of_row, name === of_row ? "" : name, what].join(" | ");
+    input.dataset.row = of_row;
+    input.setAttribute("aria-label", [...new Set([of_row, name, what])].filter(Boolean).join(", "));
+    if (cell.className === "box") {
+      input.type = "checkbox";
+      input.style.cssText = "width:1.8rem;height:1.8rem;margin:.475rem";
+      cell.dataset.label = what; // beside it on a narrow screen
+    } else {
+      input.autocomplete = "off";
+      input.style.cssText = "font:inherit;color:inherit;background:transparent;border:0;" +
+        "border-bottom:1px solid;flex:1 1 6rem;width:100%;min-width:0;max-width:14rem;min-height:2.75rem";
+    }
+    cell.classList.remove("box", "blank");
+    cell.replaceChildren(input);
+  }
 }
 
 // Keeps what is unfolded and where the reader is while figures change.
@@ -67,18 +95,20 @@ export class Result {
       });
     }
     const focused = this.document.activeElement?.dataset?.note;
+    const is_ticket = Boolean(notes);
     this.document.title = made_of(`<title>${between(html, "<title>", "</title>")}</title>`).textContent;
     const pieces = pieces_of(html);
-    // A ticket's blanks are made anew for what is written on them.
-    const known = (!notes && this.pieces.get(main)) || [];
+    const before = this.pieces.get(main);
+    const known = before?.is_ticket === is_ticket ? before.pieces : [];
     pieces.forEach((piece, index) => {
       if (piece === known[index]) return;
       const [own, made] = [main.children[index], made_of(piece)];
+      if (is_ticket) open_for_writing(made);
       if (own?.nodeName !== made.nodeName) main.insertBefore(made, own ?? null);
       else { take_attributes(own, made); take_children(own, made); }
     });
     while (main.children.length > pieces.length) main.lastElementChild.remove();
-    this.pieces.set(main, pieces);
+    this.pieces.set(main, { pieces, is_ticket });
     this.settle(notes);
     if (focused) this.document.querySelector(`[data-note="${CSS.escape(focused)}"]`)?.focus();
     return Promise.resolve();
@@ -91,8 +121,24 @@ export class Result {
       this.document.addEventListener("toggle", () => this.fit(), true);
       this.document.addEventListener("input", (event) => this.note(event.target));
     }
-    if (notes) this.open_for_writing(notes);
+    if (notes) this.write_down(notes);
     this.fit();
+  }
+
+  // What was ticked and written stands where it was. Of blanks that are known by the same words, each is
+  // told by how many stand before it.
+  write_down(notes) {
+    open_for_writing(this.document.body);
+    const seen = new Map();
+    for (const input of this.document.querySelectorAll("[data-known]")) {
+      const { known } = input.dataset;
+      const count = seen.get(known) ?? 0;
+      seen.set(known, count + 1);
+      const id = count ? `${known} | ${count + 1}` : known;
+      if (input.dataset.note !== id) input.dataset.note = id;
+      const [said, now] = input.type === "checkbox" ? ["checked", notes[id] === "yes"] : ["value", notes[id] ?? ""];
+      if (input[said] !== now) input[said] = now;
+    }
   }
 
   fit() {
@@ -117,41 +163,6 @@ export class Result {
     if (fold) { fold.open = true; this.fit(); }
     target?.scrollIntoView({ block: "center" });
     if (target) { target.tabIndex = -1; target.focus({ preventScroll: true }); }
-  }
-
-  // The boxes and blanks of a ticket take ticks and figures. Each is known by its table, its row and
-  // how many of its kind stand before it there.
-  open_for_writing(notes) {
-    const seen = new Map();
-    for (const cell of this.document.querySelectorAll("td.box, td.blank")) {
-      const row = cell.closest("tr");
-      const before = [...row.children].slice(0, [...row.children].indexOf(cell)).reverse();
-      const name = (before.find((one) => one.textContent)?.textContent ??
-                    row.previousElementSibling?.firstElementChild?.textContent ?? "").trim();
-      const of_row = row.querySelector("th")?.textContent || name;
-      const what = cell.className === "box" ? "weighed in" : cell.dataset.label || row.lastElementChild.textContent;
-      const key = [cell.closest("table").getAttribute("aria-label"), of_row, name === of_row ? "" : name, what].join(" | ");
-      const count = seen.get(key) ?? 0;
-      seen.set(key, count + 1);
-      const id = count ? `${key} | ${count + 1}` : key;
-      const input = this.document.createElement("input");
-      input.dataset.note = id;
-      input.dataset.row = of_row;
-      input.setAttribute("aria-label", [...new Set([of_row, name, what])].filter(Boolean).join(", "));
-      if (cell.className === "box") {
-        input.type = "checkbox";
-        input.checked = notes[id] === "yes";
-        input.style.cssText = "width:1.8rem;height:1.8rem;margin:.475rem";
-        cell.dataset.label = what; // beside it on a narrow screen
-      } else {
-        input.value = notes[id] ?? "";
-        input.autocomplete = "off";
-        input.style.cssText = "font:inherit;color:inherit;background:transparent;border:0;" +
-          "border-bottom:1px solid;flex:1 1 6rem;width:100%;min-width:0;max-width:14rem;min-height:2.75rem";
-      }
-      cell.classList.remove("box", "blank");
-      cell.replaceChildren(input);
-    }
   }
 
   note(input) {
