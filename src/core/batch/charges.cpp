@@ -83,8 +83,7 @@ std::vector<Phrase> cautions_of_trucks(const Charging& charging) {
             {"Each load is {percent} of what the truck carries: ask the supplier for the least "
              "load that "
              "still mixes and delivers evenly.",
-             {quantity("percent",
-                       {100 * charging.each_m3 / charging.size->capacity_m3, Measure::percent})}});
+             {percent_of("percent", 100 * charging.each_m3 / charging.size->capacity_m3)}});
     }
     return cautions;
 }

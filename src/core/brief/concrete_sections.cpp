@@ -83,8 +83,8 @@ BriefSection brief_of_requirements(const BriefCase& brief) {
         {air.below_percent < air.tolerance_percent
              ? "Air at placing {air}, no less than the class requires, tested on site"
              : "Air at placing {air}, within {tolerance}, tested on site",
-         {quantity("air", {selection.air_at_placing_percent, Measure::percent}),
-          quantity("tolerance", {brief.tables.code->air.tolerance_percent, Measure::percent})}});
+         {percent_of("air", selection.air_at_placing_percent),
+          percent_of("tolerance", brief.tables.code->air.tolerance_percent)}});
     if (const Check* constancy =
             check_of(brief.plan.mix_checks, check_ids::finish_w_cm_constancy)) {
         section.items.push_back(constancy->message);

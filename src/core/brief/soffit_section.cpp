@@ -60,7 +60,7 @@ BriefSection brief_of_soffits(const BriefCase& brief) {
         section.items.push_back(
             {"The engineer requires {percent} of the specified strength, {needed}, before props "
              "are removed",
-             {quantity("percent", {*placing.soffit_strength_percent, Measure::percent}),
+             {percent_of("percent", *placing.soffit_strength_percent),
               quantity("needed",
                        {*brief.plan.after.soffits.front().needed_mpa, Measure::strength})}});
     }

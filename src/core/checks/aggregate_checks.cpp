@@ -28,7 +28,7 @@ void target_check(const AggregateBlend& blend, Findings& findings) {
                                   "{sieve} the nearest one is {off} of the aggregate {side} it; "
                                   "another size between would help",
                          {quantity("sieve", {blend.most_off_mm, Measure::aggregate_size}),
-                          quantity("off", {std::abs(blend.most_off_percent), Measure::percent}),
+                          percent_of("off", std::abs(blend.most_off_percent)),
                           word("side", blend.most_off_percent < 0 ? "below" : "above")}};
                  });
 }
@@ -73,38 +73,36 @@ void retained_check(const AggregateTogether& together, const RetainedRules& rule
         return;
     }
     const OutsideAdvice& first = outside.front();
-    findings.add({.id = check_ids::aggregate_retained,
-                  .verdict = Verdict::watch,
-                  .value = first.percent,
-                  .limit = Limit{.low = first.low, .high = first.high},
-                  .measure = Measure::percent},
-                 [&](Check& told) {
-                     told.requirement = "advice";
-                     told.source = rules.source;
-                     for (std::size_t i = 0; i < outside.size(); ++i) {
-                         const OutsideAdvice& one = outside[i];
-                         const auto named = [&](const char* what) {
-                             return what + std::to_string(i + 1);
-                         };
-                         std::string& text = told.message.text;
-                         text += i == 0 ? "held back: " : "; ";
-                         text.append("{").append(named("percent")).append("} on {");
-                         text.append(named("where")).append("}, advised ");
-                         text += one.high ? "" : "at least ";
-                         text.append("{").append(named("low")).append("}");
-                         told.message.arguments.push_back(
-                             quantity(named("percent"), {one.percent, Measure::percent}));
-                         told.message.arguments.push_back(word(named("where"), one.where));
-                         told.message.arguments.push_back(
-                             quantity(named("low"), {one.low.value_or(0), Measure::percent}));
-                         if (one.high) {
-                             text.append(" to {").append(named("high")).append("}");
-                             told.message.arguments.push_back(
-                                 quantity(named("high"), {*one.high, Measure::percent}));
-                         }
-                     }
-                     told.message.text += "; advice as remembered, proven by the trial batch";
-                 });
+    findings.add(
+        {.id = check_ids::aggregate_retained,
+         .verdict = Verdict::watch,
+         .value = first.percent,
+         .limit = Limit{.low = first.low, .high = first.high},
+         .measure = Measure::percent},
+        [&](Check& told) {
+            told.requirement = "advice";
+            told.source = rules.source;
+            for (std::size_t i = 0; i < outside.size(); ++i) {
+                const OutsideAdvice& one = outside[i];
+                const auto named = [&](const char* what) { return what + std::to_string(i + 1); };
+                std::string& text = told.message.text;
+                text += i == 0 ? "held back: " : "; ";
+                text.append("{").append(named("percent")).append("} on {");
+                text.append(named("where")).append("}, advised ");
+                text += one.high ? "" : "at least ";
+                text.append("{").append(named("low")).append("}");
+                told.message.arguments.push_back(percent_of(named("percent"), one.percent));
+                told.message.arguments.push_back(word(named("where"), one.where));
+                told.message.arguments.push_back(
+                    quantity(named("low"), {one.low.value_or(0), Measure::percent}));
+                if (one.high) {
+                    text.append(" to {").append(named("high")).append("}");
+                    told.message.arguments.push_back(
+                        quantity(named("high"), {*one.high, Measure::percent}));
+                }
+            }
+            told.message.text += "; advice as remembered, proven by the trial batch";
+        });
 }
 
 const char* words_of(WorkabilityField field) {

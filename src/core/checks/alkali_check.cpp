@@ -209,8 +209,7 @@ Phrase message_of(Standing standing, const Loading& loading, const AlkaliLevel* 
                 "level {level} requires: the engineer decides." +
                     salt_note(context),
                 {word("level", level->name),
-                 quantity("guided",
-                          {context.tables.alkali->guided_to_percent.value, Measure::percent})}};
+                 percent_of("guided", context.tables.alkali->guided_to_percent.value)}};
     case Standing::held:
         break;
     }

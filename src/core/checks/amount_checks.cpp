@@ -68,7 +68,7 @@ void volume_check(const CheckContext& context, Findings& findings) {
                             ? "the absolute volumes add up to {value} of the volume"
                             : "the absolute volumes add up to {value} of the volume: the yield "
                               "will differ by that; ask for the densities and the air",
-                        {quantity("value", {100 * *volume_m3, Measure::percent})}};
+                        {percent_of("value", 100 * *volume_m3)}};
     });
 }
 
@@ -110,9 +110,7 @@ void sand_share_check(const CheckContext& context, Findings& findings) {
             told.source = practice.lowest_sand_share_percent.source;
             told.message = {
                 "fine aggregate is {value} of the aggregate volume; usual is {low} to {high}",
-                {quantity("value", {*percent, Measure::percent}),
-                 quantity("low", {low, Measure::percent}),
-                 quantity("high", {high, Measure::percent})}};
+                {percent_of("value", *percent), percent_of("low", low), percent_of("high", high)}};
         });
 }
 

@@ -60,8 +60,8 @@ Check batching_check(const BatchItem& asked, const WeighedItem& weighed, const T
         .message = {"{name} {value}, target {asked} within {tolerance}" + remark_on(asked, verdict),
                     {word("name", asked.name), quantity("value", {weighed.kg, Measure::mass}),
                      quantity("asked", {asked.kg, Measure::mass}),
-                     quantity("tolerance", {tolerance.value, Measure::percent}),
-                     quantity("small_batch", {small_batch, Measure::percent})}}};
+                     percent_of("tolerance", tolerance.value),
+                     percent_of("small_batch", small_batch)}}};
 }
 
 /// The dose that the trial held against the highest that the data sheet permits.

@@ -90,22 +90,20 @@ void check_dose(const CheckContext& context, Findings& findings) {
                             {}};
             return;
         }
-        told.message = {
-            "pigment is {cement} of the cement, {binder} of all cementitious material; "
-            "at most {most}, and whether that is of cement alone is not said",
-            {quantity("cement", {dose.of_cement_percent, Measure::percent}),
-             quantity("binder", {dose.of_binder_percent, Measure::percent}),
-             quantity("most", {practice.pigment_most_percent.value, Measure::percent})}};
+        told.message = {"pigment is {cement} of the cement, {binder} of all cementitious material; "
+                        "at most {most}, and whether that is of cement alone is not said",
+                        {percent_of("cement", dose.of_cement_percent),
+                         percent_of("binder", dose.of_binder_percent),
+                         percent_of("most", practice.pigment_most_percent.value)}};
         if (dose.own_most_percent && above(dose.of_binder_percent, *dose.own_most_percent)) {
             told.message.text += "; together more than {own}, the least that a data sheet permits "
                                  "of one";
-            told.message.arguments.push_back(
-                quantity("own", {*dose.own_most_percent, Measure::percent}));
+            told.message.arguments.push_back(percent_of("own", *dose.own_most_percent));
         } else if (above(dose.of_cement_percent, practice.pigment_watch_percent.value)) {
             told.message.text += "; above about {watch} more pigment adds little colour and costs "
                                  "workability and strength";
             told.message.arguments.push_back(
-                quantity("watch", {practice.pigment_watch_percent.value, Measure::percent}));
+                percent_of("watch", practice.pigment_watch_percent.value));
         }
     });
 }
@@ -128,15 +126,15 @@ void check_water(const CheckContext& context, Findings& findings) {
         findings.add(found, [&](Check& told) {
             told.requirement = colour;
             told.source = context.tables.practice.coloured_face;
-            told.message = {counted ? "{name} asks for {added} more mixing water at equal slump, "
-                                      "as its paper says; a trial batch proves it"
-                            : added ? "{name} asks for {added} more mixing water at equal slump: a "
-                                      "trial batch tells whether the stated water holds it"
-                                    : "fine pigment asks for water: state how much at equal slump "
-                                      "('materials.*.added_water'); the data sheet of {name} or a "
-                                      "trial batch tells it",
-                            {word("name", std::string{one.name}),
-                             quantity("added", {added.value_or(0), Measure::percent})}};
+            told.message = {
+                counted ? "{name} asks for {added} more mixing water at equal slump, "
+                          "as its paper says; a trial batch proves it"
+                : added ? "{name} asks for {added} more mixing water at equal slump: a "
+                          "trial batch tells whether the stated water holds it"
+                        : "fine pigment asks for water: state how much at equal slump "
+                          "('materials.*.added_water'); the data sheet of {name} or a "
+                          "trial batch tells it",
+                {word("name", std::string{one.name}), percent_of("added", added.value_or(0))}};
         });
     }
 }

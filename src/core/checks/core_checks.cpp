@@ -78,12 +78,11 @@ Check core_average_check(const StrengthRecord& record, const CoredTest& test,
     const Source remembered = remembered_factor(test, rules);
     check.value = test.average_mpa;
     check.limit = Limit{.low = least_mpa, .high = std::nullopt};
-    check.message = {
-        "{batch}: the cores average {value}, {share} of the specified strength; "
-        "{limit} are asked",
-        {word("batch", test.batch), core_strength("value", test.average_mpa),
-         quantity("share", {100 * test.average_mpa / record.specified_mpa, Measure::percent}),
-         core_strength("limit", least_mpa)}};
+    check.message = {"{batch}: the cores average {value}, {share} of the specified strength; "
+                     "{limit} are asked",
+                     {word("batch", test.batch), core_strength("value", test.average_mpa),
+                      percent_of("share", 100 * test.average_mpa / record.specified_mpa),
+                      core_strength("limit", least_mpa)}};
     if (below(test.average_mpa, rounded_mpa)) {
         check.verdict = Verdict::fails;
     } else if (below(test.average_mpa, least_mpa)) {

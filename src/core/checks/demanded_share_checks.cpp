@@ -37,10 +37,8 @@ void tell_share(const Demand& demand, double percent, const Material* unknown, C
         return;
     }
     told.message = {"{what}: {value} of cementitious material, at most {limit} in {class}",
-                    {word("what", words_of(demand.addition).what),
-                     quantity("value", {percent, Measure::percent}),
-                     quantity("limit", {demand.high, Measure::percent}),
-                     word("class", demand.by->name)}};
+                    {word("what", words_of(demand.addition).what), percent_of("value", percent),
+                     percent_of("limit", demand.high), word("class", demand.by->name)}};
     append_memory(*demand.source, told.message);
 }
 

@@ -41,10 +41,8 @@ void ratio_check(const CheckContext& context, Findings& findings) {
         }
         text += ", or {moisture} of moisture in the sand; measure the moistures for each load";
         text += found.verdict == Verdict::holds ? "" : ", closer than the usual {known}";
-        told.message.arguments.push_back(
-            quantity("moisture", {moisture_percent, Measure::percent}));
-        told.message.arguments.push_back(
-            quantity("known", {moisture_known_within_percent, Measure::percent}));
+        told.message.arguments.push_back(percent_of("moisture", moisture_percent));
+        told.message.arguments.push_back(percent_of("known", moisture_known_within_percent));
     });
 }
 

@@ -70,9 +70,6 @@ void check_finish_deicer(const CheckContext& context, Findings& findings) {
          .limit = Limit{.low = std::nullopt, .high = cap_of(Addition::total, caps).percent},
          .measure = Measure::percent},
         [&](Check& told) {
-            const auto percent = [](std::string name, double value) {
-                return quantity(std::move(name), {value, Measure::percent});
-            };
             told.requirement = board_marked;
             told.source = cap_of(Addition::slag_cement, caps).source;
             told.message = {
@@ -81,8 +78,8 @@ void check_finish_deicer(const CheckContext& context, Findings& findings) {
                           : ", above a cap of {class} for deicers: salted, it may scale. ") +
                     "The caps come from scaling tests of slabs; to spare formed faces has been "
                     "suggested (ACI 232.4T), the code does not",
-                {percent("slag", found.slag), percent("ash", found.ash),
-                 percent("fume", found.fume), word("class", capping->name)}};
+                {percent_of("slag", found.slag), percent_of("ash", found.ash),
+                 percent_of("fume", found.fume), word("class", capping->name)}};
         });
 }
 

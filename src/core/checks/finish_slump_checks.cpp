@@ -106,9 +106,9 @@ void arrival_check(const CheckContext& context, double retained_percent, Finding
                 std::move(text),
                 {slump("asked", asked_mm), slump("arriving", read_mm),
                  quantity("minutes", {*context.requirements.time_to_place_min, Measure::count}),
-                 quantity("retained", {retained_percent, Measure::percent}),
-                 slump("low", *permitted.limit.low), slump("high", *permitted.limit.high),
-                 slump("measures", measures_to_mm), slump("mixer", mixer_read_mm)}};
+                 percent_of("retained", retained_percent), slump("low", *permitted.limit.low),
+                 slump("high", *permitted.limit.high), slump("measures", measures_to_mm),
+                 slump("mixer", mixer_read_mm)}};
         });
 }
 

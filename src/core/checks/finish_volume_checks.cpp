@@ -38,9 +38,8 @@ void volume_check(const FillingPart& part, Findings& findings) {
         }
         told.message = {std::string{"{what} {value} of the volume, at least {limit} is advised"} +
                             (found.verdict == Verdict::holds ? "" : part.why),
-                        {word("what", part.what),
-                         quantity("value", {*part.percent, Measure::percent}),
-                         quantity("limit", {part.least.value, Measure::percent})}};
+                        {word("what", part.what), percent_of("value", *part.percent),
+                         percent_of("limit", part.least.value)}};
     });
 }
 

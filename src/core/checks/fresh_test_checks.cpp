@@ -70,7 +70,7 @@ Check air_check(const Yield& yield, const Tables& tables) {
                 .source = tables.code->air.tolerance_source,
                 .message = {"air was not measured by meter; the gravimetric air {gravimetric} is "
                             "used meanwhile",
-                            {quantity("gravimetric", {yield.air_percent, Measure::percent})}}};
+                            {percent_of("gravimetric", yield.air_percent)}}};
     if (!yield.measured_air_percent) {
         return check;
     }
@@ -82,10 +82,8 @@ Check air_check(const Yield& yield, const Tables& tables) {
     check.limit = limit;
     check.message = {"air {value} by meter, {low} to {high}: target {target}, within {tolerance} "
                      "points",
-                     {quantity("value", {measured, Measure::percent}),
-                      quantity("low", {*limit.low, Measure::percent}),
-                      quantity("high", {*limit.high, Measure::percent}),
-                      quantity("target", {target, Measure::percent}),
+                     {percent_of("value", measured), percent_of("low", *limit.low),
+                      percent_of("high", *limit.high), percent_of("target", target),
                       quantity("tolerance", {tolerance, Measure::ratio})}};
     return check;
 }
@@ -126,8 +124,8 @@ std::vector<Check> gap_check(const Yield& yield, const Tables& tables) {
              .message = {
                  "gravimetric air {gravimetric}, meter {measured}: " +
                      (verdict == Verdict::holds ? std::string{"they agree"} : meaning_of_gap(gap)),
-                 {quantity("gravimetric", {*yield.gravimetric_air_percent, Measure::percent}),
-                  quantity("measured", {*yield.measured_air_percent, Measure::percent})}}}};
+                 {percent_of("gravimetric", *yield.gravimetric_air_percent),
+                  percent_of("measured", *yield.measured_air_percent)}}}};
 }
 
 /// One density test cannot prove more than its own precision; far off, a figure must be wrong.
@@ -152,8 +150,7 @@ Check yield_check(const Yield& yield, const Tables& tables) {
             .source = precision.source,
             .message = {std::move(text),
                         {quantity("value", {yield.relative_yield, Measure::ratio}),
-                         quantity("off", {off_percent, Measure::percent}),
-                         quantity("noise", {noise_percent, Measure::percent}),
+                         percent_of("off", off_percent), percent_of("noise", noise_percent),
                          quantity("precision", {precision.value, Measure::fresh_density})}}};
 }
 

@@ -55,16 +55,13 @@ void check_fine(const Ingredient& sand, const GradingRules& rules, Findings& fin
             told.message = {
                 "{name}: {value} passes the {sieve} sieve, {low} to {high}; agree with the "
                 "supplier, and prove the face on the mock-up",
-                {name, quantity("value", {*found.value, Measure::percent}),
-                 word("sieve", limits->name),
-                 quantity("low", {limits->low_percent, Measure::percent}),
-                 quantity("high", {limits->high_percent, Measure::percent})}};
+                {name, percent_of("value", *found.value), word("sieve", limits->name),
+                 percent_of("low", limits->low_percent), percent_of("high", limits->high_percent)}};
         } else {
             told.source = rules.most_between_percent.source;
-            told.message = {
-                "{name}: more than {most} lies between two sieves that follow each "
-                "other; such sand bleeds or is harsh",
-                {name, quantity("most", {rules.most_between_percent.value, Measure::percent})}};
+            told.message = {"{name}: more than {most} lies between two sieves that follow each "
+                            "other; such sand bleeds or is harsh",
+                            {name, percent_of("most", rules.most_between_percent.value)}};
         }
     });
 }
@@ -87,11 +84,10 @@ void tell_stone(const Ingredient& stone, const SizeNumber* size, const SieveLimi
     } else if (limits) {
         told.message.text = "{name}: {value} passes the {sieve} sieve, {low} to {high} in size "
                             "number {number}; agree with the supplier on the grading that comes";
-        told.message.arguments.push_back(quantity("value", {*found.value, Measure::percent}));
+        told.message.arguments.push_back(percent_of("value", *found.value));
         told.message.arguments.push_back(word("sieve", limits->name));
-        told.message.arguments.push_back(quantity("low", {limits->low_percent, Measure::percent}));
-        told.message.arguments.push_back(
-            quantity("high", {limits->high_percent, Measure::percent}));
+        told.message.arguments.push_back(percent_of("low", limits->low_percent));
+        told.message.arguments.push_back(percent_of("high", limits->high_percent));
     } else {
         told.message.text = found.verdict == Verdict::holds
                                 ? "{name} lies within the limits of size number {number}"

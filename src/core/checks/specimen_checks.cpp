@@ -70,12 +70,12 @@ Check range_check(const StrengthFindings& findings, const TypicalFigure& most) {
             .measure = Measure::percent,
             .requirement = "range within a test",
             .source = most.source,
-            .message = {
-                wide.empty() ? "within every test the specimens differ by at most {most} of "
-                               "the mean"
-                             : "{names}: the specimens differ by more than {most} of their "
-                               "mean; look for the reason before the test counts",
-                {quantity("most", {most.value, Measure::percent}), word("names", named(wide))}}};
+            .message = {wide.empty()
+                            ? "within every test the specimens differ by at most {most} of "
+                              "the mean"
+                            : "{names}: the specimens differ by more than {most} of their "
+                              "mean; look for the reason before the test counts",
+                        {percent_of("most", most.value), word("names", named(wide))}}};
 }
 
 std::vector<Check> within_test_check(const StrengthFindings& findings,
@@ -98,8 +98,7 @@ std::vector<Check> within_test_check(const StrengthFindings& findings,
                          (poor ? ": check making, curing, capping and the machine before you blame "
                                  "the concrete"
                                : ""),
-                     {quantity("value", {within.percent, Measure::percent}),
-                      word("rating", within.rating)}}}};
+                     {percent_of("value", within.percent), word("rating", within.rating)}}}};
 }
 
 } // namespace

@@ -93,7 +93,7 @@ Phrase message_of(const CementFinding& found, const ExposureClass& exposure,
     case Acceptance::in_sea_water_only:
         return {"{name}: C3A {c3a} at w/cm not above {w_cm} is accepted in sea water, not in "
                 "sulfate soil ({source})",
-                {name, quantity("c3a", {*cement.binder.c3a_percent, Measure::percent}),
+                {name, percent_of("c3a", *cement.binder.c3a_percent),
                  quantity("w_cm", {context.code.seawater->max_w_cm, Measure::w_cm}),
                  word("source", context.code.seawater->source.citation)}};
     case Acceptance::type_not_stated:

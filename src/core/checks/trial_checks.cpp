@@ -24,7 +24,7 @@ void leave_unmetered_air_open(const Yield& yield, std::vector<Check>& checks) {
             check.limit = std::nullopt;
             check.message = {"air follows from the density alone, {gravimetric}: measure it by "
                              "meter",
-                             {quantity("gravimetric", {yield.air_percent, Measure::percent})}};
+                             {percent_of("gravimetric", yield.air_percent)}};
         }
     }
 }

@@ -21,7 +21,7 @@ void check_water_reduction(const CheckContext& context, Findings& findings) {
                                          "its dose and taken at the dose of this mix: the product "
                                          "data sheet has the dose; write 'water_reduction' by dose",
                                          {word("name", std::string{admixture->name}),
-                                          quantity("value", {percent, Measure::percent})}};
+                                          percent_of("value", percent)}};
                      });
     }
 }

@@ -168,7 +168,7 @@ Outcome<double> table_bulk_volume(BulkVolumeEntry entry, const Selections& selec
                        {quantity("size", {entry.size_mm, Measure::aggregate_size}),
                         quantity("modulus", {entry.fineness_modulus, Measure::fineness_modulus}),
                         quantity("printed", {printed, Measure::bulk_volume}),
-                        quantity("adjustment", {adjustment_percent, Measure::percent})}},
+                        percent_of("adjustment", adjustment_percent)}},
             .source = source,
             .marks = with_confidence(marks(), source)};
     });

@@ -17,9 +17,8 @@ Unresolved no_room(const std::vector<Ingredient>& others, double taken_m3, const
     return {
         {"the volumes leave no room for {what}: the others fill {sum} of the volume, the largest "
          "part is {name} with {part}",
-         {word("what", for_what), quantity("sum", {100 * taken_m3, Measure::percent}),
-          word("name", largest.name),
-          quantity("part", {100 * *largest.volume_m3, Measure::percent})}},
+         {word("what", for_what), percent_of("sum", 100 * taken_m3), word("name", largest.name),
+          percent_of("part", 100 * *largest.volume_m3)}},
         {{"look at the largest part first: its amount, relative density and dry-rodded density",
           {}},
          {"lower the water (a water reducer, a lower slump, larger stone), and with it the "
@@ -114,8 +113,7 @@ void record_blend(const AggregateBlend& blend, Worksheet& worksheet) {
             step.reason.text += i == 0 ? ": {" : ", {";
             step.reason.text.append(name).append("} {").append(part).append("}");
             step.reason.arguments.push_back(word(name, share.material->name));
-            step.reason.arguments.push_back(
-                quantity(part, {share.volume_percent, Measure::percent}));
+            step.reason.arguments.push_back(percent_of(part, share.volume_percent));
         }
         return step;
     });

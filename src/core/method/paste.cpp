@@ -38,7 +38,7 @@ Outcome<double> ratio_by_strength(const Mix& mix, const PasteDemand& demand, con
 
 /// The ratio by strength, or nothing where the tables do not reach and the ratio is fixed anyway.
 Outcome<OptionalNumber> strength_ratio(const Mix& mix, const PasteDemand& demand, bool needed,
-                                              const Tables& tables, Worksheet& worksheet) {
+                                       const Tables& tables, Worksheet& worksheet) {
     auto ratio = ratio_by_strength(mix, demand, tables, worksheet);
     if (ratio) {
         return OptionalNumber{*ratio};
@@ -49,8 +49,8 @@ Outcome<OptionalNumber> strength_ratio(const Mix& mix, const PasteDemand& demand
     return OptionalNumber{};
 }
 
-OptionalNumber exposure_ratio(const Mix& mix, const StatedClasses& classes,
-                                     const Tables& tables, Worksheet& worksheet) {
+OptionalNumber exposure_ratio(const Mix& mix, const StatedClasses& classes, const Tables& tables,
+                              Worksheet& worksheet) {
     const auto limit = w_cm_by_exposure(classes);
     if (!limit) {
         return std::nullopt;
@@ -72,7 +72,7 @@ OptionalNumber exposure_ratio(const Mix& mix, const StatedClasses& classes,
                 "the lowest limit of the stated classes, {limit} in {classes}, is of "
                 "water to cement and counted additions: {share} of the binder";
             step.reason.arguments.push_back(quantity("limit", {limit->w_cm, Measure::w_cm}));
-            step.reason.arguments.push_back(quantity("share", {100 * share, Measure::percent}));
+            step.reason.arguments.push_back(percent_of("share", 100 * share));
         }
         return step;
     });
@@ -159,15 +159,14 @@ Outcome<double> water_by_table(const Mix& mix, const PasteDemand& demand, const 
                   .value = water_kg_m3,
                   .measure = Measure::concentration,
                   .provenance = Provenance::computed,
-                  .reason = {
-                      *paste.water_reduction_percent > 0
-                          ? "table water {table} less {reduction}"
-                          : "table water {table}; nothing is taken off",
-                      {quantity("table", {*paste.table_water_kg_m3, Measure::concentration}),
-                       quantity("reduction", {*paste.water_reduction_percent, Measure::percent})}}};
+                  .reason = {*paste.water_reduction_percent > 0
+                                 ? "table water {table} less {reduction}"
+                                 : "table water {table}; nothing is taken off",
+                             {quantity("table", {*paste.table_water_kg_m3, Measure::concentration}),
+                              percent_of("reduction", *paste.water_reduction_percent)}}};
         if (added_percent > 0) {
             step.reason.text += "; of that {added} more for the pigment, as its paper says";
-            step.reason.arguments.push_back(quantity("added", {added_percent, Measure::percent}));
+            step.reason.arguments.push_back(percent_of("added", added_percent));
         }
         return step;
     });
@@ -181,8 +180,8 @@ double given_water(double water_kg_m3, Worksheet& worksheet) {
     return water_kg_m3;
 }
 
-Outcome<double> water_of(const Mix& mix, const PasteDemand& demand, const Tables& tables, Paste& paste,
-                         Worksheet& worksheet) {
+Outcome<double> water_of(const Mix& mix, const PasteDemand& demand, const Tables& tables,
+                         Paste& paste, Worksheet& worksheet) {
     const auto& given_kg_m3 = mix.selections.water_kg_m3;
     return given_kg_m3 ? Outcome{given_water(*given_kg_m3, worksheet)}
                        : water_by_table(mix, demand, tables, paste, worksheet);

@@ -136,7 +136,7 @@ NextDose next_dose(FoundDose found, const Yield& yield, const Tables& tables) {
                        {word("name", found.reducer.name),
                         quantity("measured", {yield.slump.mm, Measure::slump}),
                         quantity("target", {yield.target.slump_mm, Measure::slump}),
-                        quantity("step", {step_percent, Measure::percent})}},
+                        percent_of("step", step_percent)}},
             .advice = advice_on(move, found, wanted_mm, at_maximum)};
 }
 

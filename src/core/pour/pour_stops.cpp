@@ -12,8 +12,8 @@ Phrase window_of_loads(const PourLimits& limits) {
         "the same load once more; outside again, it goes back",
         {quantity("low_slump", {*limits.slump_mm.low, Measure::slump}),
          quantity("high_slump", {*limits.slump_mm.high, Measure::slump}),
-         quantity("low_air", {*limits.air_percent.low, Measure::percent}),
-         quantity("high_air", {*limits.air_percent.high, Measure::percent})}};
+         percent_of("low_air", *limits.air_percent.low),
+         percent_of("high_air", *limits.air_percent.high)}};
 }
 
 std::optional<double> shortest_wait_h(const PourCard& card) {

@@ -32,7 +32,7 @@ std::vector<Argument> arguments_of(const OwnLine& own, double average_mpa) {
             quantity("highest", {line.highest_w_cm, Measure::w_cm}),
             word("file", own.file),
             quantity("fit", {line.r_squared, Measure::ratio}),
-            quantity("confidence", {100 * line.confidence, Measure::percent}),
+            percent_of("confidence", 100 * line.confidence),
             quantity("strongest", strength(strongest_w_cm(line, own.side))),
             quantity("strongest_at", {strongest_w_cm(line, own.side), Measure::w_cm}),
             quantity("weakest", strength(line.highest_w_cm))};
@@ -48,9 +48,8 @@ Phrase fall_of(const StrengthLine& line) {
     return {"with each {step} of w/cm strength changes by {change}, in a {confidence} band from "
             "{fastest} to {slowest}; r2 {fit}, {tests} tests",
             {quantity("step", {ratio_step, Measure::w_cm}), change("change", line.slope),
-             quantity("confidence", {100 * line.confidence, Measure::percent}),
-             change("fastest", band.low), change("slowest", band.high),
-             quantity("fit", {line.r_squared, Measure::ratio}),
+             percent_of("confidence", 100 * line.confidence), change("fastest", band.low),
+             change("slowest", band.high), quantity("fit", {line.r_squared, Measure::ratio}),
              quantity("tests", {double(line.points.size()), Measure::count})}};
 }
 

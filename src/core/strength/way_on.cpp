@@ -76,10 +76,10 @@ WayStep judging_step(const StrengthRecord& record, const CoreRules& rules) {
              {quantity("cores", {rules.cores.value, Measure::count}),
               quantity("average",
                        {rules.average_fraction.value * record.specified_mpa, Measure::strength}),
-              quantity("average_of", {100 * rules.average_fraction.value, Measure::percent}),
+              percent_of("average_of", 100 * rules.average_fraction.value),
               quantity("single",
                        {rules.single_fraction.value * record.specified_mpa, Measure::strength}),
-              quantity("single_of", {100 * rules.single_fraction.value, Measure::percent})}},
+              percent_of("single_of", 100 * rules.single_fraction.value)}},
             rules.average_fraction.source};
 }
 

@@ -239,7 +239,7 @@ private:
                 {"{base} of the column without reducer less the {saved} that the reducer saves at "
                  "its dose",
                  {quantity("base", {base.totals.water_kg_m3, Measure::concentration}),
-                  quantity("saved", {effect->percent(), Measure::percent})}});
+                  percent_of("saved", effect->percent())}});
         explain(column, step_ids::binder, as_without);
         explain(column, step_ids::w_cm, as_written);
         add_reduction(column);

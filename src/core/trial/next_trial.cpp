@@ -51,7 +51,7 @@ void record_what_follows(const Trial& trial, const Mix& mix, NextTrial& next) {
     next.adjustments.push_back(
         adjusted("fine_aggregate", {fine_kg_m3, Measure::concentration},
                  {"saturated surface-dry, in what is left of the volume at the target air {air}",
-                  {quantity("air", {selection.air_percent, Measure::percent})}}));
+                  {percent_of("air", selection.air_percent)}}));
 }
 
 /// The dose of the reducer for the slump that the corrected water leaves open; the mix takes it on.

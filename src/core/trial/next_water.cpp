@@ -79,8 +79,8 @@ Step water_by_slump_and_air(const Yield& yield, const Tables& tables) {
          {concentration("found", found), concentration("for_slump", for_slump),
           quantity("measured", {gap.measured_mm, Measure::slump}),
           quantity("target", {gap.target_mm, Measure::slump}), concentration("for_air", for_air),
-          quantity("air", {yield.air_percent, Measure::percent}),
-          quantity("target_air", {yield.target.air_percent, Measure::percent})}},
+          percent_of("air", yield.air_percent),
+          percent_of("target_air", yield.target.air_percent)}},
         rules.source);
 }
 

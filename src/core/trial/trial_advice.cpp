@@ -26,8 +26,8 @@ void advise_on_air(const Yield& yield, const Tables& tables, Advice& advice) {
             {"Air {air} against {target}: " + std::string{difference > 0 ? "lower" : "raise"} +
                  " the air-entraining admixture a little and measure again; its dose "
                  "in the next trial is only that of this one.",
-             {quantity("air", {yield.air_percent, Measure::percent}),
-              quantity("target", {yield.target.air_percent, Measure::percent})}});
+             {percent_of("air", yield.air_percent),
+              percent_of("target", yield.target.air_percent)}});
     }
 }
 

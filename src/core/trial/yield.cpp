@@ -130,7 +130,7 @@ Outcome<double> known_air_percent(const Yield& yield) {
                        "weight, a moisture, a relative density or the density test is wrong"
                      : "air was not measured, and it does not follow from the density: an "
                        "aggregate states no relative density",
-         {quantity("gravimetric", {gravimetric.value_or(0), Measure::percent})}},
+         {percent_of("gravimetric", gravimetric.value_or(0))}},
         {{"measure the air of the trial and add 'trial.air'", {}},
          {"check the weights, the moistures, the relative densities and the density test", {}}}};
 }

@@ -136,11 +136,12 @@ void say_rules(const Boards& boards, BoardOrder& order) {
         {"each piece lines {uses} forms, so 1 in {uses} is cut, rounded up for each length; "
          "{spoiled} of the boards bought are spoiled",
          {quantity("uses", {static_cast<double>(boards.uses), Measure::count}),
-          quantity("spoiled", {boards.spoiled_percent, Measure::percent})}},
+          percent_of("spoiled", boards.spoiled_percent)}},
         order.worksheet);
     if (order.plan.parts > 1) {
         order.worksheet.cautions.push_back(
-            {"{lengths} different lengths of board are too many for one cutting plan: {parts} parts "
+            {"{lengths} different lengths of board are too many for one cutting plan: {parts} "
+             "parts "
              "of them are planned each by itself, and a plan of all might buy less",
              {quantity("lengths", {static_cast<double>(order.pieces.size()), Measure::count}),
               quantity("parts", {static_cast<double>(order.plan.parts), Measure::count})}});

@@ -106,7 +106,7 @@ void say_the_rule(const Boards& boards, const TypicalFigure& least, WallCoursing
          .provenance = Provenance::computed,
          .reason = {text,
                     {quantity("course", {boards.course_mm, Measure::length}),
-                     quantity("least", {least.value, Measure::percent})}},
+                     percent_of("least", least.value)}},
          .source = least.source,
          .marks = with_confidence({}, least.source)});
 }

@@ -37,7 +37,7 @@ void say_volumes(const Wall& wall, const WallQuantities& quantities, Worksheet& 
                quantity("footings", {quantities.total.footing_m3, Measure::volume})}}));
     Phrase ordered{"{net} and {waste} for waste",
                    {quantity("net", {order.net_m3, Measure::volume}),
-                    quantity("waste", {order.waste_percent, Measure::percent})}};
+                    percent_of("waste", order.waste_percent)}};
     if (wall.order.increment_m3) {
         ordered.text += ", rounded up to the supplier's step of {step}";
         ordered.arguments.push_back(quantity("step", {*wall.order.increment_m3, Measure::volume}));
@@ -50,14 +50,13 @@ void say_deductions(const WallQuantities& quantities, const PracticeTables& prac
                     Worksheet& worksheet) {
     const FaceDeductions& less = quantities.deductions;
     const TypicalFigure& least = practice.face_deduction_matters_percent;
-    const Argument threshold = quantity("least", {least.value, Measure::percent});
+    const Argument threshold = percent_of("least", least.value);
     if (less.chamfers_m3 > 0) {
         const std::string text = less.chamfers_deducted
                                      ? "chamfers take {share}, more than {least}: deducted"
                                      : "chamfers take {share}, not more than {least}: not deducted";
-        Step step =
-            rule("chamfer_volume", less.chamfers_m3, Measure::volume,
-                 {text, {quantity("share", {less.chamfers_percent, Measure::percent}), threshold}});
+        Step step = rule("chamfer_volume", less.chamfers_m3, Measure::volume,
+                         {text, {percent_of("share", less.chamfers_percent), threshold}});
         step.source = least.source;
         worksheet.steps.push_back(std::move(step));
     }
@@ -69,9 +68,8 @@ void say_deductions(const WallQuantities& quantities, const PracticeTables& prac
                   "because how deep the boards stand on average is not known and forms that spread "
                   "take it back"
                 : "the boards' relief takes {share} at most, not more than {least}: not deducted";
-        Step step =
-            rule("relief_volume", less.relief_at_most_m3, Measure::volume,
-                 {text, {quantity("share", {less.relief_percent, Measure::percent}), threshold}});
+        Step step = rule("relief_volume", less.relief_at_most_m3, Measure::volume,
+                         {text, {percent_of("share", less.relief_percent), threshold}});
         step.source = least.source;
         step.marks = {Mark::estimate};
         worksheet.steps.push_back(std::move(step));

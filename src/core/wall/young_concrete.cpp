@@ -128,8 +128,8 @@ std::vector<Phrase> doubts_of_time(const YoungConcrete& young, const CuringRules
           {"it is not stated what the cement contains ('standard', 'contains')", {}});
     doubt(young.strength_comes_slowly,
           {"more than {slag} slag cement or {ash} fly ash gains strength too slowly for it",
-           {quantity("slag", {rules.strip_slag_most_percent.value, Measure::percent}),
-            quantity("ash", {rules.strip_ash_most_percent.value, Measure::percent})}});
+           {percent_of("slag", rules.strip_slag_most_percent.value),
+            percent_of("ash", rules.strip_ash_most_percent.value)}});
     doubt(young.pour.retards == true, {"an admixture delays setting", {}});
     doubt(!young.pour.retards,
           {"whether an admixture delays setting is not stated ('retards')", {}});

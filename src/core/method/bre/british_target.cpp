@@ -45,7 +45,7 @@ Unresolved no_factor(double percent, const BritishTables& tables) {
                    (tenths % 10 ? "." + std::to_string(tenths % 10) : "") + " %";
     }
     return {{"the British method prints no factor for {share} defective results; it has {printed}",
-             {quantity("share", {percent, Measure::percent}), word("printed", printed)}},
+             {percent_of("share", percent), word("printed", printed)}},
             {{"choose one of these as 'requirements.defective'", {}}}};
 }
 
@@ -86,9 +86,9 @@ Outcome<double> british_target_mpa(const Mix& mix, double entrained_air_percent,
                                 strength("deviation", deviation.mpa),
                                 word("whose", deviation.own ? "that of the records"
                                                             : "the one without results"),
-                                quantity("share", {asked.defective_percent, Measure::percent}),
+                                percent_of("share", asked.defective_percent),
                                 quantity("left", {1 - lost, Measure::ratio}),
-                                quantity("air", {entrained_air_percent, Measure::percent})}},
+                                percent_of("air", entrained_air_percent)}},
                     .source = source,
                     .marks = with_confidence({}, source)};
     });

@@ -65,7 +65,7 @@ Unresolved no_fines_reading(const Mix& mix, const DensityChartEntry& entry) {
              {quantity("size", {entry.size_mm, Measure::aggregate_size}),
               quantity("slump", {entry.slump_mm, Measure::slump}),
               quantity("w_cm", {entry.w_cm, Measure::w_cm}),
-              quantity("passing", {passing.value_or(0), Measure::percent})}},
+              percent_of("passing", passing.value_or(0))}},
             {{"read it and give it, for example 'selections.fine_share_by_mass: 27 %'", {}}}};
 }
 
@@ -105,16 +105,15 @@ Outcome<AggregateReadings> aggregate_readings(const Mix& mix, const DensityChart
     });
     if (less_kg_m3 > 0) {
         worksheet.record([&] {
-            return Step{
-                .quantity = "fresh_density",
-                .value = read_kg_m3 - less_kg_m3,
-                .measure = Measure::concentration,
-                .provenance = Provenance::computed,
-                .reason = {"less {less} for {air} of entrained air",
-                           {quantity("less", {less_kg_m3, Measure::concentration}),
-                            quantity("air", {entry.entrained_air_percent, Measure::percent})}},
-                .source = step.source,
-                .marks = with_confidence({}, step.source)};
+            return Step{.quantity = "fresh_density",
+                        .value = read_kg_m3 - less_kg_m3,
+                        .measure = Measure::concentration,
+                        .provenance = Provenance::computed,
+                        .reason = {"less {less} for {air} of entrained air",
+                                   {quantity("less", {less_kg_m3, Measure::concentration}),
+                                    percent_of("air", entry.entrained_air_percent)}},
+                        .source = step.source,
+                        .marks = with_confidence({}, step.source)};
         });
     }
     const double share_percent = *mix.selections.fine_share_by_mass_percent;

@@ -64,7 +64,7 @@ Outcome<double> indian_water_kg_m3(const Mix& mix, const WaterEntry& entry,
                                 quantity("size", {entry.size_mm, Measure::aggregate_size}),
                                 quantity("base", {tables.water_slump_mm.value, Measure::slump}),
                                 quantity("less", {less.value, Measure::concentration}),
-                                quantity("more", {more_percent, Measure::percent}),
+                                percent_of("more", more_percent),
                                 quantity("slump", {entry.slump_mm, Measure::slump})}},
                     .source = source,
                     .marks = with_confidence(at_table->marks(), source)};
