@@ -72,7 +72,8 @@ Outcome<TableValue> value_in_band(const SlumpBand& band, const WaterEntry& entry
 
 } // namespace
 
-Outcome<double> table_water_kg_m3(const WaterEntry& entry, const Tables& tables, Worksheet& worksheet) {
+Outcome<double> table_water_kg_m3(const WaterEntry& entry, const Tables& tables,
+                                  Worksheet& worksheet) {
     const auto& bands =
         entry.air_entrained ? tables.method.water_air_entrained : tables.method.water_plain;
     const auto position = locate_slump(bands, entry.slump_mm);

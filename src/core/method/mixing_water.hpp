@@ -17,6 +17,7 @@ struct WaterEntry {
 
 /// Water by the method's table, recorded with its reason.
 /// Unresolved where the table does not reach the slump or the size.
-Outcome<double> table_water_kg_m3(const WaterEntry& entry, const Tables& tables, Worksheet& worksheet);
+Outcome<double> table_water_kg_m3(const WaterEntry& entry, const Tables& tables,
+                                  Worksheet& worksheet);
 
 } // namespace boardmark::core

@@ -22,7 +22,7 @@ public:
     }
 
 private:
-    const char* name_;
+    const char* name_; ///< one word, where a view has two and waits for both when it is copied
 };
 
 /// Checks by their subject.
