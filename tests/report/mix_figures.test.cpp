@@ -10,6 +10,8 @@
 #include <algorithm>
 #include <functional>
 #include <limits>
+#include <regex>
+#include <stdexcept>
 #include <vector>
 
 using namespace boardmark;
@@ -37,6 +39,16 @@ std::vector<double> figures_of_json(const std::string& text) {
     return figures;
 }
 
+/// Of the page that the engine on a phone makes without the JSON before it.
+bool shows_what_is_not_finite(const Printed& printed, core::UnitSystem system) {
+    try {
+        const std::string page = report::html(printed.result(), {.system = system});
+        return std::regex_search(page, std::regex{R"(\b(nan|inf)\b)"});
+    } catch (const std::logic_error&) {
+        return false;
+    }
+}
+
 } // namespace
 
 TEST_CASE("every figure of the JSON is looked at") {
@@ -54,7 +66,7 @@ TEST_CASE("every figure of the JSON is looked at") {
     CHECK(report::all_finite(printed.result()));
 }
 
-TEST_CASE("one figure that is not finite is enough, and the JSON names it") {
+TEST_CASE("one figure that is not finite is enough, the JSON names it, no page shows it") {
     const double wrong =
         GENERATE(std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity(),
                  -std::numeric_limits<double>::infinity());
@@ -73,6 +85,9 @@ TEST_CASE("one figure that is not finite is enough, and the JSON names it") {
     put(printed.proportions());
     CHECK_FALSE(report::all_finite(printed.result()));
     CHECK_THROWS_WITH(printed.json(), Contains("not finite"));
+    for (const auto system : {core::UnitSystem::us, core::UnitSystem::si}) {
+        CHECK_FALSE(shows_what_is_not_finite(printed, system));
+    }
 }
 
 TEST_CASE("a figure that only a sentence tells counts as well") {
