@@ -261,6 +261,18 @@ TEST_CASE("a batch whose test is due and missing is told") {
     CHECK(check_of(findings_of(record, a_day + 10), "strength.due") == nullptr);
 }
 
+TEST_CASE("a batch that was tested late is not due, whatever another is") {
+    core::StrengthRecord record = aci_record(5000);
+    add_psi(record, {5600, 5600, 5600});
+    add_psi(record, {5600, 5600, 5600}, 35);
+    CHECK(check_of(findings_of(record), "strength.due") == nullptr);
+    add_psi(record, {3800, 3800, 3800}, 7);
+    const auto findings = findings_of(record);
+    const auto due = check_of(findings, "strength.due");
+    REQUIRE(due);
+    CHECK(std::get<std::string>(due->message.arguments.front().value) == record.batches[2].name);
+}
+
 TEST_CASE("specimens of a test that differ too much are watched") {
     // ASTM C39: three 4 x 8 in cylinders differ by at most 10.6 % of their mean, from memory.
     const auto [highest_psi, verdict] = GENERATE(table<double, Verdict>({
