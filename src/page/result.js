@@ -117,6 +117,7 @@ export class Result {
   settle(notes) {
     if (!this.document.body.dataset.settled) {
       this.document.body.dataset.settled = "yes";
+      if (notes) open_for_writing(this.document.body);
       this.document.addEventListener("click", (event) => this.follow(event));
       this.document.addEventListener("toggle", () => this.fit(), true);
       this.document.addEventListener("input", (event) => this.note(event.target));
@@ -128,7 +129,6 @@ export class Result {
   // What was ticked and written stands where it was. Of blanks that are known by the same words, each is
   // told by how many stand before it.
   write_down(notes) {
-    open_for_writing(this.document.body);
     const seen = new Map();
     for (const input of this.document.querySelectorAll("[data-known]")) {
       const { known } = input.dataset;

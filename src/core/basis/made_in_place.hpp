@@ -3,8 +3,8 @@
 namespace boardmark::core {
 
 /// What a function makes, made where a container wants it: `rows.emplace_back(MadeInPlace{[&] {
-/// return row(1); }})`. Where it were made beside and moved, a flag or a number stored a moment ago
-/// would be read as part of a wider word, which waits.
+/// return row(1); }})`. Made beside it and moved, a flag or a number stored a moment ago is read as
+/// part of a wider word, which waits.
 template <class Make>
 struct MadeInPlace {
     Make make;
