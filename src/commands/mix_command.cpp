@@ -39,7 +39,7 @@ ExitCode run_mix_command(const std::string& name, input::Purpose purpose,
                              .requirements = worked.requirements(),
                              .proportions = worked.proportions,
                              .checks = worked.checks,
-                             .grading = &*worked.tables.grading,
+                             .grading = &worked.tables.grading,
                              .aggregate =
                                  core::aggregate_together(worked.proportions, worked.tables.grading,
                                                           worked.tables.method.fineness_sieves_mm),

@@ -70,7 +70,7 @@ report::MixResult WorkedMix::result() const {
             .requirements = requirements(),
             .proportions = proportions_,
             .checks = checks_,
-            .grading = &*tables_.grading,
+            .grading = &tables_.grading,
             .aggregate = core::aggregate_together(proportions_, tables_.grading,
                                                   tables_.method.fineness_sieves_mm),
             .inputs = inputs_};

@@ -230,6 +230,10 @@ std::string_view code_note(const CodeData& data, std::string_view name) {
     return line ? note(*line, name) : std::string_view{};
 }
 
+bool several_of_category(const CodeData& data) {
+    return code_note(data, "classes") == "any number";
+}
+
 std::vector<std::size_t> categories_among(std::string_view names,
                                           const std::vector<core::ExposureCategory>& categories) {
     std::vector<std::size_t> places;
@@ -404,6 +408,21 @@ core::SizeRules size_rules(const CodeData& data) {
 
 } // namespace
 
+core::ClassNames class_names(const CodeData& data) {
+    const EmbeddedTable& printed = *data.find("exposure");
+    const auto categories = categories_of(printed);
+    core::ClassNames names{.code = std::string{printed.source.work},
+                           .classes = {},
+                           .several_of_category = several_of_category(data)};
+    for (const EmbeddedRow& line : printed.rows) {
+        if (line.group.empty()) {
+            names.classes.push_back(
+                {std::string{line.name}, category_named(note(line, "category"), categories)});
+        }
+    }
+    return names;
+}
+
 core::CodeTables code_tables(const CodeData& data, UnitSystem system,
                              core::Deferred<core::SiteRules> site) {
     const EmbeddedTable& printed = *data.find("exposure");
@@ -417,7 +436,7 @@ core::CodeTables code_tables(const CodeData& data, UnitSystem system,
                           .edition = std::string{code_note(data, "edition")},
                           .scope = std::string{code_note(data, "scope")},
                           .strength_rule = std::string{code_note(data, "strength_rule")},
-                          .several_of_category = code_note(data, "classes") == "any number",
+                          .several_of_category = several_of_category(data),
                           .categories = std::move(categories),
                           .classes = std::move(classes),
                           .site = std::move(site),

@@ -27,6 +27,7 @@ core::Vocabulary words_of_tables() {
                           core::UnitSystem asked) -> const core::CodeTables& {
         return *kept_code(name, asked);
     };
+    words.class_names = names_of_classes;
     words.strength_names = strength_names();
     words.code_of_print = code_of_print;
     return words;

@@ -66,6 +66,8 @@ Judged judge(const Submitted& mix) {
     words.code_named = [&](const std::string&, UnitSystem) -> const core::CodeTables& {
         return toy;
     };
+    const core::ClassNames names = core::class_names(toy);
+    words.class_names = [&](const std::string&) -> const core::ClassNames& { return names; };
     const input::ReadOptions options{.purpose = input::Purpose::check,
                                      .vocabulary = words,
                                      .load = read_options(input::Purpose::check).load};

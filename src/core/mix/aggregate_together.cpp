@@ -105,11 +105,12 @@ double fineness_modulus_of(const Parts& parts, std::span<const double> series_mm
 } // namespace
 
 std::optional<AggregateTogether> aggregate_together(const Proportions& proportions,
-                                                    const GradingRules& rules,
+                                                    const Deferred<GradingRules>& kept,
                                                     std::span<const double> fineness_sieves_mm) {
     if (!all_are_graded(proportions)) {
         return std::nullopt;
     }
+    const GradingRules& rules = *kept; // not read where no sieves are stated
     const Parts parts{proportions};
     const WorkabilityRules& chart = rules.workability;
     const double passing_fine = parts.passing_percent(chart.fine_sieve_mm.value);

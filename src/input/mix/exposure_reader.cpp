@@ -11,8 +11,8 @@ namespace {
 
 /// The class that a word names in small letters. Other codes have other classes: no nearer guess.
 std::optional<std::string> written_otherwise(const std::string& word,
-                                             const core::CodeTables& code) {
-    for (const core::ExposureClass& known : code.classes) {
+                                             const core::ClassNames& code) {
+    for (const core::NamedClass& known : code.classes) {
         if (text::equal_but_for_case(known.name, word)) {
             return known.name;
         }
@@ -31,15 +31,15 @@ std::string listed(const std::vector<std::string>& words) {
 } // namespace
 
 std::vector<std::string> read_classes(const MixContext& context, const Reading& exposure,
-                                      const std::string& key, const core::CodeTables& code) {
+                                      const std::string& key, const core::ClassNames& code) {
     std::vector<std::string> classes;
     std::map<std::size_t, std::string> stated; // by category
     for (const Parsed& item : exposure.items) {
-        const core::ExposureClass* known = code.find_class(item.text);
+        const core::NamedClass* known = code.find(item.text);
         if (!known) {
             const auto near = written_otherwise(item.text, code);
             context.refuse(*item.node,
-                           key + ": '" + item.text + "' is not an exposure class of " + code.name,
+                           key + ": '" + item.text + "' is not an exposure class of " + code.code,
                            near ? "did you mean '" + *near + "'?"
                                 : "'boardmark help exposure' explains each class");
             continue;
@@ -74,12 +74,11 @@ std::string read_chloride_class(const MixContext& context, const core::CodeTable
         }
     }
     if (std::ranges::count(names, stated->text) == 0) {
-        context.refuse(*stated->node,
-                       "requirements.chloride_class: '" + stated->text +
-                           "' is not a class of chloride content of " + code.name +
-                           " for concrete with bars",
-                       names.empty() ? "the code has none: delete the key"
-                                     : "known here: " + listed(names));
+        context.refuse(
+            *stated->node,
+            "requirements.chloride_class: '" + stated->text +
+                "' is not a class of chloride content of " + code.name + " for concrete with bars",
+            names.empty() ? "the code has none: delete the key" : "known here: " + listed(names));
     }
     return stated->text;
 }

@@ -13,7 +13,7 @@ namespace boardmark::input {
 ///
 /// @param key as messages name it, "requirements.exposure"
 std::vector<std::string> read_classes(const MixContext& context, const Reading& exposure,
-                                      const std::string& key, const core::CodeTables& code);
+                                      const std::string& key, const core::ClassNames& code);
 
 /// The class of chloride content; empty where none is stated.
 std::string read_chloride_class(const MixContext& context, const core::CodeTables& code);

@@ -42,8 +42,7 @@ void read_code(const MixContext& context, core::Requirements& requirements) {
 
 /// Another name of the file's own code is refused; so is a code that is not known.
 std::vector<core::ClassesByCode> read_other_codes(const MixContext& context,
-                                                  const core::Requirements& requirements,
-                                                  core::UnitSystem system) {
+                                                  const core::Requirements& requirements) {
     std::vector<core::ClassesByCode> others;
     const Path path = requirement("exposure_by_code");
     for (const Reading& reading : context.document.below(path)) {
@@ -60,9 +59,8 @@ std::vector<core::ClassesByCode> read_other_codes(const MixContext& context,
                            "requirements.exposure_by_code: " + name + " is the file's own code",
                            "its classes stand under 'exposure'");
         } else {
-            others.push_back(
-                {name, read_classes(context, reading, dotted(path.below(name)),
-                                    context.options.vocabulary.code_named(name, system))});
+            others.push_back({name, read_classes(context, reading, dotted(path.below(name)),
+                                                 context.options.vocabulary.class_names(name))});
         }
     }
     return others;
@@ -216,9 +214,10 @@ core::Requirements read_requirements(const MixContext& context, core::UnitSystem
                               std::ranges::count(codes, requirements.code) == 0; // told already
     const Reading* exposure = context.document.find(requirement("exposure"));
     if (exposure && !code_is_lost) {
-        requirements.exposure = read_classes(context, *exposure, "requirements.exposure", code);
+        requirements.exposure =
+            read_classes(context, *exposure, "requirements.exposure", core::class_names(code));
     }
-    requirements.exposure_by_code = read_other_codes(context, requirements, system);
+    requirements.exposure_by_code = read_other_codes(context, requirements);
     requirements.chloride_class = read_chloride_class(context, code);
     requirements.site = read_site(context);
     core::add_site_classes(requirements, code);

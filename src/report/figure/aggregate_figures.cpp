@@ -86,8 +86,9 @@ Flow aggregate_figures(const MixResult& result, UnitSystem system) {
     if (!result.aggregate || !result.grading) {
         return {};
     }
-    return retained_figure(*result.aggregate, result.grading->retained, system) +
-           workability_figure(*result.aggregate, result.grading->workability);
+    const core::GradingRules& rules = **result.grading;
+    return retained_figure(*result.aggregate, rules.retained, system) +
+           workability_figure(*result.aggregate, rules.workability);
 }
 
 } // namespace boardmark::report

@@ -131,12 +131,12 @@ Flow grading_figures(const MixResult& result) {
     }
     Flow figures;
     for (const core::FineGrading& fine : core::fine_gradings(result.proportions)) {
-        figures += fine_figure(fine, *result.grading);
+        figures += fine_figure(fine, **result.grading);
     }
     const Grading combined = core::combined_grading(result.proportions);
     return combined.empty() ? figures
                             : figures + combined_figure(combined, result.proportions.blend.get(),
-                                                        *result.grading);
+                                                        **result.grading);
 }
 
 } // namespace boardmark::report

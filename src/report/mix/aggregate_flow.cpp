@@ -115,7 +115,7 @@ Grid summary(const MixResult& result, UnitSystem system) {
         }
     }
     grid.add({"fineness modulus", fixed(together.fineness_modulus, 2)});
-    grid.add({"factors", factors_words(together, result.grading->workability)});
+    grid.add({"factors", factors_words(together, (*result.grading)->workability)});
     return grid;
 }
 

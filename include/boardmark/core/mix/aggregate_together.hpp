@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/deferred.hpp>
 #include <boardmark/core/mix/blended_aggregate.hpp>
 #include <boardmark/core/mix/grading_rules.hpp>
 #include <boardmark/core/mix/proportions.hpp>
@@ -34,9 +35,9 @@ struct AggregateTogether {
     double workability_factor;
 };
 
-/// Nothing unless every aggregate states its sieves and has a volume.
+/// Nothing unless every aggregate states its sieves and has a volume; rules are not read then.
 std::optional<AggregateTogether> aggregate_together(const Proportions& proportions,
-                                                    const GradingRules& rules,
+                                                    const Deferred<GradingRules>& rules,
                                                     std::span<const double> fineness_sieves_mm);
 
 /// The fields of the chart of coarseness and workability.

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/basis/unit_system.hpp>
+#include <boardmark/core/code/class_names.hpp>
 #include <boardmark/core/code/code_tables.hpp>
 #include <boardmark/core/forms/form_tables.hpp>
 #include <boardmark/core/mix/requirements.hpp>
@@ -35,6 +36,8 @@ struct Vocabulary {
     std::function<const Tables&(UnitSystem)> tables = {};
     /// One of `codes`, the first for an empty name; it outlives the vocabulary.
     std::function<const CodeTables&(const std::string&, UnitSystem)> code_named = {};
+    /// Of one of `codes`, the same in both systems: quicker than all that the code asks.
+    std::function<const ClassNames&(const std::string&)> class_names = {};
     std::vector<StrengthName> strength_names = {}; ///< that `requirements.strength` may be
     /// The tables of a code that a user's file prints, which the reader has found sound.
     std::function<CodeTables(const PrintedCode&, UnitSystem)> code_of_print = {};

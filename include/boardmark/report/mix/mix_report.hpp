@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/deferred.hpp>
 #include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/checks/code_judgement.hpp>
 #include <boardmark/core/mix/aggregate_together.hpp>
@@ -23,8 +24,9 @@ struct MixResult {
     const core::Requirements& requirements;
     const core::Proportions& proportions;
     const std::vector<core::Check>& checks;
-    core::StrengthOverRatio strength = {};       ///< drawn where it has points
-    const core::GradingRules* grading = nullptr; ///< draws the gradings that are stated
+    core::StrengthOverRatio strength = {}; ///< drawn where it has points
+    /// Draws the gradings that are stated, and is read where there are some.
+    const core::Deferred<core::GradingRules>* grading = nullptr;
     std::optional<core::AggregateTogether> aggregate = {}; ///< where all of them are stated
     InputFiles inputs = {};
     std::vector<core::CodeJudgement> codes = {}; ///< side by side, the file's own first

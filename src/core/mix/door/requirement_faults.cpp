@@ -17,7 +17,7 @@ constexpr Bounds possible_strength_mpa{.low = 2, .high = 200};
 constexpr Bounds possible_slump_mm{.low = 0, .high = 305}; // the cone is 305 mm high
 
 /// Classes of a code: known ones, each once, and one of each category where the code has it so.
-void find_class_faults(const std::vector<std::string>& exposure, const CodeTables& code,
+void find_class_faults(const std::vector<std::string>& exposure, const ClassNames& code,
                        Field field, const FaultList& list) {
     if (exposure.size() > most_classes) {
         list.impossible(field, "has more classes than a code has");
@@ -26,7 +26,7 @@ void find_class_faults(const std::vector<std::string>& exposure, const CodeTable
     std::map<std::size_t, std::string> stated; // by category
     for (std::size_t i = 0; i < exposure.size(); ++i) {
         const std::string& name = exposure[i];
-        const ExposureClass* known = code.find_class(name);
+        const NamedClass* known = code.find(name);
         if (!known) {
             list.unknown(field, name);
         } else if (std::find(exposure.begin(), exposure.begin() + static_cast<std::ptrdiff_t>(i),
@@ -47,14 +47,15 @@ void find_word_faults(const Requirements& asked, UnitSystem system, const Vocabu
         list.unknown(Field::code, asked.code);
     }
     const CodeTables& code = words.code_of(asked, system);
-    find_class_faults(asked.exposure, code, Field::exposure, list);
+    find_class_faults(asked.exposure, class_names(code), Field::exposure, list);
     for (const ClassesByCode& other : asked.exposure_by_code) {
         if (!other.code_file && std::ranges::count(words.codes, other.code) == 0) {
             list.unknown(Field::exposure_by_code, other.code);
             continue;
         }
         find_class_faults(other.exposure,
-                          other.code_file ? *other.code_file : words.code_named(other.code, system),
+                          other.code_file ? class_names(*other.code_file)
+                                          : words.class_names(other.code),
                           Field::exposure_by_code, list);
     }
     if (!asked.chloride_class.empty() &&
