@@ -75,3 +75,13 @@ TEST_CASE("batches of one name but another mix or day stay apart") {
     CHECK(points[0].value == 36);
     CHECK(points[1].value == 22);
 }
+
+// Common practice, no source: less than an hour is how punctual a laboratory is, not another age.
+TEST_CASE("ages less than an hour apart are one") {
+    constexpr double minute = 1.0 / (24 * 60);
+    const auto ages = [](double apart_d) {
+        return core::ages_of({specimen("A", 28, 40), specimen("B", 28 + apart_d, 36)}).size();
+    };
+    CHECK(ages(59 * minute) == 1);
+    CHECK(ages(61 * minute) == 2);
+}
