@@ -1,5 +1,7 @@
 #include "code_data.hpp"
 
+#include "lookup.hpp"
+
 #include <algorithm>
 
 namespace boardmark::reference {
@@ -35,6 +37,12 @@ std::vector<CodeData> listed_codes(const EmbeddedTable& list,
 }
 
 } // namespace
+
+std::string_view code_note(const CodeData& data, std::string_view name) {
+    const EmbeddedTable& printed = *data.find("exposure");
+    const auto line = std::ranges::find(printed.rows, "code", &EmbeddedRow::group);
+    return line == printed.rows.end() ? std::string_view{} : note(*line, name);
+}
 
 std::vector<CodeData> codes_of(std::span<const EmbeddedTable> tables) {
     const auto list = std::ranges::find(tables, "codes", &EmbeddedTable::name);

@@ -18,6 +18,9 @@ struct CodeData {
     const EmbeddedTable* find(std::string_view subject) const;
 };
 
+/// A text on the whole code in its exposure table; empty where there is none.
+std::string_view code_note(const CodeData& data, std::string_view name);
+
 /// Every code of some tables: those that a table `codes` lists, in its order, else one for each
 /// table PREFIX-exposure.
 std::vector<CodeData> codes_of(std::span<const EmbeddedTable> tables);

@@ -2,7 +2,6 @@
 
 #include <boardmark/core/basis/deferred.hpp>
 #include <boardmark/core/basis/unit_system.hpp>
-#include <boardmark/core/code/class_names.hpp>
 #include <boardmark/core/code/code_tables.hpp>
 
 #include "code_data.hpp"
@@ -15,8 +14,5 @@ namespace boardmark::reference {
 /// @param site  how it leads from a site to classes, see site_rules
 core::CodeTables code_tables(const CodeData& data, core::UnitSystem system,
                              core::Deferred<core::SiteRules> site);
-
-/// The names of its classes alone.
-core::ClassNames class_names(const CodeData& data);
 
 } // namespace boardmark::reference

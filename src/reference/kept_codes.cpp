@@ -1,6 +1,7 @@
 #include "kept_codes.hpp"
 
 #include "code_tables.hpp"
+#include "exposure_classes.hpp"
 #include "site_rules.hpp"
 
 #include <algorithm>

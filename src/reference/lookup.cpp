@@ -21,6 +21,11 @@ const EmbeddedRow& row(const EmbeddedTable& table, std::string_view name, std::s
     return *found;
 }
 
+const EmbeddedRow* find_row(const EmbeddedTable& table, std::string_view name) {
+    const auto found = std::ranges::find(table.rows, name, &EmbeddedRow::name);
+    return found == table.rows.end() ? nullptr : &*found;
+}
+
 double cell(const EmbeddedTable& table, const EmbeddedRow& row, std::string_view column) {
     const auto found = std::ranges::find(table.columns, column, &EmbeddedColumn::name);
     assert(found != table.columns.end());

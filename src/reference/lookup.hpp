@@ -21,6 +21,9 @@ const EmbeddedTable& table(std::string_view name);
 const EmbeddedRow& row(const EmbeddedTable& table, std::string_view name,
                        std::string_view group = "");
 
+/// The row of that name in any group, or nullptr.
+const EmbeddedRow* find_row(const EmbeddedTable& table, std::string_view name);
+
 /// The cell under a named column. Asserts that the table has that column.
 double cell(const EmbeddedTable& table, const EmbeddedRow& row, std::string_view column);
 
