@@ -89,3 +89,14 @@ TEST_CASE("boards that stand are held against the length") {
 TEST_CASE("a wall without boards has no courses") {
     CHECK(core::coursing(wall_of(run_of(2, 1, 300)), practice()).runs.empty());
 }
+
+TEST_CASE("a height that several stations share is told once") {
+    core::WallRun run = run_of(24, 2, 300);
+    run.top = core::Top::sloping;
+    run.heights = {{0, 1.99}, {12, 1.22}, {24, 1.22}}; // 13 x 150 and 40; 8 x 150 and 20
+    const core::WallCoursing found = core::coursing(coursed(run, 150), practice());
+    REQUIRE(found.runs.front().steps.size() == 3);
+    CHECK_FALSE(found.runs.front().steps[1].repeats);
+    CHECK(found.runs.front().steps[2].repeats);
+    CHECK(found.worksheet.cautions.size() == 2);
+}

@@ -84,8 +84,12 @@ void add(const Boards& boards, std::string name, const std::vector<HeightAt>& ex
                     .steps = {}};
     const double greatest_m = std::ranges::max(extents, {}, &HeightAt::height_m).height_m;
     for (const HeightAt& extent : extents) {
-        run.steps.push_back(step_coursing(extent, greatest_m, boards.course_mm, rule));
-        if (run.steps.back().poor_cut) {
+        StepCoursing step = step_coursing(extent, greatest_m, boards.course_mm, rule);
+        step.repeats = std::ranges::any_of(run.steps, [&](const StepCoursing& before) {
+            return same(before.extent_m, step.extent_m);
+        });
+        run.steps.push_back(step);
+        if (step.poor_cut && !step.repeats) {
             coursing.worksheet.cautions.push_back(poor_cut(run, run.steps.back()));
         }
     }

@@ -131,8 +131,10 @@ Flow text_of_boards(const WallResult& result, UnitSystem system) {
         {"courses of " + thickness(result.wall.boards->course_mm, system), "over", "whole", ""});
     for (const core::RunCoursing& run : result.plan.coursing.runs) {
         for (const core::StepCoursing& step : run.steps) {
-            courses.add({column_name(run.name), long_length(step.extent_m, system),
-                         std::to_string(step.fit.whole), remainder_text(step.fit, system)});
+            if (!step.repeats) {
+                courses.add({column_name(run.name), long_length(step.extent_m, system),
+                             std::to_string(step.fit.whole), remainder_text(step.fit, system)});
+            }
         }
     }
     std::string bought;

@@ -29,7 +29,8 @@ struct StepCoursing {
     /// what the highest below this step's top measures. 0 where it is whole.
     double lowest_from_top_mm;
     double highest_from_top_mm;
-    bool poor_cut; ///< the cut course, counted from the footing, is too small to look meant
+    bool poor_cut;        ///< the cut course, counted from the footing, is too small to look meant
+    bool repeats = false; ///< an earlier station has the same height: said once is enough
 };
 
 /// The coursing of one run or planter.
