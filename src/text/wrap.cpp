@@ -43,6 +43,45 @@ std::optional<std::size_t> last_column(std::string_view line, std::size_t width)
     return fits ? std::optional{column} : std::nullopt;
 }
 
+/// Lines of a text of which the first has some columns taken.
+std::vector<std::string> lines_behind(std::size_t head, std::string_view text, std::size_t width) {
+    const std::size_t first_width = width - std::min(head, width - 1);
+    if (is_one_line(text, first_width)) {
+        return {std::string{text}};
+    }
+    std::vector<std::string> lines{""};
+    std::size_t taken = 0; // columns of the last line
+    std::size_t at = 0;
+    const auto room = [&] { return lines.size() == 1 ? first_width : width; };
+    while (at < text.size()) {
+        const std::size_t end = std::min(text.find(' ', at), text.size());
+        std::string_view word = text.substr(at, end - at);
+        at = end + 1;
+        if (word.empty()) {
+            continue;
+        }
+        std::size_t wide = display_width(word);
+        if (taken > 0 && taken + 1 + wide > room()) {
+            lines.emplace_back();
+            taken = 0;
+        }
+        while (wide > room()) { // a word wider than the page is broken
+            lines.back() = beginning(word, room());
+            word.remove_prefix(lines.back().size());
+            lines.emplace_back();
+            taken = 0;
+            wide = display_width(word);
+        }
+        if (!lines.back().empty()) {
+            lines.back() += ' ';
+            ++taken;
+        }
+        lines.back() += word;
+        taken += wide;
+    }
+    return lines;
+}
+
 std::string fitted_line(std::string_view line, std::size_t width) {
     if (shown_width(std::string{line}) <= width) {
         return std::string{line} + "\n";
@@ -65,44 +104,15 @@ std::size_t shown_width(const std::string& text) {
 }
 
 std::vector<std::string> lines_of(std::string_view text, std::size_t width) {
-    if (is_one_line(text, width)) {
-        return {std::string{text}};
-    }
-    std::vector<std::string> lines{""};
-    std::size_t taken = 0; // columns of the last line
-    std::size_t at = 0;
-    while (at < text.size()) {
-        const std::size_t end = std::min(text.find(' ', at), text.size());
-        std::string_view word = text.substr(at, end - at);
-        at = end + 1;
-        if (word.empty()) {
-            continue;
-        }
-        std::size_t wide = display_width(word);
-        if (taken > 0 && taken + 1 + wide > width) {
-            lines.emplace_back();
-            taken = 0;
-        }
-        while (wide > width) { // a word wider than the page is broken
-            lines.back() = beginning(word, width);
-            word.remove_prefix(lines.back().size());
-            lines.emplace_back();
-            taken = 0;
-            wide = display_width(word);
-        }
-        if (!lines.back().empty()) {
-            lines.back() += ' ';
-            ++taken;
-        }
-        lines.back() += word;
-        taken += wide;
-    }
-    return lines;
+    return lines_behind(0, text, width);
 }
 
 std::string wrapped(std::string_view text, const Indent& indent, std::size_t width) {
+    const std::size_t others = display_width(indent.other);
+    const std::size_t first = shown_width(indent.first);
     std::string result;
-    for (const std::string& line : lines_of(text, width - display_width(indent.other))) {
+    for (const std::string& line :
+         lines_behind(first - std::min(first, others), text, width - others)) {
         result += (result.empty() ? indent.first : indent.other) + line + "\n";
     }
     return result;

@@ -61,6 +61,19 @@ TEST_CASE("a paragraph has its indents and fits the page") {
     CHECK(text::wrapped("short", {}, 100) == "short\n");
 }
 
+// "  - FAILS: " takes 11 columns, "    " 4: 19 are left of 30 on the first line, 26 on the others.
+TEST_CASE("a first indent that is wider than the others leaves its line less room") {
+    const text::Indent indent{.first = "  - FAILS: ", .other = "    "};
+    CHECK(text::wrapped("forms bear 850 psf by design", indent, 30) ==
+          "  - FAILS: forms bear 850 psf\n    by design\n");
+    CHECK(text::wrapped("forms bear 850 psf, no more", indent, 29) ==
+          "  - FAILS: forms bear 850\n    psf, no more\n");
+    CHECK(text::wrapped("four words just fit it", indent, 33) ==
+          "  - FAILS: four words just fit it\n");
+    CHECK(text::wrapped(std::string(24, 'x'), indent, 30) ==
+          "  - FAILS: " + std::string(19, 'x') + "\n    " + std::string(5, 'x') + "\n");
+}
+
 TEST_CASE("colours take no room on the page") {
     const auto [text, width] = GENERATE(table<std::string, std::size_t>({
         {"", 0},
