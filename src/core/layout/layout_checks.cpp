@@ -1,6 +1,7 @@
 #include "layout_checks.hpp"
 
 #include <boardmark/core/checks/check_id.hpp>
+#include <boardmark/core/layout/visible_part.hpp>
 #include <boardmark/core/wall/course.hpp>
 #include <boardmark/core/wall/coursing.hpp>
 
@@ -67,15 +68,31 @@ void tell_cure(const CheckedPart& part, const Elevation& face, const Sliver& sli
     }
 }
 
+/// Whether a course runs out to nothing below a sloping top: the slope crosses its lower edge.
+bool runs_out(const Elevation& face, const LaidBoard& board) {
+    const auto top = top_of(face);
+    return !board.stands &&
+           std::ranges::adjacent_find(top, [&](const DrawnPoint& one, const DrawnPoint& next) {
+               const auto [low_m, high_m] = std::minmax(one.z_m, next.z_m);
+               return !same(one.x_m, next.x_m) && below(low_m, board.z_m) &&
+                      below(board.z_m, high_m);
+           }) != top.end();
+}
+
 Check sliver_check(const CheckedPart& part) {
     const double least_mm =
         part.wall.boards->course_mm * part.practice.cut_course_percent.value / 100;
     std::optional<double> narrowest_m;
+    bool any_runs_out = false;
     const Sliver* worst = nullptr;
     const Elevation* worst_face = nullptr;
     for (const Elevation* face : part.faces) {
         for (const LaidBoard& board : face->boards) {
-            narrowest_m = std::min(narrowest_m.value_or(board.width_m), board.width_m);
+            const bool ends_thin = runs_out(*face, board);
+            any_runs_out = any_runs_out || ends_thin;
+            if (!ends_thin || !below(mm_in_metre * board.width_m, least_mm)) {
+                narrowest_m = std::min(narrowest_m.value_or(board.width_m), board.width_m);
+            }
         }
         for (const Sliver& sliver : face->slivers) {
             narrowest_m = std::min(narrowest_m.value_or(sliver.width_m), sliver.width_m);
@@ -90,6 +107,10 @@ Check sliver_check(const CheckedPart& part) {
     check.message = {"the narrowest course or board shows {narrowest}, at least {least}",
                      {on_face("narrowest", narrowest_m.value_or(0)),
                       quantity("least", {least_mm, Measure::length})}};
+    if (any_runs_out) {
+        check.message.text +=
+            "; courses that run out to nothing under a sloping top are not counted";
+    }
     if (worst) {
         check.verdict = Verdict::watch;
         check.message.text = std::string{"a cut "} + (worst->stands ? "board" : "course") +

@@ -230,11 +230,15 @@ private:
 
     void draw_slivers() {
         for (const core::Sliver& sliver : m_elevation.slivers) {
-            const double width_m = sliver.stands ? sliver.width_m : sliver.length_m;
-            if (sliver.x_m < m_window.to_m && sliver.x_m + width_m > m_window.from_m) {
-                m_view.area(Ink::sliver,
-                            box(sliver.x_m, sliver.z_m, width_m,
-                                sliver.stands ? sliver.length_m : sliver.width_m),
+            core::LaidBoard shown{.x_m = std::max(sliver.x_m, m_window.from_m),
+                                  .z_m = sliver.z_m,
+                                  .length_m = sliver.length_m,
+                                  .width_m = sliver.width_m,
+                                  .stands = sliver.stands};
+            double& along_m = sliver.stands ? shown.width_m : shown.length_m;
+            along_m = std::min(sliver.x_m + along_m, m_window.to_m) - shown.x_m;
+            if (along_m > 0) {
+                m_view.area(Ink::sliver, on_paper(core::visible_part(shown, m_elevation)),
                             counted(sliver.x_m, "sliver"));
             }
         }
