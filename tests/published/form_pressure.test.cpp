@@ -129,7 +129,9 @@ TEST_CASE(
     CHECK(c1(1.0, 2.5) == 1.0);
 
     FormCase fast = si_wall({.height_m = 1.9, .rise_m_h = 4, .temperature_c = 10});
-    CHECK_THAT(core::ciria_form_pressure(fast, form_tables_in(si)).kpa, WithinAbs(25 * 1.9, 0.05));
+    const FormPressure whole = core::ciria_form_pressure(fast, form_tables_in(si));
+    CHECK_THAT(whole.kpa, WithinAbs(25 * 1.9, 0.05));
+    CHECK(whole.governed_by == PressureGovernor::head); // the head itself, no longer the formula
     fast.pour_height_m = 0.8;
     CHECK_THAT(core::ciria_form_pressure(fast, form_tables_in(si)).kpa, WithinAbs(25 * 0.8, 0.05));
 

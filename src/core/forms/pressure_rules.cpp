@@ -87,7 +87,8 @@ void take_formula(FormPressure& result, const FormCase& pour, const FormulaPress
     result.head_kpa = head_kpa(pour);
     result.formula_kpa = formula.formula_kpa;
     const double asked_kpa = std::max(formula.formula_kpa, formula.floor_kpa);
-    const bool shallow = above(asked_kpa, result.head_kpa);
+    // A formula may end at the head itself, as CIRIA 108 does where C1 sqrt(R) exceeds the height.
+    const bool shallow = !below(asked_kpa, result.head_kpa);
     const bool low = above(formula.floor_kpa, formula.formula_kpa);
     result.kpa = std::min(asked_kpa, result.head_kpa);
     result.governed_by = shallow ? PressureGovernor::head
