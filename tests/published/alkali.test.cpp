@@ -128,6 +128,30 @@ TEST_CASE("what is said of alkali where salt comes from outside") {
     CHECK(none.message.text.find(told) == std::string::npos);
 }
 
+// The sum of the alkali that is stated would pass for that of all cements.
+TEST_CASE("no sum of alkali is told while that of a cement is unknown") {
+    const auto [cement, told] = GENERATE(table<std::string, std::string>({
+        {"kind: portland cement", "nor the alkali of {missing}"},
+        {"kind: portland cement, alkali: 0.5 %", "alkali from cement {value}"},
+    }));
+    const Solved mix = solve(fmt::format(R"(boardmark: 1
+title: alkali of the slag only
+reporting: si
+requirements: {{code: ACI 318-19, exposure: [C1], strength: 35 MPa, slump: 100 mm}}
+materials:
+  cement: {{{}}}
+  slag: {{kind: slag cement, alkali: 0.9 %}}
+  stone: {{kind: coarse aggregate, nominal_max_size: 20 mm}}
+proportions: {{volume: 1 m3, water: 170 kg, air: 2 %, cement: 200 kg, slag: 200 kg}}
+)",
+                                         cement),
+                             input::Purpose::check);
+    const core::Check check = *mix.check("alkali.loading");
+    INFO(check.message.text);
+    CHECK(check.verdict == Verdict::not_checked);
+    CHECK(check.message.text.find(told) != std::string::npos);
+}
+
 TEST_CASE("a cement beyond the published shares is left to the engineer") {
     // more than 1.00 %: one level more, from memory
     CHECK(

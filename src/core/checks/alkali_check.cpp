@@ -194,6 +194,14 @@ Phrase message_of(Standing standing, const Loading& loading, const AlkaliLevel* 
                   const CheckContext& context) {
     switch (standing) {
     case Standing::level_not_stated:
+        if (loading.any_unknown) { // a sum of the others would be less than the cements bring
+            return {
+                "neither the level of prevention nor the alkali of {missing} is stated: the "
+                "engineer has the one, the mill certificate the other; add {key} and 'alkali'." +
+                    salt_note(context),
+                {word("missing", joined(cements_of_unknown_alkali(context.proportions))),
+                 word("key", missing_for_level(context.requirements))}};
+        }
         return {"alkali from cement {value} of Na2O equivalent: the level of prevention is "
                 "not stated; the engineer has it; add {key}." +
                     salt_note(context),
@@ -250,7 +258,7 @@ void check_alkali(const CheckContext& context, Findings& findings) {
     const bool asks = !asked.alkali_level.empty() || !asked.aggregate_reactivity.empty() ||
                       !asked.structure_class.empty();
     if (!asks && !loading.any_stated) {
-        return;
+        return; // of a class that asks for evidence, `aggregate.reactivity` says what is missing
     }
     const AlkaliRules& rules = context.tables.alkali;
     const DerivedLevel derived = derived_level(context);
