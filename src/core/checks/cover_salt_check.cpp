@@ -17,6 +17,11 @@ Check open_salt_check(CheckId id, const SaltExposure& salt, const Source& source
                         {word("classes", salt.open_classes)}}};
 }
 
+std::optional<double> stated_relief_mm(const Wall& wall) {
+    return wall.boards && wall.boards->relief_stated ? std::optional{wall.boards->relief_mm}
+                                                     : std::nullopt;
+}
+
 const char* relief_taken_as_none() {
     return "; no relief is counted, because 'boards.relief' is not stated";
 }

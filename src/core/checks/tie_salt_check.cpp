@@ -10,10 +10,6 @@
 namespace boardmark::core {
 namespace {
 
-double depth_of_relief_mm(const Wall& wall) {
-    return wall.boards ? wall.boards->relief_mm : 0;
-}
-
 /// What a tie of mild steel needs before the face: the rule's depth, and never less than the bars.
 double least_depth_mm(const Wall& wall, const FormFigure& rule) {
     const double cover_mm = wall.reinforcement ? wall.reinforcement->cover_mm.value_or(0) : 0;
@@ -43,24 +39,26 @@ void judge_mild_steel(const Wall& wall, const FormFigure& rule, Check& check) {
     const Ties& ties = *wall.ties;
     const double limit_mm = least_depth_mm(wall, rule);
     const bool closed = ties.plug == true && ties.cone_mm.value_or(0) > 0;
-    const double value_mm = closed ? *ties.cone_mm - depth_of_relief_mm(wall) : 0;
+    const auto stated_mm = stated_relief_mm(wall);
+    const double relief_mm = stated_mm.value_or(0);
+    const double value_mm = closed ? *ties.cone_mm - relief_mm : 0;
     const bool near = below(value_mm, limit_mm);
     const bool cover_open = requirements_of(wall.mix).reinforced &&
                             !(wall.reinforcement && wall.reinforcement->cover_mm);
     check.value = value_mm;
     check.limit = Limit{.low = limit_mm, .high = std::nullopt};
-    check.verdict = near || cover_open || !wall.boards ? Verdict::watch : Verdict::holds;
+    check.verdict = near || cover_open || !stated_mm ? Verdict::watch : Verdict::holds;
     if (!closed) {
         check.message = uncovered(ties);
     } else {
         check.message = {"ties of mild steel end {cone} behind the face, less {relief} of relief: "
                          "{value}, at least {limit} where salt reaches it",
                          {quantity("cone", {*ties.cone_mm, Measure::length}),
-                          quantity("relief", {depth_of_relief_mm(wall), Measure::length}),
+                          quantity("relief", {relief_mm, Measure::length}),
                           quantity("value", {value_mm, Measure::length})}};
         check.message.text +=
             near ? ": set them deeper, or use stainless steel or glass fibre" : "";
-        check.message.text += wall.boards ? "" : relief_taken_as_none();
+        check.message.text += stated_mm ? "" : relief_taken_as_none();
         check.message.text += cover_open ? "; they must not come nearer to the face than the bars "
                                            "either, and 'reinforcement.cover' is not stated"
                                          : "";

@@ -5,6 +5,7 @@
 #include <boardmark/core/wall/cast_part.hpp>
 #include <boardmark/core/wall/salt_at_face.hpp>
 
+#include "../checks/open_salt_check.hpp"
 #include "behind_niche.hpp"
 #include "wall_checks.hpp"
 
@@ -24,9 +25,7 @@ void add_cover(const Wall& wall, const CastPart& part, const SaltExposure& salt,
                const CoverRules& rules, std::vector<Check>& checks) {
     const bool own = part.kind == CastKind::bench;
     const SaltyFace face{.cover_mm = cover_mm(wall, part),
-                         .relief_mm = wall.boards && wall.boards->relief_stated
-                                          ? std::optional{wall.boards->relief_mm}
-                                          : std::nullopt,
+                         .relief_mm = stated_relief_mm(wall),
                          .cover_key =
                              own ? "benches." + part.name + ".cover" : "reinforcement.cover"};
     if (auto check = check_cover_salt(face, salt, rules)) {
