@@ -129,12 +129,19 @@ Phrase unknown_slump(const Retention& retention, double minutes) {
             {word("name", retention.first ? std::string{retention.first->name} : ""), time}};
 }
 
+/// Whether the slump goes with the minutes since mixing as a data sheet says, or as that of a
+/// high-range reducer does.
+bool falls_with_time(const Ingredient& admixture) {
+    return is_high_range(admixture) || (reduces_water(admixture.material->kind) &&
+                                        !admixture.material->admixture.retains.empty());
+}
+
 void window_check(const CheckContext& context, Findings& findings) {
     const auto& minutes = context.requirements.time_to_place_min;
     if (!minutes) {
         const bool asks =
             std::ranges::any_of(context.proportions.ingredients, [](const Ingredient& one) {
-                return one.role == Role::admixture && is_high_range(one);
+                return one.role == Role::admixture && falls_with_time(one);
             });
         if (asks) {
             findings.add(slump_not_known, [](Check& told) {
