@@ -4,6 +4,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../checks/compare.hpp"
 #include "method_choice.hpp"
 #include "wall_checks.hpp"
 
@@ -43,7 +44,8 @@ struct ForcedForm {
     std::vector<Check>& checks;
 };
 
-/// Which rise a check of a form holds for: a pressure below the full head grows with it.
+/// Which rise a check of a form holds for: a pressure below the full head grows with it, and a
+/// rise that no output shows to be kept is only planned.
 Check for_its_rise(Check check, const FormForces& forces) {
     const FormPressure& pressure = governing_pressure(forces);
     const auto rise_m_h = forces.rise.fastest_m_h();
