@@ -62,6 +62,7 @@ Check for_its_rise(Check check, const FormForces& forces) {
     if (!forces.rise.output_m3_h) {
         check.message.text +=
             "; 'placing.output', which would show that the crew keeps it, is not stated";
+        check.verdict = worse(check.verdict, Verdict::watch);
     }
     return check;
 }
@@ -87,9 +88,6 @@ void force_on_form(const ForcedForm& form, double design_kpa, FormForces& forces
         for_its_rise(form_pressure_check(governing_pressure(forces), design_kpa, form.tables),
                      forces),
         demand);
-    if (auto missing = missing_method_check(form.pour, form.choice)) {
-        form.checks.push_back(of_wall(form.name, std::move(*missing)));
-    }
 }
 
 /// What a tie beside an opening or a step carries, since the tie in it is left out.
@@ -160,6 +158,10 @@ FormForces form_forces(const Wall& wall, const FormedWall& formed, const Proport
     }
     if (wall.ties) {
         force_on_ties(form, wall, forces);
+    }
+    const bool judged = wall.placing.form_pressure_kpa || wall.ties;
+    if (auto missing = missing_method_check(pour, choice); missing && judged) {
+        checks.push_back(of_wall(formed.name, std::move(*missing)));
     }
     return forces;
 }

@@ -93,7 +93,8 @@ std::optional<Check> other_method_check(const Check& check, const FormDemand& de
 std::optional<Check> missing_method_check(const FormCase& pour, const MethodChoice& choice) {
     const FormPressure& governing = choice.pressures[choice.governing];
     const bool full_head = !below(governing.kpa, governing.head_kpa);
-    if (choice.asked || full_head || !pour.flow_class || pour.set_time_h) {
+    const bool one_of_both = pour.flow_class.has_value() != pour.set_time_h.has_value();
+    if (choice.asked || full_head || !one_of_both) {
         return std::nullopt;
     }
     return Check{
@@ -101,10 +102,10 @@ std::optional<Check> missing_method_check(const FormCase& pour, const MethodChoi
         .verdict = Verdict::not_checked,
         .measure = Measure::pressure,
         .requirement = "design pressure",
-        .message = {
-            "'placing.flow_class' is stated, but not 'placing.end_of_set' that DIN 18218 asks for "
-            "too; or name in 'placing.method' the method that the form is designed by",
-            {}}};
+        .message = {"'placing.{stated}' is stated, but not 'placing.{missing}' that DIN 18218 asks "
+                    "for too; or name in 'placing.method' the method that the form is designed by",
+                    {word("stated", pour.flow_class ? "flow_class" : "end_of_set"),
+                     word("missing", pour.flow_class ? "end_of_set" : "flow_class")}}};
 }
 
 } // namespace boardmark::core

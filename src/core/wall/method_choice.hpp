@@ -28,9 +28,9 @@ AllowableRise least_rise(const FormCase& pour, const FormDemand& demand, const M
 std::optional<Check> other_method_check(const Check& check, const FormDemand& demand,
                                         const MethodChoice& choice);
 
-/// `forms.pressure.other_method` where the consistency class is stated for DIN 18218 and the end of
-/// setting is not, so that nobody knows whether it presses harder. Nothing where it does not
-/// matter.
+/// `forms.pressure.other_method` where of the consistency class and the end of setting, which
+/// DIN 18218 asks for, one alone is stated, so that nobody knows whether it presses harder. Nothing
+/// where it does not matter.
 std::optional<Check> missing_method_check(const FormCase& pour, const MethodChoice& choice);
 
 } // namespace boardmark::core
