@@ -67,14 +67,33 @@ void hold_against_time(const StruckSoffit& struck, Owed& owed) {
     }
 }
 
+/// Whether air or concrete is known to be no warmer than the hours that the rule by time counts.
+bool in_cold(const YoungConcrete& young, const CuringRules& rules) {
+    const double counts_above_c = rules.strip_air_c.value;
+    const auto slows = [&](std::optional<double> known_c) {
+        return known_c && !above(*known_c, counts_above_c);
+    };
+    return slows(young.coldest_air_c) || slows(young.concrete_c);
+}
+
+/// Without a strength that the engineer asks, days decide, where there is a rule and no cold.
+void hold_without_strength(const StruckSoffit& struck, Owed& owed) {
+    if (struck.age.soffit.stands_out) {
+        owed.add(Verdict::not_checked,
+                 {"it is a cantilever, for which no rule by time exists: the engineer states "
+                  "the strength ('placing.soffit_strength')",
+                  {}});
+    } else if (in_cold(struck.young, struck.rules)) {
+        owed.add(Verdict::watch,
+                 {"in cold the strength comes slower than days tell: the engineer states what the "
+                  "concrete needs ('placing.soffit_strength'), and tests show it",
+                  {}});
+    }
+}
+
 void hold_against_strength(const StruckSoffit& struck, Owed& owed) {
     if (!struck.age.needed_mpa) {
-        if (struck.age.soffit.stands_out) {
-            owed.add(Verdict::not_checked,
-                     {"it is a cantilever, for which no rule by time exists: the engineer states "
-                      "the strength ('placing.soffit_strength')",
-                      {}});
-        }
+        hold_without_strength(struck, owed);
         return;
     }
     const Argument needed = quantity("needed", {*struck.age.needed_mpa, Measure::strength});
