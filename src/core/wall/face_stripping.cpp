@@ -100,6 +100,12 @@ void judge_by_rules(const StrippedFace& face, Check& check) {
             {"after {sure} such hours time alone is enough; until then strength tests decide",
              {face_time("sure", face.rules.strip_surely_after_h.value)}});
     }
+    if (face.young.lift.frost) { // the hours are a rule of mild weather
+        doubts.push_back(
+            {"in frost the face needs {needed}, which hours do not show: 'placing.strip_strength', "
+             "measured when it is stripped, is not stated",
+             {}});
+    }
     check.value = face.stated_h;
     check.limit = Limit{.low = face.after.strip.earliest_h(), .high = std::nullopt};
     check.verdict = doubts.empty() ? Verdict::holds : Verdict::watch;
