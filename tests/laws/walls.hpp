@@ -193,10 +193,13 @@ inline core::Wall any_wall_file() {
         wall.boards->relief_mm = wall.boards->relief_stated ? between(0, 15, "relief, mm") : 0;
     }
     if (perhaps("ties")) {
-        wall.ties = core::Ties{.kind = core::TieKind::stainless_steel,
+        wall.ties = core::Ties{.kind = perhaps("mild steel") ? core::TieKind::mild_steel
+                                                             : core::TieKind::stainless_steel,
                                .across_mm = between(300, 1000, "ties across, mm"),
                                .up_mm = between(300, 1000, "ties up, mm"),
                                .working_load_kn = perhaps_between(5, 60, "tie's load, kN")};
+        wall.ties->cone_mm = perhaps_between(0, 80, "cone, mm");
+        wall.ties->plug = perhaps("plug");
     }
     if (core::requirements_of(wall.mix).reinforced) {
         wall.reinforcement = any_reinforcement();
@@ -259,6 +262,12 @@ inline std::vector<Fact> facts() {
     all.push_back({"working load", [](core::Wall& wall) {
                        if (wall.ties) {
                            wall.ties->working_load_kn.reset();
+                       }
+                   }});
+    all.push_back({"cone and plug", [](core::Wall& wall) {
+                       if (wall.ties) {
+                           wall.ties->cone_mm.reset();
+                           wall.ties->plug.reset();
                        }
                    }});
     all.push_back({"relief", [](core::Wall& wall) {
