@@ -155,6 +155,43 @@ TEST_CASE("box limits of what stays on each sieve") {
     CHECK(rules.most_fine_sand_percent.value == 34);
 }
 
+// Two equal volumes of stone and sand, so that on each sieve half the stone's and half the sand's
+// part stays. The sand holds back 5, 20, 20, 20, 20 and 10 % from No. 4 on: half of it inside its
+// limits. Between 37.5 mm and 9.5 mm the stone holds 70 %, on a line less than 20 % of all on each
+// sieve; on one of them it could be 35 %. Limits from memory.
+TEST_CASE("a gap between stated sieves leaves open what stays in it") {
+    const auto [sieves, named] = GENERATE(table<std::string, std::string>({
+        {"37.5 mm: 100 %, 25 mm: 95 %, 19 mm: 80 %, 12.5 mm: 55 %, 9.5 mm: 30 %, 4.75 mm: 4 %", ""},
+        {"37.5 mm: 100 %, 9.5 mm: 30 %, 4.75 mm: 4 %", "1 in, 3/4 in, 1/2 in"},
+        // 40 % of the stone on 3/4 and 1/2 in: 20 % of all may stay on one, and nothing on 1/2 in
+        {"37.5 mm: 100 %, 25 mm: 95 %, 12.5 mm: 55 %, 9.5 mm: 30 %, 4.75 mm: 4 %", "3/4 in"},
+        {"37.5 mm: 100 %, 25 mm: 95 %, 19 mm: 80 %, 9.5 mm: 30 %, 4.75 mm: 4 %", "1/2 in"},
+        // however 20 % of the stone are shared by 1 and 3/4 in, it is 10 % of all at most
+        {"37.5 mm: 100 %, 19 mm: 80 %, 12.5 mm: 55 %, 9.5 mm: 30 %, 4.75 mm: 4 %", ""},
+        {"40 mm: 100 %, 25 mm: 95 %, 20 mm: 80 %, 14 mm: 60 %, 10 mm: 30 %, 5 mm: 4 %", ""},
+    }));
+    const Solved mix = solve(fmt::format(R"(boardmark: 1
+title: a gap
+reporting: us
+requirements: {{strength: 4000 psi, slump: 2 in}}
+materials:
+  cement: {{kind: portland cement}}
+  stone: {{kind: coarse aggregate, nominal_max_size: 1 in, relative_density: 2.65, absorption: 0 %, sieves: {{{}}}}}
+  sand: {{kind: fine aggregate, relative_density: 2.65, absorption: 0 %,
+         sieves: {{9.5 mm: 100 %, 4.75 mm: 95 %, 2.36 mm: 75 %, 1.18 mm: 55 %, 0.6 mm: 35 %, 0.3 mm: 15 %, 0.15 mm: 4 %}}}}
+proportions: {{volume: 1 yd3, water: 240 lb, cement: 564 lb, stone: 1500 lb, sand: 1500 lb, air: 6 %}}
+)",
+                                         sieves),
+                             input::Purpose::check);
+    INFO(sieves);
+    const auto check = mix.check("aggregate.retained");
+    REQUIRE((check != nullptr) == !named.empty());
+    if (check) {
+        CHECK(check->verdict == Verdict::not_checked);
+        CHECK(std::get<std::string>(check->message.arguments.front().value) == named);
+    }
+}
+
 TEST_CASE("limits of coarse sizes by number") {
     const core::GradingRules& rules = tables_in(UnitSystem::us).grading;
     using Cells = std::vector<std::array<double, 3>>;

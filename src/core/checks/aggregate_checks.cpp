@@ -7,6 +7,7 @@
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "checks.hpp"
+#include "exposure_limits.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -66,10 +67,34 @@ std::vector<OutsideAdvice> outside_advice(const AggregateTogether& together,
     return outside;
 }
 
+/// Nothing outside by what is read between stated sieves is no promise: it goes along a line, and a
+/// gap between two of them may hide a sieve that holds back too much or nothing.
+void tell_doubt(const AggregateTogether& together, const RetainedRules& rules, Findings& findings) {
+    const auto doubtful = sieves_in_doubt(together);
+    if (doubtful.empty()) {
+        return;
+    }
+    findings.add({.id = check_ids::aggregate_retained, .verdict = Verdict::not_checked},
+                 [&](Check& told) {
+                     std::vector<std::string> names;
+                     for (const SieveOfAll* sieve : doubtful) {
+                         names.push_back(sieve->limits.name);
+                     }
+                     told.requirement = "advice";
+                     told.source = rules.source;
+                     told.message = {
+                         "not every aggregate states what passes {sieves}; by the sieves beside "
+                         "them more or less than advised could be held back: a sieve analysis has "
+                         "it",
+                         {word("sieves", joined(names))}};
+                 });
+}
+
 void retained_check(const AggregateTogether& together, const RetainedRules& rules,
                     Findings& findings) {
     const auto outside = outside_advice(together, rules);
     if (outside.empty()) {
+        tell_doubt(together, rules, findings);
         return;
     }
     const OutsideAdvice& first = outside.front();

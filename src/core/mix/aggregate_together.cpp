@@ -10,6 +10,35 @@ namespace {
 
 constexpr double percent_of_all = 100;
 
+/// Whether a stated sieve is near enough for what is read beside it to be as good as stated: 20 mm
+/// for 3/4 in, 14 mm for 1/2 in, 10 mm for 3/8 in, 5 mm for No. 4. Common practice, no source.
+bool stands_for(double stated_mm, double opening_mm) {
+    constexpr double nearest = 1.125;
+    return std::max(stated_mm, opening_mm) <= nearest * std::min(stated_mm, opening_mm);
+}
+
+/// What may pass a sieve by the two stated ones between which it lies: no more than the coarser and
+/// no less than the finer one. Beyond the stated ones it is taken as it is read.
+PercentRange may_pass(const Grading& grading, double opening_mm) {
+    const SievePassing* coarser = nullptr;
+    const SievePassing* finer = nullptr;
+    bool is_stated = false;
+    for (const SievePassing& sieve : grading) {
+        is_stated = is_stated || stands_for(sieve.opening_mm, opening_mm);
+        if (sieve.opening_mm > opening_mm && (!coarser || sieve.opening_mm < coarser->opening_mm)) {
+            coarser = &sieve;
+        }
+        if (sieve.opening_mm < opening_mm && (!finer || sieve.opening_mm > finer->opening_mm)) {
+            finer = &sieve;
+        }
+    }
+    if (is_stated || !coarser || !finer) {
+        const double read_percent = passing_sieve_percent(grading, opening_mm);
+        return {read_percent, read_percent};
+    }
+    return {finer->percent, coarser->percent};
+}
+
 /// The aggregates of a mix that all state sieves and a volume, each with its part of the volume.
 class Parts {
 public:
@@ -31,10 +60,33 @@ public:
     double passing_percent(double opening_mm) const {
         double percent = 0;
         for (const Ingredient* aggregate : aggregates_) {
-            percent += *aggregate->volume_m3 / whole_m3_ *
-                       passing_sieve_percent(grading_of(*aggregate), opening_mm);
+            percent += part(*aggregate) * passing_sieve_percent(grading_of(*aggregate), opening_mm);
         }
         return percent;
+    }
+
+    PercentRange may_pass_percent(double opening_mm) const {
+        PercentRange all{0, 0};
+        for (const Ingredient* aggregate : aggregates_) {
+            const PercentRange one = may_pass(grading_of(*aggregate), opening_mm);
+            all.least += part(*aggregate) * one.least;
+            all.most += part(*aggregate) * one.most;
+        }
+        return all;
+    }
+
+    /// On a sieve of what passes a coarser one; nothing: of all.
+    PercentRange may_retain_percent(std::optional<double> coarser_mm, double opening_mm) const {
+        PercentRange all{0, 0};
+        for (const Ingredient* aggregate : aggregates_) {
+            const Grading& grading = grading_of(*aggregate);
+            const PercentRange before = coarser_mm ? may_pass(grading, *coarser_mm)
+                                                   : PercentRange{percent_of_all, percent_of_all};
+            const PercentRange after = may_pass(grading, opening_mm);
+            all.least += part(*aggregate) * std::max(0.0, before.least - after.most);
+            all.most += part(*aggregate) * std::max(0.0, before.most - after.least);
+        }
+        return all;
     }
 
     /// The finest sieve that every fine aggregate states.
@@ -52,6 +104,8 @@ public:
     }
 
 private:
+    double part(const Ingredient& aggregate) const { return *aggregate.volume_m3 / whole_m3_; }
+
     static const Grading& grading_of(const Ingredient& aggregate) {
         return aggregate.material->aggregate.sieves;
     }
@@ -89,7 +143,13 @@ std::vector<SieveOfAll> sieves_of(const Parts& parts, const RetainedRules& rules
         }
         const double before_percent =
             sieves.empty() ? percent_of_all : sieves.back().passing_percent;
-        sieves.push_back({limits, passing_percent, before_percent - passing_percent});
+        const auto coarser_mm =
+            sieves.empty() ? std::nullopt : std::optional{sieves.back().limits.opening_mm};
+        sieves.push_back({.limits = limits,
+                          .passing_percent = passing_percent,
+                          .retained_percent = before_percent - passing_percent,
+                          .may_pass = parts.may_pass_percent(limits.opening_mm),
+                          .may_retain = parts.may_retain_percent(coarser_mm, limits.opening_mm)});
     }
     return sieves;
 }
@@ -189,6 +249,32 @@ std::vector<const SieveOfAll*> sieves_outside(const AggregateTogether& together)
         }
     }
     return outside;
+}
+
+std::vector<const SieveOfAll*> sieves_in_doubt(const AggregateTogether& together) {
+    std::vector<const SieveOfAll*> doubtful;
+    const auto add = [&](const SieveOfAll& sieve) {
+        const bool is_open = below(sieve.may_pass.least, sieve.may_pass.most);
+        if (is_open && (doubtful.empty() || doubtful.back() != &sieve)) {
+            doubtful.push_back(&sieve);
+        }
+    };
+    const SieveOfAll* coarser = nullptr;
+    for (const SieveOfAll& sieve : together.sieves) {
+        const RetainedLimits& limits = sieve.limits;
+        const bool maybe_too_little =
+            limits.low_percent && below(sieve.may_retain.least, *limits.low_percent);
+        const bool maybe_too_much =
+            limits.high_percent && above(sieve.may_retain.most, *limits.high_percent);
+        if (maybe_too_little || maybe_too_much) {
+            if (coarser) {
+                add(*coarser);
+            }
+            add(sieve);
+        }
+        coarser = &sieve;
+    }
+    return doubtful;
 }
 
 } // namespace boardmark::core

@@ -155,8 +155,9 @@ Flow aggregate_flow(const MixResult& result, UnitSystem system) {
     }
     return section("AGGREGATES TOGETHER, by absolute volume") + summary(result, system) + "\n" +
            sieve_table(result, system) +
-           paragraph("Below the finest sieve that an aggregate states, what passes is taken in "
-                     "proportion to the opening. What is advised to stay on each sieve is "
+           paragraph("A sieve that an aggregate does not state is read on a line between the two "
+                     "beside it; below its finest one, what passes is taken in proportion to the "
+                     "opening. What is advised to stay on each sieve is "
                      "remembered, and advice.",
                      {"  ", "  "});
 }

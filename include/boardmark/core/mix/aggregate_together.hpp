@@ -11,12 +11,21 @@
 
 namespace boardmark::core {
 
+/// What a reading between stated sieves leaves open.
+struct PercentRange {
+    double least;
+    double most;
+};
+
 /// What all aggregates together let pass a sieve and hold back on it, percent of their absolute
 /// volume.
 struct SieveOfAll {
     RetainedLimits limits; ///< with the name and the opening of the sieve
     double passing_percent;
     double retained_percent; ///< of what passed the next coarser sieve of the list
+    /// What may be, where an aggregate is read between two sieves that it states.
+    PercentRange may_pass;
+    PercentRange may_retain;
 };
 
 /// Part of one aggregate in the volume of all.
@@ -57,5 +66,9 @@ std::optional<double> retained_between_percent(const AggregateTogether& together
 
 /// Sieves whose retained part lies outside its limits.
 std::vector<const SieveOfAll*> sieves_outside(const AggregateTogether& together);
+
+/// Sieves that an aggregate does not state, where its stated ones leave open whether what stays on
+/// them or on the next finer one lies outside its limits.
+std::vector<const SieveOfAll*> sieves_in_doubt(const AggregateTogether& together);
 
 } // namespace boardmark::core
