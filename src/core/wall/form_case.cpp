@@ -19,7 +19,8 @@ bool is_dosed(const Ingredient& ingredient) {
 }
 
 /// Whether any admixture delays setting. Those of which nobody asked leave it open: a method then
-/// takes the highest coefficient. Entraining air, speeding up and colouring delay nothing.
+/// takes the highest coefficient. Entraining air, speeding up and colouring delay nothing unless
+/// the file says that they do.
 std::optional<bool> retards(const Proportions& proportions) {
     bool open = false;
     for (const Ingredient* ingredient : of_role(proportions, Role::admixture)) {
@@ -28,13 +29,13 @@ std::optional<bool> retards(const Proportions& proportions) {
             material.kind == Kind::retarder || admixture_type(material.standard).retards;
         const bool harmless = material.kind == Kind::air_entraining_admixture ||
                               material.kind == Kind::accelerator || material.kind == Kind::pigment;
-        if (!is_dosed(*ingredient) || (harmless && !by_type)) {
+        if (!is_dosed(*ingredient)) {
             continue;
         }
         if (by_type || material.admixture.retards == true) {
             return true;
         }
-        open = open || !material.admixture.retards;
+        open = open || (!harmless && !material.admixture.retards);
     }
     return open ? std::nullopt : std::optional{false};
 }

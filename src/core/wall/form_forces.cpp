@@ -138,7 +138,8 @@ FormForces form_forces(const Wall& wall, const FormedWall& formed, const Proport
     if (const auto check = rise_check(rise, tables.system)) {
         checks.push_back(of_wall(formed.name, *check));
     }
-    const FormCase pour = form_case(wall, proportions, formed.height_m, rise.fastest_m_h(), tables);
+    FormCase pour = form_case(wall, proportions, formed.height_m, rise.fastest_m_h(), tables);
+    pour.column = formed.plan;
     MethodChoice choice = method_choice(pour, wall.placing.pressure_method, tables);
     tell_assumed_density(proportions.totals, choice);
     FormForces forces{.wall = formed.name,
