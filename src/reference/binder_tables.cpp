@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <limits>
 #include <string>
 #include <vector>
 
@@ -50,11 +51,15 @@ core::CountedAddition counted_addition(const EmbeddedRow& line, const CodeData& 
         .source = source_of(line.source),
         .relief_above_kg_m3 = {},
         .most_relief_kg_m3 = {},
+        .most_relief_up_to_kg_m3 = std::numeric_limits<double>::infinity(),
         .relief_source = {}};
     const EmbeddedTable* relief = data.find("least-cement");
     if (const EmbeddedRow* eased = relief ? find_row(*relief, line.name) : nullptr) {
         counted.relief_above_kg_m3 = present(cell(*relief, *eased, "above"));
         counted.most_relief_kg_m3 = present(cell(*relief, *eased, "most"));
+        counted.most_relief_up_to_kg_m3 = present(cell_or_gap(*relief, *eased, "up_to"))
+                                              .value_or(counted.most_relief_up_to_kg_m3);
+        counted.together_by_k = note(*eased, "together") == "by k";
         counted.relief_source = source_of(eased->source);
     }
     return counted;

@@ -29,14 +29,6 @@ core::Addition addition_named(std::string_view name) {
 
 namespace {
 
-/// The cell under a column that not every code has.
-double cell_or_gap(const EmbeddedTable& table, const EmbeddedRow& row, std::string_view column) {
-    const auto found = std::ranges::find(table.columns, column, &EmbeddedColumn::name);
-    return found == table.columns.end()
-               ? std::numeric_limits<double>::quiet_NaN()
-               : row.cells[static_cast<std::size_t>(found - table.columns.begin())];
-}
-
 /// Where a code writes strengths as classes, the class pairs its specimens.
 void take_strength_class(std::string_view name, const CodeData& data, core::ClassLimits& limits) {
     const EmbeddedTable& classes = *data.find("strength-class");

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
+#include <limits>
 
 namespace boardmark::reference {
 
@@ -30,6 +31,13 @@ double cell(const EmbeddedTable& table, const EmbeddedRow& row, std::string_view
     const auto found = std::ranges::find(table.columns, column, &EmbeddedColumn::name);
     assert(found != table.columns.end());
     return row.cells[static_cast<std::size_t>(found - table.columns.begin())];
+}
+
+double cell_or_gap(const EmbeddedTable& table, const EmbeddedRow& row, std::string_view column) {
+    const auto found = std::ranges::find(table.columns, column, &EmbeddedColumn::name);
+    return found == table.columns.end()
+               ? std::numeric_limits<double>::quiet_NaN()
+               : row.cells[static_cast<std::size_t>(found - table.columns.begin())];
 }
 
 double constant(const EmbeddedTable& table, std::string_view name, core::UnitSystem system) {

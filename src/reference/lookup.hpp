@@ -27,6 +27,9 @@ const EmbeddedRow* find_row(const EmbeddedTable& table, std::string_view name);
 /// The cell under a named column. Asserts that the table has that column.
 double cell(const EmbeddedTable& table, const EmbeddedRow& row, std::string_view column);
 
+/// The cell under a column that not every code has; NaN where the table lacks it.
+double cell_or_gap(const EmbeddedTable& table, const EmbeddedRow& row, std::string_view column);
+
 /// The cell of a one-row constant in a system of units ("us" or "si" column).
 double constant(const EmbeddedTable& table, std::string_view name, core::UnitSystem system);
 

@@ -19,7 +19,9 @@ double relief_kg_m3(double least_kg_m3, const CountedBinder& binder, const Sourc
             continue;
         }
         const double by_rule = mass.k * std::max(least_kg_m3 - *mass.by->relief_above_kg_m3, 0.0);
-        relief_kg_m3 += std::min(by_rule, mass.by->most_relief_kg_m3.value_or(by_rule));
+        const bool is_capped =
+            mass.by->most_relief_kg_m3 && !above(least_kg_m3, mass.by->most_relief_up_to_kg_m3);
+        relief_kg_m3 += is_capped ? std::min(by_rule, *mass.by->most_relief_kg_m3) : by_rule;
         source = &mass.by->relief_source;
     }
     return relief_kg_m3;
@@ -68,7 +70,9 @@ LeastCement by_k_value(const Demand& demand, const CountedBinder& binder,
 double with_counted_kg_m3(const CountedBinder& binder) {
     double kg_m3 = binder.cement_kg;
     for (const CountedMass& mass : binder.additions) {
-        kg_m3 += mass.by ? mass.counted_kg : 0;
+        if (mass.by) {
+            kg_m3 += (mass.by->together_by_k ? mass.k : 1) * mass.counted_kg;
+        }
     }
     return kg_m3;
 }

@@ -9,8 +9,8 @@ namespace boardmark::input {
 namespace {
 
 constexpr std::string_view exposure_columns[] = {
-    "max_w_cm", "min_strength_us", "min_strength_si", "min_cement", "min_cement_with_additions",
-    "chloride"};
+    "max_w_cm",   "min_strength_us",           "min_strength_si",
+    "min_cement", "min_cement_with_additions", "chloride"};
 constexpr std::string_view exposure_notes[] = {"category",
                                                "subject",
                                                "step",
@@ -42,6 +42,8 @@ constexpr std::string_view addition_columns[] = {"k", "most", "most_composite", 
                                                  "low_k_above"};
 constexpr std::string_view addition_notes[] = {"standard", "doubt", "low_k_in", "barred_in"};
 constexpr std::string_view relief_columns[] = {"above", "most"};
+constexpr std::string_view all_relief_columns[] = {"above", "most", "up_to"};
+constexpr std::string_view relief_notes[] = {"together"};
 constexpr std::string_view most_column[] = {"most"};
 constexpr std::string_view chloride_notes[] = {"class", "steel"};
 constexpr std::string_view cap_notes[] = {"class"};
@@ -55,19 +57,27 @@ constexpr std::string_view site_notes[] = {
     "wetting", "facing",       "aggressive_ground"};
 
 constexpr TableForm all_forms[] = {
-    {"exposure", exposure_columns, {}, exposure_notes, false,
+    {"exposure",
+     exposure_columns,
+     {},
+     exposure_notes,
+     false,
      "[{name: max_w_cm}, {name: min_cement, unit: kg/m3}]"},
     {"air", {}, {}, {}, true, "{what: nominal maximum size, both: [10 mm, 20 mm]}"},
     {"air-rules", systems, systems, air_rule_notes, false, "[{name: us}, {name: si}]"},
     {"additions", addition_columns, addition_columns, addition_notes, false,
      "[{name: k}, {name: most}, {name: most_composite}, {name: low_k}, {name: low_k_above}]"},
-    {"least-cement", relief_columns, relief_columns, {}, false, "[{name: above}, {name: most}]"},
+    {"least-cement", all_relief_columns, relief_columns, relief_notes, false,
+     "[{name: above}, {name: most}]"},
     {"cement-by-size", {}, {}, {}, true, "{what: nominal maximum size, both: [10 mm, 20 mm]}"},
     {"cement-most", most_column, most_column, {}, false, "[{name: most, unit: kg/m3}]"},
     {"chloride", most_column, most_column, chloride_notes, false, "[{name: most, unit: \"%\"}]"},
-    {"supplementary", most_column, most_column, cap_notes, false,
-     "[{name: most, unit: \"%\"}]"},
-    {"strength-class", strength_columns, strength_columns, {}, false,
+    {"supplementary", most_column, most_column, cap_notes, false, "[{name: most, unit: \"%\"}]"},
+    {"strength-class",
+     strength_columns,
+     strength_columns,
+     {},
+     false,
      "[{name: cylinder, unit: MPa}, {name: cube, unit: MPa}]"},
     {"aggregate-size", size_columns, size_columns, {}, false, "[{name: fraction}]"},
     {"site", order_column, order_column, site_notes, false, "[{name: order}]"},
@@ -134,9 +144,9 @@ public:
                       "give the one of cylinders, of cubes or both");
             }
         });
-        for (const std::string_view subject : {"air-rules", "chloride", "supplementary",
-                                               "cement-most", "cement-by-size", "aggregate-size",
-                                               "air"}) {
+        for (const std::string_view subject :
+             {"air-rules", "chloride", "supplementary", "cement-most", "cement-by-size",
+              "aggregate-size", "air"}) {
             for_rows(subject, [&](const auto& row, const Node& node) {
                 demand_figures(row, row.cells.size(), node);
             });
@@ -237,11 +247,12 @@ private:
     void tell_of_exposure() {
         std::vector<std::string> seen;
         for_rows("exposure", [&](const core::PrintedRow& row, const Node& node) {
-            const bool variant = row.group == "plain concrete" || row.group == "with pozzolan or slag";
+            const bool variant =
+                row.group == "plain concrete" || row.group == "with pozzolan or slag";
             if (variant) {
                 if (seen.empty() || seen.back() != row.name) {
-                    tell_(node, "row '" + row.name + "' of " + row.group +
-                                    " does not follow its class",
+                    tell_(node,
+                          "row '" + row.name + "' of " + row.group + " does not follow its class",
                           "write it right behind the class");
                 }
             } else if (row.group.empty()) {
@@ -280,7 +291,8 @@ private:
         for (std::size_t i = 0; i < row.cells.size(); ++i) {
             const bool ratio = table.columns[i].name == "max_w_cm";
             const double cell = row.cells[i];
-            const bool impossible = !std::isnan(cell) && (cell <= 0 || (ratio && (cell < 0.2 || cell > 1.5)));
+            const bool impossible =
+                !std::isnan(cell) && (cell <= 0 || (ratio && (cell < 0.2 || cell > 1.5)));
             if (impossible) {
                 tell_(node, "row '" + row.name + "' has an impossible " + table.columns[i].name,
                       "check the figure and its unit");
@@ -293,7 +305,8 @@ private:
         const core::PrintedTable* own = table_of(code_, "strength-class");
         const bool known =
             own ? std::ranges::count(own->rows, strength, &core::PrintedRow::name) > 0
-                : std::ranges::count(words_.strength_names, strength, &core::StrengthName::name) > 0;
+                : std::ranges::count(words_.strength_names, strength, &core::StrengthName::name) >
+                      0;
         if (!known) {
             tell_(node, "strength class '" + strength + "' is not known",
                   "add a table 'strength-class' that names its strengths");
@@ -320,8 +333,8 @@ private:
             "freezing",   "wet_when_freezing", "deicer",  "sea",    "soil_sulfate",
             "reinforced", "salty_air",         "wetting", "facing", "aggressive_ground"};
         static constexpr std::string_view values[] = {
-            "open", "no", "yes", "spray", "tidal", "harmless", "more", "dry", "sheltered", "rain",
-            "long wet", "under water", "vertical", "horizontal"};
+            "open", "no",        "yes",  "spray",    "tidal",       "harmless", "more",
+            "dry",  "sheltered", "rain", "long wet", "under water", "vertical", "horizontal"};
         for (const std::string_view fact : facts) {
             for (const std::string& value : parts_of(note_of(row, fact), " or ")) {
                 demand_one_of(value, values, node, "what " + std::string{fact} + " may be");

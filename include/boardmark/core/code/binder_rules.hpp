@@ -27,6 +27,8 @@ struct CountedAddition {
     Source source;
     std::optional<double> relief_above_kg_m3; ///< least cement falls by k times what exceeds this
     std::optional<double> most_relief_kg_m3;  ///< and by no more than so much
+    double most_relief_up_to_kg_m3; ///< a least cement above this falls by more; may be infinite
+    bool together_by_k = false;     ///< with the cement it reaches the least by k times what counts
     Source relief_source;
 };
 
@@ -34,7 +36,7 @@ struct CountedAddition {
 struct BinderRules {
     bool by_k = false; ///< only cement and counted additions; else all cementitious material
     std::vector<CountedAddition> additions = {};
-    std::string cement_standard = {}; ///< for which k is given, "EN 197-1"; empty: not said
+    std::string cement_standard = {};      ///< for which k is given, "EN 197-1"; empty: not said
     std::optional<Source> all_counts = {}; ///< where that all counts is itself a rule in doubt
     std::optional<SizeRow> cement_by_size = {}; ///< added to the least cement by nominal max size
     std::optional<TypicalFigure> most_cement_kg_m3 = {}; ///< without additions
