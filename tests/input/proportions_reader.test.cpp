@@ -120,8 +120,8 @@ TEST_CASE("amounts that are refused") {
     CHECK(check_faults(changed(submitted_mix, from, to)) == Faults{fault});
 }
 
-TEST_CASE("a submitted admixture is held against its data sheet, in one kind of unit") {
-    // 760 kg of binder: 200 mL/100 kg are 1520 mL, 0.2 % are 1.52 kg.
+TEST_CASE("a submitted admixture is held against its data sheet") {
+    // 760 kg of binder: 200 mL/100 kg are 1520 mL, 0.2 % are 1.52 kg; 1520 mL of 1.07 are 1.626 kg.
     struct Row {
         const char* maximum;
         const char* amount;
@@ -129,12 +129,14 @@ TEST_CASE("a submitted admixture is held against its data sheet, in one kind of 
     };
     for (const Row& row : {Row{"200 mL/100 kg", "1520 mL", false},
                            Row{"200 mL/100 kg", "1530 mL", true}, Row{"0.2 %", "1.52 kg", false},
-                           Row{"0.2 %", "1.53 kg", true}, Row{"200 mL/100 kg", "2 kg", false},
-                           Row{"0.2 %", "2000 mL", false}, Row{"0.2 %", "as needed", false}}) {
+                           Row{"0.2 %", "1.53 kg", true}, Row{"200 mL/100 kg", "1.62 kg", false},
+                           Row{"200 mL/100 kg", "1.64 kg", true}, Row{"0.2 %", "1415 mL", false},
+                           Row{"0.2 %", "1435 mL", true}, Row{"0.2 %", "as needed", false}}) {
         INFO(row.maximum << ' ' << row.amount);
         const std::string text =
             changed(submitted_mix, "reducer: {kind: high-range water reducer",
-                    std::string{"reducer: {kind: high-range water reducer, maximum_dose: "} +
+                    std::string{"reducer: {kind: high-range water reducer, relative_density: 1.07, "
+                                "maximum_dose: "} +
                         row.maximum) +
             "  reducer: " + row.amount + "\n";
         CHECK(check_faults(text) ==
@@ -143,6 +145,16 @@ TEST_CASE("a submitted admixture is held against its data sheet, in one kind of 
                                   row.maximum}
                          : Faults{}));
     }
+}
+
+TEST_CASE("what leads from a dose by volume to one by mass is asked for") {
+    const std::string text =
+        changed(submitted_mix, "reducer: {kind: high-range water reducer",
+                "reducer: {kind: high-range water reducer, maximum_dose: 200 mL/100 kg") +
+        "  reducer: 1 kg\n";
+    const Faults faults = check_faults(text);
+    REQUIRE(faults.size() == 1);
+    CHECK(faults.front().find("has no 'relative_density'") != std::string::npos);
 }
 
 TEST_CASE("a batch of a submitted mix needs stone and sand") {
