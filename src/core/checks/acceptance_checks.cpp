@@ -1,5 +1,6 @@
 #include "../basis/phrases.hpp"
 #include "compare.hpp"
+#include "exposure_limits.hpp"
 #include "strength_record_checks.hpp"
 
 #include <algorithm>
@@ -156,7 +157,14 @@ std::string named(const std::vector<std::string>& names) {
 
 std::vector<Check> check_acceptance(const StrengthRecord& record,
                                     const StrengthFindings& findings) {
-    return {mean_check(findings), single_test_check(record, findings)};
+    std::vector<Check> checks{mean_check(findings), single_test_check(record, findings)};
+    for (Check& check : checks) {
+        if (check.value && check.source.confidence == Confidence::from_memory) {
+            check.verdict = worse(check.verdict, Verdict::watch);
+            append_memory(check.source, check.message);
+        }
+    }
+    return checks;
 }
 
 } // namespace boardmark::core
