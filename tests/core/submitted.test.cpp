@@ -22,6 +22,7 @@ struct Submitted {
     std::string more = "";
     std::string air = "6 %";
     std::string exposure = "[F2, S1, W1, C2]";
+    std::string cement_density = ", relative_density: 3.15";
 };
 
 std::string text(const Submitted& mix) {
@@ -29,7 +30,9 @@ std::string text(const Submitted& mix) {
            "  exposure: " +
            mix.exposure +
            "\n  strength: 5000 psi\n  slump: 4 in\nmaterials:\n"
-           "  cement: {kind: portland cement}\n  slag: {kind: slag cement}\n"
+           "  cement: {kind: portland cement" +
+           mix.cement_density +
+           "}\n  slag: {kind: slag cement, relative_density: 2.90}\n"
            "  reducer: {kind: high-range water reducer, relative_density: 1.07, solids: 35 %}\n" +
            mix.materials + "proportions:\n  volume: 1 yd3\n  water: " + mix.water +
            "\n  cement: 480 lb\n  slag: 160 lb\n  reducer: 51 fl oz\n  air: " + mix.air + "\n" +
@@ -91,6 +94,12 @@ TEST_CASE("how far the submitted volumes may miss one") {
     INFO(sand);
     const Solved solved = check({.aggregates = "  stone: 1682 lb\n  sand: " + sand + "\n"});
     CHECK(solved.check("volume.closes")->verdict == verdict);
+}
+
+TEST_CASE("volumes that close by a usual density are watched") {
+    const Solved solved = check({.cement_density = ""});
+    CHECK(solved.check("volume.closes")->verdict == Verdict::watch);
+    CHECK(check({}).check("volume.closes")->verdict == Verdict::holds);
 }
 
 TEST_CASE("without densities or aggregates the closure is not checked and the limits are") {

@@ -3,6 +3,7 @@
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../mix/fine_share.hpp"
+#include "assumed_density.hpp"
 #include "checks.hpp"
 #include "compare.hpp"
 
@@ -47,12 +48,17 @@ Verdict closure(const Proportions& proportions, double volume_m3) {
 
 void volume_check(const CheckContext& context, Findings& findings) {
     const auto& volume_m3 = context.proportions.totals.volume_m3;
+    const bool is_assumed =
+        context.proportions.submitted && density_is_assumed(context.proportions);
     Finding found{.id = check_ids::volume_closes,
                   .verdict = Verdict::not_checked,
                   .measure = Measure::absolute_volume};
     if (volume_m3) {
         const double within = closes_within_percent / 100;
         found.verdict = closure(context.proportions, *volume_m3);
+        if (found.verdict == Verdict::holds && is_assumed) {
+            found.verdict = Verdict::watch;
+        }
         found.value = *volume_m3;
         found.limit = Limit{.low = 1 - within, .high = 1 + within};
     }
@@ -64,11 +70,14 @@ void volume_check(const CheckContext& context, Findings& findings) {
                             {}};
             return;
         }
-        told.message = {found.verdict == Verdict::holds
-                            ? "the absolute volumes add up to {value} of the volume"
-                            : "the absolute volumes add up to {value} of the volume: the yield "
-                              "will differ by that; ask for the densities and the air",
+        const bool closes = closure(context.proportions, *volume_m3) == Verdict::holds;
+        told.message = {closes ? "the absolute volumes add up to {value} of the volume"
+                               : "the absolute volumes add up to {value} of the volume: the yield "
+                                 "will differ by that; ask for the densities and the air",
                         {percent_of("value", 100 * *volume_m3)}};
+        if (is_assumed) {
+            append_assumed_densities(context.proportions, told.message);
+        }
     });
 }
 

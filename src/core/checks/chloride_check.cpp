@@ -4,20 +4,39 @@
 #include "checks.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
+#include "supplementary.hpp"
 
 #include <algorithm>
 
 namespace boardmark::core {
 namespace {
 
-/// Cementitious mass that the limit counts: supplementary materials up to the mass of cement.
+/// Cementitious mass that the limit counts: supplementary materials, those inside of cements too,
+/// up to the mass of portland cement.
 double up_to_cement_kg(const Proportions& proportions) {
     double cement_kg = 0;
     double other_kg = 0;
     for (const Ingredient* binder : of_role(proportions, Role::binder)) {
-        (is_cement(binder->material->kind) ? cement_kg : other_kg) += binder->kg_m3;
+        if (!is_cement(binder->material->kind)) {
+            other_kg += binder->kg_m3;
+            continue;
+        }
+        double inside_percent = 0;
+        for (const Constituent& part : binder->material->binder.contains) {
+            inside_percent += part.percent;
+        }
+        const double inside_kg = binder->kg_m3 * inside_percent / 100;
+        other_kg += inside_kg;
+        cement_kg += binder->kg_m3 - inside_kg;
     }
     return cement_kg + std::min(cement_kg, other_kg);
+}
+
+/// A blended cement of which nobody says how much is portland cement, where that is what counts.
+const Material* unknown_portland(const CheckContext& context) {
+    return context.code.chloride.of == ChlorideOf::cementitious_to_cement
+               ? unknown_blend(context.proportions)
+               : nullptr;
 }
 
 /// Cement, and the additions that count in the water/cement ratio by their whole mass.
@@ -132,6 +151,7 @@ struct ChlorideFinding {
     bool by_concrete; ///< kg/m3 of concrete, else percent
     bool counts;      ///< there is a mass to count it against
     bool known;
+    const Material* open_blend; ///< a cement that may count for less than it weighs, or nullptr
     double value;
     Verdict verdict;
 };
@@ -143,6 +163,7 @@ ChlorideFinding hold_chloride(const CheckContext& context, const ChlorideLimit& 
     ChlorideFinding found{.by_concrete = rules.of == ChlorideOf::concrete,
                           .counts = true,
                           .known = false,
+                          .open_blend = unknown_portland(context),
                           .value = sum.kg,
                           .verdict = Verdict::not_checked};
     if (!found.by_concrete) {
@@ -153,7 +174,8 @@ ChlorideFinding hold_chloride(const CheckContext& context, const ChlorideLimit& 
         found.by_concrete ? chloride_precision_kg_m3 : chloride_precision_percent;
     const Verdict verdict = at_most({found.value, limit.most, precision});
     found.known = found.counts && (!sum.any_unknown || verdict == Verdict::fails);
-    if (found.known && (!limit.class_is_open || verdict == Verdict::fails)) {
+    const bool is_open = limit.class_is_open || found.open_blend;
+    if (found.known && (!is_open || verdict == Verdict::fails)) {
         // Reports rarely say which of the two they measured: acid frees more.
         const bool doubtful =
             rules.acid_soluble || limit.source->confidence == Confidence::from_memory;
@@ -226,6 +248,11 @@ void check_chloride(const CheckContext& context, Findings& findings) {
                 "chloride is not known for {missing}: test reports and data sheets have it; "
                 "add 'chloride'",
                 {word("missing", unknown_of(context.proportions))}};
+        } else if (held.open_blend && held.verdict == Verdict::not_checked) {
+            told.message = {
+                "of {name} no more counts beside its portland cement than that weighs; the mill "
+                "certificate tells the parts: add 'contains'",
+                {word("name", held.open_blend->name)}};
         } else {
             told.message = told_chloride(context, *limit, held);
         }

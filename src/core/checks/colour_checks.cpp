@@ -8,6 +8,7 @@
 #include "../mix/material_figures.hpp"
 #include "checks.hpp"
 #include "compare.hpp"
+#include "suspect_chloride.hpp"
 
 #include <algorithm>
 
@@ -142,9 +143,7 @@ void check_water(const CheckContext& context, Findings& findings) {
 void check_chloride_beside(const CheckContext& context, Findings& findings) {
     const Ingredient* accelerator = nullptr;
     for (const Ingredient& one : context.proportions.ingredients) {
-        const bool may_hold = one.material && one.material->kind == Kind::accelerator &&
-                              one.material->chloride_percent.value_or(1) > 0;
-        accelerator = may_hold ? &one : accelerator;
+        accelerator = may_hold_calcium_chloride(one) ? &one : accelerator;
     }
     const bool stated = accelerator && accelerator->material->chloride_percent;
     findings.add({.id = check_ids::pigment_chloride,

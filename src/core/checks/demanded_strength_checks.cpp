@@ -5,9 +5,10 @@
 #include "checks.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
+#include "ratio_doubts.hpp"
 
 #include <algorithm>
-#include <limits>
+#include <optional>
 #include <vector>
 
 namespace boardmark::core {
@@ -61,13 +62,24 @@ void tell_ratio(const CheckContext& context, double w_cm, double lowest, Check& 
     append_memory(told.source, message);
 }
 
-/// The ratio as the code means it: water over what counts of the binder.
-double counted_ratio(const CheckContext& context) {
+/// The ratio as the code means it: water over what counts of the binder. Nothing where nothing
+/// counts, because the binder holds no cement.
+std::optional<double> counted_ratio(const CheckContext& context) {
     const Totals& totals = context.proportions.totals;
     const double counted_kg = context.binder.counted_kg;
-    return !context.code.binder.by_k ? totals.w_cm
-           : counted_kg > 0          ? totals.water_kg_m3 / counted_kg
-                                     : std::numeric_limits<double>::infinity();
+    return !context.code.binder.by_k ? std::optional{totals.w_cm}
+           : counted_kg > 0          ? std::optional{totals.water_kg_m3 / counted_kg}
+                                     : std::nullopt;
+}
+
+/// No ratio is as bad as any: what is no cement binds by no rule of the code.
+void tell_no_cement(const Demand& demand, Check& told) {
+    told.requirement = demand.by->name;
+    told.source = *demand.source;
+    told.message = {
+        "the binder holds no cement, beside which additions could count: at most "
+        "{limit} in {class}",
+        {quantity("limit", {demand.high, Measure::w_cm}), word("class", demand.by->name)}};
 }
 
 bool bounds_ratio(const ExposureClass& exposure, const CheckContext& context) {
@@ -171,14 +183,31 @@ void check_demanded_ratio(const CheckContext& context, Findings& findings) {
     if (!lowest) {
         return;
     }
-    const double w_cm = counted_ratio(context);
+    const auto ratio = counted_ratio(context);
+    if (!ratio) {
+        findings.add({.id = check_ids::w_cm_exposure,
+                      .verdict = Verdict::fails,
+                      .limit = lowest->limit(),
+                      .measure = Measure::w_cm},
+                     [&](Check& told) { tell_no_cement(*lowest, told); });
+        return;
+    }
+    const double w_cm = *ratio;
     const Verdict verdict = held(*lowest, w_cm);
+    const RatioDoubts doubts = ratio_doubts(context);
+    const bool in_doubt =
+        context.binder.in_doubt || (verdict != Verdict::fails && may_break(doubts, *lowest));
     findings.add({.id = check_ids::w_cm_exposure,
-                  .verdict = context.binder.in_doubt ? worse(verdict, Verdict::watch) : verdict,
+                  .verdict = in_doubt ? worse(verdict, Verdict::watch) : verdict,
                   .value = w_cm,
                   .limit = lowest->limit(),
                   .measure = Measure::w_cm},
-                 [&](Check& told) { tell_ratio(context, w_cm, lowest->high, told); });
+                 [&](Check& told) {
+                     tell_ratio(context, w_cm, lowest->high, told);
+                     if (verdict != Verdict::fails) {
+                         append_doubts(doubts, *lowest, told.message);
+                     }
+                 });
 }
 
 void check_demanded_strength(const CheckContext& context, Findings& findings) {

@@ -3,6 +3,7 @@
 #include "../basis/interpolation.hpp"
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "assumed_density.hpp"
 #include "compare.hpp"
 #include "finish_checks.hpp"
 
@@ -18,14 +19,15 @@ struct FillingPart {
     const char* why;
 };
 
-void volume_check(const FillingPart& part, Findings& findings) {
+void volume_check(const FillingPart& part, const Proportions& proportions, Findings& findings) {
     Finding found{.id = part.id, .verdict = Verdict::not_checked, .measure = Measure::percent};
+    const bool is_assumed = density_is_assumed(proportions);
+    const bool enough = part.percent && at_least({*part.percent, part.least.value,
+                                                  percent_precision}) == Verdict::holds;
     if (part.percent) {
         found.value = *part.percent;
         found.limit = Limit{.low = part.least.value, .high = std::nullopt};
-        const bool enough =
-            at_least({*part.percent, part.least.value, percent_precision}) == Verdict::holds;
-        found.verdict = enough ? Verdict::holds : Verdict::watch;
+        found.verdict = enough && !is_assumed ? Verdict::holds : Verdict::watch;
     }
     findings.add(found, [&](Check& told) {
         told.requirement = board_marked;
@@ -37,9 +39,12 @@ void volume_check(const FillingPart& part, Findings& findings) {
             return;
         }
         told.message = {std::string{"{what} {value} of the volume, at least {limit} is advised"} +
-                            (found.verdict == Verdict::holds ? "" : part.why),
+                            (enough ? "" : part.why),
                         {word("what", part.what), percent_of("value", *part.percent),
                          percent_of("limit", part.least.value)}};
+        if (is_assumed) {
+            append_assumed_densities(proportions, told.message);
+        }
     });
 }
 
@@ -73,11 +78,11 @@ void check_finish_volumes(const CheckContext& context, Findings& findings) {
     volume_check({check_ids::finish_paste, "paste without air", totals.paste_percent,
                   finish.least_paste_percent,
                   ": lean paste leaves voids and sand streaks at the boards"},
-                 findings);
+                 context.proportions, findings);
     volume_check({check_ids::finish_mortar, "mortar", totals.mortar_percent,
                   finish.least_mortar_percent,
                   ": too little mortar to fill the print; stone nests show"},
-                 findings);
+                 context.proportions, findings);
     size_check(context, findings);
 }
 

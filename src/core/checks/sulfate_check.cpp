@@ -6,6 +6,7 @@
 #include "checks.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
+#include "suspect_chloride.hpp"
 
 #include <algorithm>
 
@@ -130,8 +131,7 @@ void check_cement(const CheckContext& context, const ExposureClass& exposure, Fi
 const Material* suspect_accelerator(const Proportions& proportions) {
     const Material* suspect = nullptr;
     for (const Ingredient& ingredient : proportions.ingredients) {
-        if (ingredient.role != Role::admixture || ingredient.material->kind != Kind::accelerator ||
-            ingredient.material->chloride_percent == 0.0) {
+        if (!may_hold_calcium_chloride(ingredient)) {
             continue;
         }
         suspect = &*ingredient.material;

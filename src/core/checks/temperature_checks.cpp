@@ -86,6 +86,34 @@ PlacedFinding judged(double placed_c, bool cold, const ColdSection& section,
             cold ? cold_source : &weather.hottest_c.source};
 }
 
+/// What the way to the form takes and the file does not state; what is placed is not known then.
+std::vector<std::string> missing_on_the_way(const PlacingConditions& placing) {
+    std::vector<std::string> missing;
+    if (!placing.air_c) {
+        missing.emplace_back("requirements.placing.air_temperature");
+    }
+    if (!placing.haul_h) {
+        missing.emplace_back("requirements.placing.haul");
+    }
+    return missing;
+}
+
+/// As mixed it would do; what it loses or gains on the way decides.
+void not_placed_check(const CheckContext& context, double mixed_c, Findings& findings) {
+    findings.add(
+        {.id = check_ids::temperature_placing,
+         .verdict = Verdict::not_checked,
+         .measure = Measure::temperature},
+        [&](Check& told) {
+            told.requirement = "temperature of the concrete";
+            told.message = {
+                "{mixed} as mixed; what it loses or gains on the way is not known, not "
+                "stated: {missing}",
+                {quantity("mixed", {mixed_c, Measure::temperature}),
+                 word("missing", listed(missing_on_the_way(context.requirements.placing)))}};
+        });
+}
+
 void placed_check(const CheckContext& context, const MixtureTemperature& temperature,
                   Findings& findings) {
     const WeatherTables& weather = context.tables.weather;
@@ -93,6 +121,10 @@ void placed_check(const CheckContext& context, const MixtureTemperature& tempera
     const bool cold = is_cold(context.requirements.placing, weather);
     const double value = temperature.placed_c.value_or(*temperature.mixed_c);
     const PlacedFinding placed = judged(value, cold, section, weather);
+    if (!temperature.placed_c && placed.verdict != Verdict::fails) {
+        not_placed_check(context, value, findings);
+        return;
+    }
     findings.add(
         {.id = check_ids::temperature_placing,
          .verdict = placed.verdict,
@@ -111,8 +143,7 @@ void placed_check(const CheckContext& context, const MixtureTemperature& tempera
                  quantity("high", {weather.hottest_c.value, Measure::temperature}),
                  quantity("older", {weather.older_hottest_c.value, Measure::temperature})}};
             if (!temperature.placed_c) {
-                told.message.text += " (as mixed: without 'haul' and 'air_temperature' what it "
-                                     "loses on the way is not known)";
+                told.message.text += " (as mixed, before the way to the form)";
             }
         });
 }
@@ -131,6 +162,9 @@ bool holds_silica_fume(const Proportions& proportions) {
 std::vector<std::string> missing_of(const MixtureTemperature& temperature,
                                     const PlacingConditions& placing) {
     std::vector<std::string> missing = temperature.missing;
+    if (missing.empty() && !placing.haul_h) {
+        missing.emplace_back("requirements.placing.haul");
+    }
     for (const auto& [value, key] :
          {std::pair{placing.air_c, "air_temperature"}, std::pair{placing.wind_km_h, "wind"},
           std::pair{placing.humidity_percent, "humidity"}}) {
@@ -148,7 +182,7 @@ void evaporation_check(const CheckContext& context, const MixtureTemperature& te
         return;
     }
     const char* where = "top edge, and the face once it is stripped";
-    if (!temperature.missing.empty() || !placing.air_c || !placing.wind_km_h ||
+    if (!temperature.placed_c || !placing.air_c || !placing.wind_km_h ||
         !placing.humidity_percent) {
         not_known(
             {.id = check_ids::evaporation,
@@ -158,8 +192,8 @@ void evaporation_check(const CheckContext& context, const MixtureTemperature& te
         return;
     }
     const WeatherTables& weather = context.tables.weather;
-    const WetSurface surface{temperature.placed_c.value_or(*temperature.mixed_c), *placing.air_c,
-                             *placing.humidity_percent, *placing.wind_km_h};
+    const WetSurface surface{*temperature.placed_c, *placing.air_c, *placing.humidity_percent,
+                             *placing.wind_km_h};
     const Evaporation rate = evaporation(surface, weather);
     const TypicalFigure& limit =
         evaporation_precaution(holds_silica_fume(context.proportions), weather);

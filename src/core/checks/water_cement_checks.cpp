@@ -2,6 +2,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../code/required_strength.hpp"
 #include "checks.hpp"
 #include "compare.hpp"
 
@@ -32,6 +33,13 @@ RatioBasis basis_of(const CheckContext& context, const std::optional<ExpectedStr
                : RatioBasis::not_known;
 }
 
+/// Whether the average goes by a record of which nobody can tell whether it counts. One that does
+/// not count makes the average higher and the ratio lower.
+bool record_is_silent(const CheckContext& context) {
+    return context.requirements.records &&
+           code_average(context.requirements, context.code.average_strength).record_is_silent();
+}
+
 Finding found_of(RatioBasis basis, const CheckContext& context) {
     const double w_cm = context.proportions.totals.w_cm;
     Finding found{
@@ -42,7 +50,8 @@ Finding found_of(RatioBasis basis, const CheckContext& context) {
     }
     if (basis == RatioBasis::selected) {
         const double limit = *context.proportions.selection.w_cm_by_strength;
-        found.verdict = above(w_cm, limit) ? Verdict::watch : Verdict::holds;
+        found.verdict =
+            above(w_cm, limit) || record_is_silent(context) ? Verdict::watch : Verdict::holds;
         found.value = w_cm;
         found.limit = Limit{.low = std::nullopt, .high = limit};
     }
@@ -80,11 +89,19 @@ void strength_check(const CheckContext& context, Findings& findings) {
             break;
         case RatioBasis::selected:
             told.message = {
-                found.verdict == Verdict::holds
+                !above(context.proportions.totals.w_cm, *selection.w_cm_by_strength)
                     ? "w/cm {value}; {limit} is expected to reach the average of {average}"
                     : "w/cm {value} is above {limit}, at which the average of {average} is "
                       "expected: prove the strength by trial",
                 {value, quantity("limit", {*selection.w_cm_by_strength, Measure::w_cm}), average}};
+            if (record_is_silent(context)) {
+                told.message.text +=
+                    "; by a strength record that may not count, for lack of {lacks}";
+                told.message.arguments.push_back(
+                    word("lacks",
+                         joined(code_average(context.requirements, context.code.average_strength)
+                                    .record_lacks())));
+            }
             break;
         }
     });

@@ -64,6 +64,7 @@ AdmixtureType admixture_type(const std::string& standard) {
     type.retards = has_letter("BDG") || begins_any(words, "RETARD") ||
                    (c1017 && has_any(words, retarding_c1017)) ||
                    (european && names_table(words, retarding_tables));
+    type.accelerates = has_letter("CE") || begins_any(words, "ACCELERAT");
     return type;
 }
 

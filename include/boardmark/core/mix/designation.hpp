@@ -27,9 +27,10 @@ bool names_standard(const std::string& designation, std::string_view number);
 
 /// What an admixture's standard says that it does.
 struct AdmixtureType {
-    std::string c494 = {};   ///< letters of ASTM C494 that it names, "AF"
-    bool high_range = false; ///< reduces water in the high range
-    bool retards = false;    ///< delays setting
+    std::string c494 = {};    ///< letters of ASTM C494 that it names, "AF"
+    bool high_range = false;  ///< reduces water in the high range
+    bool retards = false;     ///< delays setting
+    bool accelerates = false; ///< hastens setting or hardening
 };
 
 /// Type letters of ASTM C494 (AASHTO M 194), types of ASTM C1017, names and tables of EN 934-2.
