@@ -1,6 +1,7 @@
 #include "assumed_density.hpp"
 
 #include "../basis/phrases.hpp"
+#include "exposure_limits.hpp"
 
 #include <algorithm>
 #include <string>

@@ -5,6 +5,7 @@
 #include "../code/required_strength.hpp"
 #include "checks.hpp"
 #include "compare.hpp"
+#include "exposure_limits.hpp"
 
 namespace boardmark::core {
 namespace {
