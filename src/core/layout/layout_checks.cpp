@@ -120,30 +120,6 @@ Check sliver_check(const CheckedPart& part) {
     return check;
 }
 
-std::optional<Check> stagger_check(const CheckedPart& part) {
-    const TypicalFigure& rule = part.practice.board_end_stagger_mm;
-    std::optional<double> least_m;
-    for (const Elevation* face : part.faces) {
-        if (const auto apart_m = least_stagger_m(*face)) {
-            least_m = std::min(least_m.value_or(*apart_m), *apart_m);
-        }
-    }
-    if (!least_m) {
-        return std::nullopt; // each course between joints is one board
-    }
-    Check check = least(check_ids::layout_stagger, least_m, rule, rule.value);
-    const bool near = below(mm_in_metre * *least_m, rule.value);
-    check.verdict = near ? Verdict::watch : Verdict::holds;
-    check.message = {
-        "board ends are {apart} from those of the two courses next to them, at least {least}",
-        {on_face("apart", *least_m), quantity("least", {rule.value, Measure::length})}};
-    if (near) {
-        check.message.text +=
-            ": the stock lengths leave no room for it; longer boards or closer joints would";
-    }
-    return check;
-}
-
 /// A lift of whole courses, not higher than lifts are now.
 std::optional<double> lift_of_courses_m(const CheckedPart& part, double lift_m) {
     const double course_m = part.wall.boards->course_mm / mm_in_metre;
@@ -264,6 +240,48 @@ Check on_known_places(const CheckedPart& part, Check check) {
             "; the place of '{unplaced}' along the wall is not stated, so this is "
             "assumed";
         check.message.arguments.push_back(word("unplaced", name));
+    }
+    return check;
+}
+
+/// Courses of one board each, as far as is known: where a bend or a joint is not known to be,
+/// boards may end after all.
+std::optional<Check> unknown_stagger(const CheckedPart& part) {
+    const std::string name = unplaced(part);
+    if (name.empty() || part.wall.boards->direction != BoardDirection::horizontal) {
+        return std::nullopt;
+    }
+    return Check{
+        .id = check_ids::layout_stagger,
+        .verdict = Verdict::not_checked,
+        .measure = Measure::length,
+        .requirement = "look of the face",
+        .source = part.practice.board_end_stagger_mm.source,
+        .message = {"the place of '{unplaced}' along the wall is not stated, and boards may "
+                    "end there",
+                    {word("unplaced", name)}}};
+}
+
+std::optional<Check> stagger_check(const CheckedPart& part) {
+    const TypicalFigure& rule = part.practice.board_end_stagger_mm;
+    std::optional<double> least_m;
+    for (const Elevation* face : part.faces) {
+        if (const auto apart_m = least_stagger_m(*face)) {
+            least_m = std::min(least_m.value_or(*apart_m), *apart_m);
+        }
+    }
+    if (!least_m) {
+        return unknown_stagger(part); // each course between joints is one board
+    }
+    Check check = least(check_ids::layout_stagger, least_m, rule, rule.value);
+    const bool near = below(mm_in_metre * *least_m, rule.value);
+    check.verdict = near ? Verdict::watch : Verdict::holds;
+    check.message = {
+        "board ends are {apart} from those of the two courses next to them, at least {least}",
+        {on_face("apart", *least_m), quantity("least", {rule.value, Measure::length})}};
+    if (near) {
+        check.message.text +=
+            ": the stock lengths leave no room for it; longer boards or closer joints would";
     }
     return check;
 }
