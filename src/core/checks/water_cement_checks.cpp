@@ -37,7 +37,9 @@ RatioBasis basis_of(const CheckContext& context, const std::optional<ExpectedStr
 /// Whether the average goes by a record of which nobody can tell whether it counts. One that does
 /// not count makes the average higher and the ratio lower.
 bool record_is_silent(const CheckContext& context) {
-    return context.requirements.records &&
+    const auto& records = context.requirements.records;
+    const bool states_all = !records || (records->strength_mpa && records->age_d);
+    return !states_all &&
            code_average(context.requirements, context.code.average_strength).record_is_silent();
 }
 
