@@ -19,9 +19,9 @@ struct FillingPart {
     const char* why;
 };
 
-void volume_check(const FillingPart& part, const Proportions& proportions, Findings& findings) {
+void volume_check(const FillingPart& part, const Proportions& proportions, bool is_assumed,
+                  Findings& findings) {
     Finding found{.id = part.id, .verdict = Verdict::not_checked, .measure = Measure::percent};
-    const bool is_assumed = density_is_assumed(proportions);
     const bool enough = part.percent && at_least({*part.percent, part.least.value,
                                                   percent_precision}) == Verdict::holds;
     if (part.percent) {
@@ -75,14 +75,15 @@ void size_check(const CheckContext& context, Findings& findings) {
 void check_finish_volumes(const CheckContext& context, Findings& findings) {
     const Totals& totals = context.proportions.totals;
     const FinishTables& finish = context.tables.finish;
+    const bool is_assumed = density_is_assumed(context.proportions);
     volume_check({check_ids::finish_paste, "paste without air", totals.paste_percent,
                   finish.least_paste_percent,
                   ": lean paste leaves voids and sand streaks at the boards"},
-                 context.proportions, findings);
+                 context.proportions, is_assumed, findings);
     volume_check({check_ids::finish_mortar, "mortar", totals.mortar_percent,
                   finish.least_mortar_percent,
                   ": too little mortar to fill the print; stone nests show"},
-                 context.proportions, findings);
+                 context.proportions, is_assumed, findings);
     size_check(context, findings);
 }
 

@@ -21,17 +21,6 @@ double counted_kg(const CheckContext& context) {
                                     : context.proportions.totals.binder_kg_m3;
 }
 
-/// Where additions count by k, limestone counts as nothing already.
-double counted_limestone_kg(const CheckContext& context) {
-    double kg = 0;
-    if (!context.code.binder.by_k) {
-        for (const Ingredient* binder : of_role(context.proportions, Role::binder)) {
-            kg += binder->material->kind == Kind::ground_limestone ? binder->kg_m3 : 0;
-        }
-    }
-    return kg;
-}
-
 /// Liquid of the highest dose of a reducer in 1 m3.
 double highest_liquid_kg(const Material& reducer, const CheckContext& context) {
     const auto& most = reducer.admixture.maximum_dose;
@@ -49,20 +38,24 @@ bool breaks(const std::optional<double>& w_cm, const Demand& demand) {
 } // namespace
 
 RatioDoubts ratio_doubts(const CheckContext& context) {
-    RatioDoubts doubts;
-    const double water_kg = context.proportions.totals.water_kg_m3;
-    if (const double limestone_kg = counted_limestone_kg(context); limestone_kg > 0) {
-        doubts.without_limestone = ratio(water_kg, counted_kg(context) - limestone_kg);
-    }
+    double limestone_kg = 0;
     double liquid_kg = 0;
-    bool any = false;
-    for (const Ingredient* one : of_role(context.proportions, Role::admixture)) {
-        if (one->by_trial && reduces_water(one->material->kind)) {
-            liquid_kg += highest_liquid_kg(*one->material, context);
-            any = true;
+    bool any_by_trial = false;
+    for (const Ingredient& one : context.proportions.ingredients) {
+        if (one.role == Role::binder && one.material->kind == Kind::ground_limestone) {
+            limestone_kg += one.kg_m3;
+        } else if (one.by_trial && reduces_water(one.material->kind)) {
+            liquid_kg += highest_liquid_kg(*one.material, context);
+            any_by_trial = true;
         }
     }
-    if (any) {
+    RatioDoubts doubts;
+    const double water_kg = context.proportions.totals.water_kg_m3;
+    // Where additions count by k, limestone counts as nothing already.
+    if (limestone_kg > 0 && !context.code.binder.by_k) {
+        doubts.without_limestone = ratio(water_kg, counted_kg(context) - limestone_kg);
+    }
+    if (any_by_trial) {
         doubts.with_highest_doses = ratio(water_kg + liquid_kg, counted_kg(context));
     }
     return doubts;
