@@ -51,6 +51,15 @@ requirements:
            (weather.water.empty() ? "" : "  " + weather.water + "\n");
 }
 
+/// The base mix with all its parts at one temperature, which the concrete has too.
+std::string all_at(const std::string& degrees, const std::string& placing) {
+    return text({.placing = placing,
+                 .stone_c = degrees,
+                 .sand_c = degrees,
+                 .cement_c = degrees,
+                 .water = "water_temperature: " + degrees});
+}
+
 /// The base mix without any word of temperatures.
 std::string silent() {
     std::string yaml = text({.water = ""});
@@ -143,11 +152,7 @@ TEST_CASE("what a temperature as placed is worth, in cold air and without it") {
         {"96 degF", cold, Verdict::fails, "ACI 301"},
     }));
     CAPTURE(row.concrete, row.placing);
-    const Solved mix = solve(text({.placing = row.placing,
-                                   .stone_c = row.concrete,
-                                   .sand_c = row.concrete,
-                                   .cement_c = row.concrete,
-                                   .water = "water_temperature: " + row.concrete}));
+    const Solved mix = solve(all_at(row.concrete, row.placing));
     const core::Check* check = mix.check("temperature.placing");
     REQUIRE(check);
     CHECK(check->verdict == row.verdict);
@@ -178,11 +183,7 @@ TEST_CASE("what is placed is not known without the air and the way") {
         {"96 degF", "", Verdict::fails, ""}, // 95 degF at most
     }));
     CAPTURE(row.concrete, row.placing);
-    const Solved mix = solve(text({.placing = row.placing,
-                                   .stone_c = row.concrete,
-                                   .sand_c = row.concrete,
-                                   .cement_c = row.concrete,
-                                   .water = "water_temperature: " + row.concrete}));
+    const Solved mix = solve(all_at(row.concrete, row.placing));
     const core::Check* check = mix.check("temperature.placing");
     REQUIRE(check);
     CHECK(check->verdict == row.verdict);
