@@ -39,20 +39,22 @@ void write_only_form(const std::string& written, const Arguments& arguments);
 /// figure is looked at where it is written, and one that is not shown misleads nobody.
 template <class Result>
 std::string json_or_fault(const Result& result, Format asked) {
-#ifdef BOARDMARK_IN_PAGE
-    if (asked != Format::json) {
-        return {};
-    }
-#endif
     // By the room of the result, so that what writes it may be declared after this header.
-    using report::all_finite;
     using report::json;
+    if (asked == Format::json) {
+        return json(result);
+    }
+#ifdef BOARDMARK_IN_PAGE
+    return {};
+#else
+    using report::all_finite;
     if constexpr (requires { all_finite(result); }) {
-        if (asked != Format::json && all_finite(result)) {
+        if (all_finite(result)) {
             return {};
         }
     }
     return json(result);
+#endif
 }
 
 /// A result in a form that is asked for.

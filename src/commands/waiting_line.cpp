@@ -14,18 +14,17 @@ namespace boardmark::commands {
 namespace {
 
 void tell_of(const std::string& what, const std::stop_token& end) {
-    using namespace std::chrono_literals;
     std::mutex alone;
     std::unique_lock held{alone};
     std::condition_variable_any wake;
     const auto ended_within = [&](std::chrono::milliseconds pause) {
         return wake.wait_for(held, end, pause, [] { return false; }) || end.stop_requested();
     };
-    if (ended_within(500ms)) {
+    if (ended_within(std::chrono::milliseconds{500})) {
         return;
     }
     std::cerr << fmt::format("\r{} ...", what) << std::flush;
-    for (int seconds = 1; !ended_within(1s); ++seconds) {
+    for (int seconds = 1; !ended_within(std::chrono::seconds{1}); ++seconds) {
         std::cerr << fmt::format("\r{} ... {} s", what, seconds) << std::flush;
     }
     std::cerr << "\r\x1b[K" << std::flush;
