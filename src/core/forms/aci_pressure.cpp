@@ -5,13 +5,13 @@
 #include "pressure_rules.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace boardmark::core {
 namespace {
 
-bool is_column(const FormCase& pour, const AciFormPressure& aci) {
-    return pour.column &&
-           !above(std::max(pour.column->long_side_m, pour.column->short_side_m), aci.column_side_m);
+bool is_column(const ColumnPlan& plan, const AciFormPressure& aci) {
+    return !above(std::max(plan.long_side_m, plan.short_side_m), aci.column_side_m);
 }
 
 double weight_coefficient(double density_kg_m3, const AciFormPressure& aci) {
@@ -27,20 +27,38 @@ struct Bare {
     double kpa;
     Source source;
     std::string what;
+    bool is_assumed = false; ///< it is a column's, for a pier that may stand there
 };
 
-Bare bare_pressure(const FormCase& pour, const AciFormPressure& aci) {
-    const double rise_m_h = *pour.rise_m_h;
-    const double degrees_k = *pour.temperature_c + aci.temperature_shift_k;
-    const bool low_and_slow =
-        below(rise_m_h, aci.slow_rise_m_h) && !above(head_m(pour), aci.low_wall_m);
-    if (is_column(pour, aci) || low_and_slow) {
-        return {aci.base_kpa + aci.slope_kpa_k_h_m * rise_m_h / degrees_k, aci.first_source,
-                is_column(pour, aci) ? "formula of columns" : "formula of low walls placed slowly"};
+double degrees_k(const FormCase& pour, const AciFormPressure& aci) {
+    return *pour.temperature_c + aci.temperature_shift_k;
+}
+
+Bare column_pressure(const FormCase& pour, const AciFormPressure& aci, std::string what) {
+    return {aci.base_kpa + aci.slope_kpa_k_h_m * *pour.rise_m_h / degrees_k(pour, aci),
+            aci.first_source, std::move(what)};
+}
+
+Bare wall_pressure(const FormCase& pour, const AciFormPressure& aci) {
+    if (below(*pour.rise_m_h, aci.slow_rise_m_h) && !above(head_m(pour), aci.low_wall_m)) {
+        return column_pressure(pour, aci, "formula of low walls placed slowly");
     }
-    return {aci.base_kpa +
-                (aci.tall_constant_kpa_k + aci.tall_slope_kpa_k_h_m * rise_m_h) / degrees_k,
+    return {aci.base_kpa + (aci.tall_constant_kpa_k + aci.tall_slope_kpa_k_h_m * *pour.rise_m_h) /
+                               degrees_k(pour, aci),
             aci.tall_source, "formula of tall walls and of fast placing"};
+}
+
+Bare bare_pressure(const FormCase& pour, const AciFormPressure& aci) {
+    if (pour.column && is_column(*pour.column, aci)) {
+        return column_pressure(pour, aci, "formula of columns");
+    }
+    Bare wall = wall_pressure(pour, aci);
+    if (pour.pier && is_column(pour.pier->plan, aci)) {
+        Bare pier = column_pressure(pour, aci, "formula of columns for the pier of this wall");
+        pier.is_assumed = pour.pier->is_assumed;
+        return above(pier.kpa, wall.kpa) ? pier : wall;
+    }
+    return wall;
 }
 
 void compute_aci(FormPressure& result, const FormCase& pour, const Tables& tables) {
@@ -50,6 +68,7 @@ void compute_aci(FormPressure& result, const FormCase& pour, const Tables& table
     const Bare bare = bare_pressure(pour, aci);
     const double formula_kpa = weight * cement.value * bare.kpa;
     take_assumptions(result, assumptions(pour, tables), cement.marks);
+    take_pier(result, bare.is_assumed);
     result.steps = {
         form_step("unit_weight_coefficient", {weight, Measure::ratio},
                   {"concrete of {density}",

@@ -10,9 +10,25 @@
 namespace boardmark::core {
 namespace {
 
-bool is_column(const FormCase& pour, const CiriaFormPressure& ciria) {
-    return pour.column && below(std::max(pour.column->long_side_m, pour.column->short_side_m),
-                                ciria.column_side_m);
+bool is_column(const ColumnPlan& plan, const CiriaFormPressure& ciria) {
+    return below(std::max(plan.long_side_m, plan.short_side_m), ciria.column_side_m);
+}
+
+/// The coefficient of the shape, the greater one where a part of a wall is a column.
+struct Shape {
+    double value;
+    std::string what;
+    bool is_assumed = false;
+};
+
+Shape shape_of(const FormCase& pour, const CiriaFormPressure& ciria) {
+    if (pour.column && is_column(*pour.column, ciria)) {
+        return {ciria.column, "a column"};
+    }
+    if (pour.pier && is_column(pour.pier->plan, ciria)) {
+        return {ciria.column, "a column, as the pier of this wall is", pour.pier->is_assumed};
+    }
+    return {ciria.wall, "a wall"};
 }
 
 /// The formula; where the rise alone reaches past the form's height, the head of the pour.
@@ -28,15 +44,15 @@ double formula_kpa(const FormCase& pour, double shape, double cement_and_tempera
 
 void compute_ciria(FormPressure& result, const FormCase& pour, const Tables& tables) {
     const CiriaFormPressure& ciria = tables.forms->ciria;
-    const double shape = is_column(pour, ciria) ? ciria.column : ciria.wall;
+    const Shape shape = shape_of(pour, ciria);
     const CementFactor cement = cement_factor(pour, ciria.cement, tables);
     const double temperature =
         std::pow(ciria.temperature_numerator / (*pour.temperature_c + ciria.temperature_shift), 2);
-    const double kpa = formula_kpa(pour, shape, cement.value * temperature);
+    const double kpa = formula_kpa(pour, shape.value, cement.value * temperature);
     take_assumptions(result, assumptions(pour, tables), cement.marks);
+    take_pier(result, shape.is_assumed);
     result.steps = {
-        form_step("c1", {shape, Measure::ratio},
-                  {is_column(pour, ciria) ? "a column" : "a wall", {}}, ciria.source),
+        form_step("c1", {shape.value, Measure::ratio}, {shape.what, {}}, ciria.source),
         form_step("c2", {cement.value, Measure::ratio}, cement.reason, ciria.cement.source,
                   cement.marks),
         form_step("k", {temperature, Measure::ratio},

@@ -43,6 +43,15 @@ void take_assumptions(FormPressure& result, std::vector<Phrase> assumed,
     result.remarks = result.assumed;
 }
 
+void take_pier(FormPressure& result, bool is_assumed) {
+    if (is_assumed) {
+        result.assumed.push_back({"the places of its bends or openings are not stated: a part "
+                                  "between them counts as a column, for it may be one",
+                                  {}});
+        result.remarks.push_back(result.assumed.back());
+    }
+}
+
 double pressure_at(const FormPressure& pressure, double depth_m) {
     if (depth_m <= 0) {
         return 0;

@@ -39,6 +39,9 @@ std::vector<Phrase> assumptions(const FormCase& pour, const Tables& tables);
 void take_assumptions(FormPressure& result, std::vector<Phrase> assumed,
                       const Marks& cement_marks = {});
 
+/// The same of a pier that counts as a column though nobody states that it is one.
+void take_pier(FormPressure& result, bool is_assumed);
+
 /// That full head costs little on a low form; empty for a high one.
 std::vector<Phrase> low_form_remark(const FormCase& pour, const Tables& tables);
 

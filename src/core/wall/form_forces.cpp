@@ -140,6 +140,7 @@ FormForces form_forces(const Wall& wall, const FormedWall& formed, const Proport
     }
     FormCase pour = form_case(wall, proportions, formed.height_m, rise.fastest_m_h(), tables);
     pour.column = formed.plan;
+    pour.pier = formed.pier;
     MethodChoice choice = method_choice(pour, wall.placing.pressure_method, tables);
     tell_assumed_density(proportions.totals, choice);
     FormForces forces{.wall = formed.name,

@@ -4,6 +4,7 @@
 #include "../forms/pressure_rules.hpp"
 #include "concrete_between.hpp"
 #include "form_forces.hpp"
+#include "pier.hpp"
 #include "plan_area.hpp"
 
 #include <algorithm>
@@ -24,27 +25,13 @@ std::vector<double> lines_of_lifts(const Wall& wall, double height_m) {
                : std::vector<double>{};
 }
 
-/// The longest straight part between ends and bends. Of bends without a place the parts may be
-/// equal: then it is as short as it can be, and the likelier a column.
-double longest_leg_m(const WallRun& run) {
-    if (run.corners_at.empty()) {
-        return run.length_m / (run.corners + 1);
-    }
-    double longest_m = 0;
-    double from_m = 0;
-    for (const Corner& corner : run.corners_at) {
-        longest_m = std::max(longest_m, corner.station_m - from_m);
-        from_m = corner.station_m;
-    }
-    return std::max(longest_m, run.length_m - from_m);
-}
-
 } // namespace
 
 FormedWall formed_wall(const WallRun& run, const WallPlacing& placing, const Tables& tables) {
     return {.name = run.name,
             .height_m = greatest_height_m(run),
             .plan = {longest_leg_m(run), run.bottom_thickness_mm / 1000},
+            .pier = shortest_pier(run),
             .smallest_plan_m2 = smallest_plan_m2(run, head_of_least_pressure_m(tables.forms->aci)),
             .volume_m3 =
                 [run](double low_m, double high_m) {
@@ -58,6 +45,7 @@ FormedWall formed_wall(const Planter& planter, const WallPlacing& placing) {
             .height_m = planter.height_m,
             .plan = {std::max(planter.length_m, planter.width_m),
                      std::min(planter.length_m, planter.width_m)},
+            .pier = {},
             .smallest_plan_m2 = smallest_plan_m2(planter),
             .volume_m3 =
                 [planter](double low_m, double high_m) {

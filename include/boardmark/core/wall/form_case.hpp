@@ -18,6 +18,13 @@ struct ColumnPlan {
     double short_side_m;
 };
 
+/// A part of a wall that stands by itself, as between two gates. A short one is a column to the
+/// methods; where the wall itself presses harder, that counts.
+struct PierPlan {
+    ColumnPlan plan;
+    bool is_assumed = false; ///< as short as bends or openings without a place may leave it
+};
+
 /// How the concrete is vibrated.
 struct FormVibration {
     std::optional<double> depth_m = {}; ///< of internal vibration; absent: not stated
@@ -45,6 +52,7 @@ struct FormCase {
     std::optional<double> slag_percent = {};    ///< of the cementitious material; blends need both
     std::optional<double> fly_ash_percent = {}; ///< likewise, with natural pozzolan
     std::optional<ColumnPlan> column = {};      ///< absent: a wall
+    std::optional<PierPlan> pier = {};          ///< absent: no part stands by itself
     std::optional<std::string> flow_class = {}; ///< "F1" to "F6", "SCC": consistency by EN 206
     std::optional<double> set_time_h = {};      ///< end of setting at the form's temperature
 };

@@ -1,0 +1,18 @@
+#pragma once
+
+#include <boardmark/core/wall/form_case.hpp>
+#include <boardmark/core/wall/wall.hpp>
+
+#include <optional>
+
+namespace boardmark::core {
+
+/// The shortest part of a run that stands by itself, higher than it is long and thick: between
+/// openings through the wall, between steps of its top, between either and an end. Where bends or
+/// openings have no place, a part as short as they may leave.
+std::optional<PierPlan> shortest_pier(const WallRun& run);
+
+/// The longest straight part of a run between ends and bends that have a place.
+double longest_leg_m(const WallRun& run);
+
+} // namespace boardmark::core
