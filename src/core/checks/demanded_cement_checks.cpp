@@ -10,6 +10,8 @@
 #include "exposure_limits.hpp"
 
 #include <algorithm>
+#include <optional>
+#include <utility>
 
 namespace boardmark::core {
 namespace {
@@ -35,13 +37,15 @@ void tell_least(const Demand& demand, const LeastCement& found, const CheckConte
                "{least} in {class}, as the class says for such concrete";
         break;
     case CementMet::not_met:
-        text = "cement {value}, less than {limit}, which {class} requires";
+        text = found.relief_source ? "cement {value}: with the addition that counts, {with}, less "
+                                     "than {limit}, to which it lowers the {least} of {class}"
+                                   : "cement {value}, less than {limit}, which {class} requires";
         break;
     }
     told.message = {text,
                     {concentration("value", found.value_kg_m3),
                      concentration("limit", found.limit_kg_m3),
-                     concentration("with", with_counted_kg_m3(context.binder)),
+                     concentration("with", found.value_kg_m3 + found.beside_kg_m3),
                      concentration("least", demand.low), word("class", demand.by->name)}};
     const bool by_additions = found.met != CementMet::by_cement;
     if (by_additions) {
@@ -51,16 +55,43 @@ void tell_least(const Demand& demand, const LeastCement& found, const CheckConte
                   told.message);
 }
 
+/// A demand of cement and how the binder stands to it.
+struct HeldDemand {
+    const Demand* demand;
+    LeastCement found;
+};
+
+/// Each class has its own relief: the one that asks most alone need not be the one that is missed.
+/// Of equal verdicts the highest limit.
+HeldDemand hardest(const CheckContext& context) {
+    std::optional<HeldDemand> hardest;
+    for (const Demand& demand : context.demands.all()) {
+        if (demand.quantity != Demanded::cement) {
+            continue;
+        }
+        const HeldDemand held{&demand,
+                              hold_least_cement(demand, context.binder, context.code.binder,
+                                                context.requirements.reinforced)};
+        const auto rank = [](const HeldDemand& of) {
+            return std::pair{severity(of.found.verdict), of.found.limit_kg_m3};
+        };
+        if (!hardest || rank(held) > rank(*hardest)) {
+            hardest = held;
+        }
+    }
+    return *hardest;
+}
+
 void check_least(const CheckContext& context, Findings& findings) {
-    const Demand* demand = context.demands.strictest(Demanded::cement);
-    if (!demand) {
+    const Demand* strictest = context.demands.strictest(Demanded::cement);
+    if (!strictest) {
         return;
     }
-    if (!demand->has_figure()) {
+    if (!strictest->has_figure()) {
         findings.add({.id = check_ids::binder_exposure, .verdict = Verdict::not_checked},
                      [&](Check& told) {
-                         told.requirement = demand->by->name;
-                         told.source = *demand->source;
+                         told.requirement = strictest->by->name;
+                         told.source = *strictest->source;
                          told.message = {
                              "the code's table of least cement by size has no {size} stone",
                              {quantity("size", {context.proportions.selection.nominal_max_size_mm,
@@ -68,14 +99,14 @@ void check_least(const CheckContext& context, Findings& findings) {
                      });
         return;
     }
-    const LeastCement found = hold_least_cement(*demand, context.binder, context.code.binder,
-                                                context.requirements.reinforced);
+    const HeldDemand held = hardest(context);
+    const LeastCement& found = held.found;
     findings.add({.id = check_ids::binder_exposure,
                   .verdict = found.verdict,
                   .value = found.value_kg_m3,
                   .limit = Limit{.low = found.limit_kg_m3, .high = std::nullopt},
                   .measure = Measure::concentration},
-                 [&](Check& told) { tell_least(*demand, found, context, told); });
+                 [&](Check& told) { tell_least(*held.demand, found, context, told); });
 }
 
 void check_most(const CheckContext& context, Findings& findings) {

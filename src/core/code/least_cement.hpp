@@ -19,11 +19,9 @@ struct LeastCement {
     double limit_kg_m3; ///< after relief
     Verdict verdict;
     CementMet met;
-    const Source* relief_source = nullptr;
+    const Source* relief_source = nullptr; ///< of the relief, whether it is enough or not
+    double beside_kg_m3 = 0;               ///< what stands beside the cement by that rule
 };
-
-/// Cement and the additions that count at all, before k.
-double with_counted_kg_m3(const CountedBinder& binder);
 
 /// A binder held against the least cement that a class demands; the demand has a figure.
 LeastCement hold_least_cement(const Demand& demand, const CountedBinder& binder,

@@ -230,13 +230,22 @@ LeastBinder least_by_code(const Mix& mix, double size_mm, const StatedClasses& c
         return {};
     }
     const Demands demands{classes, tables.code, {tables.system, size_mm, mix.requirements}};
-    const Demand* demand = demands.strictest(Demanded::cement);
-    if (!demand->has_figure()) {
+    if (!demands.strictest(Demanded::cement)->has_figure()) {
         return {};
     }
-    const double kg_m3 = least_binder_kg_m3(*demand, count_binder(mix.binder, tables.code, classes),
-                                            tables.code->binder, mix.requirements.reinforced);
-    return std::isfinite(kg_m3) ? LeastBinder{kg_m3, demand} : LeastBinder{};
+    const CountedBinder counted = count_binder(mix.binder, tables.code, classes);
+    LeastBinder most;
+    for (const Demand& demand : demands.all()) {
+        if (demand.quantity != Demanded::cement) {
+            continue;
+        }
+        const double kg_m3 =
+            least_binder_kg_m3(demand, counted, tables.code->binder, mix.requirements.reinforced);
+        if (std::isfinite(kg_m3) && kg_m3 > most.kg_m3) {
+            most = {kg_m3, &demand};
+        }
+    }
+    return most;
 }
 
 Step raised_step(const LeastBinder& least, double w_cm) {
