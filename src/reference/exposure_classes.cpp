@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <charconv>
 #include <cmath>
 #include <iterator>
 #include <limits>
@@ -39,11 +40,21 @@ void take_strength_class(std::string_view name, const CodeData& data, core::Clas
     limits.min_cube_strength_mpa = present(cell(classes, line, "cube"));
 }
 
+/// The days of "56 d"; nothing where no number stands there.
+std::optional<double> days_of(std::string_view age) {
+    int days = 0;
+    const auto end = std::from_chars(age.data(), age.data() + age.size(), days);
+    return end.ec == std::errc{} && days > 0 ? std::optional{static_cast<double>(days)}
+                                             : std::nullopt;
+}
+
 core::ClassLimits limits(const EmbeddedRow& printed, const CodeData& data, UnitSystem system) {
     const EmbeddedTable& classes = *data.find("exposure");
     const double us_mpa = cell_or_gap(classes, printed, "min_strength_us");
     const double si_mpa = cell_or_gap(classes, printed, "min_strength_si");
     const bool us = system == UnitSystem::us && !std::isnan(us_mpa);
+    const std::string_view own_age = note(printed, "strength_age");
+    const std::string_view age = own_age.empty() ? code_note(data, "strength_age") : own_age;
     core::ClassLimits found{.max_w_cm = present(cell_or_gap(classes, printed, "max_w_cm")),
                             .min_strength_mpa = us ? us_mpa : si_mpa,
                             .min_strength_twin_mpa = us || std::isnan(us_mpa) ? si_mpa : us_mpa,
@@ -52,7 +63,8 @@ core::ClassLimits limits(const EmbeddedRow& printed, const CodeData& data, UnitS
                                 present(cell_or_gap(classes, printed, "min_cement")),
                             .min_cement_with_additions_kg_m3 =
                                 present(cell_or_gap(classes, printed, "min_cement_with_additions")),
-                            .strength_age = std::string{note(printed, "strength_age")}};
+                            .strength_age = std::string{age},
+                            .strength_age_d = days_of(age)};
     if (const auto name = note(printed, "strength_class"); !name.empty()) {
         take_strength_class(name, data, found);
     }
@@ -122,8 +134,11 @@ core::ExposureClass exposure_class_of(const EmbeddedRow& line, const CodeData& d
             .bars_calcium_chloride = note(line, "calcium_chloride") == "barred",
             .reactivity_evidence = reactivity_evidence(line),
             .sulfate_cements = {cements.begin(), cements.end()},
+            .cements_where = std::string{note(line, "cements_where")},
+            .needs_pozzolan = note(line, "beside_cement") == "pozzolan or slag",
             .air_percent = air_of(line.name, data, system),
             .caps = caps_of(line.name, data),
+            .caps_open_with = std::string{note(line, "caps_open_with")},
             .beside = beside_of(line),
             .salt = salt_of(line),
             .never_freezes = note(line, "frost") == "never",

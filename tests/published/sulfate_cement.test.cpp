@@ -51,7 +51,8 @@ TEST_CASE("cements that a sulfate class accepts") {
             {"S2", "blended cement", "ASTM C595 IS(40)(HS)", Verdict::holds},
             {"S2", "blended cement", "ASTM C595 IS(40)(MS)", Verdict::fails},
             {"S2", "blended cement", "ASTM C1157 HS", Verdict::holds},
-            {"S3", "portland cement", "ASTM C150 V", Verdict::holds},
+            // that so much slag is enough has to be shown: a note to the table, from memory
+            {"S3", "portland cement", "ASTM C150 V", Verdict::watch},
             {"S3", "portland cement", "ASTM C150 II", Verdict::fails},
         }));
     CAPTURE(exposure, standard);

@@ -67,8 +67,10 @@ bool is_air_entraining_cement(const Material& material) {
 }
 
 bool entrains_air(const Ingredient& ingredient) {
-    return ingredient.material && (ingredient.material->kind == Kind::air_entraining_admixture ||
-                                   is_air_entraining_cement(*ingredient.material));
+    const bool is_there = ingredient.by_trial || ingredient.kg_m3 > 0;
+    return is_there && ingredient.material &&
+           (ingredient.material->kind == Kind::air_entraining_admixture ||
+            is_air_entraining_cement(*ingredient.material));
 }
 
 void agent_check(const CheckContext& context, Findings& findings) {

@@ -6,6 +6,7 @@
 #include "assumed_density.hpp"
 #include "checks.hpp"
 #include "compare.hpp"
+#include "supplementary.hpp"
 
 #include <cmath>
 
@@ -21,17 +22,28 @@ void minimum_check(const CheckContext& context, Findings& findings) {
         return;
     }
     const double binder_kg_m3 = context.proportions.totals.binder_kg_m3;
+    const double bare_kg_m3 = binder_kg_m3 - ground_limestone_kg_m3(context.proportions);
+    const auto held = [&](double kg_m3) {
+        return at_least({kg_m3, *minimum_kg_m3, amount_precision_kg_m3(context.tables.system)});
+    };
+    const bool by_limestone =
+        held(binder_kg_m3) != Verdict::fails && held(bare_kg_m3) == Verdict::fails;
     findings.add({.id = check_ids::binder_minimum,
-                  .verdict = at_least({binder_kg_m3, *minimum_kg_m3,
-                                       amount_precision_kg_m3(context.tables.system)}),
+                  .verdict = by_limestone ? Verdict::watch : held(binder_kg_m3),
                   .value = binder_kg_m3,
                   .limit = Limit{.low = *minimum_kg_m3, .high = std::nullopt},
                   .measure = Measure::concentration},
                  [&](Check& told) {
                      told.requirement = "minimum_binder";
-                     told.message = {"cementitious material {value}, at least {limit} as stated",
+                     told.message = {by_limestone
+                                         ? "cementitious material {value}, at least {limit} as "
+                                           "stated; without the ground limestone, which may not "
+                                           "count, {bare}"
+                                         : "cementitious material {value}, at least {limit} as "
+                                           "stated",
                                      {concentration("value", binder_kg_m3),
-                                      concentration("limit", *minimum_kg_m3)}};
+                                      concentration("limit", *minimum_kg_m3),
+                                      concentration("bare", bare_kg_m3)}};
                  });
 }
 

@@ -72,6 +72,23 @@ struct CementStandard {
 constexpr CementStandard cement_standards[] = {
     {"C150", c150_types}, {"C595", c595_types}, {"C1157", c1157_types}};
 
+bool is_standard(std::string_view word) {
+    return std::ranges::any_of(cement_standards, [&](const CementStandard& standard) {
+        return equal_words(word, standard.number);
+    });
+}
+
+bool is_type(std::string_view word) {
+    return std::ranges::any_of(cement_standards, [&](const CementStandard& standard) {
+        return std::ranges::any_of(standard.types,
+                                   [&](std::string_view type) { return equal_words(word, type); });
+    });
+}
+
+bool is_digit(char letter) {
+    return letter >= '0' && letter <= '9';
+}
+
 } // namespace
 
 bool holds_words(std::string_view designation, std::string_view accepted) {
@@ -84,6 +101,30 @@ bool holds_words(std::string_view designation, std::string_view accepted) {
         }
     }
     return true;
+}
+
+bool names_alternatives(std::string_view designation) {
+    std::string_view rest = designation;
+    const char* type_end = nullptr; // of the type named last
+    bool only_digits_between = true;
+    bool names_standard = false;
+    bool several = false;
+    for (std::string_view word = next_word(rest); !word.empty(); word = next_word(rest)) {
+        names_standard = names_standard || is_standard(word);
+        if (!is_type(word)) {
+            only_digits_between = only_digits_between && std::ranges::any_of(word, is_digit);
+            continue;
+        }
+        if (type_end) {
+            const std::string_view between{type_end,
+                                           static_cast<std::size_t>(word.data() - type_end)};
+            several = several || !only_digits_between ||
+                      between.find_first_of("/(") == std::string_view::npos;
+        }
+        type_end = word.data() + word.size();
+        only_digits_between = true;
+    }
+    return names_standard && several;
 }
 
 bool states_cement_type(std::string_view designation) {

@@ -12,4 +12,8 @@ bool holds_words(std::string_view designation, std::string_view accepted);
 /// judged.
 bool states_cement_type(std::string_view designation);
 
+/// Whether it names several types, of which any may come: "C150 I or V". "I/II" and "IL(10)(MS)"
+/// are one cement each.
+bool names_alternatives(std::string_view designation);
+
 } // namespace boardmark::core

@@ -13,9 +13,9 @@ namespace {
 
 /// Cementitious mass that the limit counts: supplementary materials, those inside of cements too,
 /// up to the mass of portland cement.
-double up_to_cement_kg(const Proportions& proportions) {
+double up_to_cement_kg(const Proportions& proportions, double uncounted_kg) {
     double cement_kg = 0;
-    double other_kg = 0;
+    double other_kg = -uncounted_kg;
     for (const Ingredient* binder : of_role(proportions, Role::binder)) {
         if (!is_cement(binder->material->kind)) {
             other_kg += binder->kg_m3;
@@ -40,7 +40,7 @@ const Material* unknown_portland(const CheckContext& context) {
 }
 
 /// Cement, and the additions that count in the water/cement ratio by their whole mass.
-double with_counted_kg(const CountedBinder& binder) {
+double with_whole_additions_kg(const CountedBinder& binder) {
     double kg = binder.cement_kg;
     for (const CountedMass& mass : binder.additions) {
         kg += mass.by ? mass.counted_kg : 0;
@@ -49,14 +49,16 @@ double with_counted_kg(const CountedBinder& binder) {
 }
 
 /// The mass of 1 m3 by which the code counts chloride.
-double counted_mass_kg(const CheckContext& context) {
+///
+/// @param uncounted_kg of cementitious material, that the code may not count
+double counted_mass_kg(const CheckContext& context, double uncounted_kg) {
     switch (context.code.chloride.of) {
     case ChlorideOf::cementitious_to_cement:
-        return up_to_cement_kg(context.proportions);
+        return up_to_cement_kg(context.proportions, uncounted_kg);
     case ChlorideOf::cement:
         return context.binder.cement_kg;
     case ChlorideOf::cement_and_counted:
-        return with_counted_kg(context.binder);
+        return with_whole_additions_kg(context.binder);
     case ChlorideOf::concrete:
         break;
     }
@@ -154,12 +156,13 @@ struct ChlorideFinding {
     const Material* open_blend; ///< a cement that may count for less than it weighs, or nullptr
     double value;
     Verdict verdict;
+    std::optional<double> without_limestone = {}; ///< where it breaks the limit that `value` keeps
 };
 
 ChlorideFinding hold_chloride(const CheckContext& context, const ChlorideLimit& limit) {
     const ChlorideRules& rules = context.code.chloride;
     const ChlorideSum sum = chloride_of(context);
-    const double counted_kg = counted_mass_kg(context);
+    const double counted_kg = counted_mass_kg(context, 0);
     ChlorideFinding found{.by_concrete = rules.of == ChlorideOf::concrete,
                           .counts = true,
                           .known = false,
@@ -180,6 +183,14 @@ ChlorideFinding hold_chloride(const CheckContext& context, const ChlorideLimit& 
         const bool doubtful =
             rules.acid_soluble || limit.source->confidence == Confidence::from_memory;
         found.verdict = doubtful ? worse(verdict, Verdict::watch) : verdict;
+    }
+    const double limestone_kg = ground_limestone_kg_m3(context.proportions);
+    if (found.verdict != Verdict::fails && limestone_kg > 0 && found.counts && !found.by_concrete) {
+        const double bare = 100 * sum.kg / counted_mass_kg(context, limestone_kg);
+        if (at_most({bare, limit.most, precision}) == Verdict::fails) {
+            found.without_limestone = bare;
+            found.verdict = worse(found.verdict, Verdict::watch);
+        }
     }
     return found;
 }
@@ -217,15 +228,43 @@ Phrase told_chloride(const CheckContext& context, const ChlorideLimit& limit,
                    {amount("value", found.value, found.by_concrete),
                     amount("limit", limit.most, found.by_concrete), word("class", limit.asked_by),
                     word("classes", class_names(rules.classes))}};
+    if (found.without_limestone) {
+        message.text += "; without the ground limestone, which the code may not count, {bare}";
+        message.arguments.push_back(amount("bare", *found.without_limestone, false));
+    }
     append_memory(*limit.source, message);
     return message;
+}
+
+/// Whether no class, of exposure or of chloride, has a limit: a file of one's own may lack them.
+bool has_no_limits(const CodeTables& code) {
+    return code.chloride.classes.empty() &&
+           std::ranges::none_of(code.classes, [](const ExposureClass& one) {
+               return one.chloride_percent.has_value();
+           });
+}
+
+void tell_no_limits(const CodeTables& code, Findings& findings) {
+    findings.add({.id = check_ids::chloride_exposure, .verdict = Verdict::not_checked},
+                 [&](Check& told) {
+                     told.requirement = code.name;
+                     told.message = {"no limit of chloride is known here of {code}, and chloride "
+                                     "rusts bars: add its table 'chloride' to the file of the code",
+                                     {word("code", code.name)}};
+                 });
 }
 
 } // namespace
 
 void check_chloride(const CheckContext& context, Findings& findings) {
+    if (!context.requirements.reinforced) {
+        return;
+    }
     const auto limit = limit_of(context);
-    if (!limit || !context.requirements.reinforced) {
+    if (!limit) {
+        if (!context.stated.empty() && has_no_limits(context.code)) {
+            tell_no_limits(context.code, findings);
+        }
         return;
     }
     const ChlorideFinding held = hold_chloride(context, *limit);

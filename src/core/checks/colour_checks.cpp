@@ -141,20 +141,18 @@ void check_water(const CheckContext& context, Findings& findings) {
 }
 
 void check_chloride_beside(const CheckContext& context, Findings& findings) {
-    const Ingredient* accelerator = nullptr;
-    for (const Ingredient& one : context.proportions.ingredients) {
-        accelerator = may_hold_calcium_chloride(one) ? &one : accelerator;
-    }
-    const bool stated = accelerator && accelerator->material->chloride_percent;
+    const Material* suspect = suspect_of_chloride(
+        context.proportions, context.tables.practice.chloride_free_percent.value);
+    const bool stated = suspect && suspect->chloride_percent;
     findings.add({.id = check_ids::pigment_chloride,
-                  .verdict = !accelerator ? Verdict::holds
-                             : stated     ? Verdict::watch
-                                          : Verdict::not_checked},
+                  .verdict = !suspect ? Verdict::holds
+                             : stated ? Verdict::watch
+                                      : Verdict::not_checked},
                  [&](Check& told) {
                      told.requirement = colour;
                      told.source = context.tables.practice.pigment_air;
-                     if (!accelerator) {
-                         told.message = {"no accelerator with chloride beside the pigment", {}};
+                     if (!suspect) {
+                         told.message = {"no admixture with chloride beside the pigment", {}};
                          return;
                      }
                      told.message = {stated ? "{name} holds chloride: calcium chloride stains and "
@@ -162,7 +160,7 @@ void check_chloride_beside(const CheckContext& context, Findings& findings) {
                                             : "{name} does not state its 'chloride': calcium "
                                               "chloride stains and mottles a coloured face; the "
                                               "data sheet tells it",
-                                     {word("name", std::string{accelerator->name})}};
+                                     {word("name", suspect->name)}};
                  });
 }
 

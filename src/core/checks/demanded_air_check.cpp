@@ -95,11 +95,31 @@ void tell_air(const DemandedAir& found, const CheckContext& context, Check& told
     append_memory(demand.from_memory() ? *demand.source : rules.above_source, told.message);
 }
 
+/// A class of a category that asks no air of any of its classes, though the category is of frost: a
+/// file of one's own may lack the table.
+void tell_no_table(const CheckContext& context, Findings& findings) {
+    const ExposureClass* freezes = context.stated.first([&](const ExposureClass& one) {
+        const ExposureCategory& category = context.code.categories[one.category];
+        return category.step == "exposure_freezing" && !category.asks_air && !one.never_freezes;
+    });
+    if (!freezes) {
+        return;
+    }
+    findings.add({.id = check_ids::air_exposure, .verdict = Verdict::not_checked},
+                 [&](Check& told) {
+                     told.requirement = freezes->name;
+                     told.message = {"no air is known here that {code} asks against freezing: add "
+                                     "its tables 'air' and 'air-rules' to the file of the code",
+                                     {word("code", context.code.name)}};
+                 });
+}
+
 } // namespace
 
 void check_demanded_air(const CheckContext& context, Findings& findings) {
     const Demand* demand = context.demands.strictest(Demanded::air);
     if (!demand) {
+        tell_no_table(context, findings);
         return;
     }
     const DemandedAir found = judge_air(*demand, context);

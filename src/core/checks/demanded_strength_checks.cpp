@@ -101,11 +101,26 @@ std::string_view specimens(Specimen specimen) {
     return specimen == Specimen::cube ? "cubes" : "cylinders";
 }
 
+const ClassLimits& limits_of(const Demand& demand, bool reinforced) {
+    const ExposureClass& by = *demand.by;
+    return !reinforced && by.plain_limits ? *by.plain_limits : by.limits;
+}
+
+/// Concrete gains strength: one that is specified for a later age than the class asks says nothing
+/// of that age, unless it is too low even so.
+bool is_too_late(const Demand& demand, const Requirements& asked) {
+    const auto& age_d = limits_of(demand, asked.reinforced).strength_age_d;
+    return age_d && above(asked.strength_age_d, *age_d);
+}
+
+Verdict held_at_its_age(const Demand& demand, double stated_mpa, const Requirements& asked) {
+    const Verdict verdict = held(demand, stated_mpa);
+    return verdict != Verdict::fails && is_too_late(demand, asked) ? Verdict::not_checked : verdict;
+}
+
 /// The class in the code's own word where it has one: "C30/37".
 std::string class_asked(const Demand& demand, bool reinforced) {
-    const ExposureClass& by = *demand.by;
-    const ClassLimits& limits = !reinforced && by.plain_limits ? *by.plain_limits : by.limits;
-    return limits.strength_name;
+    return limits_of(demand, reinforced).strength_name;
 }
 
 /// A strength of cubes beside a limit of cylinders, or the other way round.
@@ -128,9 +143,15 @@ void append_class(const Demand& demand, const StrengthFinding& found, const Chec
         message.arguments.push_back(word("strength_class", name));
         message.arguments.push_back(word("specimens", specimens(found.specimen)));
     }
-    if (const std::string& age = demand.by->limits.strength_age; !age.empty()) {
+    if (const std::string& age = limits_of(demand, reinforced).strength_age; !age.empty()) {
         message.text += " at {class_age}";
         message.arguments.push_back(word("class_age", age));
+    }
+    if (is_too_late(demand, context.requirements)) {
+        message.text += "; the file's is of {file_age} ('strength_age'), which says nothing of "
+                        "that age: state the strength that the class asks";
+        message.arguments.push_back(
+            quantity("file_age", {context.requirements.strength_age_d, Measure::age}));
     }
     if (found.by_other_rule) {
         message.text += "; it is specified by the rule of {own_code}: {own_rule}. Here another one "
@@ -220,7 +241,9 @@ void check_demanded_strength(const CheckContext& context, Findings& findings) {
         }
         const bool raised = !highest || demand.low > highest->low;
         const auto stated_mpa = strength_by(demand.specimen, context.requirements);
-        const Verdict found = stated_mpa ? held(demand, *stated_mpa) : Verdict::not_checked;
+        const Verdict found = stated_mpa
+                                  ? held_at_its_age(demand, *stated_mpa, context.requirements)
+                                  : Verdict::not_checked;
         verdict = raised ? found : worse(verdict, found);
         specified_mpa = raised ? stated_mpa : specified_mpa;
         highest = raised ? &demand : highest;

@@ -4,6 +4,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../mix/material_figures.hpp"
+#include "supplementary.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -31,6 +32,11 @@ double highest_liquid_kg(const Material& reducer, const CheckContext& context) {
     return context.proportions.totals.binder_kg_m3 * percent / 100 * liquid_fraction(reducer);
 }
 
+/// An air-entraining admixture comes in drops, a pigment as a powder.
+bool brings_water(const Material& admixture) {
+    return admixture.kind != Kind::air_entraining_admixture && admixture.kind != Kind::pigment;
+}
+
 bool breaks(const std::optional<double>& w_cm, const Demand& demand) {
     return w_cm && (!std::isfinite(*w_cm) || held(demand, *w_cm) == Verdict::fails);
 }
@@ -38,13 +44,11 @@ bool breaks(const std::optional<double>& w_cm, const Demand& demand) {
 } // namespace
 
 RatioDoubts ratio_doubts(const CheckContext& context) {
-    double limestone_kg = 0;
+    const double limestone_kg = ground_limestone_kg_m3(context.proportions);
     double liquid_kg = 0;
     bool any_by_trial = false;
     for (const Ingredient& one : context.proportions.ingredients) {
-        if (one.role == Role::binder && one.material->kind == Kind::ground_limestone) {
-            limestone_kg += one.kg_m3;
-        } else if (one.by_trial && reduces_water(one.material->kind)) {
+        if (one.by_trial && brings_water(*one.material)) {
             liquid_kg += highest_liquid_kg(*one.material, context);
             any_by_trial = true;
         }
@@ -74,7 +78,7 @@ void append_doubts(const RatioDoubts& doubts, const Demand& demand, Phrase& mess
     }
     const auto& dosed = doubts.with_highest_doses;
     if (dosed && !std::isfinite(*dosed)) {
-        message.text += "; the water of a reducer that is dosed as needed is not counted: its "
+        message.text += "; the water of an admixture that is dosed as needed is not counted: its "
                         "'maximum_dose' is not stated";
     } else if (breaks(dosed, demand)) {
         message.text += "; with the highest dose of what is dosed as needed {dosed}";

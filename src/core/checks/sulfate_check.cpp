@@ -18,6 +18,8 @@ enum class Acceptance {
     accepted,
     in_sea_water_only, ///< by its C3A at a low w/cm
     type_not_stated,
+    several_types,     ///< named, and not all of them are accepted
+    attack_not_stated, ///< the class asks it of one attack only, which may be another here
     not_accepted,
     no_cement,
 };
@@ -36,6 +38,8 @@ Verdict verdict_of(Acceptance acceptance) {
     case Acceptance::not_accepted:
         return Verdict::fails;
     case Acceptance::type_not_stated:
+    case Acceptance::several_types:
+    case Acceptance::attack_not_stated:
     case Acceptance::no_cement:
         break;
     }
@@ -57,7 +61,11 @@ Acceptance examine(const Material& cement, const ExposureClass& exposure,
         std::ranges::any_of(exposure.sulfate_cements, [&](const std::string& designation) {
             return holds_words(cement.standard, designation);
         });
+    if (accepted && names_alternatives(cement.standard)) {
+        return Acceptance::several_types;
+    }
     return accepted                                     ? Acceptance::accepted
+           : !exposure.cements_where.empty()            ? Acceptance::attack_not_stated
            : suits_sea_water(cement, exposure, context) ? Acceptance::in_sea_water_only
            : states_cement_type(cement.standard)        ? Acceptance::not_accepted
                                                         : Acceptance::type_not_stated;
@@ -101,6 +109,15 @@ Phrase message_of(const CementFinding& found, const ExposureClass& exposure,
         return {"{name} states no type of ASTM C150, C595 or C1157: the mill certificate has it; "
                 "add 'standard' ({class} accepts {accepted})",
                 {name, exposure_class, accepted}};
+    case Acceptance::several_types:
+        return {"{name} ({standard}) names more than one type: state the one that is delivered, "
+                "as its mill certificate has it ({class} accepts {accepted})",
+                {name, standard, exposure_class, accepted}};
+    case Acceptance::attack_not_stated:
+        return {"{class} asks {accepted} in the designation where {where}, and nothing tells "
+                "whether it does: ask for the analysis of the ground; {name} is {standard}",
+                {exposure_class, accepted, word("where", exposure.cements_where), name,
+                 cement.standard.empty() ? word("standard", "of no stated standard") : standard}};
     case Acceptance::not_accepted:
     case Acceptance::no_cement:
         break;
@@ -109,37 +126,67 @@ Phrase message_of(const CementFinding& found, const ExposureClass& exposure,
             {name, standard, exposure_class, accepted}};
 }
 
-void check_cement(const CheckContext& context, const ExposureClass& exposure, Findings& findings) {
-    const CementFinding found = worst_cement(exposure, context);
-    const Verdict verdict = verdict_of(found.acceptance);
-    const bool low_expansion = exposure.pozzolanic_limits && verdict == Verdict::holds &&
-                               !binder_holds_pozzolan_or_slag(context.proportions);
-    findings.add(
-        {.id = check_ids::cement_sulfate, .verdict = low_expansion ? Verdict::watch : verdict},
-        [&](Check& told) {
-            told.requirement = exposure.name;
-            told.source = exposure.limits.source;
-            told.message = message_of(found, exposure, context);
-            if (low_expansion) {
-                told.message.text += "; without pozzolan or slag the cement must show the low "
-                                     "expansion that the code's second option requires";
-            }
-        });
+/// What a class asks beside a cement that it accepts.
+enum class Beside {
+    nothing,
+    low_expansion,   ///< of a cement without pozzolan or slag, shown by a test
+    proven_addition, ///< so much pozzolan or slag as a test or a service record shows to be enough
+    missing_addition,
+};
+
+Beside beside_of(const ExposureClass& exposure, const CheckContext& context) {
+    const bool has_addition = binder_holds_pozzolan_or_slag(context.proportions);
+    if (exposure.needs_pozzolan) {
+        return has_addition ? Beside::proven_addition : Beside::missing_addition;
+    }
+    return !exposure.pozzolanic_limits ? Beside::nothing
+           : has_addition              ? Beside::proven_addition
+                                       : Beside::low_expansion;
 }
 
-/// An accelerator with chloride, or else the last whose chloride is not stated.
-const Material* suspect_accelerator(const Proportions& proportions) {
-    const Material* suspect = nullptr;
-    for (const Ingredient& ingredient : proportions.ingredients) {
-        if (!may_hold_calcium_chloride(ingredient)) {
-            continue;
-        }
-        suspect = &*ingredient.material;
-        if (suspect->chloride_percent) {
-            break;
-        }
+Verdict verdict_of(Beside beside) {
+    return beside == Beside::nothing            ? Verdict::holds
+           : beside == Beside::missing_addition ? Verdict::fails
+                                                : Verdict::watch;
+}
+
+const char* words_of(Beside beside) {
+    switch (beside) {
+    case Beside::nothing:
+        return "";
+    case Beside::low_expansion:
+        return "; without pozzolan or slag the cement must show the low expansion that the code's "
+               "second option requires";
+    case Beside::proven_addition: // a note to ACI 318-19 Table 19.3.2.1, from memory
+        return "; that so much pozzolan or slag is enough has to be shown by its service record or "
+               "by tests to ASTM C1012: ask for the report";
+    case Beside::missing_addition:
+        return "; the class asks pozzolan or slag beside it, and the binder holds none";
     }
-    return suspect;
+    return "";
+}
+
+/// What is printed from memory never makes a figure hold.
+Verdict as_remembered(Verdict verdict, const ExposureClass& exposure) {
+    return exposure.limits.source.confidence == Confidence::from_memory
+               ? worse(verdict, Verdict::watch)
+               : verdict;
+}
+
+void check_cement(const CheckContext& context, const ExposureClass& exposure, Findings& findings) {
+    const CementFinding found = worst_cement(exposure, context);
+    const Verdict of_cement = verdict_of(found.acceptance);
+    const Beside beside =
+        of_cement == Verdict::holds ? beside_of(exposure, context) : Beside::nothing;
+    findings.add({.id = check_ids::cement_sulfate,
+                  .verdict = as_remembered(worse(of_cement, verdict_of(beside)), exposure)},
+                 [&](Check& told) {
+                     told.requirement = exposure.name;
+                     told.source = exposure.limits.source;
+                     told.message = message_of(found, exposure, context);
+                     told.message.text += words_of(beside);
+                     append_memory(told.source, told.message);
+                 });
 }
 
 /// Calcium chloride is not permitted in the severe sulfate classes.
@@ -148,27 +195,41 @@ void check_calcium_chloride(const CheckContext& context, const ExposureClass& ex
     if (!exposure.bars_calcium_chloride) {
         return;
     }
-    const Material* suspect = suspect_accelerator(context.proportions);
-    const bool holds_chloride = suspect && suspect->chloride_percent;
-    findings.add(
-        {.id = check_ids::chloride_sulfate,
-         .verdict = !suspect         ? Verdict::holds
-                    : holds_chloride ? Verdict::fails
-                                     : Verdict::not_checked},
-        [&](Check& told) {
-            told.requirement = exposure.name;
-            told.source = exposure.limits.source;
-            if (!suspect) {
-                told.message = {"no accelerator that could contain calcium chloride", {}};
-                return;
-            }
-            told.message = {
-                holds_chloride
-                    ? "{name} contains chloride; calcium chloride is not permitted in {class}"
-                    : "{name} does not state its chloride; calcium chloride is not "
-                      "permitted in {class}",
-                {word("name", suspect->name), word("class", exposure.name)}};
-        });
+    const double trace_percent = context.tables.practice.chloride_free_percent.value;
+    const Material* suspect = suspect_of_chloride(context.proportions, trace_percent);
+    const bool stated = suspect && suspect->chloride_percent;
+    const bool hastens = suspect && hastens_setting(*suspect);
+    const Verdict verdict = !suspect            ? Verdict::holds
+                            : stated && hastens ? Verdict::fails
+                                                : Verdict::not_checked;
+    findings.add({.id = check_ids::chloride_sulfate, .verdict = as_remembered(verdict, exposure)},
+                 [&](Check& told) {
+                     told.requirement = exposure.name;
+                     told.source = exposure.limits.source;
+                     const char* text =
+                         !suspect ? "no admixture that could contain calcium chloride"
+                         : stated && hastens
+                             ? "{name} contains chloride; calcium chloride is not permitted in "
+                               "{class}"
+                         : stated  ? "{name} contains {percent} of chloride: its data sheet has to "
+                                     "say that it is none of calcium, which is not permitted in "
+                                     "{class}"
+                         : hastens ? "{name} does not state its chloride; calcium chloride is not "
+                                     "permitted in {class}"
+                                   : "{name} states neither its chloride nor a type that does not "
+                                     "hasten setting ('standard'); calcium chloride is not "
+                                     "permitted in {class}";
+                     told.message = {text, {}};
+                     if (suspect) {
+                         told.message.arguments = {word("name", suspect->name),
+                                                   word("class", exposure.name)};
+                     }
+                     if (stated) {
+                         told.message.arguments.push_back(
+                             percent_of("percent", *suspect->chloride_percent));
+                     }
+                     append_memory(told.source, told.message);
+                 });
 }
 
 } // namespace

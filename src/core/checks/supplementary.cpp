@@ -51,6 +51,14 @@ Supplementary supplementary_of(const Proportions& proportions) {
     return sum;
 }
 
+double ground_limestone_kg_m3(const Proportions& proportions) {
+    double kg_m3 = 0;
+    for (const Ingredient* binder : of_role(proportions, Role::binder)) {
+        kg_m3 += binder->material->kind == Kind::ground_limestone ? binder->kg_m3 : 0;
+    }
+    return kg_m3;
+}
+
 const Material* unknown_blend(const Proportions& proportions) {
     for (const Ingredient* binder : of_role(proportions, Role::binder)) {
         const Material& material = *binder->material;

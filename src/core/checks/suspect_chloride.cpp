@@ -3,14 +3,56 @@
 #include <boardmark/core/mix/designation.hpp>
 
 namespace boardmark::core {
+namespace {
 
-bool may_hold_calcium_chloride(const Ingredient& ingredient) {
+/// How much an admixture asks for a reader's attention: what hastens setting and states chloride
+/// most, then what states none.
+int rank_of(SuspectChloride suspect, const Material& admixture) {
+    return suspect == SuspectChloride::no                                      ? 0
+           : suspect == SuspectChloride::hastens && admixture.chloride_percent ? 3
+           : admixture.chloride_percent                                        ? 2
+                                                                               : 1;
+}
+
+} // namespace
+
+bool hastens_setting(const Material& admixture) {
+    return admixture.kind == Kind::accelerator || admixture_type(admixture.standard).accelerates;
+}
+
+SuspectChloride suspect_chloride(const Ingredient& ingredient, double trace_percent) {
     if (ingredient.role != Role::admixture || !ingredient.material ||
         ingredient.material->chloride_percent == 0.0) {
-        return false;
+        return SuspectChloride::no;
     }
     const Material& admixture = *ingredient.material;
-    return admixture.kind == Kind::accelerator || admixture_type(admixture.standard).accelerates;
+    const AdmixtureType type = admixture_type(admixture.standard);
+    if (hastens_setting(admixture)) {
+        return SuspectChloride::hastens;
+    }
+    if (admixture.chloride_percent) {
+        return *admixture.chloride_percent > trace_percent ? SuspectChloride::more_than_trace
+                                                           : SuspectChloride::no;
+    }
+    const bool type_told =
+        !type.c494.empty() || type.high_range || names_standard(admixture.standard, "934");
+    return admixture.kind == Kind::water_reducer && !type_told ? SuspectChloride::type_not_told
+                                                               : SuspectChloride::no;
+}
+
+const Material* suspect_of_chloride(const Proportions& proportions, double trace_percent) {
+    const Material* first = nullptr;
+    int highest = 0;
+    for (const Ingredient& ingredient : proportions.ingredients) {
+        const SuspectChloride suspect = suspect_chloride(ingredient, trace_percent);
+        const int rank =
+            suspect == SuspectChloride::no ? 0 : rank_of(suspect, *ingredient.material);
+        if (rank > highest) {
+            highest = rank;
+            first = &*ingredient.material;
+        }
+    }
+    return first;
 }
 
 } // namespace boardmark::core

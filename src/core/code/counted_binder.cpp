@@ -44,9 +44,19 @@ bool is_type(std::string_view designation, std::string_view type, std::string_vi
 
 enum class CementGroup { plain, composite, other, assumed };
 
+/// "CEM II/A or CEM III": any of them may come, one too beside which nothing counts.
+bool names_two_cements(std::string_view designation) {
+    const std::size_t first = designation.find("CEM");
+    return first != std::string_view::npos &&
+           designation.find("CEM", first + 1) != std::string_view::npos;
+}
+
 /// EN 197-1: beside CEM I and CEM II/A an addition counts. A standard that names no such type is
 /// taken for one by the kind of the cement, and that is told.
 CementGroup group_of(const Material& cement) {
+    if (names_two_cements(cement.standard)) {
+        return CementGroup::other;
+    }
     if (is_type(cement.standard, "CEM I", "IV")) {
         return CementGroup::plain;
     }
@@ -79,9 +89,9 @@ void BinderCount::add(const Material& material, double kg) {
         addition_kg_[*index] += kg;
         const auto& rules = code_.binder.additions;
         const auto rule = std::ranges::find(rules, countable[*index], &CountedAddition::addition);
-        other_standard_[*index] = other_standard_[*index] ||
-                                  (kg > 0 && rule != rules.end() && !rule->standard.empty() &&
-                                   !mentions(material.standard, rule->standard));
+        other_standard_[*index] =
+            other_standard_[*index] || (kg > 0 && rule != rules.end() && !rule->standard.empty() &&
+                                        !mentions(material.standard, rule->standard));
         return;
     }
     if (!is_cement(material.kind)) {

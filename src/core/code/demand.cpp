@@ -171,7 +171,9 @@ Limit Demand::limit() const {
 }
 
 Verdict held(const Demand& demand, double value) {
-    const Verdict lower = !is_bound(demand.low) || !below(value, demand.low_twin)
+    const bool is_twin =
+        demand.low_twin != demand.low && std::abs(value - demand.low_twin) < demand.precision / 2;
+    const Verdict lower = !is_bound(demand.low) || is_twin
                               ? Verdict::holds
                               : at_least({value, demand.low, demand.precision});
     const Verdict upper =

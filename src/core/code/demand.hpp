@@ -18,7 +18,7 @@ struct Demand {
     Specimen specimen; ///< only where a strength is: by which the bound is printed
     double low;        ///< at least; -infinity where there is no such bound
     double high;       ///< at most; infinity likewise
-    double low_twin;   ///< `low` as the other system of units prints it: to reach either is enough
+    double low_twin;   ///< `low` as the other system of units prints it: to equal it is enough
     double precision;  ///< to which the bounds are printed
     double target;     ///< in the middle of a tolerance; NaN where the code has no figure
     const ExposureClass* by;

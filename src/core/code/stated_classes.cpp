@@ -25,7 +25,7 @@ const ClassLimits& applicable_limits(const ExposureClass& exposure, bool reinfor
 bool binder_holds_pozzolan_or_slag(const Proportions& proportions) {
     const auto binder = of_role(proportions, Role::binder);
     return std::any_of(binder.begin(), binder.end(), [](const Ingredient* one) {
-        return is_or_holds_pozzolan_or_slag(*one->material);
+        return one->kg_m3 > 0 && is_or_holds_pozzolan_or_slag(*one->material);
     });
 }
 

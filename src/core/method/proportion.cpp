@@ -87,7 +87,7 @@ Outcome<std::optional<double>> average_before_air(const Mix& mix, const Tables& 
 
 bool holds_pozzolan(const Mix& mix) {
     return std::ranges::any_of(mix.binder, [](const Share& share) {
-        return is_or_holds_pozzolan_or_slag(*share.material);
+        return share.percent > 0 && is_or_holds_pozzolan_or_slag(*share.material);
     });
 }
 

@@ -183,9 +183,13 @@ void require_class_limits(const PaperCase& papers, ClauseList& list) {
             continue;
         }
         if (!one->sulfate_cements.empty()) {
-            list.require({"Cement for {class}: {accepted}, or one that {code} takes in its place",
+            list.require({one->cements_where.empty()
+                              ? "Cement for {class}: {accepted}, or one that {code} takes in its "
+                                "place"
+                              : "Cement for {class}: where {where}, {accepted}, or one that {code} "
+                                "takes in its place",
                           {word("class", name), word("accepted", joined(one->sulfate_cements)),
-                           word("code", papers.asked.code)}},
+                           word("code", papers.asked.code), word("where", one->cements_where)}},
                          {{"sulfate attacks other cements", {}}, one->limits.source});
         }
         if (one->reactivity_evidence) {

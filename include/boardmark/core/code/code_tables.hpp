@@ -27,6 +27,7 @@ struct ClassLimits {
     std::optional<double> min_cement_with_additions_kg_m3 = {}; ///< less, where additions count
     std::string strength_name = {}; ///< as the code writes it, "C30/37"; empty: as a quantity
     std::string strength_age = {};  ///< at which the code asks it, "56 d"; empty: not said
+    std::optional<double> strength_age_d = {}; ///< the same as a number
 };
 
 /// A kind of attack, of which concrete has one class.
@@ -70,8 +71,11 @@ struct ExposureClass {
     bool bars_calcium_chloride = false;
     std::optional<Source> reactivity_evidence; ///< asked: that the aggregate does not swell
     std::vector<std::string> sulfate_cements;  ///< designations that the class accepts
+    std::string cements_where = {};            ///< of what attack alone; empty: of all in the class
+    bool needs_pozzolan = false;               ///< or slag beside the cement
     std::optional<SizeRow> air_percent;        ///< total air by nominal maximum size
     std::vector<Cap> caps = {};
+    std::string caps_open_with = {}; ///< class beside which it is not known whether there are caps
     std::optional<ClassBeside> beside = {};
     Salt salt = Salt::unsaid;
     bool never_freezes = false;
