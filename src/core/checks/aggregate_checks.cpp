@@ -42,6 +42,10 @@ struct OutsideAdvice {
     std::optional<double> high;
 };
 
+constexpr double no_8_mm = 2.36;
+constexpr double no_30_mm = 0.6;
+constexpr double no_200_mm = 0.075;
+
 std::vector<OutsideAdvice> outside_advice(const AggregateTogether& together,
                                           const RetainedRules& rules) {
     std::vector<OutsideAdvice> outside;
@@ -49,9 +53,6 @@ std::vector<OutsideAdvice> outside_advice(const AggregateTogether& together,
         outside.push_back({"the " + sieve->limits.name + " sieve", sieve->retained_percent,
                            sieve->limits.low_percent, sieve->limits.high_percent});
     }
-    constexpr double no_8_mm = 2.36;
-    constexpr double no_30_mm = 0.6;
-    constexpr double no_200_mm = 0.075;
     const auto coarse_sand = retained_between_percent(together, no_8_mm, no_30_mm);
     if (coarse_sand && below(*coarse_sand, rules.least_coarse_sand_percent.value)) {
         outside.push_back({"No. 8, 16 and 30 together", *coarse_sand,
@@ -67,10 +68,26 @@ std::vector<OutsideAdvice> outside_advice(const AggregateTogether& together,
     return outside;
 }
 
+/// Whether what the stated sieves leave open decides on several sieves together.
+bool sums_in_doubt(const AggregateTogether& together, const RetainedRules& rules) {
+    const auto coarse_sand = may_retain_between(together, no_8_mm, no_30_mm);
+    const auto fine_sand = may_retain_between(together, no_30_mm, no_200_mm);
+    return (coarse_sand && below(coarse_sand->least, rules.least_coarse_sand_percent.value)) ||
+           (fine_sand && (below(fine_sand->least, rules.least_fine_sand_percent.value) ||
+                          above(fine_sand->most, rules.most_fine_sand_percent.value)));
+}
+
 /// Nothing outside by what is read between stated sieves is no promise: it goes along a line, and a
 /// gap between two of them may hide a sieve that holds back too much or nothing.
 void tell_doubt(const AggregateTogether& together, const RetainedRules& rules, Findings& findings) {
-    const auto doubtful = sieves_in_doubt(together);
+    auto doubtful = sieves_in_doubt(together);
+    if (doubtful.empty() && sums_in_doubt(together, rules)) {
+        for (const SieveOfAll& sieve : together.sieves) {
+            if (below(sieve.may_pass.least, sieve.may_pass.most)) {
+                doubtful.push_back(&sieve);
+            }
+        }
+    }
     if (doubtful.empty()) {
         return;
     }
@@ -146,10 +163,38 @@ const char* words_of(WorkabilityField field) {
     return "well graded";
 }
 
+/// Well graded by what is read between stated sieves, and perhaps not.
+void tell_chart_doubt(const AggregateTogether& together, const WorkabilityRules& rules,
+                      Findings& findings) {
+    const bool is_sure =
+        std::ranges::all_of(together.chart_corners, [&](const WorkabilityPoint& corner) {
+            return field_of(corner, rules) == WorkabilityField::well_graded;
+        });
+    if (is_sure) {
+        return;
+    }
+    findings.add(
+        {.id = check_ids::aggregate_workability, .verdict = Verdict::not_checked},
+        [&](Check& told) {
+            told.requirement = "advice";
+            told.source = rules.line_start.source;
+            told.message = {
+                "not every aggregate states what passes {coarse} and {fine}; by the "
+                "sieves beside them all aggregates together may be well graded or not: "
+                "a sieve analysis has it",
+                {quantity("coarse", {rules.coarse_sieve_mm.value, Measure::aggregate_size}),
+                 quantity("fine", {rules.fine_sieve_mm.value, Measure::aggregate_size})}};
+        });
+}
+
 void workability_check(const AggregateTogether& together, const WorkabilityRules& rules,
                        Findings& findings) {
     const auto field = field_of(together, rules);
-    if (!field || *field == WorkabilityField::well_graded) {
+    if (!field) {
+        return;
+    }
+    if (*field == WorkabilityField::well_graded) {
+        tell_chart_doubt(together, rules, findings);
         return;
     }
     const double least =

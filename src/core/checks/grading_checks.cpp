@@ -7,6 +7,7 @@
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "checks.hpp"
+#include "exposure_limits.hpp"
 
 #include <algorithm>
 
@@ -21,6 +22,21 @@ const SieveLimits* first_outside(const Grading& grading, const std::vector<Sieve
         }
     }
     return nullptr;
+}
+
+/// Sieves of the limits that are not stated and whose stated neighbours leave open whether what
+/// passes lies within.
+std::vector<std::string> open_sieves(const Grading& grading,
+                                     const std::vector<SieveLimits>& sieves) {
+    std::vector<std::string> open;
+    for (const SieveLimits& limits : sieves) {
+        const PercentRange may_pass = may_pass_percent(grading, limits.opening_mm);
+        if (below(may_pass.least, limits.low_percent) ||
+            above(may_pass.most, limits.high_percent)) {
+            open.push_back(limits.name);
+        }
+    }
+    return open;
 }
 
 /// Whether more stays between two sieves that follow each other than makes a steady grading.
@@ -38,8 +54,12 @@ bool has_a_peak(const Grading& grading, const GradingRules& rules) {
 void check_fine(const Ingredient& sand, const GradingRules& rules, Findings& findings) {
     const Grading& grading = sand.material->aggregate.sieves;
     const SieveLimits* limits = first_outside(grading, rules.fine);
+    const bool is_off = limits || has_a_peak(grading, rules);
+    const auto open = is_off ? std::vector<std::string>{} : open_sieves(grading, rules.fine);
     Finding found{.id = check_ids::sand_grading,
-                  .verdict = limits || has_a_peak(grading, rules) ? Verdict::watch : Verdict::holds,
+                  .verdict = is_off         ? Verdict::watch
+                             : open.empty() ? Verdict::holds
+                                            : Verdict::not_checked,
                   .measure = Measure::percent};
     if (limits) {
         found.value = passing_sieve_percent(grading, limits->opening_mm);
@@ -51,6 +71,10 @@ void check_fine(const Ingredient& sand, const GradingRules& rules, Findings& fin
         told.source = rules.fine_source;
         if (found.verdict == Verdict::holds) {
             told.message = {"{name} lies within the limits of every sieve", {name}};
+        } else if (!open.empty()) {
+            told.message = {"{name} does not state what passes {sieves}: the aggregate test report "
+                            "has it",
+                            {name, word("sieves", joined(open))}};
         } else if (limits) {
             told.message = {
                 "{name}: {value} passes the {sieve} sieve, {low} to {high}; agree with the "
@@ -68,7 +92,7 @@ void check_fine(const Ingredient& sand, const GradingRules& rules, Findings& fin
 
 /// What is told of a stone of a size number.
 void tell_stone(const Ingredient& stone, const SizeNumber* size, const SieveLimits* limits,
-                const Finding& found, Check& told) {
+                const std::vector<std::string>& open, const Finding& found, Check& told) {
     const AggregateFigures& figures = stone.material->aggregate;
     told.requirement = "grading";
     told.message.arguments = {word("name", std::string{stone.name}),
@@ -88,6 +112,10 @@ void tell_stone(const Ingredient& stone, const SizeNumber* size, const SieveLimi
         told.message.arguments.push_back(word("sieve", limits->name));
         told.message.arguments.push_back(percent_of("low", limits->low_percent));
         told.message.arguments.push_back(percent_of("high", limits->high_percent));
+    } else if (!open.empty()) {
+        told.message.text = "{name} does not state what passes {sieves}, which size number "
+                            "{number} bounds: the aggregate test report has it";
+        told.message.arguments.push_back(word("sieves", joined(open)));
     } else {
         told.message.text = found.verdict == Verdict::holds
                                 ? "{name} lies within the limits of size number {number}"
@@ -104,17 +132,21 @@ void check_coarse(const Ingredient& stone, const GradingRules& rules, Findings& 
                   .verdict = Verdict::not_checked,
                   .measure = Measure::percent};
     const SieveLimits* limits = nullptr;
+    std::vector<std::string> open;
     if (known && !figures.sieves.empty()) {
         limits = first_outside(figures.sieves, size->sieves);
         const bool sure = size->source.confidence == Confidence::read;
-        found.verdict = !limits && sure ? Verdict::holds : Verdict::watch;
+        open = limits ? open : open_sieves(figures.sieves, size->sieves);
+        found.verdict = !open.empty()     ? Verdict::not_checked
+                        : !limits && sure ? Verdict::holds
+                                          : Verdict::watch;
     }
     if (limits) {
         found.value = passing_sieve_percent(figures.sieves, limits->opening_mm);
         found.limit = Limit{.low = limits->low_percent, .high = limits->high_percent};
     }
     findings.add(found, [&](Check& told) {
-        tell_stone(stone, known ? &*size : nullptr, limits, found, told);
+        tell_stone(stone, known ? &*size : nullptr, limits, open, found, told);
     });
 }
 

@@ -10,33 +10,15 @@ namespace {
 
 constexpr double percent_of_all = 100;
 
-/// Whether a stated sieve is near enough for what is read beside it to be as good as stated: 20 mm
-/// for 3/4 in, 14 mm for 1/2 in, 10 mm for 3/8 in, 5 mm for No. 4. Common practice, no source.
-bool stands_for(double stated_mm, double opening_mm) {
-    constexpr double nearest = 1.125;
-    return std::max(stated_mm, opening_mm) <= nearest * std::min(stated_mm, opening_mm);
-}
-
-/// What may pass a sieve by the two stated ones between which it lies: no more than the coarser and
-/// no less than the finer one. Beyond the stated ones it is taken as it is read.
+/// Beyond its stated sieves an aggregate is taken as it is read: little of a stone is that fine.
 PercentRange may_pass(const Grading& grading, double opening_mm) {
-    const SievePassing* coarser = nullptr;
-    const SievePassing* finer = nullptr;
-    bool is_stated = false;
-    for (const SievePassing& sieve : grading) {
-        is_stated = is_stated || stands_for(sieve.opening_mm, opening_mm);
-        if (sieve.opening_mm > opening_mm && (!coarser || sieve.opening_mm < coarser->opening_mm)) {
-            coarser = &sieve;
-        }
-        if (sieve.opening_mm < opening_mm && (!finer || sieve.opening_mm > finer->opening_mm)) {
-            finer = &sieve;
-        }
-    }
-    if (is_stated || !coarser || !finer) {
+    const auto [finest, coarsest] =
+        std::ranges::minmax_element(grading, {}, &SievePassing::opening_mm);
+    if (opening_mm < finest->opening_mm || opening_mm > coarsest->opening_mm) {
         const double read_percent = passing_sieve_percent(grading, opening_mm);
         return {read_percent, read_percent};
     }
-    return {finer->percent, coarser->percent};
+    return may_pass_percent(grading, opening_mm);
 }
 
 /// The aggregates of a mix that all state sieves and a volume, each with its part of the volume.
@@ -154,6 +136,31 @@ std::vector<SieveOfAll> sieves_of(const Parts& parts, const RetainedRules& rules
     return sieves;
 }
 
+/// Coarseness and workability factor of all where so much passes the two sieves of the chart.
+WorkabilityPoint chart_point(double coarse_percent, double fine_percent, double binder_kg_m3,
+                             const WorkabilityRules& chart) {
+    const double on_fine = percent_of_all - fine_percent;
+    return {on_fine > 0
+                ? std::optional{percent_of_all * (percent_of_all - coarse_percent) / on_fine}
+                : std::nullopt,
+            fine_percent + chart.step_points.value * (binder_kg_m3 - chart.binder_kg_m3.value) /
+                               chart.binder_step_kg_m3.value};
+}
+
+/// Where the mix may lie on the chart, at the ends of what its stated sieves leave open.
+std::vector<WorkabilityPoint> chart_corners(const Parts& parts, double binder_kg_m3,
+                                            const WorkabilityRules& chart) {
+    const PercentRange coarse = parts.may_pass_percent(chart.coarse_sieve_mm.value);
+    const PercentRange fine = parts.may_pass_percent(chart.fine_sieve_mm.value);
+    std::vector<WorkabilityPoint> corners;
+    for (const double coarse_percent : {coarse.least, coarse.most}) {
+        for (const double fine_percent : {fine.least, fine.most}) {
+            corners.push_back(chart_point(coarse_percent, fine_percent, binder_kg_m3, chart));
+        }
+    }
+    return corners;
+}
+
 double fineness_modulus_of(const Parts& parts, std::span<const double> series_mm) {
     double retained = 0;
     for (const double sieve_mm : series_mm) {
@@ -173,20 +180,17 @@ std::optional<AggregateTogether> aggregate_together(const Proportions& proportio
     const GradingRules& rules = *kept; // not read where no sieves are stated
     const Parts parts{proportions};
     const WorkabilityRules& chart = rules.workability;
-    const double passing_fine = parts.passing_percent(chart.fine_sieve_mm.value);
-    const double on_coarse = percent_of_all - parts.passing_percent(chart.coarse_sieve_mm.value);
-    const double on_fine = percent_of_all - passing_fine;
-    AggregateTogether together{
-        .parts = {},
-        .sieves = sieves_of(parts, rules.retained),
-        .maximum_mm = {},
-        .fineness_modulus = fineness_modulus_of(parts, fineness_sieves_mm),
-        .coarseness_factor =
-            on_fine > 0 ? std::optional{percent_of_all * on_coarse / on_fine} : std::nullopt,
-        .workability_factor =
-            passing_fine + chart.step_points.value *
-                               (proportions.totals.binder_kg_m3 - chart.binder_kg_m3.value) /
-                               chart.binder_step_kg_m3.value};
+    const double binder_kg_m3 = proportions.totals.binder_kg_m3;
+    const WorkabilityPoint point =
+        chart_point(parts.passing_percent(chart.coarse_sieve_mm.value),
+                    parts.passing_percent(chart.fine_sieve_mm.value), binder_kg_m3, chart);
+    AggregateTogether together{.parts = {},
+                               .sieves = sieves_of(parts, rules.retained),
+                               .maximum_mm = {},
+                               .fineness_modulus = fineness_modulus_of(parts, fineness_sieves_mm),
+                               .coarseness_factor = point.coarseness,
+                               .workability_factor = point.workability,
+                               .chart_corners = chart_corners(parts, binder_kg_m3, chart)};
     for (const Ingredient* aggregate : parts.aggregates()) {
         together.parts.push_back({std::string{aggregate->name}, parts.volume_percent(*aggregate)});
     }
@@ -200,11 +204,17 @@ double control_line(double coarseness, const WorkabilityRules& rules) {
 
 std::optional<WorkabilityField> field_of(const AggregateTogether& together,
                                          const WorkabilityRules& rules) {
-    if (!together.coarseness_factor) {
+    return field_of(WorkabilityPoint{together.coarseness_factor, together.workability_factor},
+                    rules);
+}
+
+std::optional<WorkabilityField> field_of(const WorkabilityPoint& point,
+                                         const WorkabilityRules& rules) {
+    if (!point.coarseness) {
         return std::nullopt;
     }
-    const double coarseness = *together.coarseness_factor;
-    const double workability = together.workability_factor;
+    const double coarseness = *point.coarseness;
+    const double workability = point.workability;
     if (below(workability, rules.low.value) ||
         below(workability, control_line(coarseness, rules))) {
         return WorkabilityField::rocky;
@@ -231,6 +241,22 @@ std::optional<double> retained_between_percent(const AggregateTogether& together
         reaches = reaches || is_sieve(opening_mm, finest_mm);
     }
     return reaches ? std::optional{percent} : std::nullopt;
+}
+
+std::optional<PercentRange> may_retain_between(const AggregateTogether& together,
+                                               double coarsest_mm, double finest_mm) {
+    PercentRange before{percent_of_all, percent_of_all};
+    for (const SieveOfAll& sieve : together.sieves) {
+        const double opening_mm = sieve.limits.opening_mm;
+        if (opening_mm > coarsest_mm && !is_sieve(opening_mm, coarsest_mm)) {
+            before = sieve.may_pass;
+        }
+        if (is_sieve(opening_mm, finest_mm)) {
+            return PercentRange{std::max(0.0, before.least - sieve.may_pass.most),
+                                before.most - sieve.may_pass.least};
+        }
+    }
+    return std::nullopt;
 }
 
 std::vector<const SieveOfAll*> sieves_outside(const AggregateTogether& together) {

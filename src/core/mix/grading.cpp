@@ -28,6 +28,13 @@ const Grading& sieves_of(const Ingredient& aggregate) {
     return aggregate.material->aggregate.sieves;
 }
 
+/// Whether a stated sieve is near enough for what is read beside it to be as good as stated: 20 mm
+/// for 3/4 in, 14 mm for 1/2 in, 10 mm for 3/8 in, 5 mm for No. 4. Common practice, no source.
+bool stands_for(double stated_mm, double opening_mm) {
+    constexpr double nearest = 1.125;
+    return std::max(stated_mm, opening_mm) <= nearest * std::min(stated_mm, opening_mm);
+}
+
 } // namespace
 
 double passing_anywhere_percent(const Grading& grading, double opening_mm) {
@@ -50,6 +57,25 @@ double passing_sieve_percent(const Grading& grading, double opening_mm) {
         grading, [&](const SievePassing& sieve) { return is_sieve(sieve.opening_mm, opening_mm); });
     return stated == grading.end() ? passing_anywhere_percent(grading, opening_mm)
                                    : stated->percent;
+}
+
+PercentRange may_pass_percent(const Grading& grading, double opening_mm) {
+    const double coarsest_mm =
+        std::ranges::max_element(grading, {}, &SievePassing::opening_mm)->opening_mm;
+    double least = opening_mm > coarsest_mm ? whole_percent : 0;
+    double most = whole_percent;
+    for (const SievePassing& sieve : grading) {
+        if (stands_for(sieve.opening_mm, opening_mm)) {
+            const double read_percent = passing_sieve_percent(grading, opening_mm);
+            return {read_percent, read_percent};
+        }
+        if (sieve.opening_mm > opening_mm) {
+            most = std::min(most, sieve.percent);
+        } else {
+            least = std::max(least, sieve.percent);
+        }
+    }
+    return {least, most};
 }
 
 std::vector<FineGrading> fine_gradings(const Proportions& proportions) {

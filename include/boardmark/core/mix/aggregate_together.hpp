@@ -2,6 +2,7 @@
 
 #include <boardmark/core/basis/deferred.hpp>
 #include <boardmark/core/mix/blended_aggregate.hpp>
+#include <boardmark/core/mix/grading.hpp>
 #include <boardmark/core/mix/grading_rules.hpp>
 #include <boardmark/core/mix/proportions.hpp>
 
@@ -10,12 +11,6 @@
 #include <vector>
 
 namespace boardmark::core {
-
-/// What a reading between stated sieves leaves open.
-struct PercentRange {
-    double least;
-    double most;
-};
 
 /// What all aggregates together let pass a sieve and hold back on it, percent of their absolute
 /// volume.
@@ -34,6 +29,12 @@ struct AggregatePart {
     double volume_percent;
 };
 
+/// A place on the chart of coarseness and workability.
+struct WorkabilityPoint {
+    std::optional<double> coarseness; ///< absent where the coarse sieves hold nothing back
+    double workability;
+};
+
 /// All aggregates of a mix together, by absolute volume.
 struct AggregateTogether {
     std::vector<AggregatePart> parts;
@@ -42,6 +43,7 @@ struct AggregateTogether {
     double fineness_modulus;
     std::optional<double> coarseness_factor; ///< absent where the coarse sieves hold nothing back
     double workability_factor;
+    std::vector<WorkabilityPoint> chart_corners = {}; ///< what the stated sieves leave open
 };
 
 /// Nothing unless every aggregate states its sieves and has a volume; rules are not read then.
@@ -56,12 +58,19 @@ enum class WorkabilityField { gap_graded, well_graded, small_stone, sandy, rocky
 std::optional<WorkabilityField> field_of(const AggregateTogether& together,
                                          const WorkabilityRules& rules);
 
+std::optional<WorkabilityField> field_of(const WorkabilityPoint& point,
+                                         const WorkabilityRules& rules);
+
 /// The workability factor of the control line at a coarseness.
 double control_line(double coarseness, const WorkabilityRules& rules);
 
 /// What is held back on consecutive sieves together, both named by their opening. Nothing where a
 /// sieve is finer than what is stated.
 std::optional<double> retained_between_percent(const AggregateTogether& together,
+                                               double coarsest_mm, double finest_mm);
+
+/// What may be held back on them, where an aggregate is read between two sieves that it states.
+std::optional<PercentRange> may_retain_between(const AggregateTogether& together,
                                                double coarsest_mm, double finest_mm);
 
 /// Sieves whose retained part lies outside its limits.

@@ -25,6 +25,17 @@ bool is_sieve(double opening_mm, double other_mm);
 /// What passes a sieve: as stated for it by either name, else by `passing_anywhere_percent`.
 double passing_sieve_percent(const Grading& grading, double opening_mm);
 
+/// What a reading between stated sieves leaves open.
+struct PercentRange {
+    double least;
+    double most;
+};
+
+/// What may pass a sieve by what is stated: no more than the next coarser stated sieve lets pass
+/// and no less than the next finer one. One that is stated, or whose metric or inch neighbour is
+/// (20 mm for 3/4 in), leaves nothing open.
+PercentRange may_pass_percent(const Grading& grading, double opening_mm);
+
 /// A fine aggregate whose sieves are stated.
 struct FineGrading {
     std::string name;
