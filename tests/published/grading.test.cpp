@@ -83,19 +83,6 @@ TEST_CASE("most of a fine aggregate between two sieves is 45 percent") {
     CHECK(with_sieves(start + "39" + end).check("sand.grading")->verdict == Verdict::watch);
 }
 
-TEST_CASE("a sand that does not state what passes 3/8 in may lie outside its limits there") {
-    // ASTM C33: 100 % passes 3/8 in. The reader asks the finer sieves.
-    const auto [no_4, verdict] = GENERATE(table<std::string, Verdict>({
-        {"4.75 mm: 100 %", Verdict::holds},
-        {"4.75 mm: 98 %", Verdict::not_checked},
-        {"9.5 mm: 100 %, 4.75 mm: 98 %", Verdict::holds},
-    }));
-    const Solved mix = with_sieves(
-        no_4 + ", 2.36 mm: 85 %, 1.18 mm: 65 %, 0.6 mm: 42 %, 0.3 mm: 18 %, 0.15 mm: 4 %");
-    REQUIRE(mix.check("sand.grading"));
-    CHECK(mix.check("sand.grading")->verdict == verdict);
-}
-
 TEST_CASE("line of maximum density") {
     const core::GradingRules& rules = tables_in(UnitSystem::si).grading;
     const auto [opening_mm, percent] = GENERATE(

@@ -33,7 +33,7 @@ struct PercentRange {
 
 /// What may pass a sieve by what is stated: no more than the next coarser stated sieve lets pass
 /// and no less than the next finer one. One that is stated, or whose metric or inch neighbour is
-/// (20 mm for 3/4 in), leaves nothing open.
+/// (20 mm for 3/4 in), leaves nothing open. Everything passes above the coarsest.
 PercentRange may_pass_percent(const Grading& grading, double opening_mm);
 
 /// A fine aggregate whose sieves are stated.
