@@ -68,10 +68,9 @@ core::ChlorideRules chloride_rules(const CodeData& data) {
                               .classes = {}};
     if (const EmbeddedTable* printed = data.find("chloride")) {
         for (const EmbeddedRow& line : printed->rows) {
-            if (note(line, "steel") == "bars") {
-                rules.classes.push_back({std::string{note(line, "class")},
-                                         cell(*printed, line, "most"), source_of(line.source)});
-            }
+            auto& classes = note(line, "steel") == "bars" ? rules.classes : rules.without_bars;
+            classes.push_back({std::string{note(line, "class")}, cell(*printed, line, "most"),
+                               source_of(line.source)});
         }
     }
     return rules;

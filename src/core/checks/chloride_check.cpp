@@ -131,10 +131,12 @@ struct ChlorideLimit {
 };
 
 std::optional<ChlorideLimit> limit_of(const CheckContext& context) {
-    if (const Demand* demand = context.demands.strictest(Demanded::chloride)) {
+    const bool reinforced = context.requirements.reinforced;
+    const Demand* demand = context.demands.strictest(Demanded::chloride);
+    if (demand && reinforced) { // classes of exposure print it for bars
         return ChlorideLimit{demand->high, demand->by->name, demand->source};
     }
-    const auto& classes = context.code.chloride.classes;
+    const auto& classes = context.code.chloride.classes_for(reinforced);
     if (classes.empty() || context.stated.empty()) {
         return std::nullopt;
     }
@@ -220,14 +222,15 @@ Phrase told_chloride(const CheckContext& context, const ChlorideLimit& limit,
     if (found.verdict == Verdict::not_checked) {
         text += "the code has {classes}: the designer states one as 'chloride_class'";
     } else {
-        text += limit.asked_by.empty() ? "at most {limit}, reinforced and not prestressed"
-                                       : "at most {limit} in {class}, reinforced and not "
-                                         "prestressed";
+        text += limit.asked_by.empty() ? "at most {limit}" : "at most {limit} in {class}";
+        text +=
+            context.requirements.reinforced ? ", reinforced and not prestressed" : ", without bars";
     }
-    Phrase message{std::move(text),
-                   {amount("value", found.value, found.by_concrete),
-                    amount("limit", limit.most, found.by_concrete), word("class", limit.asked_by),
-                    word("classes", class_names(rules.classes))}};
+    Phrase message{
+        std::move(text),
+        {amount("value", found.value, found.by_concrete),
+         amount("limit", limit.most, found.by_concrete), word("class", limit.asked_by),
+         word("classes", class_names(rules.classes_for(context.requirements.reinforced)))}};
     if (found.without_limestone) {
         message.text += "; without the ground limestone, which the code may not count, {bare}";
         message.arguments.push_back(amount("bare", *found.without_limestone, false));
@@ -257,12 +260,10 @@ void tell_no_limits(const CodeTables& code, Findings& findings) {
 } // namespace
 
 void check_chloride(const CheckContext& context, Findings& findings) {
-    if (!context.requirements.reinforced) {
-        return;
-    }
     const auto limit = limit_of(context);
     if (!limit) {
-        if (!context.stated.empty() && has_no_limits(context.code)) {
+        const bool asked = context.requirements.reinforced && !context.stated.empty();
+        if (asked && has_no_limits(context.code)) {
             tell_no_limits(context.code, findings);
         }
         return;

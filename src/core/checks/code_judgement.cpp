@@ -40,8 +40,8 @@ Requirements asked_in(const CodeTables& code, const Requirements& own) {
     if (stated != own.exposure_by_code.end()) {
         asked.exposure = stated->exposure;
     }
-    if (std::ranges::count(code.chloride.classes, asked.chloride_class, &ChlorideClass::name) ==
-        0) {
+    if (std::ranges::count(code.chloride.classes_for(asked.reinforced), asked.chloride_class,
+                           &ChlorideClass::name) == 0) {
         asked.chloride_class.clear();
     }
     add_site_classes(asked, code);

@@ -62,23 +62,25 @@ std::vector<std::string> read_classes(const MixContext& context, const Reading& 
     return classes;
 }
 
-std::string read_chloride_class(const MixContext& context, const core::CodeTables& code) {
+std::string read_chloride_class(const MixContext& context, const core::CodeTables& code,
+                                bool reinforced) {
     const Parsed* stated = context.document.value({"requirements", "chloride_class"});
     if (!stated) {
         return "";
     }
     std::vector<std::string> names;
-    for (const core::ChlorideClass& known : code.chloride.classes) {
+    for (const core::ChlorideClass& known : code.chloride.classes_for(reinforced)) {
         if (!known.name.empty()) {
             names.push_back(known.name);
         }
     }
     if (std::ranges::count(names, stated->text) == 0) {
-        context.refuse(
-            *stated->node,
-            "requirements.chloride_class: '" + stated->text +
-                "' is not a class of chloride content of " + code.name + " for concrete with bars",
-            names.empty() ? "the code has none: delete the key" : "known here: " + listed(names));
+        context.refuse(*stated->node,
+                       "requirements.chloride_class: '" + stated->text +
+                           "' is not a class of chloride content of " + code.name +
+                           (reinforced ? " for concrete with bars" : " for concrete without bars"),
+                       names.empty() ? "the code has none: delete the key"
+                                     : "known here: " + listed(names));
     }
     return stated->text;
 }

@@ -16,7 +16,8 @@ std::vector<std::string> read_classes(const MixContext& context, const Reading& 
                                       const std::string& key, const core::ClassNames& code);
 
 /// The class of chloride content; empty where none is stated.
-std::string read_chloride_class(const MixContext& context, const core::CodeTables& code);
+std::string read_chloride_class(const MixContext& context, const core::CodeTables& code,
+                                bool reinforced);
 
 /// Tells that a code is not known, with those that are.
 void refuse_code(const MixContext& context, const Node& node, const Path& key,

@@ -59,8 +59,8 @@ void find_word_faults(const Requirements& asked, UnitSystem system, const Vocabu
                           Field::exposure_by_code, list);
     }
     if (!asked.chloride_class.empty() &&
-        std::ranges::count(code.chloride.classes, asked.chloride_class, &ChlorideClass::name) ==
-            0) {
+        std::ranges::count(code.chloride.classes_for(asked.reinforced), asked.chloride_class,
+                           &ChlorideClass::name) == 0) {
         list.unknown(Field::chloride_class, asked.chloride_class);
     }
     if (!asked.alkali_level.empty() &&
