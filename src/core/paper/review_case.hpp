@@ -21,7 +21,10 @@ void review_purpose(const ReviewCase& review, std::vector<Check>& checks);
 void review_materials(const ReviewCase& review, std::vector<Check>& checks);
 
 /// Its papers and their ages.
-void review_papers(const ReviewCase& review, std::vector<Check>& checks);
+///
+/// @param demands what the designer's demands say of the mix: figures that miss them prove nothing
+void review_papers(const ReviewCase& review, const std::vector<Check>& demands,
+                   std::vector<Check>& checks);
 
 /// Whether a demand is open for a figure that the supplier has to state.
 bool needs_a_figure(const Check& check);

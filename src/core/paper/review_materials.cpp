@@ -1,4 +1,5 @@
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/mix/designation.hpp>
 #include <boardmark/core/trial/batching_tolerance.hpp>
 
 #include "../checks/exposure_limits.hpp"
@@ -12,11 +13,11 @@
 namespace boardmark::core {
 namespace {
 
-/// Mass of each kind in 1 m3.
+/// Mass of each kind in 1 m3; none of what is there in no amount, but for what is dosed as needed.
 std::map<Kind, double> masses_of(const Proportions& mix) {
     std::map<Kind, double> masses;
     for (const Ingredient& ingredient : mix.ingredients) {
-        if (ingredient.material) {
+        if (ingredient.material && (ingredient.by_trial || ingredient.kg_m3 > 0)) {
             masses[ingredient.material->kind] += ingredient.kg_m3;
         }
     }
@@ -60,23 +61,62 @@ void review_kinds(const ReviewCase& review, std::vector<Check>& checks) {
                       .message = std::move(message)});
 }
 
+/// Whether words name a standard at all: each has a number.
+bool names_a_standard(std::string_view words) {
+    return words.find_first_of("0123456789") != std::string_view::npos;
+}
+
+/// Whether the designer's materials of a kind are of another standard, grade or type.
+bool is_another_standard(const Material& own, const Proportions& designed) {
+    bool any = false;
+    for (const Ingredient& ingredient : designed.ingredients) {
+        if (!ingredient.material || ingredient.material->kind != own.kind ||
+            ingredient.material->standard.empty()) {
+            continue;
+        }
+        if (words_of(ingredient.material->standard) == words_of(own.standard)) {
+            return false;
+        }
+        any = true;
+    }
+    return any;
+}
+
 void review_standards(const ReviewCase& review, std::vector<Check>& checks) {
     std::vector<std::string> without;
+    std::vector<std::string> other;
     for (const Ingredient& ingredient : review.proportions.ingredients) {
-        if (ingredient.material && ingredient.material->standard.empty()) {
-            without.push_back(ingredient.material->name);
+        if (!ingredient.material) {
+            continue;
+        }
+        const Material& own = *ingredient.material;
+        if (!names_a_standard(own.standard)) {
+            without.push_back(own.name);
+        } else if (is_another_standard(own, review.designer.mix)) {
+            other.push_back(own.name + " (" + own.standard + ")");
         }
     }
-    checks.push_back(
-        {.id = check_ids::submittal_standards,
-         .verdict = without.empty() ? Verdict::holds : Verdict::fails,
-         .requirement = "standard of each material",
-         .source = {"the designer's file"},
-         .message = without.empty()
-                        ? Phrase{"each material names its standard", {}}
-                        : Phrase{"no standard is named for {names}: certificate, report or data "
-                                 "sheet has it; add 'standard'",
-                                 {word("names", joined(without))}}});
+    const bool stated = review.designer.job.concrete_by == ConcreteBy::proportions;
+    Phrase message{"each material names its standard, that of the designer's mix where it has one",
+                   {}};
+    if (!without.empty()) {
+        message = {"no standard is named for {names}: certificate, report or data sheet has it; "
+                   "add 'standard'",
+                   {word("names", joined(without))}};
+    } else if (!other.empty()) {
+        message = {stated ? "another standard, grade or type than the designer states: {names}"
+                          : "another standard, grade or type than that of the designer's mix: "
+                            "{names}; whether it does is for the designer to say",
+                   {word("names", joined(other))}};
+    }
+    checks.push_back({.id = check_ids::submittal_standards,
+                      .verdict = !without.empty() ? Verdict::fails
+                                 : other.empty()  ? Verdict::holds
+                                 : stated         ? Verdict::fails
+                                                  : Verdict::watch,
+                      .requirement = "standard of each material",
+                      .source = {"the designer's file"},
+                      .message = std::move(message)});
 }
 
 /// One amount against the designer's, within what weighing permits.
@@ -123,7 +163,7 @@ void review_amounts(const ReviewCase& review, std::vector<Check>& checks) {
     const auto own = masses_of(review.proportions);
     for (const auto& [kind, asked_kg] : masses_of(review.designer.mix)) {
         const auto found = own.find(kind);
-        if (found != own.end() && asked_kg > 0 && role_of(kind) != Role::admixture) {
+        if (found != own.end() && asked_kg > 0) {
             review_amount(review,
                           {std::string{name_of(kind)}, role_of(kind), found->second, asked_kg},
                           checks);

@@ -1,3 +1,6 @@
+#include "../basis/tolerance.hpp"
+#include "../checks/compare.hpp"
+#include "../code/required_strength.hpp"
 #include "clause_words.hpp"
 #include "paper_days.hpp"
 #include "review_case.hpp"
@@ -125,7 +128,49 @@ bool reactivity_asked(const PaperCase& designer) {
     });
 }
 
-void review_strength_papers(const ReviewCase& review, std::vector<Check>& checks) {
+/// What the figures handed in show, where it is less than the required average: no proof of it.
+const Check* disproof(const std::vector<Check>& demands) {
+    const auto found = std::ranges::find_if(
+        demands, [](const Check& check) { return check.is(check_ids::strength_average); });
+    const bool is_short = found != demands.end() && found->value && found->limit &&
+                          found->limit->low && found->verdict != Verdict::holds &&
+                          below(*found->value, *found->limit->low);
+    return is_short ? &*found : nullptr;
+}
+
+/// What is asked, by the record that is handed in.
+Requirements with_record_of(const ReviewCase& review) {
+    Requirements asked = review.designer.asked;
+    asked.records = review.submitted.requirements.records;
+    return asked;
+}
+
+/// A strength of so many days that could not have been tested by the day that counts.
+bool is_too_young(const ReviewCase& review) {
+    const auto& dated = review.papers.trial_batches;
+    const auto day = judged_on(review.designer);
+    const int age_d = static_cast<int>(review.designer.asked.strength_age_d);
+    return dated && day && *dated <= *day && *dated + std::chrono::days{age_d} > *day;
+}
+
+/// A report that is there and says that the aggregate reacts: nobody has looked at what then holds
+/// unless the designer states a level of prevention, or from what it follows.
+void watch_reactive(const ReviewCase& review, Check& paper) {
+    const std::string& reactivity = review.submitted.requirements.aggregate_reactivity;
+    const Requirements& asked = review.designer.asked;
+    const bool has_level = !asked.alkali_level.empty() || !asked.structure_class.empty();
+    if (reactivity.empty() || reactivity == "R0" || has_level) {
+        return;
+    }
+    paper.verdict = worse(paper.verdict, Verdict::watch);
+    paper.message.text += "; the submittal calls its aggregate {reactivity}, and the designer "
+                          "states neither 'alkali_level' nor 'structure_class': nothing says what "
+                          "prevents it from reacting";
+    paper.message.arguments.push_back(word("reactivity", reactivity));
+}
+
+void review_strength_papers(const ReviewCase& review, const std::vector<Check>& demands,
+                            std::vector<Check>& checks) {
     const Requirements& own = review.submitted.requirements;
     const bool trials = !own.strength_curve.empty() || own.strength_line.has_value();
     std::vector<Check> dated;
@@ -133,30 +178,57 @@ void review_strength_papers(const ReviewCase& review, std::vector<Check>& checks
         dated.push_back(judged_paper(review, {check_ids::paper_trial_batches, Paper::trial_batches,
                                               "", "trial batches", "papers.trial_batches",
                                               review.papers.trial_batches}));
+        if (is_too_young(review)) {
+            dated.back().verdict = Verdict::fails;
+            dated.back().message.text = "{paper} of {dated}: on {day} none of them is {age} old, "
+                                        "at which the strength is asked";
+            auto& arguments = dated.back().message.arguments;
+            std::erase_if(arguments, [](const Argument& one) { return one.name == "age"; });
+            arguments.push_back(as_days("age", review.designer.asked.strength_age_d));
+        }
     }
     if (review.papers.records || own.records) {
         dated.push_back(
             judged_paper(review, {check_ids::paper_records, Paper::records, "", "strength record",
                                   "papers.records", review.papers.records}));
     }
-    const bool backed =
-        (trials && review.papers.trial_batches) || (own.records && review.papers.records);
-    checks.push_back(
-        {.id = check_ids::paper_strength,
-         .verdict = backed ? Verdict::holds : Verdict::fails,
-         .requirement = "evidence of the average strength",
-         .source = review.designer.tables.code->average_strength.with_records,
-         .message = {backed ? "figures and date of record or trial batches are there"
-                            : "nothing proves the average strength: hand in a strength record "
-                              "('requirements.strength_records', 'papers.records') or trial "
-                              "batches ('requirements.strength_curve', 'papers.trial_batches')",
-                     {}}});
+    const bool same_specimen = own.specimen == review.designer.asked.specimen;
+    const bool by_record = own.records && review.papers.records && same_specimen;
+    const bool by_trials = trials && review.papers.trial_batches && same_specimen;
+    const auto& rules = review.designer.tables.code->average_strength;
+    const auto set_aside =
+        by_record ? code_average(with_record_of(review), rules).record_set_aside : std::nullopt;
+    const Check* missed = by_trials ? disproof(demands) : nullptr;
+    const bool proven = (by_trials || (by_record && !set_aside)) && !missed;
+    Check check{.id = check_ids::paper_strength,
+                .verdict = proven ? Verdict::holds : Verdict::fails,
+                .requirement = "evidence of the average strength",
+                .source = rules.with_records};
+    if (proven) {
+        check.message = {"figures and date of record or trial batches are there", {}};
+    } else if (missed) {
+        check.message = {
+            "what is handed in shows {value} at the w/cm of the mix, below the "
+            "required average of {limit}: it proves that the mix does not reach it",
+            {as_strength("value", *missed->value), as_strength("limit", *missed->limit->low)}};
+    } else if (set_aside) {
+        check.message = why_set_aside(*set_aside, with_record_of(review), rules);
+        check.message.text += "; hand in trial batches ('requirements.strength_curve', "
+                              "'papers.trial_batches')";
+    } else {
+        check.message = {"nothing proves the average strength: hand in a strength record "
+                         "('requirements.strength_records', 'papers.records') or trial "
+                         "batches ('requirements.strength_curve', 'papers.trial_batches')",
+                         {}};
+    }
+    checks.push_back(std::move(check));
     checks.insert(checks.end(), dated.begin(), dated.end());
 }
 
 } // namespace
 
-void review_papers(const ReviewCase& review, std::vector<Check>& checks) {
+void review_papers(const ReviewCase& review, const std::vector<Check>& demands,
+                   std::vector<Check>& checks) {
     for (const Ingredient& ingredient : review.proportions.ingredients) {
         if (ingredient.material) {
             checks.push_back(judged_paper(review, paper_of_material(review, *ingredient.material)));
@@ -170,10 +242,11 @@ void review_papers(const ReviewCase& review, std::vector<Check>& checks) {
                     review, {check_ids::paper_reactivity_report, Paper::reactivity_report, name,
                              "report on alkali reactivity", "papers." + name + ".reactivity",
                              papers_of(review, name).reactivity}));
+                watch_reactive(review, checks.back());
             }
         }
     }
-    review_strength_papers(review, checks);
+    review_strength_papers(review, demands, checks);
 }
 
 } // namespace boardmark::core

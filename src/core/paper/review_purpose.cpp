@@ -74,19 +74,35 @@ void review_exposure(const ReviewCase& review, std::vector<Check>& checks) {
           word("lacking", joined(lacking))}}));
 }
 
+std::string_view words_of(Specimen specimen) {
+    return specimen == Specimen::cube ? "cubes" : "cylinders";
+}
+
 void review_strength(const ReviewCase& review, std::vector<Check>& checks) {
     const Requirements& own = review.submitted.requirements;
     const Requirements& asked = review.designer.asked;
-    const bool low = below(own.strength_mpa, asked.strength_mpa * (1 - 1e-6));
+    const auto own_mpa = strength_by(asked.specimen, own);
+    if (!own_mpa) {
+        checks.push_back(of_submittal(
+            check_ids::submittal_strength, Verdict::fails, "specified strength",
+            {"the mix is offered for {value} of {own_specimen}, asked are {limit} of {specimen}, "
+             "and no class pairs the two: state the strength by 'requirements.specimen', or a "
+             "class that names both",
+             {as_strength("value", own.strength_mpa), word("own_specimen", words_of(own.specimen)),
+              as_strength("limit", asked.strength_mpa),
+              word("specimen", words_of(asked.specimen))}}));
+        return;
+    }
+    const bool low = below(*own_mpa, asked.strength_mpa * (1 - 1e-6));
     const bool late = above(own.strength_age_d, asked.strength_age_d);
     const Verdict verdict = low || late ? Verdict::fails : Verdict::holds;
     Check check = of_submittal(
         check_ids::submittal_strength, verdict, "specified strength",
         {low || late ? "the mix is offered for {value} at {own_age}, asked are {limit} at {age}"
                      : "the mix is offered for {value} at {own_age}, at least the {limit} asked",
-         {as_strength("value", own.strength_mpa), as_days("own_age", own.strength_age_d),
+         {as_strength("value", *own_mpa), as_days("own_age", own.strength_age_d),
           as_strength("limit", asked.strength_mpa), as_days("age", asked.strength_age_d)}});
-    check.value = own.strength_mpa;
+    check.value = *own_mpa;
     check.limit = Limit{asked.strength_mpa, std::nullopt};
     check.measure = Measure::strength;
     checks.push_back(std::move(check));

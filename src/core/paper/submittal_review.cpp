@@ -11,13 +11,18 @@
 namespace boardmark::core {
 namespace {
 
-/// The demands of the designer with the submittal's own evidence of strength.
+/// The demands of the designer with the submittal's own evidence of strength, where it is of the
+/// specimen by which the designer asks it: cubes are stronger than cylinders of the same concrete.
+/// Of two words on the aggregate the graver one.
 Requirements demanded_of(const PaperCase& designer, const Requirements& own) {
     Requirements demanded = designer.asked;
-    demanded.records = own.records;
-    demanded.strength_curve = own.strength_curve;
-    demanded.strength_line = own.strength_line;
+    const bool same_specimen = own.specimen == designer.asked.specimen;
+    demanded.records = same_specimen ? own.records : std::nullopt;
+    demanded.strength_curve = same_specimen ? own.strength_curve : std::vector<CurvePoint>{};
+    demanded.strength_line = same_specimen ? own.strength_line : std::nullopt;
     demanded.improbable = own.improbable;
+    demanded.aggregate_reactivity = // "R0" to "R3"
+        std::max(designer.asked.aggregate_reactivity, own.aggregate_reactivity);
     demanded.papers = nullptr;
     demanded.slump_before_reducer_mm = std::nullopt; // of the designer's own reducer
     return demanded;
@@ -29,8 +34,13 @@ bool is_of_the_supplier(const Check& check, const PaperCase& designer) {
     if (check.is(check_ids::aggregate_reactivity)) {
         return false; // its paper is looked at by itself
     }
-    if (check.is(check_ids::alkali_loading) && designer.asked.alkali_level.empty()) {
-        return false; // the designer has not stated a level
+    const bool has_level =
+        !designer.asked.alkali_level.empty() || !designer.asked.structure_class.empty();
+    if (check.is(check_ids::alkali_loading) && !has_level) {
+        return false; // the designer has not stated a level, and none follows
+    }
+    if (check.is(check_ids::exposure_stated)) {
+        return true; // of what nobody asked nothing was looked at
     }
     const bool designers_own = check.id.starts_with("exposure.") ||
                                check.id.starts_with("temperature.") || check.id == "evaporation";
@@ -97,7 +107,7 @@ Outcome<SubmittalReview> reviewed(const PaperCase& designer, const HandedIn& han
     review_figures(review.checks, own);
     review_purpose(one, own);
     review_materials(one, own);
-    review_papers(one, own);
+    review_papers(one, review.checks, own);
     review.checks.insert(review.checks.end(), own.begin(), own.end());
     sort_out(review);
     review.delivered = delivered_price(one);
