@@ -54,8 +54,9 @@ Check spacing_check(const ReinforcedWall& wall, const WallSteelRules& rules) {
     for (const auto* bars : {&wall.bars.vertical, &wall.bars.horizontal}) {
         widest_mm = std::max(widest_mm, *bars ? (*bars)->spacing_mm : 0);
     }
-    const double limit_mm = std::min(rules.spacing_in_thicknesses.value * wall.thickness_mm,
-                                     rules.spacing_most_mm.value);
+    const double limit_mm =
+        std::min(rules.spacing_in_thicknesses.value * wall.thinnest_mm.value_or(wall.thickness_mm),
+                 rules.spacing_most_mm.value);
     const bool wide = above(widest_mm, limit_mm);
     Check check{
         .id = check_ids::steel_spacing,

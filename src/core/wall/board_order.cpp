@@ -138,6 +138,12 @@ void say_rules(const Boards& boards, BoardOrder& order) {
          {quantity("uses", {static_cast<double>(boards.uses), Measure::count}),
           percent_of("spoiled", boards.spoiled_percent)}},
         order.worksheet);
+    if (boards.uses > 1) {
+        order.worksheet.cautions.push_back(
+            {"boards are bought for forms that stand one after another; a face that is formed at "
+             "once needs all of its boards at once, however often each could be used again",
+             {}});
+    }
     if (order.plan.parts > 1) {
         order.worksheet.cautions.push_back(
             {"{lengths} different lengths of board are too many for one cutting plan: {parts} "

@@ -4,6 +4,7 @@
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../checks/compare.hpp"
+#include "bars_beside.hpp"
 #include "cast_part_checks.hpp"
 #include "wall_checks.hpp"
 
@@ -15,6 +16,7 @@ Check cover_of_low_part(const CastPart& part, const Wall& wall, const Tables& ta
     const Reinforcement bars{.cover_mm = part.cover_mm};
     Check check = check_part_cover(
         bars, footing ? FaceExposure::against_earth : FaceExposure::weather, wall, tables);
+    watch_rule_of_another_code(tables.code, check);
     if (!part.cover_mm) {
         check.message = {footing ? "'footing.cover' is not stated; cast against earth bars need "
                                    "{least}, the drawings have it"

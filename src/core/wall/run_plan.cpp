@@ -5,6 +5,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "bars_beside.hpp"
 #include "behind_niche.hpp"
 #include "cast_part_checks.hpp"
 #include "form_forces.hpp"
@@ -65,8 +66,13 @@ void check_bars(const Wall& wall, const WallRun& run, const Tables& tables, RunP
                               *std::ranges::find_if(steel, [](const Check& check) {
                                   return check.is(check_ids::steel_layers);
                               }));
+    for (Check& check : steel) {
+        watch_rule_of_another_code(tables.code, check);
+    }
     append(run.name, steel, checks);
     hold_cover_behind_niches(run, bars, Verdict::fails, cover);
+    hold_cover_at_grooves(plan.joints, bars, cover);
+    watch_rule_of_another_code(tables.code, cover);
     checks.push_back(of_wall(run.name, std::move(cover)));
     checks.push_back(of_wall(run.name, vibrator_of(wall, run, tables.placing->vibration)));
     const auto amount = [&](const std::optional<BarGrid>& grid) {
@@ -74,6 +80,16 @@ void check_bars(const Wall& wall, const WallRun& run, const Tables& tables, RunP
     };
     plan.vertical_mm2_m = amount(bars.vertical);
     plan.horizontal_mm2_m = amount(bars.horizontal);
+}
+
+/// Two openings through the wall or more, as many as panels of a solid wall would be (common
+/// practice, no source).
+bool has_many_openings(const WallRun& run, const ContractionJointRules& rules) {
+    int through = 0;
+    for (const Opening& opening : run.openings) {
+        through += opening.depth_mm ? 0 : opening.count;
+    }
+    return through >= 2 && !below(through * rules.spacing_solid_m.value, run.length_m);
 }
 
 } // namespace
@@ -95,6 +111,7 @@ JointLayout joints_of(const WallRun& run, const JointWishes& wishes, const Table
             jointed.openings_m.push_back(left_m);
         }
     }
+    jointed.many_openings = has_many_openings(run, tables.joints->contraction);
     jointed.corners_assumed = run.corners > 0 && run.corners_at.empty();
     jointed.corner_at_start = jointed.corners_assumed;
     jointed.corner_at_end = jointed.corners_assumed && run.corners > 1;
