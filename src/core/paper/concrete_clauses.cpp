@@ -1,5 +1,6 @@
 #include "../checks/exposure_limits.hpp"
 #include "../checks/trial_checks.hpp"
+#include "../code/required_strength.hpp"
 #include "../mix/high_range_reducer.hpp"
 #include "clause_list.hpp"
 #include "clause_words.hpp"
@@ -35,11 +36,19 @@ const ExposureClass* strictest(const PaperCase& papers, Figure figure) {
     return strictest_class;
 }
 
+std::string_view specimens_of(const Requirements& asked) {
+    return asked.specimen == Specimen::cube ? "cubes" : "cylinders";
+}
+
 void require_strength(const PaperCase& papers, ClauseList& list) {
     const Requirements& asked = papers.asked;
     list.require(
-        {"Compressive strength {strength} at {age}, standard-cured specimens",
-         {as_strength("strength", asked.strength_mpa), as_days("age", asked.strength_age_d)}},
+        {asked.strength_class.empty()
+             ? "Compressive strength {strength} of standard-cured {specimens} at {age}"
+             : "Compressive strength class {class}: {strength} of standard-cured "
+               "{specimens} at {age}",
+         {as_strength("strength", asked.strength_mpa), as_days("age", asked.strength_age_d),
+          word("class", asked.strength_class), word("specimens", specimens_of(asked))}},
         by_the_file("strength that the structure and the exposure ask"));
     if (!asked.exposure.empty()) {
         list.require(
@@ -85,6 +94,28 @@ void require_amounts(const PaperCase& papers, ClauseList& list) {
     }
 }
 
+/// The record of the designer's own file says nothing of the supplier's concrete.
+void require_proof(const PaperCase& papers, const Argument& stated_average, ClauseList& list) {
+    const ClauseReason reason{{"so that a test falls below what is specified only rarely", {}},
+                              papers.tables.code->average_strength.with_records};
+    if (papers.asked.average) {
+        list.require({"The supplier proves an average strength of {average} or more, by a record "
+                      "of tests or by trial batches with the materials of the job",
+                      {stated_average}},
+                     reason);
+        return;
+    }
+    Requirements without_record = papers.asked;
+    without_record.records = std::nullopt;
+    const CodeAverage average = code_average(without_record, papers.tables.code->average_strength);
+    list.require({"The supplier proves the average strength that {rule} asks by his own record of "
+                  "tests; without one that counts, {average} or more by trial batches with the "
+                  "materials of the job",
+                  {as_strength("average", average.strength_mpa),
+                   word("rule", papers.tables.code->average_strength.with_records.citation)}},
+                 reason);
+}
+
 void require_who_carries(const PaperCase& papers, ClauseList& list) {
     const Selection& selection = papers.mix.selection;
     const Argument average = as_strength("average", selection.required_average_strength_mpa);
@@ -106,11 +137,7 @@ void require_who_carries(const PaperCase& papers, ClauseList& list) {
                       "and proves it from batch records of every load",
                       {}},
                      by_the_file("'concrete_by: performance'"));
-        list.require({"The supplier proves an average strength of {average} or more, by a record "
-                      "of tests or by trial batches with the materials of the job",
-                      {average}},
-                     {{"so that a test falls below what is specified only rarely", {}},
-                      papers.tables.code->average_strength.with_records});
+        require_proof(papers, average, list);
         return;
     }
     list.require({"The amounts below are the designer's, for the volume named; the supplier "
@@ -176,6 +203,13 @@ void require_class_limits(const PaperCase& papers, ClauseList& list) {
                       {quantity("most", {*salt->chloride_percent, Measure::chloride})}},
                      {{"{class}: chloride rusts the bars", {word("class", salt->name)}},
                       salt->limits.source});
+    }
+    if (!papers.asked.chloride_class.empty()) {
+        list.require(
+            {"Chloride from all materials within class {class} of {code}, from their "
+             "reports",
+             {word("class", papers.asked.chloride_class), word("code", papers.asked.code)}},
+            by_the_file("'requirements.chloride_class': chloride rusts the bars"));
     }
     for (const std::string& name : papers.asked.exposure) {
         const ExposureClass* one = stated_class(papers, name);
