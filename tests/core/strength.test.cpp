@@ -242,7 +242,7 @@ TEST_CASE("a test within 20 h of the age is one of that age") {
     add_psi(record, {5600, 5600, 5600}, 28 - 19.0 / 24);
     add_psi(record, {5600, 5600, 5600}, 28 + 21.0 / 24);
     const auto findings = findings_of(record);
-    CHECK(findings.tests.size() == 2);
+    CHECK(findings.statistics->tests == 2);
     CHECK(check_of(findings, "strength.age")->verdict == Verdict::watch);
 }
 

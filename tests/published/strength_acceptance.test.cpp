@@ -78,8 +78,52 @@ TEST_CASE("an average of three that is too low fails though each test holds") {
     CHECK_THAT(in_unit(findings.tests[3].mean_short_mpa, "psi"), WithinAbs(33.3, 0.05));
 }
 
+TEST_CASE("late tests and gaps in the running means") {
+    // 5600, 5200 (late), 5600, missing, 5600, 5600, 5600: with a late test, or across a batch
+    // without one, a mean of three is open; the last three follow each other.
+    core::StrengthRecord record = aci_record(5000);
+    for (const double age_d : {28, 30, 28, 7, 28, 28, 28}) {
+        const double psi = age_d == 30 ? 5200 : 5600;
+        add_psi(record, {psi, psi, psi}, age_d);
+    }
+    const core::StrengthFindings findings = findings_of(record);
+    CHECK(findings.untested == std::vector<std::string>{"B2", "B4"});
+    REQUIRE(findings.tests.size() == 6);
+    const std::vector<Verdict> means{Verdict::not_checked, Verdict::not_checked,
+                                     Verdict::not_checked, Verdict::not_checked,
+                                     Verdict::not_checked, Verdict::holds};
+    for (std::size_t i = 0; i < means.size(); ++i) {
+        CAPTURE(i);
+        CHECK(findings.tests[i].late == (i == 1));
+        CHECK(findings.tests[i].mean_verdict == means[i]);
+    }
+    CHECK_THAT(in_unit(*findings.tests[2].running_mean_mpa, "psi"), WithinAbs(5466.7, 0.05));
+    CHECK(verdict_of(findings, "strength.average_of_three") == Verdict::not_checked);
+    CHECK(verdict_of(findings, "strength.single_test") == Verdict::holds);
+    CHECK(findings.other_tests.size() == 1);
+}
+
+TEST_CASE("a late test is one of the few of an identity under EN 206") {
+    // C30: of two tests at least 31 MPa (from memory); 32 and, late, 29.5 average 30.75 at most
+    core::StrengthRecord record = en_record(30);
+    record.assessment = core::Assessment::identity;
+    add_batch(record, {32});
+    add_batch(record, {29.5}, 30);
+    CHECK(verdict_of(findings_of(record), "strength.mean") == Verdict::fails);
+}
+
+TEST_CASE("a late test is in the means of initial production under EN 206") {
+    // C30: means of three at least 34 MPa (from memory); 40, 40 and, late, 21 average 33.7 at most
+    core::StrengthRecord record = en_record(30);
+    for (int i = 0; i < 36; ++i) {
+        add_batch(record, {i == 5 ? 21.0 : 40.0}, i == 5 ? 30 : 28);
+    }
+    CHECK(verdict_of(findings_of(record), "strength.mean_initial") == Verdict::fails);
+}
+
 TEST_CASE("initial production under EN 206") {
-    // C30: each test at least 26, averages of three at least 34 MPa. From memory: never more than a watch.
+    // C30: each test at least 26, averages of three at least 34 MPa. From memory: never more than a
+    // watch.
     const auto [tests, mean, single] = GENERATE(table<std::vector<double>, Verdict, Verdict>({
         {{34, 34, 34}, Verdict::watch, Verdict::watch},
         {{33, 34, 34}, Verdict::fails, Verdict::watch}, // 33.67

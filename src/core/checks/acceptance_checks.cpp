@@ -44,6 +44,17 @@ std::string of_rule(const Acceptance& acceptance) {
     return acceptance.rule.empty() ? "" : acceptance.rule + ": ";
 }
 
+/// Late tests have a check of their own.
+std::vector<const JudgedTest*> tested_in_time(const StrengthFindings& findings) {
+    std::vector<const JudgedTest*> tests;
+    for (const JudgedTest& judged : findings.tests) {
+        if (!judged.late) {
+            tests.push_back(&judged);
+        }
+    }
+    return tests;
+}
+
 Check single_test_check(const StrengthRecord& record, const StrengthFindings& findings) {
     const Acceptance& acceptance = findings.acceptance;
     Check check{.id = check_ids::strength_single_test,
@@ -53,11 +64,12 @@ Check single_test_check(const StrengthRecord& record, const StrengthFindings& fi
                 .source = acceptance.source,
                 .message = {"no test of production at {age} yet",
                             {quantity("age", {record.strength_age_d, Measure::age})}}};
-    if (findings.tests.empty()) {
+    const std::vector<const JudgedTest*> tests = tested_in_time(findings);
+    if (tests.empty()) {
         return check;
     }
-    const JudgedTest& lowest = *std::ranges::min_element(
-        findings.tests, {}, [](const JudgedTest& judged) { return judged.test.mean_mpa; });
+    const JudgedTest& lowest = **std::ranges::min_element(
+        tests, {}, [](const JudgedTest* judged) { return judged->test.mean_mpa; });
     const double limit_mpa = acceptance.single_least_mpa;
     check.value = lowest.test.mean_mpa;
     check.limit = Limit{.low = limit_mpa, .high = std::nullopt};
@@ -66,13 +78,13 @@ Check single_test_check(const StrengthRecord& record, const StrengthFindings& fi
         check.message = {"no test is below {limit}; the lowest of {tests} is {name} with {value}",
                          {strength("limit", limit_mpa), strength("value", lowest.test.mean_mpa),
                           word("name", lowest.test.batch.name),
-                          quantity("tests", {double(findings.tests.size()), Measure::count})}};
+                          quantity("tests", {double(tests.size()), Measure::count})}};
         return check;
     }
     std::vector<Shortfall> faults;
-    for (const JudgedTest& judged : findings.tests) {
-        if (judged.verdict != Verdict::holds) {
-            faults.push_back({judged.test.batch.name, judged.test.mean_mpa, judged.short_mpa});
+    for (const JudgedTest* judged : tests) {
+        if (judged->verdict != Verdict::holds) {
+            faults.push_back({judged->test.batch.name, judged->test.mean_mpa, judged->short_mpa});
         }
     }
     check.message = told("", std::move(faults), limit_mpa);
@@ -94,7 +106,18 @@ std::string span_of(const StrengthFindings& findings, std::size_t end) {
     return named(names);
 }
 
-Check mean_check(const StrengthFindings& findings) {
+/// None of the averages of what was tested is too low, and some batch has no test in time.
+Phrase why_averages_are_open(const StrengthRecord& record, const StrengthFindings& findings) {
+    return {of_rule(findings.acceptance) +
+                "{names}: no test at {age}, so the averages of {averaged} consecutive tests that "
+                "it belongs to are not known; of what was tested none is below {limit}",
+            {word("names", named(findings.untested)),
+             quantity("age", {record.strength_age_d, Measure::age}),
+             quantity("averaged", {double(findings.acceptance.averaged), Measure::count}),
+             strength("limit", *findings.acceptance.mean_least_mpa)}};
+}
+
+Check mean_check(const StrengthRecord& record, const StrengthFindings& findings) {
     const Acceptance& acceptance = findings.acceptance;
     Check check{.id = acceptance.mean_id,
                 .verdict = Verdict::not_checked,
@@ -116,6 +139,13 @@ Check mean_check(const StrengthFindings& findings) {
                          {quantity("tests", {double(findings.tests.size()), Measure::count})}};
         return check;
     }
+    const bool fails = std::ranges::any_of(findings.tests, [](const JudgedTest& judged) {
+        return judged.mean_verdict == Verdict::fails;
+    });
+    if (!fails && !findings.untested.empty()) {
+        check.message = why_averages_are_open(record, findings);
+        return check;
+    }
     const double limit_mpa = *acceptance.mean_least_mpa;
     check.value = lowest->running_mean_mpa;
     check.limit = Limit{.low = limit_mpa, .high = std::nullopt};
@@ -134,7 +164,8 @@ Check mean_check(const StrengthFindings& findings) {
     }
     std::vector<Shortfall> faults;
     for (const JudgedTest& judged : findings.tests) {
-        if (judged.running_mean_mpa && judged.mean_verdict != Verdict::holds) {
+        const Verdict verdict = judged.mean_verdict;
+        if (verdict == Verdict::fails || verdict == Verdict::watch) {
             faults.push_back({"the average of " + span_of(findings, place(judged)),
                               *judged.running_mean_mpa, judged.mean_short_mpa});
         }
@@ -157,7 +188,7 @@ std::string named(const std::vector<std::string>& names) {
 
 std::vector<Check> check_acceptance(const StrengthRecord& record,
                                     const StrengthFindings& findings) {
-    std::vector<Check> checks{mean_check(findings), single_test_check(record, findings)};
+    std::vector<Check> checks{mean_check(record, findings), single_test_check(record, findings)};
     for (Check& check : checks) {
         if (check.value && check.source.confidence == Confidence::from_memory) {
             check.verdict = worse(check.verdict, Verdict::watch);

@@ -1,5 +1,4 @@
 #include "../basis/phrases.hpp"
-#include "../basis/tolerance.hpp"
 #include "strength_record_checks.hpp"
 
 #include <algorithm>
@@ -7,23 +6,16 @@
 namespace boardmark::core {
 namespace {
 
-bool has_a_test(const StrengthFindings& findings, const std::string& batch) {
-    return std::ranges::any_of(
-        findings.tests, [&](const JudgedTest& judged) { return judged.test.batch.name == batch; });
-}
-
-/// Tests of production that came late: no acceptance rule holds them, and the running means pass
-/// them over. One that is below the least of a single test even so is no better at its proper age.
+/// Tests of production that came late. One that is below the least of a single test even so is no
+/// better at its proper age.
 std::vector<Check> late_tests(const StrengthRecord& record, const StrengthFindings& findings) {
     std::vector<Check> checks;
-    for (const StrengthTest& test : findings.other_tests) {
-        const bool late = test.batch.purpose == BatchPurpose::production &&
-                          above(test.age_d, record.strength_age_d) &&
-                          !has_a_test(findings, test.batch.name);
-        if (!late) {
+    for (const JudgedTest& judged : findings.tests) {
+        if (!judged.late) {
             continue;
         }
-        const bool short_of_it = below(test.mean_mpa, findings.acceptance.single_least_mpa);
+        const StrengthTest& test = judged.test;
+        const bool short_of_it = judged.verdict == Verdict::fails;
         checks.push_back(
             {.id = check_ids::strength_age,
              .verdict = short_of_it ? Verdict::fails : Verdict::watch,
@@ -33,9 +25,9 @@ std::vector<Check> late_tests(const StrengthRecord& record, const StrengthFindin
              .requirement = "age of the strength",
              .source = {},
              .message = {
-                 "{name} was tested at {age}, not at {asked}: {value} counts in no average of "
-                 "consecutive tests" +
-                     std::string{short_of_it ? ", and is below {limit} even so" : ""},
+                 "{name} was tested at {age}, not at {asked}: {value} is at most what it had then, "
+                 "so no average with it can hold" +
+                     std::string{short_of_it ? "; it is below {limit} even so" : ""},
                  {word("name", test.batch.name), quantity("age", {test.age_d, Measure::age}),
                   quantity("asked", {record.strength_age_d, Measure::age}),
                   quantity("value", {test.mean_mpa, Measure::strength}),
@@ -44,10 +36,9 @@ std::vector<Check> late_tests(const StrengthRecord& record, const StrengthFindin
     return checks;
 }
 
-bool was_tested_late(const StrengthRecord& record, const StrengthFindings& findings,
-                     const std::string& batch) {
-    return std::ranges::any_of(findings.other_tests, [&](const StrengthTest& test) {
-        return test.batch.name == batch && above(test.age_d, record.strength_age_d);
+bool is_late(const StrengthFindings& findings, const std::string& batch) {
+    return std::ranges::any_of(findings.tests, [&](const JudgedTest& judged) {
+        return judged.late && judged.test.batch.name == batch;
     });
 }
 
@@ -57,8 +48,8 @@ std::vector<Check> due_tests(const StrengthRecord& record, const StrengthFinding
     std::vector<std::string> due;
     for (const CastBatch& batch : record.batches) {
         const bool past = batch.cast && *batch.cast + record.strength_age_d < today;
-        if (batch.purpose == BatchPurpose::production && past &&
-            !has_a_test(findings, batch.name) && !was_tested_late(record, findings, batch.name)) {
+        if (past && std::ranges::find(findings.untested, batch.name) != findings.untested.end() &&
+            !is_late(findings, batch.name)) {
             due.push_back(batch.name);
         }
     }
@@ -70,8 +61,8 @@ std::vector<Check> due_tests(const StrengthRecord& record, const StrengthFinding
              .measure = Measure::strength,
              .requirement = "every batch is tested",
              .source = {},
-             .message = {"{names}: past {age} and without a test of that age; the averages pass "
-                         "over what is missing",
+             .message = {"{names}: past {age} and without a test of that age; an average across "
+                         "what is missing cannot hold",
                          {word("names", named(due)),
                           quantity("age", {record.strength_age_d, Measure::age})}}}};
 }

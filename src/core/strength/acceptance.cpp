@@ -43,7 +43,7 @@ std::vector<double> means_of(const std::vector<StrengthTest>& tests, std::size_t
 
 Acceptance en_acceptance(const StrengthRecord& record, const std::vector<StrengthTest>& production,
                          const EnConformity& rules) {
-    const int tests = static_cast<int>(production.size());
+    const std::vector<StrengthTest> timely = in_time(production, record);
     Acceptance acceptance{.single_least_mpa =
                               record.specified_mpa - rules.single_test_allowance_mpa,
                           .averaged = 0,
@@ -52,8 +52,8 @@ Acceptance en_acceptance(const StrengthRecord& record, const std::vector<Strengt
                           .rule = {},
                           .source = rules.source};
     if (record.assessment == Assessment::identity) {
-        ask_identity(acceptance, record.specified_mpa, tests, rules);
-    } else if (tests < rules.continuous_from) {
+        ask_identity(acceptance, record.specified_mpa, static_cast<int>(production.size()), rules);
+    } else if (static_cast<int>(timely.size()) < rules.continuous_from) {
         acceptance.rule = "initial production";
         acceptance.averaged = rules.initial_tests;
         acceptance.mean_least_mpa = record.specified_mpa + rules.initial_margin_mpa;
@@ -63,17 +63,39 @@ Acceptance en_acceptance(const StrengthRecord& record, const std::vector<Strengt
         acceptance.averaged = rules.continuous_tests;
         acceptance.mean_least_mpa =
             record.specified_mpa +
-            rules.continuous_factor * standard_deviation(means_of(production, first));
+            rules.continuous_factor * standard_deviation(means_of(timely, first));
     }
     return acceptance;
 }
 
-double mean_of_last(const std::vector<StrengthTest>& tests, std::size_t end, std::size_t count) {
+/// A mean over the last tests up to one.
+struct Window {
+    const ProductionTests& production;
+    std::size_t begin;
+    std::size_t end; ///< behind the last
+};
+
+double mean_of(const Window& window) {
     double sum = 0;
-    for (std::size_t i = end + 1 - count; i <= end; ++i) {
-        sum += tests[i].mean_mpa;
+    for (std::size_t i = window.begin; i < window.end; ++i) {
+        sum += window.production.tests[i].mean_mpa;
     }
-    return sum / double(count);
+    return sum / double(window.end - window.begin);
+}
+
+/// Whether its tests follow each other, and none of them was late.
+bool is_whole(const Window& window, double strength_age_d) {
+    for (std::size_t i = window.begin; i < window.end; ++i) {
+        const bool gap = i > window.begin && window.production.after_gap[i];
+        if (gap || above(window.production.tests[i].age_d, strength_age_d)) {
+            return false;
+        }
+    }
+    return true;
+}
+
+Verdict unless_it_fails(Verdict verdict, bool known) {
+    return known || verdict == Verdict::fails ? verdict : Verdict::not_checked;
 }
 
 } // namespace
@@ -84,20 +106,27 @@ Acceptance acceptance_of(const StrengthRecord& record, const std::vector<Strengt
                                                   : en_acceptance(record, production, tables.en);
 }
 
-std::vector<JudgedTest> judge(const std::vector<StrengthTest>& production,
-                              const Acceptance& acceptance, UnitSystem system) {
-    const double precision = strength_precision_mpa(system);
+std::vector<JudgedTest> judge(const ProductionTests& production, const Acceptance& acceptance,
+                              const StrengthRecord& record) {
+    const double precision = strength_precision_mpa(record.system);
     const auto count = static_cast<std::size_t>(acceptance.averaged);
     std::vector<JudgedTest> judged;
-    for (std::size_t i = 0; i < production.size(); ++i) {
-        const double strength_mpa = production[i].mean_mpa;
-        JudgedTest test{.test = production[i],
-                        .verdict = at_least({strength_mpa, acceptance.single_least_mpa, precision}),
-                        .short_mpa = std::max(acceptance.single_least_mpa - strength_mpa, 0.0)};
+    for (std::size_t i = 0; i < production.tests.size(); ++i) {
+        const double strength_mpa = production.tests[i].mean_mpa;
+        const double least_mpa = acceptance.single_least_mpa;
+        const bool late = above(production.tests[i].age_d, record.strength_age_d);
+        JudgedTest test{.test = production.tests[i],
+                        .late = late,
+                        .verdict =
+                            unless_it_fails(at_least({strength_mpa, least_mpa, precision}), !late),
+                        .short_mpa = std::max(least_mpa - strength_mpa, 0.0)};
         if (count > 0 && i + 1 >= count) {
-            const double mean_mpa = mean_of_last(production, i, count);
+            const Window window{production, i + 1 - count, i + 1};
+            const double mean_mpa = mean_of(window);
             test.running_mean_mpa = mean_mpa;
-            test.mean_verdict = at_least({mean_mpa, *acceptance.mean_least_mpa, precision});
+            test.mean_verdict =
+                unless_it_fails(at_least({mean_mpa, *acceptance.mean_least_mpa, precision}),
+                                is_whole(window, record.strength_age_d));
             test.mean_short_mpa = std::max(*acceptance.mean_least_mpa - mean_mpa, 0.0);
         }
         judged.push_back(std::move(test));

@@ -13,9 +13,33 @@
 namespace boardmark::core {
 namespace {
 
-bool is_judged(const StrengthTest& test, const StrengthRecord& record) {
-    return test.batch.purpose == BatchPurpose::production &&
-           same(test.age_d, record.strength_age_d);
+/// The tests that are not judged. Those of production stand in the order of all.
+std::vector<StrengthTest> others(const std::vector<StrengthTest>& all,
+                                 const std::vector<StrengthTest>& production) {
+    std::vector<StrengthTest> left;
+    auto next = production.begin();
+    for (const StrengthTest& test : all) {
+        const bool judged = next != production.end() && same(next->age_d, test.age_d) &&
+                            next->specimens.front().batch == test.specimens.front().batch;
+        if (judged) {
+            ++next;
+        } else {
+            left.push_back(test);
+        }
+    }
+    return left;
+}
+
+/// Production up to the test at the strength age that has so many of its kind before it.
+ProductionTests up_to(const ProductionTests& production, std::size_t timely,
+                      const StrengthRecord& record) {
+    ProductionTests first;
+    for (std::size_t i = 0; i < production.tests.size() && timely > 0; ++i) {
+        first.tests.push_back(production.tests[i]);
+        first.after_gap.push_back(production.after_gap[i]);
+        timely -= same(production.tests[i].age_d, record.strength_age_d) ? 1 : 0;
+    }
+    return first;
 }
 
 void add_line_step(const StrengthLine& line, Worksheet& worksheet) {
@@ -55,19 +79,18 @@ void add_cautions(const StrengthRecord& record, const StrengthFindings& findings
 /// Under EN 206 the rule of initial production goes on holding for its tests when later ones have
 /// made the production continuous.
 std::vector<Check> initial_production_checks(const StrengthRecord& record,
-                                             const std::vector<StrengthTest>& production,
+                                             const ProductionTests& production,
                                              const StrengthTables& tables) {
     const auto continuous_from = static_cast<std::size_t>(tables.en.continuous_from);
     const bool was_initial = record.code == AcceptanceCode::en_206 &&
                              record.assessment == Assessment::conformity &&
-                             production.size() >= continuous_from;
+                             in_time(production.tests, record).size() >= continuous_from;
     if (!was_initial) {
         return {};
     }
-    const std::vector<StrengthTest> initial(
-        production.begin(), production.begin() + static_cast<std::ptrdiff_t>(continuous_from) - 1);
-    const Acceptance rule = acceptance_of(record, initial, tables);
-    for (const JudgedTest& judged : judge(initial, rule, record.system)) {
+    const ProductionTests initial = up_to(production, continuous_from - 1, record);
+    const Acceptance rule = acceptance_of(record, initial.tests, tables);
+    for (const JudgedTest& judged : judge(initial, rule, record)) {
         if (judged.mean_verdict == Verdict::fails) {
             return {
                 {.id = "strength.mean_initial",
@@ -93,23 +116,22 @@ StrengthFindings find_strength(const CompleteRecord& written, int today, const T
     const StrengthRecord record =
         at_nominal_age(written, written->strength_age_d, tables.strength->age_tolerance_d.value);
     const std::vector<StrengthTest> all = tests_of(record);
-    std::vector<StrengthTest> production;
-    std::vector<StrengthTest> others;
-    for (const StrengthTest& test : all) {
-        (is_judged(test, record) ? production : others).push_back(test);
-    }
-    StrengthFindings findings{.acceptance = acceptance_of(record, production, tables.strength),
+    const ProductionTests production = production_of(record, all, today);
+    const std::vector<StrengthTest> timely = in_time(production.tests, record);
+    StrengthFindings findings{.acceptance =
+                                  acceptance_of(record, production.tests, tables.strength),
                               .tests = {},
-                              .other_tests = std::move(others),
+                              .untested = production.untested,
+                              .other_tests = others(all, production.tests),
                               .statistics = {},
                               .projections = projections_of(record, all, tables.strength),
                               .points = line_points(all, record.strength_age_d),
                               .line = {},
                               .checks = {},
                               .worksheet = {}};
-    findings.tests = judge(production, findings.acceptance, record.system);
-    if (!production.empty()) {
-        findings.statistics = statistics_of(record, production, today, tables, findings.worksheet);
+    findings.tests = judge(production, findings.acceptance, record);
+    if (!timely.empty()) {
+        findings.statistics = statistics_of(record, timely, today, tables, findings.worksheet);
     }
     findings.cores = cored_tests(record, tables.strength->cores);
     findings.way_on = way_on(record, findings, tables.strength);

@@ -24,7 +24,8 @@ StrengthTest test_of(const CastBatch& batch, std::vector<CrushedSpecimen> specim
             .range_mpa = highest.strength_mpa - lowest.strength_mpa};
 }
 
-/// Production by date of casting where all of it is dated, else as it stands; then the trials.
+} // namespace
+
 std::vector<std::size_t> order_of_casting(const std::vector<CastBatch>& batches) {
     std::vector<std::size_t> order;
     for (const BatchPurpose purpose : {BatchPurpose::production, BatchPurpose::trial}) {
@@ -42,8 +43,6 @@ std::vector<std::size_t> order_of_casting(const std::vector<CastBatch>& batches)
     }
     return order;
 }
-
-} // namespace
 
 std::vector<StrengthTest> tests_of(const StrengthRecord& record) {
     std::map<std::size_t, std::map<double, std::vector<CrushedSpecimen>>> by_batch;

@@ -65,6 +65,13 @@ std::string judgement(const core::JudgedTest& judged, UnitSystem system) {
     };
     add(judged.verdict, judged.short_mpa, "test");
     add(judged.mean_verdict, judged.mean_short_mpa, "average");
+    if (judged.late) {
+        return "tested at " + shown({judged.test.age_d, Measure::age}, system) +
+               (text.empty() ? "" : "; " + text);
+    }
+    if (judged.running_mean_mpa && judged.mean_verdict == Verdict::not_checked) {
+        return text.empty() ? "average open" : text;
+    }
     return text.empty() ? "holds" : text;
 }
 

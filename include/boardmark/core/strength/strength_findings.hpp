@@ -13,10 +13,11 @@ namespace boardmark::core {
 
 struct Tables;
 
-/// A production test at the strength age, judged.
+/// A production test at the strength age, or later where a batch has none of it, judged.
 struct JudgedTest {
     StrengthTest test;
-    Verdict verdict;                             ///< as a single test
+    bool late = false;                           ///< at the strength age it was no stronger
+    Verdict verdict;                             ///< as a single test; a late one never holds
     double short_mpa = 0;                        ///< how far below the least of a single test
     std::optional<double> running_mean_mpa = {}; ///< of it and those before, where there are enough
     Verdict mean_verdict = Verdict::not_checked;
@@ -107,7 +108,9 @@ struct WayStep {
 /// What strength results show.
 struct StrengthFindings {
     Acceptance acceptance;
-    std::vector<JudgedTest> tests;         ///< production at the strength age
+    std::vector<JudgedTest> tests; ///< production, one of each batch, in order of casting
+    /// Batches of production whose test at the strength age is missing, late ones among them.
+    std::vector<std::string> untested = {};
     std::vector<StrengthTest> other_tests; ///< trials, and other ages
     std::optional<StrengthStatistics> statistics;
     std::vector<Projection> projections; ///< by age

@@ -88,6 +88,10 @@ struct StrengthTest {
     double range_mpa; ///< highest less lowest
 };
 
+/// Places of batches: production by date of casting where all of it is dated, else as it stands;
+/// then the trials.
+std::vector<std::size_t> order_of_casting(const std::vector<CastBatch>& batches);
+
 /// The tests of a record: production by batch in order of casting, then the trials; each batch by
 /// age.
 std::vector<StrengthTest> tests_of(const StrengthRecord& record);
