@@ -45,12 +45,28 @@ std::vector<core::Sack> sacks_of(const std::vector<AskedSack>& asked, const Work
     return core::main_first(std::move(sacks), worked.proportions);
 }
 
-core::HoldBack hold_back_of(const BatchOptions& options, const WorkedMix& worked) {
+/// The categories of exposure that the checks found without a class.
+std::vector<std::string> unstated_exposure(const std::vector<core::Check>& checks) {
+    std::vector<std::string> categories;
+    for (const core::Check& check : checks) {
+        if (check.is(core::check_ids::exposure_stated) &&
+            check.verdict == core::Verdict::not_checked) {
+            categories.push_back(check.requirement);
+        }
+    }
+    return categories;
+}
+
+core::HoldBack hold_back_of(const BatchOptions& options, const WorkedMix& worked,
+                            const std::vector<core::Check>& checks) {
     const units::Quantity& asked = *options.hold_back;
     core::HoldBack hold_back{.percent = std::nullopt,
                              .kg = std::nullopt,
                              .resolution_kg = options.resolution_kg,
-                             .minimum_binder_kg_m3 = worked.requirements().minimum_binder_kg_m3};
+                             .minimum_binder_kg_m3 = worked.requirements().minimum_binder_kg_m3,
+                             .most_slump_gain_mm =
+                                 core::most_slump_gain_mm(worked.requirements(), worked.tables),
+                             .unstated_exposure = unstated_exposure(checks)};
     switch (asked.unit->dimension) {
     case units::Dimension::percentage:
         hold_back.percent = asked.inside();
@@ -149,8 +165,8 @@ core::Outcome<BatchWork> work(const WorkedMix& mix, const BatchOptions& asked) {
     }
     work.improbable = asked.improbable;
     if (asked.hold_back) {
-        const auto site_water =
-            core::site_water(proportions, work.each, hold_back_of(asked, mix), mix.tables);
+        const auto site_water = core::site_water(proportions, work.each,
+                                                 hold_back_of(asked, mix, work.checks), mix.tables);
         if (!site_water) {
             return site_water.why();
         }

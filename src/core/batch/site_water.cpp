@@ -4,6 +4,8 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../checks/exposure_limits.hpp"
+#include "../checks/trial_checks.hpp"
 #include "../mix/high_range_reducer.hpp"
 
 #include <algorithm>
@@ -29,6 +31,15 @@ Governing governing(const Selection& selection) {
     }
     return by_strength ? Governing{*by_strength, WaterLimit::strength}
                        : Governing{selection.w_cm, WaterLimit::mix};
+}
+
+/// A category without a class may ask a lower ratio than those that are stated: above the mix's own
+/// nothing is promised.
+Governing governing(const Selection& selection, const HoldBack& asked) {
+    const Governing stated = governing(selection);
+    return asked.unstated_exposure.empty() || !above(stated.w_cm, selection.w_cm)
+               ? stated
+               : Governing{selection.w_cm, WaterLimit::unstated};
 }
 
 Outcome<double> held_back_kg(double water_kg, const HoldBack& asked) {
@@ -58,6 +69,7 @@ struct Site {
     const HoldBack& asked;
     double held_kg;
     double water_density_kg_m3;
+    double water_kg_m3_per_mm; ///< of slump
 };
 
 /// The water that thins the concrete down to its least cementitious material.
@@ -67,7 +79,14 @@ double room_of_binder_kg(const Site& site, double least_kg_m3) {
     return (site.batch.binder_kg / least_kg_m3 - volume_now_m3) * site.water_density_kg_m3;
 }
 
-/// The narrowest of the room by w/cm, by the reducer and by the least cementitious material.
+/// With all of the mix's own water the slump is the stated one.
+double room_of_slump_kg(const Site& site, double gain_mm) {
+    return site.held_kg +
+           gain_mm * site.water_kg_m3_per_mm * site.batch.yield_m3.value_or(site.batch.volume_m3);
+}
+
+/// The narrowest of the room by w/cm, by the reducer, by the least cementitious material and by the
+/// slump.
 Room narrowest(Room room, const Site& site) {
     if (!high_range_reducers(site.proportions).empty() && above(room.kg, site.held_kg)) {
         room = {site.held_kg, WaterLimit::reducer};
@@ -76,14 +95,24 @@ Room narrowest(Room room, const Site& site) {
         const double kg = room_of_binder_kg(site, *site.asked.minimum_binder_kg_m3);
         room = below(kg, room.kg) ? Room{kg, WaterLimit::binder} : room;
     }
+    if (site.asked.most_slump_gain_mm) {
+        const double kg = room_of_slump_kg(site, *site.asked.most_slump_gain_mm);
+        room = below(kg, room.kg) ? Room{kg, WaterLimit::slump} : room;
+    }
     return room;
 }
 
-std::vector<Phrase> advice_of(const SiteWater& water, const Proportions& proportions) {
+std::vector<Phrase> advice_of(const SiteWater& water, const HoldBack& asked,
+                              const Proportions& proportions) {
     std::vector<Phrase> advice;
     if (water.may_be_added.kg == 0) {
         advice.push_back({"No water may be added on site.", {}});
-    } else {
+    } else if (water.limited_by == WaterLimit::unstated) {
+        advice.push_back({"No class of exposure category {categories} is stated "
+                          "('requirements.exposure'): it may ask a lower w/cm than the others.",
+                          {word("categories", joined(asked.unstated_exposure))}});
+    }
+    if (water.may_be_added.kg > 0) {
         const auto reducers = high_range_reducers(proportions);
         const std::string when =
             reducers.empty()
@@ -112,6 +141,14 @@ std::vector<Phrase> advice_of(const SiteWater& water, const Proportions& proport
 
 } // namespace
 
+double most_slump_gain_mm(const Requirements& requirements, const Tables& tables) {
+    const double most_mm = requirements.slump_window
+                               ? requirements.slump_window->high_mm
+                               : requirements.slump_mm +
+                                     slump_tolerance(requirements.slump_mm, tables).within_mm.value;
+    return std::max(most_mm - requirements.slump_mm, 0.0);
+}
+
 Outcome<SiteWater> site_water(const Proportions& proportions, const Batch& batch,
                               const HoldBack& asked, const Tables& tables) {
     const double water_kg = batch.items.front().kg;
@@ -120,11 +157,12 @@ Outcome<SiteWater> site_water(const Proportions& proportions, const Batch& batch
         return held_back.why();
     }
     const double held_kg = *held_back;
-    const Governing limit = governing(proportions.selection);
+    const Governing limit = governing(proportions.selection, asked);
     const double at_mixing_kg = batch.mixing_water_kg() - held_kg;
     const double room_kg = limit.w_cm * batch.binder_kg - at_mixing_kg;
     const Room room = narrowest({room_kg, limit.limit},
-                                {proportions, batch, asked, held_kg, tables.water_density_kg_m3});
+                                {proportions, batch, asked, held_kg, tables.water_density_kg_m3,
+                                 tables.trial->adjustments.water_kg_m3_per_mm});
     // What conversion leaves of nothing is nothing.
     const double may_kg = room.kg > relative_rounding * batch.binder_kg ? room.kg : 0;
     const auto amount = [&](double kg) {
@@ -143,7 +181,7 @@ Outcome<SiteWater> site_water(const Proportions& proportions, const Batch& batch
         result.slump_gain_mm =
             result.may_be_added_kg_m3 / tables.trial->adjustments.water_kg_m3_per_mm;
     }
-    result.advice = advice_of(result, proportions);
+    result.advice = advice_of(result, asked, proportions);
     return result;
 }
 

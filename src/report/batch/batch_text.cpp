@@ -99,10 +99,6 @@ std::string measured_amount(const core::BatchItem& item, UnitSystem system) {
            std::string{unit};
 }
 
-std::string weighed(const core::BatchItem& item, UnitSystem system) {
-    return item.by_trial ? "" : shown({item.kg, Measure::mass}, system);
-}
-
 /// How far a weight may be off, never more than it may: two digits that count, the rest cut off.
 std::string within(core::Role role, double kg, const BatchResult& result, UnitSystem system) {
     const std::string_view unit = system == UnitSystem::us ? "lb" : "kg";
@@ -114,6 +110,25 @@ std::string within(core::Role role, double kg, const BatchResult& result, UnitSy
     const double step = std::pow(10, -decimals);
     return "± " + fixed(step * std::floor(amount / step + of_a_conversion), decimals) + " " +
            std::string{unit};
+}
+
+/// A weight with so many digits that rounding takes up no more than a quarter of how far it may be
+/// off.
+std::string weighed_kg(core::Role role, double kg, const BatchResult& result, UnitSystem system) {
+    const units::Unit& unit = units::unit(system == UnitSystem::us ? "lb" : "kg");
+    const double within =
+        unit.from_inside(core::batching_tolerance_kg(role, kg, result.tolerances));
+    const int decimals = decimals_of_mass(unit.from_inside(kg));
+    constexpr int most_finer = 4;
+    int finer = 0;
+    while (finer < most_finer && 0.5 * std::pow(10, -(decimals + finer)) > within / 4 && kg > 0) {
+        ++finer;
+    }
+    return shown({kg, Measure::mass}, system, finer);
+}
+
+std::string weighed(const core::BatchItem& item, const BatchResult& result, UnitSystem system) {
+    return item.by_trial ? "" : weighed_kg(item.role, item.kg, result, system);
 }
 
 /// Where the tolerances come from, each work once.
@@ -133,7 +148,7 @@ template <class Row>
 void add_parted_water(const BatchResult& result, const Row& row, UnitSystem system, Grid& grid) {
     const core::SiteWater& water = *result.site_water;
     const auto add = [&](const char* name, const core::WaterAmount& amount, const char* note) {
-        grid.add(row({name, shown({amount.kg, Measure::mass}, system),
+        grid.add(row({name, weighed_kg(core::Role::water, amount.kg, result, system),
                       water_measure(amount.litres, system),
                       within(core::Role::water, amount.kg, result, system), tick_box, blank},
                      shown({result.charging.count * amount.kg, Measure::mass}, system), note));
@@ -167,10 +182,10 @@ Flow text_of_items(const BatchResult& result, UnitSystem system) {
             add_parted_water(result, row, system, grid);
             continue;
         }
-        grid.add(
-            row({column_name(item.name), weighed(item, system), measured_amount(item, system),
-                 item.by_trial ? "" : within(item.role, item.kg, result, system), tick_box, blank},
-                weighed(result.batch.items[i], system), note(item)));
+        grid.add(row(
+            {column_name(item.name), weighed(item, result, system), measured_amount(item, system),
+             item.by_trial ? "" : within(item.role, item.kg, result, system), tick_box, blank},
+            weighed(result.batch.items[i], result, system), note(item)));
     }
     grid.add(row({"total", shown({result.each.mass_kg, Measure::mass}, system), "", "", "", ""},
                  shown({result.batch.mass_kg, Measure::mass}, system), ""));

@@ -24,10 +24,14 @@ std::string limit_text(const core::SiteWater& water, const TextStyle& style) {
         return ratio + ", at which the average strength is expected";
     case core::WaterLimit::mix:
         return ratio + ", the mix's own: no higher one is known to reach the strength";
+    case core::WaterLimit::unstated:
+        return ratio + ", the mix's own: an exposure class is not stated";
     case core::WaterLimit::reducer:
         return ratio + "; with a high-range reducer add no water beyond what was held back";
     case core::WaterLimit::binder:
         return ratio + "; the minimum cementitious material allows no more";
+    case core::WaterLimit::slump:
+        return ratio + "; the slump permitted at placing allows no more water";
     }
     return ratio;
 }
@@ -101,10 +105,14 @@ std::string name_of(core::WaterLimit limit) {
         return "strength";
     case core::WaterLimit::mix:
         return "mix";
+    case core::WaterLimit::unstated:
+        return "unstated";
     case core::WaterLimit::reducer:
         return "reducer";
     case core::WaterLimit::binder:
         return "binder";
+    case core::WaterLimit::slump:
+        return "slump";
     }
     return "";
 }

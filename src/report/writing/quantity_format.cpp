@@ -95,10 +95,9 @@ std::string age(double days) {
 }
 
 /// Scales show more digits on small batches.
-std::string mass(double kg, std::string_view unit) {
+std::string mass(double kg, std::string_view unit, int finer) {
     const double amount = units::unit(unit).from_inside(kg);
-    const int decimals = std::abs(amount) < 100 ? 2 : std::abs(amount) < 1000 ? 1 : 0;
-    return fixed(amount, decimals) + " " + std::string{unit};
+    return fixed(amount, decimals_of_mass(amount) + finer) + " " + std::string{unit};
 }
 
 std::string dose(double ml_per_100_kg, std::string_view unit) {
@@ -140,6 +139,10 @@ std::string water_amount(double kg_m3, bool us, int finer) {
 }
 
 } // namespace
+
+int decimals_of_mass(double amount) {
+    return std::abs(amount) < 100 ? 2 : std::abs(amount) < 1000 ? 1 : 0;
+}
 
 std::string fixed(double value, int decimals) {
     const double step = std::pow(10, -decimals);
@@ -214,7 +217,7 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
                    ? stepped(value, {"yd3", 0.01, 2}, finer)
                    : in_style({"ft3", 0.01, 2}, {"m3", 0.001, 3});
     case Measure::mass:
-        return mass(value, us ? "lb" : "kg");
+        return mass(value, us ? "lb" : "kg", finer);
     case Measure::temperature:
         return in_style({"degF", 1, 0}, {"degC", 0.5, 1});
     case Measure::temperature_difference:

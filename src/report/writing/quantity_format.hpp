@@ -12,6 +12,9 @@ namespace boardmark::report {
 /// `finer` asks for that many digits more than the trade writes.
 std::string shown(core::Quantity quantity, core::UnitSystem system, int finer = 0);
 
+/// How many decimals a mass in lb or kg is shown with.
+int decimals_of_mass(double amount);
+
 /// Water as it is measured out: "2.19 gal", "8.29 L".
 std::string water_measure(double litres, core::UnitSystem system);
 
