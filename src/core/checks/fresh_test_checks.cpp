@@ -3,12 +3,12 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "assumed_density.hpp"
 #include "compare.hpp"
 #include "trial_checks.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <iterator>
 
 namespace boardmark::core {
 namespace {
@@ -39,14 +39,54 @@ Check slump_check(const Yield& yield, const Limit& limit, CheckId id, std::strin
                          quantity("minutes", {yield.slump.minutes, Measure::count})}}};
 }
 
+/// What the last slump test says of placing.
+enum class Timing { at_placing, assumed, too_early };
+
+Timing timing_of(const TimedSlump& slump, const std::optional<double>& time_to_place_min) {
+    if (!slump.timed) {
+        return Timing::assumed;
+    }
+    if (!time_to_place_min) {
+        return slump.minutes > 0 ? Timing::assumed : Timing::too_early;
+    }
+    return below(slump.minutes, *time_to_place_min) ? Timing::too_early : Timing::at_placing;
+}
+
+/// A slump is lost and does not come back: what is too low early is too low at placing, and
+/// anything else is not known before.
+Check as_of_placing(Check check, const TimedSlump& slump, const Requirements& requirements) {
+    const auto& minutes = requirements.time_to_place_min;
+    const Timing timing = timing_of(slump, minutes);
+    const bool too_low = below(slump.mm, *check.limit->low);
+    if (timing == Timing::too_early && !too_low) {
+        check.verdict = Verdict::not_checked;
+        check.value = std::nullopt;
+        check.message.text =
+            "slump {value} {minutes} min after mixing; {low} to {high} is permitted at placing, ";
+        check.message.text +=
+            minutes ? "{placing} min after it: 'trial.slump_after' lacks a test of then"
+                    : "and nobody states when that is ('requirements.time_to_place')";
+        check.message.arguments.push_back(
+            quantity("placing", {minutes.value_or(0), Measure::count}));
+    } else if (timing == Timing::assumed && check.verdict == Verdict::holds) {
+        check.verdict = Verdict::watch;
+        check.message.text +=
+            slump.timed ? "; nobody states how long that is ('requirements.time_to_place')"
+                        : "; when it was measured is not stated ('trial.slump_after')";
+    }
+    return check;
+}
+
 /// The window of the mix file always counts; a target of the trial's own has its tolerance besides.
 std::vector<Check> slump_checks(const Trial& trial, const Yield& yield, const Tables& tables) {
     std::vector<Check> checks;
-    const auto& window = requirements_of(trial.mix).slump_window;
+    const Requirements& requirements = requirements_of(trial.mix);
+    const auto& window = requirements.slump_window;
     if (window) {
-        checks.push_back(slump_check(yield, {window->low_mm, window->high_mm},
-                                     check_ids::slump_window, "is permitted at placing",
-                                     "requirements.slump_window", {}));
+        checks.push_back(as_of_placing(
+            slump_check(yield, {window->low_mm, window->high_mm}, check_ids::slump_window,
+                        "is permitted at placing", "requirements.slump_window", {}),
+            yield.slump, requirements));
     }
     if (!window || trial.target_slump_mm) {
         const SlumpTolerance& tolerance = slump_tolerance(yield.target.slump_mm, tables);
@@ -106,26 +146,42 @@ Verdict graded(double deviation, double watched, double most) {
                                        : Verdict::holds;
 }
 
-std::vector<Check> gap_check(const Yield& yield, const Tables& tables) {
+/// Which of the two airs is missing.
+Phrase why_no_gap(const Yield& yield) {
+    if (!yield.measured_air_percent) {
+        return {"air was not measured by meter ('trial.air')", {}};
+    }
+    return {"an aggregate states no relative density ('relative_density'): there is no air by "
+            "weight",
+            {}};
+}
+
+Check gap_check(const Yield& yield, const Tables& tables) {
+    const TypicalFigure& most = tables.trial->air_gap_watch_percent;
+    Check check{.id = check_ids::air_gap,
+                .verdict = Verdict::not_checked,
+                .measure = Measure::percent,
+                .requirement = "gravimetric air against the meter",
+                .source = most.source,
+                .message = {}};
     if (!yield.measured_air_percent || !yield.gravimetric_air_percent) {
-        return {};
+        check.message = why_no_gap(yield);
+        return check;
     }
     const double gap = *yield.gravimetric_air_percent - *yield.measured_air_percent;
-    const TypicalFigure& most = tables.trial->air_gap_watch_percent;
-    const Verdict verdict =
-        graded(std::abs(gap), most.value, tables.trial->air_gap_most_percent.value);
-    return {{.id = check_ids::air_gap,
-             .verdict = verdict,
-             .value = gap,
-             .limit = Limit{-most.value, most.value},
-             .measure = Measure::percent,
-             .requirement = "gravimetric air against the meter",
-             .source = most.source,
-             .message = {
-                 "gravimetric air {gravimetric}, meter {measured}: " +
-                     (verdict == Verdict::holds ? std::string{"they agree"} : meaning_of_gap(gap)),
-                 {percent_of("gravimetric", *yield.gravimetric_air_percent),
-                  percent_of("measured", *yield.measured_air_percent)}}}};
+    check.value = gap;
+    check.limit = Limit{-most.value, most.value};
+    check.verdict = graded(std::abs(gap), most.value, tables.trial->air_gap_most_percent.value);
+    check.message = {
+        "gravimetric air {gravimetric}, meter {measured}: " +
+            (check.verdict == Verdict::holds ? std::string{"they agree"} : meaning_of_gap(gap)),
+        {percent_of("gravimetric", *yield.gravimetric_air_percent),
+         percent_of("measured", *yield.measured_air_percent)}};
+    if (density_is_assumed(yield.found)) {
+        check.verdict = worse(check.verdict, Verdict::watch);
+        append_assumed_densities(yield.found, check.message);
+    }
+    return check;
 }
 
 /// One density test cannot prove more than its own precision; far off, a figure must be wrong.
@@ -209,7 +265,7 @@ const SlumpTolerance& slump_tolerance(double target_mm, const Tables& tables) {
 std::vector<Check> check_fresh_tests(const Trial& trial, const Yield& yield, const Tables& tables) {
     std::vector<Check> checks = slump_checks(trial, yield, tables);
     checks.push_back(air_check(yield, tables));
-    std::ranges::move(gap_check(yield, tables), std::back_inserter(checks));
+    checks.push_back(gap_check(yield, tables));
     checks.push_back(temperature_check(trial, tables));
     checks.push_back(yield_check(yield, tables));
     return checks;

@@ -105,7 +105,7 @@ std::vector<core::TimedSlump> FreshTestReader::read_slumps() const {
             slumps.push_back({minutes, pair.value.number});
         }
     } else if (const auto slump = context.document.number(trial("slump"))) {
-        slumps.push_back({0, *slump});
+        slumps.push_back({0, *slump, false});
     }
     return slumps;
 }

@@ -41,6 +41,7 @@ using DensityTest = std::variant<Reading, FilledMeasure>;
 struct TimedSlump {
     double minutes; ///< since the end of mixing
     double mm;
+    bool timed = true; ///< otherwise nobody wrote down when
 };
 
 /// Tests of the fresh concrete.
