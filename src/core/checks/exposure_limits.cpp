@@ -18,6 +18,13 @@ void append_memory(const Source& source, Phrase& message) {
     }
 }
 
+void watch_what_is_from_memory(Check& check) {
+    if (check.verdict == Verdict::holds && check.source.confidence == Confidence::from_memory) {
+        check.verdict = Verdict::watch;
+        append_memory(check.source, check.message);
+    }
+}
+
 namespace {
 
 const char* words_of_addition(std::size_t index) {
@@ -74,7 +81,8 @@ void append_counting(const CountedBinder& binder, const BinderRules& rules, Phra
     if (binder.cement_is_assumed && binder.counted_kg > binder.cement_kg) {
         const std::string standard = numbered("standard", message);
         message.arguments.push_back(word(standard, rules.cement_standard));
-        message.text += "; the cement's type by {" + standard + "} is not stated: it is taken by "
+        message.text += "; the cement's type by {" + standard +
+                        "} is not stated: it is taken by "
                         "its kind";
     }
 }

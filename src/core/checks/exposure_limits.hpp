@@ -1,6 +1,7 @@
 #pragma once
 
 #include <boardmark/core/basis/phrase.hpp>
+#include <boardmark/core/checks/check.hpp>
 #include <boardmark/core/code/code_tables.hpp>
 
 #include "../code/counted_binder.hpp"
@@ -15,6 +16,9 @@ void append_other_editions(const ExposureClass& exposure, Phrase& message);
 
 /// Says where a limit was not read again.
 void append_memory(const Source& source, Phrase& message);
+
+/// A limit that was not read again never holds: that it seems to is a watch, and says so.
+void watch_what_is_from_memory(Check& check);
 
 /// Says what of the binder counts in doubt: by which figures, and what would settle it.
 void append_counting(const CountedBinder& binder, const BinderRules& rules, Phrase& message);

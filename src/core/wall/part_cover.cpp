@@ -1,6 +1,7 @@
 #include <boardmark/core/basis/tables.hpp>
 
 #include "../basis/phrases.hpp"
+#include "../checks/exposure_limits.hpp"
 #include "cast_part_checks.hpp"
 
 namespace boardmark::core {
@@ -36,6 +37,7 @@ Check check_part_cover(const Reinforcement& bars, FaceExposure exposure, const W
         check.verdict = Verdict::watch;
         check.message.text += "; 'boards.relief' is not stated and taken as none";
     }
+    watch_what_is_from_memory(check);
     return check;
 }
 
