@@ -36,6 +36,7 @@ core::EnConformity en_conformity() {
             .continuous_from = count("continuous_from"),
             .continuous_tests = count("continuous_tests"),
             .continuous_factor = value("continuous_factor"),
+            .continuous_most_deviation = value("continuous_most_deviation"),
             .identity_few_tests = count("identity_few_tests"),
             .identity_few_margin_mpa = value("identity_few_margin"),
             .identity_most_tests = count("identity_most_tests"),
@@ -85,19 +86,22 @@ core::StrengthTables strength_tables(UnitSystem system) {
     const EmbeddedTable& practice = table("practice");
     const EmbeddedTable& ranges = table("range-factor");
     const EmbeddedTable& ratings = table("within-test-rating");
-    core::StrengthTables result{.aci = aci_acceptance(system),
-                                .en = en_conformity(),
-                                .classes = strength_classes(),
-                                .range_factors = {},
-                                .range_source = source_of(ranges.source),
-                                .within_test = {},
-                                .within_test_source = source_of(ratings.source),
-                                .confidence_percent = figure(practice, "line_confidence", system),
-                                .least_pairs = figure(practice, "projection_pairs", system),
-                                .age_tolerance_d =
-                                    figure(practice, "strength_age_tolerance", system),
-                                .aci_range_percent = figure(practice, "specimen_range", system),
-                                .cores = core_rules(system)};
+    core::StrengthTables result{
+        .aci = aci_acceptance(system),
+        .en = en_conformity(),
+        .classes = strength_classes(),
+        .range_factors = {},
+        .range_source = source_of(ranges.source),
+        .within_test = {},
+        .within_test_source = source_of(ratings.source),
+        .confidence_percent = figure(practice, "line_confidence", system),
+        .least_pairs = figure(practice, "projection_pairs", system),
+        .age_tolerance_d = figure(practice, "strength_age_tolerance", system),
+        .large_range = {.of_two = figure(practice, "range_of_two_large", system),
+                        .of_three = figure(practice, "range_of_three_large", system)},
+        .small_range = {.of_two = figure(practice, "range_of_two_small", system),
+                        .of_three = figure(practice, "range_of_three_small", system)},
+        .cores = core_rules(system)};
     for (const EmbeddedRow& line : ranges.rows) {
         result.range_factors.push_back({static_cast<int>(line.from_us), cell(ranges, line, "d2")});
     }

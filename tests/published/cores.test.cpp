@@ -95,8 +95,9 @@ TEST_CASE("what is missing of cores is never read as good") {
     CHECK(verdict_of(findings_of(record), "cores.average") == Verdict::not_checked);
     record.cores.push_back(core_of("C3", 4900, 2));
     CHECK(verdict_of(findings_of(record), "cores.average") == Verdict::holds);
-    CHECK(verdict_of(findings_of(record), "cores.size") == Verdict::holds);
-    CHECK(verdict_of(findings_of(record), "cores.conditioning") == Verdict::holds);
+    // Enough of both, by limits from memory.
+    CHECK(verdict_of(findings_of(record), "cores.size") == Verdict::watch);
+    CHECK(verdict_of(findings_of(record), "cores.conditioning") == Verdict::watch);
     record.cores[1].last_wetted.reset();
     CHECK(verdict_of(findings_of(record), "cores.conditioning") == Verdict::not_checked);
     record.nominal_size_mm.reset();
@@ -113,6 +114,11 @@ TEST_CASE("handling of cores") {
     const auto verdict = [&] { return verdict_of(findings_of(record), "cores.conditioning"); };
     SECTION("bag after more than an hour") {
         last.bagged_after_h = 1.25;
+        CHECK(verdict() == Verdict::fails);
+    }
+    SECTION("the same where the day of its test is not written down") {
+        last.bagged_after_h = 1.25;
+        last.tested.reset();
         CHECK(verdict() == Verdict::fails);
     }
     SECTION("ground wet on the third day") {

@@ -68,6 +68,21 @@ TEST_CASE("other quantities of the sentence keep their digits") {
     CHECK(words(phrase, UnitSystem::us) == "0.4504, at most 0.45; S1 allows 0.50");
 }
 
+TEST_CASE("a quantity with a limit of its own is told from it, and the limit need not be told") {
+    // 4 psi is 0.0276 MPa; 84.499 of 84.5 % (by hand, to as many digits as differ)
+    const auto apart = [](double amount, double limit, Measure measure, UnitSystem system) {
+        return words({"{short}",
+                      {Argument{"short", core::Quantity{amount, measure}},
+                       Argument{"short_limit", core::Quantity{limit, measure}}}},
+                     system);
+    };
+    constexpr double four_psi_mpa = 4 * 0.00689475729316836;
+    CHECK(apart(four_psi_mpa, 0, Measure::strength, UnitSystem::us) == "4 psi");
+    CHECK(apart(four_psi_mpa, 0, Measure::strength, UnitSystem::si) == "0.03 MPa");
+    CHECK(apart(100 * four_psi_mpa, 0, Measure::strength, UnitSystem::us) == "400 psi");
+    CHECK(apart(84.499, 84.5, Measure::percent, UnitSystem::us) == "84.499 %");
+}
+
 TEST_CASE("a value stands alone and a limit of another measure is not compared") {
     CHECK(words({"air {value}", {Argument{"value", core::Quantity{6.04, Measure::percent}}}},
                 UnitSystem::us) == "air 6.0 %");

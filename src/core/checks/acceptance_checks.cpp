@@ -31,6 +31,8 @@ Phrase told(std::string text, std::vector<Shortfall> faults, double limit_mpa) {
         phrase.arguments.push_back(word("name" + number, faults[i].name));
         phrase.arguments.push_back(strength("value" + number, faults[i].value_mpa));
         phrase.arguments.push_back(strength("short" + number, faults[i].short_mpa));
+        phrase.arguments.push_back(strength("short" + number + "_limit", 0));
+        phrase.arguments.push_back(strength("value" + number + "_limit", limit_mpa));
     }
     if (faults.size() > most_told) {
         phrase.text += "; {more} more are below it";
@@ -117,6 +119,17 @@ Phrase why_averages_are_open(const StrengthRecord& record, const StrengthFinding
              strength("limit", *findings.acceptance.mean_least_mpa)}};
 }
 
+/// The deviation by which the means are held is no longer that of the production.
+Phrase why_limit_is_open(const Acceptance& acceptance) {
+    return {of_rule(acceptance) +
+                "{averaged} later tests have a standard deviation of {later}, more than goes with "
+                "the {first} of the first ones: the deviation is to be found anew, and the least "
+                "average with it (the bound is from memory)",
+            {quantity("averaged", {double(acceptance.averaged), Measure::count}),
+             strength("later", *acceptance.outgrown_by_mpa),
+             strength("first", acceptance.deviation_mpa)}};
+}
+
 Check mean_check(const StrengthRecord& record, const StrengthFindings& findings) {
     const Acceptance& acceptance = findings.acceptance;
     Check check{.id = acceptance.mean_id,
@@ -144,6 +157,10 @@ Check mean_check(const StrengthRecord& record, const StrengthFindings& findings)
     });
     if (!fails && !findings.untested.empty()) {
         check.message = why_averages_are_open(record, findings);
+        return check;
+    }
+    if (!fails && acceptance.outgrown_by_mpa) {
+        check.message = why_limit_is_open(acceptance);
         return check;
     }
     const double limit_mpa = *acceptance.mean_least_mpa;
@@ -186,10 +203,16 @@ std::string named(const std::vector<std::string>& names) {
                : text;
 }
 
-std::vector<Check> check_acceptance(const StrengthRecord& record,
-                                    const StrengthFindings& findings) {
+std::vector<Check> check_acceptance(const StrengthRecord& record, const StrengthFindings& findings,
+                                    const StrengthTables& tables) {
     std::vector<Check> checks{mean_check(record, findings), single_test_check(record, findings)};
+    const bool by_short_ones =
+        record.code == AcceptanceCode::aci_318 && is_short(record.specimen, tables.cores);
     for (Check& check : checks) {
+        if (by_short_ones && check.verdict == Verdict::holds) {
+            check.verdict = Verdict::watch;
+            check.message.text += "; by cylinders too short to show the strength as it is";
+        }
         if (check.value && check.source.confidence == Confidence::from_memory) {
             check.verdict = worse(check.verdict, Verdict::watch);
             append_memory(check.source, check.message);

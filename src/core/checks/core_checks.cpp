@@ -82,6 +82,7 @@ Check core_average_check(const StrengthRecord& record, const CoredTest& test,
                      "{limit} are asked",
                      {word("batch", test.batch), core_strength("value", test.average_mpa),
                       percent_of("share", 100 * test.average_mpa / record.specified_mpa),
+                      percent_of("share_limit", 100 * rules.rounded_fraction.value),
                       core_strength("limit", least_mpa)}};
     if (below(test.average_mpa, rounded_mpa)) {
         check.verdict = Verdict::fails;
@@ -189,44 +190,50 @@ struct StorageFault {
     Source source = {};
 };
 
+/// The days from one day to another, where both are written down.
+std::optional<double> days_between(const std::optional<int>& from, const std::optional<int>& to) {
+    return from && to ? std::optional{double(*to - *from)} : std::nullopt;
+}
+
+/// The worst that is known of a core; a figure that is missing hides no fault that shows without
+/// it.
 StorageFault fault_of_storage(const DrilledCore& core, const CoreRules& rules) {
-    const std::string key = unwritten(core);
-    if (!key.empty()) {
-        return {Verdict::not_checked,
-                {"'{key}' of {core} is not stated; wet or dried cores show another strength",
-                 {word("key", key)}},
-                rules.least_rest_d.source};
-    }
-    const double wet_d = *core.last_wetted - *core.drilled;
-    const double rest_d = *core.tested - *core.last_wetted;
-    const double after_d = *core.tested - *core.drilled;
+    const auto wet_d = days_between(core.drilled, core.last_wetted);
+    const auto rest_d = days_between(core.last_wetted, core.tested);
+    const auto after_d = days_between(core.drilled, core.tested);
     const auto days = [](const char* name, double d) { return quantity(name, {d, Measure::age}); };
-    if (above(*core.bagged_after_h, rules.bagged_h.value)) {
+    if (core.bagged_after_h && above(*core.bagged_after_h, rules.bagged_h.value)) {
         return {Verdict::fails,
                 {"{core} came into its bag after {value}, not within {limit}",
                  {quantity("value", {*core.bagged_after_h, Measure::duration}),
                   quantity("limit", {rules.bagged_h.value, Measure::duration})}},
                 rules.bagged_h.source};
     }
-    if (above(wet_d, rules.wet_work_d.value)) {
+    if (wet_d && above(*wet_d, rules.wet_work_d.value)) {
         return {Verdict::fails,
                 {"{core} was wetted {value} after drilling; wet cutting and grinding end within "
                  "{limit}",
-                 {days("value", wet_d), days("limit", rules.wet_work_d.value)}},
+                 {days("value", *wet_d), days("limit", rules.wet_work_d.value)}},
                 rules.wet_work_d.source};
     }
-    if (below(rest_d, rules.least_rest_d.value)) {
+    if (const std::string key = unwritten(core); !key.empty()) {
+        return {Verdict::not_checked,
+                {"'{key}' of {core} is not stated; wet or dried cores show another strength",
+                 {word("key", key)}},
+                rules.least_rest_d.source};
+    }
+    if (below(*rest_d, rules.least_rest_d.value)) {
         return {Verdict::watch,
                 {"{core} was tested {value} after it was last wet, {limit} are asked unless the "
                  "licensed engineer agrees",
-                 {days("value", rest_d), days("limit", rules.least_rest_d.value)}},
+                 {days("value", *rest_d), days("limit", rules.least_rest_d.value)}},
                 rules.least_rest_d.source};
     }
-    if (above(after_d, rules.latest_test_d.value)) {
+    if (above(*after_d, rules.latest_test_d.value)) {
         return {Verdict::watch,
                 {"{core} was tested {value} after drilling, {limit} at most are asked unless the "
                  "licensed engineer agrees",
-                 {days("value", after_d), days("limit", rules.latest_test_d.value)}},
+                 {days("value", *after_d), days("limit", rules.latest_test_d.value)}},
                 rules.latest_test_d.source};
     }
     return {};

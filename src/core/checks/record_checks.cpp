@@ -11,25 +11,52 @@
 namespace boardmark::core {
 namespace {
 
+/// What the tests that count average against what the next concrete needs. Fewer than make a
+/// record, and a record with gaps, prove it at best on watch.
+Phrase told_average(const StrengthStatistics& statistics, const StrengthFindings& findings,
+                    bool reached) {
+    Phrase phrase{"",
+                  {strength("value", *statistics.counted_mean_mpa),
+                   strength("limit", *statistics.required_average_mpa),
+                   quantity("tests", {double(statistics.counted), Measure::count}),
+                   word("names", named(findings.untested))}};
+    phrase.text = statistics.deviation_factor
+                      ? "the tests average {value}; with this scatter the concrete needs {limit}"
+                      : "{tests} tests average {value}; they are too few for a record, and without "
+                        "one the concrete needs {limit}";
+    phrase.text += reached                       ? ""
+                   : statistics.deviation_factor ? ": raise the average, or lower the scatter"
+                                                 : ": raise the average, or test more";
+    phrase.text += findings.untested.empty() ? "" : "; {names} not counted, without a test in time";
+    return phrase;
+}
+
 /// A record that meets the rules with luck only: its mean is below what its own scatter asks.
 std::vector<Check> average_check(const StrengthFindings& findings, const Tables& tables) {
     const auto& statistics = findings.statistics;
-    if (!statistics || !statistics->deviation_factor) {
+    if (!statistics || !statistics->required_average_mpa) {
         return {};
     }
+    const AverageStrengthRules& rules = tables.code->average_strength;
+    Check check{.id = check_ids::strength_record_average,
+                .verdict = Verdict::not_checked,
+                .measure = Measure::strength,
+                .requirement = "required average strength",
+                .source = rules.with_records,
+                .message = {"every test is of concrete older than {oldest}: none tells of the next",
+                            {quantity("oldest", {rules.oldest_record_d, Measure::age})}}};
+    if (!statistics->counted_mean_mpa) {
+        return {check};
+    }
     const double limit_mpa = *statistics->required_average_mpa;
-    const bool reached = !below(statistics->mean_mpa, limit_mpa);
-    return {{.id = check_ids::strength_record_average,
-             .verdict = reached ? Verdict::holds : Verdict::watch,
-             .value = statistics->mean_mpa,
-             .limit = Limit{.low = limit_mpa, .high = std::nullopt},
-             .measure = Measure::strength,
-             .requirement = "required average strength",
-             .source = tables.code->average_strength.with_records,
-             .message = {std::string{"the tests average {value}; with this scatter the concrete "
-                                     "needs {limit}"} +
-                             (reached ? "" : ": raise the average, or lower the scatter"),
-                         {strength("value", statistics->mean_mpa), strength("limit", limit_mpa)}}}};
+    const bool reached = !below(*statistics->counted_mean_mpa, limit_mpa);
+    const bool proven = statistics->deviation_factor && findings.untested.empty();
+    check.verdict = reached && proven ? Verdict::holds : Verdict::watch;
+    check.value = statistics->counted_mean_mpa;
+    check.limit = Limit{.low = limit_mpa, .high = std::nullopt};
+    check.source = statistics->deviation_factor ? rules.with_records : rules.without_records;
+    check.message = told_average(*statistics, findings, reached);
+    return {check};
 }
 
 Check too_few_pairs(const StrengthRecord& record, const Projection& projection,

@@ -2,6 +2,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../strength/cored_tests.hpp"
 #include "strength_record_checks.hpp"
 
 #include <cmath>
@@ -19,11 +20,35 @@ std::vector<std::string> with_fewer_than(int least, const StrengthFindings& find
     return names;
 }
 
+bool is_large(const SpecimenSize& specimen, const AciAcceptance& rules) {
+    return !below(specimen.width_mm, rules.large_diameter_mm);
+}
+
+/// Cylinders so short that their strength would have to be lowered count in full here.
+Check short_check(const SpecimenSize& specimen, const CoreRules& cores) {
+    const LengthCorrection correction =
+        length_correction(specimen.height_mm / specimen.width_mm, cores);
+    return {.id = check_ids::strength_specimens,
+            .verdict = Verdict::watch,
+            .measure = Measure::length,
+            .requirement = "size of the specimens",
+            .source = correction.source,
+            .message = {"cylinders {diameter} x {height} are shorter than twice their diameter and "
+                        "show more strength than the concrete has, which is {factor} of it: no "
+                        "test is corrected here",
+                        {quantity("diameter", {specimen.width_mm, Measure::length}),
+                         quantity("height", {specimen.height_mm, Measure::length}),
+                         percent_of("factor", 100 * correction.factor)}}};
+}
+
 Check count_check(const StrengthRecord& record, const StrengthFindings& findings,
-                  const AciAcceptance& rules) {
-    const bool large = !below(record.specimen.width_mm, rules.large_diameter_mm);
-    const int least = large ? rules.large_specimens : rules.small_specimens;
+                  const AciAcceptance& rules, const CoreRules& cores) {
+    const int least =
+        is_large(record.specimen, rules) ? rules.large_specimens : rules.small_specimens;
     const auto few = with_fewer_than(least, findings);
+    if (is_short(record.specimen, cores)) {
+        return short_check(record.specimen, cores);
+    }
     return {.id = check_ids::strength_specimens,
             .verdict = few.empty() ? Verdict::holds : Verdict::watch,
             .measure = Measure::count,
@@ -57,25 +82,39 @@ Check size_check(const SpecimenSize& specimen, const EnConformity& rules) {
                          quantity("edge", {rules.cube_edge_mm, Measure::length})}}};
 }
 
+const TypicalFigure& most_range(const StrengthTest& test, const RangeRules& rules) {
+    return test.specimens.size() == 2 ? rules.of_two : rules.of_three;
+}
+
 /// Specimens of one test that differ too much are no test until someone finds out why.
-Check range_check(const StrengthFindings& findings, const TypicalFigure& most) {
+Check range_check(const StrengthFindings& findings, const RangeRules& rules) {
     std::vector<std::string> wide;
+    bool compared = false;
     for (const JudgedTest& judged : findings.tests) {
-        if (above(100 * judged.test.range_mpa / judged.test.mean_mpa, most.value)) {
-            wide.push_back(judged.test.batch.name);
+        const StrengthTest& test = judged.test;
+        compared = compared || test.specimens.size() > 1;
+        if (above(100 * test.range_mpa / test.mean_mpa, most_range(test, rules).value)) {
+            wide.push_back(test.batch.name);
         }
     }
-    return {.id = check_ids::strength_range,
-            .verdict = wide.empty() ? Verdict::holds : Verdict::watch,
-            .measure = Measure::percent,
-            .requirement = "range within a test",
-            .source = most.source,
-            .message = {wide.empty()
-                            ? "within every test the specimens differ by at most {most} of "
-                              "the mean"
-                            : "{names}: the specimens differ by more than {most} of their "
-                              "mean; look for the reason before the test counts",
-                        {percent_of("most", most.value), word("names", named(wide))}}};
+    Check check{.id = check_ids::strength_range,
+                .verdict = Verdict::not_checked,
+                .measure = Measure::percent,
+                .requirement = "range within a test",
+                .source = rules.of_two.source,
+                .message = {"no test has two specimens that could differ", {}}};
+    if (compared) {
+        check.verdict = wide.empty() ? Verdict::holds : Verdict::watch;
+        check.message = {
+            wide.empty() ? "within every test two specimens differ by at most {two} of their mean, "
+                           "more of them by at most {three}"
+                         : "{names}: the specimens differ by more than {two} of their mean, or "
+                           "three and more of them by more than {three}; look for the reason "
+                           "before the test counts",
+            {percent_of("two", rules.of_two.value), percent_of("three", rules.of_three.value),
+             word("names", named(wide))}};
+    }
+    return check;
 }
 
 std::vector<Check> within_test_check(const StrengthFindings& findings,
@@ -103,6 +142,11 @@ std::vector<Check> within_test_check(const StrengthFindings& findings,
 
 } // namespace
 
+bool is_short(const SpecimenSize& specimen, const CoreRules& cores) {
+    return specimen.shape == SpecimenShape::cylinder &&
+           !above(specimen.height_mm / specimen.width_mm, cores.factors.back().ratio);
+}
+
 std::vector<Check> check_specimens(const StrengthRecord& record, const StrengthFindings& findings,
                                    const StrengthTables& tables) {
     std::vector<Check> checks;
@@ -110,11 +154,14 @@ std::vector<Check> check_specimens(const StrengthRecord& record, const StrengthF
         return checks;
     }
     if (record.code == AcceptanceCode::aci_318) {
-        checks.push_back(count_check(record, findings, tables.aci));
-        checks.push_back(range_check(findings, tables.aci_range_percent));
+        checks.push_back(count_check(record, findings, tables.aci, tables.cores));
+        checks.push_back(range_check(findings, is_large(record.specimen, tables.aci)
+                                                   ? tables.large_range
+                                                   : tables.small_range));
     } else {
         checks.push_back(size_check(record.specimen, tables.en));
-        checks.push_back(range_check(findings, {tables.en.range_percent, tables.en.source}));
+        const TypicalFigure most{tables.en.range_percent, tables.en.source};
+        checks.push_back(range_check(findings, {most, most}));
     }
     for (Check& check : within_test_check(findings, tables)) {
         checks.push_back(std::move(check));

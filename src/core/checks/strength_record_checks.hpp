@@ -10,7 +10,11 @@ namespace boardmark::core {
 // Checks of strength results, one function for each subject.
 
 /// Single tests and running means against the rules of acceptance.
-std::vector<Check> check_acceptance(const StrengthRecord& record, const StrengthFindings& findings);
+std::vector<Check> check_acceptance(const StrengthRecord& record, const StrengthFindings& findings,
+                                    const StrengthTables& tables);
+
+/// Whether cylinders are too short to show the strength as it is.
+bool is_short(const SpecimenSize& specimen, const CoreRules& cores);
 
 /// Production tested at another age than that of the strength, and batches whose test is due.
 std::vector<Check> check_ages(const StrengthRecord& record, const StrengthFindings& findings,

@@ -33,12 +33,31 @@ void ask_identity(Acceptance& acceptance, double specified_mpa, int tests,
                                                            : rules.identity_more_margin_mpa);
 }
 
-std::vector<double> means_of(const std::vector<StrengthTest>& tests, std::size_t count) {
+std::vector<double> means_of(const std::vector<StrengthTest>& tests, std::size_t begin,
+                             std::size_t end) {
     std::vector<double> means;
-    for (std::size_t i = 0; i < count; ++i) {
+    for (std::size_t i = begin; i < end; ++i) {
         means.push_back(tests[i].mean_mpa);
     }
     return means;
+}
+
+/// The largest deviation of so many consecutive tests behind the first ones, where it is more than
+/// goes with theirs.
+std::optional<double> outgrown_by_mpa(const std::vector<StrengthTest>& tests,
+                                      const Acceptance& acceptance, const EnConformity& rules) {
+    const auto count = static_cast<std::size_t>(rules.continuous_tests);
+    double largest_mpa = rules.continuous_most_deviation * acceptance.deviation_mpa;
+    std::optional<double> found;
+    for (auto end = static_cast<std::size_t>(rules.continuous_from) + count; end <= tests.size();
+         ++end) {
+        const double later_mpa = standard_deviation(means_of(tests, end - count, end));
+        if (above(later_mpa, largest_mpa)) {
+            largest_mpa = later_mpa;
+            found = later_mpa;
+        }
+    }
+    return found;
 }
 
 Acceptance en_acceptance(const StrengthRecord& record, const std::vector<StrengthTest>& production,
@@ -61,9 +80,10 @@ Acceptance en_acceptance(const StrengthRecord& record, const std::vector<Strengt
         const auto first = static_cast<std::size_t>(rules.continuous_from);
         acceptance.rule = "continuous production";
         acceptance.averaged = rules.continuous_tests;
+        acceptance.deviation_mpa = standard_deviation(means_of(timely, 0, first));
         acceptance.mean_least_mpa =
-            record.specified_mpa +
-            rules.continuous_factor * standard_deviation(means_of(timely, first));
+            record.specified_mpa + rules.continuous_factor * acceptance.deviation_mpa;
+        acceptance.outgrown_by_mpa = outgrown_by_mpa(timely, acceptance, rules);
     }
     return acceptance;
 }

@@ -2,6 +2,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../checks/exposure_limits.hpp"
 #include "../checks/strength_record_checks.hpp"
 #include "../method/cautions.hpp"
 #include "cored_tests.hpp"
@@ -140,14 +141,15 @@ StrengthFindings find_strength(const CompleteRecord& written, int today, const T
         add_line_step(*findings.line, findings.worksheet);
     }
     add_cautions(record, findings, findings.worksheet);
-    for (auto& checks :
-         {check_acceptance(record, findings), check_cores(record, findings, tables.strength->cores),
-          check_ages(record, findings, today),
-          initial_production_checks(record, production, tables.strength),
-          check_specimens(record, findings, tables.strength),
-          check_record(record, findings, tables), check_line(record, findings)}) {
+    for (auto& checks : {check_acceptance(record, findings, tables.strength),
+                         check_cores(record, findings, tables.strength->cores),
+                         check_ages(record, findings, today),
+                         initial_production_checks(record, production, tables.strength),
+                         check_specimens(record, findings, tables.strength),
+                         check_record(record, findings, tables), check_line(record, findings)}) {
         std::ranges::copy(checks, std::back_inserter(findings.checks));
     }
+    std::ranges::for_each(findings.checks, watch_what_is_from_memory);
     return findings;
 }
 

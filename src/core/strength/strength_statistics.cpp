@@ -54,6 +54,9 @@ void ask_average(const StrengthRecord& record, const std::vector<StrengthTest>& 
                  Worksheet& worksheet) {
     Requirements requirements{.strength_mpa = record.specified_mpa, .slump_mm = 0};
     statistics.counted = counted.size();
+    if (!counted.empty()) {
+        statistics.counted_mean_mpa = mean_of(means_of(counted));
+    }
     if (counted.size() > 1) {
         statistics.counted_deviation_mpa = standard_deviation(means_of(counted));
         requirements.records =
@@ -142,6 +145,7 @@ StrengthStatistics statistics_of(const StrengthRecord& record,
                                   .percent = {},
                                   .within_test = within_test(production, tables.strength),
                                   .counted = 0,
+                                  .counted_mean_mpa = {},
                                   .counted_deviation_mpa = {},
                                   .deviation_factor = {},
                                   .required_average_mpa = {}};

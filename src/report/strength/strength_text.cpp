@@ -1,4 +1,5 @@
 #include <boardmark/report/strength/strength_report.hpp>
+#include <boardmark/report/writing/words.hpp>
 #include <boardmark/text/utf8.hpp>
 #include <boardmark/units/date.hpp>
 #include <boardmark/units/unit.hpp>
@@ -61,7 +62,10 @@ std::string judgement(const core::JudgedTest& judged, UnitSystem system) {
         }
         text += (text.empty() ? "" : "; ") + what +
                 (verdict == Verdict::fails ? " FAILS by " : " short by ") +
-                shown({short_mpa, Measure::strength}, system, verdict == Verdict::fails ? 0 : 1);
+                words({"{short}",
+                       {{"short", core::Quantity{short_mpa, Measure::strength}},
+                        {"short_limit", core::Quantity{0, Measure::strength}}}},
+                      system);
     };
     add(judged.verdict, judged.short_mpa, "test");
     add(judged.mean_verdict, judged.mean_short_mpa, "average");

@@ -23,22 +23,49 @@ const core::Quantity* quantity_named(const core::Phrase& phrase, std::string_vie
     return found == phrase.arguments.end() ? nullptr : std::get_if<core::Quantity>(&found->value);
 }
 
-/// How many digits more tell a value from the limits it is held against.
+/// How many digits more tell a value from a limit.
+int digits_apart(const core::Quantity& value, const core::Quantity& limit,
+                 core::UnitSystem system) {
+    int digits = 0;
+    if (value.measure != limit.measure ||
+        std::abs(value.value - limit.value) <= 1e-9 * std::abs(limit.value)) {
+        return digits;
+    }
+    while (digits < most_digits_more &&
+           shown(value, system, digits) == shown(limit, system, digits)) {
+        ++digits;
+    }
+    return digits;
+}
+
+/// Those that tell the value from each limit it is held against.
 int digits_more(const core::Phrase& phrase, core::UnitSystem system) {
     const core::Quantity* value = quantity_named(phrase, "value");
     int digits = 0;
     for (const char* name : limit_names) {
         const core::Quantity* limit = quantity_named(phrase, name);
-        if (!value || !limit || value->measure != limit->measure ||
-            std::abs(value->value - limit->value) <= 1e-9 * std::abs(limit->value)) {
-            continue;
-        }
-        while (digits < most_digits_more &&
-               shown(*value, system, digits) == shown(*limit, system, digits)) {
-            ++digits;
+        if (value && limit) {
+            digits = std::max(digits, digits_apart(*value, *limit, system));
         }
     }
     return digits;
+}
+
+/// Any other argument may have a limit of its own, which need not be told: `short_limit` of
+/// `short`.
+int own_digits(const core::Phrase& phrase, const core::Argument& argument,
+               core::UnitSystem system) {
+    constexpr std::string_view limit = "_limit";
+    const auto* value = std::get_if<core::Quantity>(&argument.value);
+    for (const core::Argument& other : phrase.arguments) {
+        const std::string_view name = other.name;
+        const auto* most = std::get_if<core::Quantity>(&other.value);
+        if (value && most && name.size() == argument.name.size() + limit.size() &&
+            name.starts_with(argument.name) && name.ends_with(limit)) {
+            return digits_apart(*value, *most, system);
+        }
+    }
+    return 0;
 }
 
 } // namespace
@@ -64,7 +91,8 @@ std::string words(const core::Phrase& phrase, core::UnitSystem system) {
         const bool compared =
             argument.name == "value" || std::ranges::count(limit_names, argument.name) > 0;
         const auto* quantity = std::get_if<core::Quantity>(&argument.value);
-        values.push_back(quantity ? shown(*quantity, system, compared ? digits : 0)
+        values.push_back(quantity ? shown(*quantity, system,
+                                          compared ? digits : own_digits(phrase, argument, system))
                                   : text::printable(std::get<std::string>(argument.value)));
         arguments.push_back(fmt::arg(argument.name.c_str(), std::string_view{values.back()}));
     }

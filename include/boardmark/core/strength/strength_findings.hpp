@@ -32,6 +32,9 @@ struct Acceptance {
     std::string mean_id;                  ///< "strength.average_of_three"
     std::string rule;                     ///< "initial production"; empty under ACI
     Source source;
+    double deviation_mpa = 0;                   ///< of continuous production, by its first tests
+    std::optional<double> outgrown_by_mpa = {}; ///< the deviation of later ones, where it is more
+                                                ///< than goes with that
 };
 
 /// The scatter between the specimens of one test.
@@ -53,6 +56,7 @@ struct StrengthStatistics {
     std::optional<double> percent;       ///< coefficient of variation
     std::optional<WithinTest> within_test;
     std::size_t counted;                         ///< tests that the required average is based on
+    std::optional<double> counted_mean_mpa;      ///< theirs; absent where none counts
     std::optional<double> counted_deviation_mpa; ///< theirs
     std::optional<double> deviation_factor;      ///< for so many; absent where too few
     std::optional<double> required_average_mpa;  ///< ACI only

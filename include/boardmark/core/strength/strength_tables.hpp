@@ -29,7 +29,8 @@ struct EnConformity {
     double initial_margin_mpa;
     int continuous_from; ///< tests from which the record's own deviation counts
     int continuous_tests;
-    double continuous_factor; ///< on that deviation
+    double continuous_factor;         ///< on that deviation
+    double continuous_most_deviation; ///< of later tests, over that one
     int identity_few_tests;
     double identity_few_margin_mpa;
     int identity_most_tests;
@@ -60,6 +61,12 @@ struct ScatterRating {
     std::string word;
 };
 
+/// How far the specimens of one test may lie apart, percent of their mean.
+struct RangeRules {
+    TypicalFigure of_two;
+    TypicalFigure of_three; ///< or of more
+};
+
 /// What strength records are held against and evaluated by.
 struct StrengthTables {
     AciAcceptance aci;
@@ -72,7 +79,8 @@ struct StrengthTables {
     TypicalFigure confidence_percent; ///< of bands and limits
     TypicalFigure least_pairs;        ///< of batches, for a projection from an early age
     TypicalFigure age_tolerance_d;    ///< within which a test is one of the strength age
-    TypicalFigure aci_range_percent;  ///< of the mean, within a test of cylinders
+    RangeRules large_range;           ///< within a test of large cylinders
+    RangeRules small_range;           ///< and of small ones
     CoreRules cores;
 };
 
