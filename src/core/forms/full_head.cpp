@@ -39,12 +39,16 @@ std::vector<Reason> reasons_of_the_concrete(const FormCase& pour, const Tables& 
     if (!answers.fluid_concrete) {
         reasons.push_back(
             {pour.self_consolidating, {"self-consolidating concrete presses like a liquid", {}}});
-        reasons.push_back(
-            {!pour.highest_slump_mm, {"the highest slump permitted at placing is not stated", {}}});
+        reasons.push_back({!pour.highest_slump_mm && !pour.slump_of_dose_open,
+                           {"the highest slump permitted at placing is not stated", {}}});
         reasons.push_back(exceeds(pour.highest_slump_mm, slump_mm, Measure::slump,
                                   "slump up to {value} is permitted at placing; the formulas hold "
                                   "to {limit}"));
     }
+    reasons.push_back({pour.slump_of_dose_open,
+                       {"it is not known which slump the dose of the high-range reducer brings: "
+                        "its 'slump_gain' must reach the dose, and of one reducer alone",
+                        {}}});
     reasons.push_back({unbounded_reducer,
                        {"a high-range water reducer, and no highest slump is stated: a formula is "
                         "used only if the file asks for it",

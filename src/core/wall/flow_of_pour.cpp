@@ -26,8 +26,12 @@ std::optional<int> stated_flow_class(const WallPlacing& placing, const FlowClass
                              : placing.flow_class;
 }
 
-int governing_flow_class(int stated, double highest_slump_mm, const FlowClasses& classes) {
-    const FlowRange by_slump = flow_classes_of_slump(highest_slump_mm, classes);
+int governing_flow_class(int stated, std::optional<double> highest_slump_mm,
+                         const FlowClasses& classes) {
+    if (!highest_slump_mm) {
+        return stated;
+    }
+    const FlowRange by_slump = flow_classes_of_slump(*highest_slump_mm, classes);
     return classes_outside(stated, by_slump) == 0 ? stated : std::max(stated, by_slump.most_fluid);
 }
 

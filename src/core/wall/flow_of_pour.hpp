@@ -14,7 +14,8 @@ std::optional<int> stated_flow_class(const WallPlacing& placing, const FlowClass
 
 /// The class by which the forms are loaded: the more fluid of the stated one and of what the
 /// highest slump permitted tells where the two disagree.
-int governing_flow_class(int stated, double highest_slump_mm, const FlowClasses& classes);
+int governing_flow_class(int stated, std::optional<double> highest_slump_mm,
+                         const FlowClasses& classes);
 
 /// `placing.flow_class`: a `watch` where the stated class is not that of the highest slump
 /// permitted at placing. Nothing where the two agree, where no class is stated or no slump measures

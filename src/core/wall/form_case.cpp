@@ -10,6 +10,7 @@
 #include "flow_of_pour.hpp"
 
 #include <algorithm>
+#include <vector>
 
 namespace boardmark::core {
 namespace {
@@ -75,26 +76,36 @@ void describe_cement(const Proportions& proportions, FormCase& pour) {
     }
 }
 
-/// The slump that the water before the reducer and the dose bring together. Nothing where the data
-/// sheet does not say, or where the water alone is proportioned for the slump asked.
-std::optional<double> slump_of_the_dose_mm(const Requirements& asked,
-                                           const Proportions& proportions, const Tables& tables) {
-    const auto reducers = high_range_reducers(proportions);
-    if (!asked.slump_before_reducer_mm || reducers.size() != 1) {
-        return std::nullopt;
+/// The slump that the water before the reducer and the dose bring together.
+struct DoseSlump {
+    std::optional<double> mm = {}; ///< absent: none is asked, or it is not known
+    bool is_open = false;          ///< not known: doses without a gain, or more than one of them
+};
+
+/// Where the water alone is proportioned for the slump asked no dose brings any; a dose as needed
+/// brings what is asked.
+DoseSlump slump_of_the_dose(const Requirements& asked, const Proportions& proportions,
+                            const Tables& tables) {
+    if (!asked.slump_before_reducer_mm) {
+        return {};
     }
-    const SlumpGain gain{*reducers.front()->material, tables};
-    const double percent = 100 * reducers.front()->kg_m3 / proportions.totals.binder_kg_m3;
-    const auto gained_mm = gain.is_known() ? gain.gain_mm(percent) : std::nullopt;
-    return gained_mm ? std::optional{*asked.slump_before_reducer_mm + *gained_mm} : std::nullopt;
+    std::vector<const Ingredient*> dosed = high_range_reducers(proportions);
+    std::erase_if(dosed, [](const Ingredient* one) { return one->by_trial || one->kg_m3 <= 0; });
+    if (dosed.empty()) {
+        return {};
+    }
+    const SlumpGain gain{*dosed.front()->material, tables};
+    const double percent = 100 * dosed.front()->kg_m3 / proportions.totals.binder_kg_m3;
+    const auto gained_mm =
+        gain.is_known() && dosed.size() == 1 ? gain.gain_mm(percent) : std::nullopt;
+    return gained_mm ? DoseSlump{*asked.slump_before_reducer_mm + *gained_mm}
+                     : DoseSlump{.is_open = true};
 }
 
-double highest_slump_mm(const Requirements& asked, const Proportions& proportions,
-                        const Tables& tables) {
+double highest_slump_mm(const Requirements& asked, const DoseSlump& by_dose, const Tables& tables) {
     const double within_mm = slump_tolerance(asked.slump_mm, tables).within_mm.value;
-    const double by_dose_mm = slump_of_the_dose_mm(asked, proportions, tables).value_or(0);
     return std::max(asked.slump_window ? asked.slump_window->high_mm : asked.slump_mm + within_mm,
-                    by_dose_mm);
+                    by_dose.mm.value_or(0));
 }
 
 /// Without a density of all ingredients, as heavy as normal concrete gets: the safe side.
@@ -118,7 +129,11 @@ FormCase form_case(const Wall& wall, const Proportions& proportions, double heig
     if (temperatures.concrete_stated) {
         pour.temperature_c = temperatures.concrete->colder.value_c;
     }
-    pour.highest_slump_mm = highest_slump_mm(asked, proportions, tables);
+    const DoseSlump by_dose = slump_of_the_dose(asked, proportions, tables);
+    pour.slump_of_dose_open = by_dose.is_open;
+    if (!by_dose.is_open) {
+        pour.highest_slump_mm = highest_slump_mm(asked, by_dose, tables);
+    }
     pour.slump_maximum_stated = asked.slump_window.has_value();
     pour.vibration = {placing.vibrator_depth_m, placing.external_vibration};
     pour.pumped_from_below = placing.pumped_from_below;
@@ -130,7 +145,7 @@ FormCase form_case(const Wall& wall, const Proportions& proportions, double heig
     pour.retards = retards(proportions);
     describe_cement(proportions, pour);
     if (const auto stated = stated_flow_class(placing, tables.forms->flow)) {
-        pour.flow_class = "F" + std::to_string(governing_flow_class(*stated, *pour.highest_slump_mm,
+        pour.flow_class = "F" + std::to_string(governing_flow_class(*stated, pour.highest_slump_mm,
                                                                     tables.forms->flow));
     }
     pour.set_time_h = placing.end_of_set_h;

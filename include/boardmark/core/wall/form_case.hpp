@@ -41,6 +41,7 @@ struct FormCase {
     std::optional<double> temperature_c = {}; ///< of the concrete in the form; absent: not known
     std::optional<double> highest_slump_mm = {}; ///< permitted at placing; absent: not known
     bool slump_maximum_stated = false;           ///< the highest slump is a stated maximum
+    bool slump_of_dose_open = false; ///< nobody knows how much slump the reducer's dose brings
     FormVibration vibration = {};
     bool pumped_from_below = false;
     bool self_consolidating = false;

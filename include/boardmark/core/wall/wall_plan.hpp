@@ -102,7 +102,7 @@ struct WallPlan {
 /// The pour of a form of a height and a rate of rise, absent where it is not known, as wall and mix
 /// file describe it. The basis is the highest slump
 /// permitted at placing: the window's upper end, else the slump and its tolerance, else what the
-/// dose brings, whichever is most.
+/// dose brings, whichever is most; nothing where it is not known what that brings.
 FormCase form_case(const Wall& wall, const Proportions& proportions, double height_m,
                    std::optional<double> rise_m_h, const Tables& tables);
 
