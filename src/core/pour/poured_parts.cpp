@@ -1,3 +1,4 @@
+#include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../wall/trucks.hpp"
 #include "pour_case.hpp"
@@ -14,12 +15,28 @@ auto* part_named(Parts& parts, const std::string& name, auto member) {
     return found == parts.end() ? nullptr : &*found;
 }
 
-/// The lower of what forms and ties bear. What is not stated of them leaves the rate that the
-/// pressure shown holds for.
-HighestRise highest_rise(const FormForces& forces, bool has_ties) {
+/// The rate that is planned, or less where the one that is known bears less.
+HighestRise planned_rise(const FormForces& forces, std::optional<double> known_m_h) {
+    const auto planned_m_h = forces.rise.fastest_m_h();
+    const char* missing = !forces.rise_by_form && !forces.rise_by_ties
+                              ? "what forms and ties can carry"
+                          : forces.rise_by_form ? "what the ties can carry"
+                                                : "what the forms can carry";
+    HighestRise rise{.m_h = known_m_h ? known_m_h : planned_m_h,
+                     .planned = true,
+                     .why = {"planned, and not shown to be safe: {missing} is not stated; ask the "
+                             "formwork's designer before placing",
+                             {word("missing", missing)}}};
+    if (rise.m_h && planned_m_h) {
+        rise.m_h = std::min(*rise.m_h, *planned_m_h);
+    }
+    return rise;
+}
+
+/// The lower of what forms and ties bear. What is not stated of either leaves the planned rate.
+HighestRise highest_rise(const FormForces& forces) {
     const auto& by_form = forces.rise_by_form;
     const auto& by_ties = forces.rise_by_ties;
-    const bool both_known = by_form && (by_ties || !has_ties);
     const bool none_allowed = (by_form && !by_form->any && !by_form->usable_m_h) ||
                               (by_ties && !by_ties->any && !by_ties->usable_m_h);
     if (none_allowed) {
@@ -31,15 +48,8 @@ HighestRise highest_rise(const FormForces& forces, bool has_ties) {
             least_m_h = std::min(least_m_h.value_or(*(*rise)->usable_m_h), *(*rise)->usable_m_h);
         }
     }
-    const auto planned_m_h = forces.rise.fastest_m_h();
-    if (!both_known) {
-        if (planned_m_h) {
-            least_m_h = std::min(least_m_h.value_or(*planned_m_h), *planned_m_h);
-        }
-        return {
-            .m_h = least_m_h,
-            .why = {"it is not stated what forms or ties can carry: ask the formwork's designer",
-                    {}}};
+    if (!by_form || !by_ties) {
+        return planned_rise(forces, least_m_h);
     }
     if (!least_m_h) {
         return {.any = true, .why = {"forms and ties carry the full liquid head", {}}};
@@ -60,7 +70,7 @@ PouredPart poured_part(const CastPart& cast, const Wall& wall, const WallPlan& p
     const auto* quantities = part_named(plan.quantities.parts, cast.name, &PartQuantities::name);
     part.concrete_m3 = quantities ? quantities->concrete_m3 : cast.plan_m2 * cast.height_m;
     if (part.forces) {
-        part.highest = highest_rise(*part.forces, wall.ties.has_value());
+        part.highest = highest_rise(*part.forces);
     }
     return part;
 }

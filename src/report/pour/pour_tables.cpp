@@ -124,9 +124,11 @@ std::string lift_height(const core::PouredPart* part, UnitSystem system) {
 }
 
 std::string highest(const core::HighestRise& rise, UnitSystem system) {
-    return rise.any   ? "any rate"
-           : rise.m_h ? shown({*rise.m_h, Measure::rate_of_rise}, system)
-                      : "-";
+    if (rise.any || !rise.m_h) {
+        return rise.any ? "any rate" : "-";
+    }
+    const std::string rate = shown({*rise.m_h, Measure::rate_of_rise}, system);
+    return rise.planned ? rate + ", planned" : rate;
 }
 
 std::string count_or_dash(const std::optional<int>& count) {

@@ -15,6 +15,7 @@ namespace boardmark::core {
 struct HighestRise {
     std::optional<double> m_h = {}; ///< absent: any rate, or not known
     bool any = false;               ///< forms and ties bear the full head
+    bool planned = false;           ///< what forms or ties carry is not stated
     Phrase why;
 };
 
