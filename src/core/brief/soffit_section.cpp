@@ -9,6 +9,11 @@ namespace {
 Phrase soffit_rule(const SoffitAge& age, const CuringRules& rules) {
     const Soffit& soffit = age.soffit;
     const Argument part = word("part", soffit.part);
+    if (soffit.is_open()) {
+        return {"{part}: nobody states its clear span between supports; as long as it is not known "
+                "to rest on its whole underside, it is a soffit",
+                {part}};
+    }
     if (!soffit.span_m) {
         return {"{part} is a cantilever: no rule by time exists; the engineer states the strength "
                 "at which its props are removed",

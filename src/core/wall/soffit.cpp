@@ -36,7 +36,7 @@ SoffitAge soffit_age(const Soffit& soffit, const StrippedLift& lift,
 std::optional<double> SoffitAge::earliest_h() const {
     const bool too_cold = soffit.span_m && !by_time_h;
     const bool unproven = needed_mpa ? !by_strength_h : soffit.stands_out;
-    if (too_cold || unproven) {
+    if (soffit.is_open() || too_cold || unproven) {
         return std::nullopt;
     }
     return std::max(by_time_h.value_or(0), by_strength_h.value_or(0));

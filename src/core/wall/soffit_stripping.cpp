@@ -132,6 +132,13 @@ Check soffit_check(const Wall& wall, const YoungConcrete& young, const SoffitAge
                 .requirement = "stripping",
                 .source = rules.soffits.source};
     const auto stated_h = struck_h(wall.placing);
+    const Phrase open_support{"'span' is not stated: the clear span between supports, 0 where it "
+                              "rests on its whole underside",
+                              {}};
+    if (age.soffit.is_open() && !age.needed_mpa) {
+        check.message = open_support;
+        return check;
+    }
     if (!stated_h) {
         check.message = {"'placing.soffit_strip_after' is not stated: when form and props of the "
                          "soffit are removed",
@@ -142,6 +149,8 @@ Check soffit_check(const Wall& wall, const YoungConcrete& young, const SoffitAge
     Owed owed;
     if (age.soffit.span_m) {
         hold_against_time(struck, owed);
+    } else if (age.soffit.is_open()) {
+        owed.add(Verdict::not_checked, open_support);
     }
     hold_against_strength(struck, owed);
     check.verdict = owed.verdict;
@@ -163,27 +172,12 @@ Check soffit_check(const Wall& wall, const YoungConcrete& young, const SoffitAge
     return check;
 }
 
-Check open_support() {
-    return {.id = check_ids::stripping_soffit,
-            .verdict = Verdict::not_checked,
-            .measure = Measure::duration,
-            .requirement = "stripping",
-            .message = {"'span' is not stated: the clear span between supports, 0 where it rests "
-                        "on its whole underside",
-                        {}}};
-}
-
 } // namespace
 
 void add_soffit_checks(const Wall& wall, const YoungConcrete& young, const AfterPlacing& after,
                        const CuringRules& rules, std::vector<Check>& checks) {
     for (const SoffitAge& age : after.soffits) {
         checks.push_back(of_wall(age.soffit.part, soffit_check(wall, young, age, rules)));
-    }
-    for (const BenchTop& bench : wall.benches) {
-        if (support_is_open(bench)) {
-            checks.push_back(of_wall(bench.name, open_support()));
-        }
     }
 }
 

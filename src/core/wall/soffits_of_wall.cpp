@@ -54,10 +54,6 @@ Soffit underside_of(const BenchTop& bench, double density_kg_m3) {
 
 } // namespace
 
-bool support_is_open(const BenchTop& bench) {
-    return !bench.span_m && bench.overhang_mm == 0;
-}
-
 std::vector<Soffit> soffits_of(const Wall& wall, const YoungConcrete& young, const Tables& tables) {
     const double density_kg_m3 =
         std::max(young.pour.fresh_density_kg_m3, tables.forms->assumed_density_kg_m3.value);
@@ -68,7 +64,8 @@ std::vector<Soffit> soffits_of(const Wall& wall, const YoungConcrete& young, con
         }
     }
     for (const BenchTop& bench : wall.benches) {
-        if (has_span(bench) || bench.overhang_mm > 0) {
+        const bool rests_on_all = bench.span_m && !has_span(bench) && bench.overhang_mm == 0;
+        if (!rests_on_all) {
             soffits.push_back(underside_of(bench, density_kg_m3));
         }
     }

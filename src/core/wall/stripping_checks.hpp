@@ -23,11 +23,8 @@ void add_cold_check(const Wall& wall, const YoungConcrete& young, const AfterPla
                     const Tables& tables, std::vector<Check>& checks);
 
 /// The soffits of a wall: benches that stand out or span, and the heads of openings through a run,
-/// the widest of each run. Benches of which it is not stated stay out.
+/// the widest of each run. A bench is one unless it is known to rest on its whole underside.
 std::vector<Soffit> soffits_of(const Wall& wall, const YoungConcrete& young, const Tables& tables);
-
-/// Whether nobody says if a bench rests on its whole underside.
-bool support_is_open(const BenchTop& bench);
 
 /// The plan for the cold, where there is any.
 std::optional<ColdPlan> cold_plan_of(const Wall& wall, const YoungConcrete& young,

@@ -13,11 +13,14 @@ enum class SoffitKind { slab, beam };
 struct Soffit {
     std::string part; ///< of the walls, by its name in the file
     SoffitKind kind = SoffitKind::slab;
-    std::optional<double> span_m = {};        ///< clear, > 0; absent: it only stands out
-    bool stands_out = false;                  ///< a cantilever, for which no rule by time exists
+    std::optional<double> span_m = {}; ///< clear, > 0; absent: it only stands out, or is open
+    bool stands_out = false;           ///< a cantilever, for which no rule by time exists
     std::optional<double> live_load_kpa = {}; ///< absent: taken as less than the dead load
     double dead_load_kpa = 0;                 ///< of the concrete itself
     std::string opening = {};                 ///< whose head it is; empty: of the part itself
+
+    /// Whether nobody states how it is supported.
+    bool is_open() const { return !span_m && !stands_out; }
 };
 
 /// When its form and props may go, h after placing. The engineer of the structure decides.
