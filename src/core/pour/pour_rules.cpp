@@ -76,6 +76,15 @@ BriefSection pour_hose(const PourCase& pour) {
              {quantity("fall", {crew.free_fall_mm.value / 1000, Measure::line_length}),
               quantity("apart", {crew.hose_apart_mm.value / 1000, Measure::line_length})}});
     }
+    const bool parted = std::ranges::any_of(pour.card.parts, [](const PouredPart& part) {
+        return part.forces && part.forces->rise.alone_m_h();
+    });
+    if (parted) {
+        section.items.push_back({"Parts beside openings and steps are raised together, lift by "
+                                 "lift: one that is filled by itself rises faster than the forms "
+                                 "are looked at for",
+                                 {}});
+    }
     if (pour.wall.placing.self_consolidating) {
         section.items.push_back({"Self-consolidating: no vibrator in the form", {}});
         return section;

@@ -67,6 +67,31 @@ Check for_its_rise(Check check, const FormForces& forces) {
     return check;
 }
 
+/// A part that can be filled by itself rises faster than the form as one. Where what presses then
+/// is not borne, the verdict rests on a crew that raises all parts together.
+Check watch_parts(Check check, const FormDemand& demand, const FormForces& forces,
+                  const FormCase& pour, const Tables& tables) {
+    const auto alone_m_h = forces.rise.alone_m_h();
+    if (!alone_m_h || severity(check.verdict) > severity(Verdict::watch)) {
+        return check;
+    }
+    FormCase alone = pour;
+    alone.rise_m_h = alone_m_h;
+    const std::string asked = forces.method_asked ? governing_pressure(forces).method : "";
+    const MethodChoice choice = method_choice(alone, asked, tables);
+    const FormPressure& pressure = choice.pressures[choice.governing];
+    if (!above(demand.asked(pressure), demand.borne)) {
+        return check;
+    }
+    check.verdict = Verdict::watch;
+    check.message.text += "; only while all parts beside openings and steps are raised together: "
+                          "{alone_rise} in the smallest, {part_area}, filled by itself";
+    check.message.arguments.push_back(quantity("alone_rise", {*alone_m_h, Measure::rate_of_rise}));
+    check.message.arguments.push_back(
+        quantity("part_area", {*forces.rise.smallest_part_m2, Measure::area}));
+    return check;
+}
+
 /// A check and what the methods that nobody asked for say beside it.
 void put_checks(const ForcedForm& form, const Check& check,
                 const std::optional<FormDemand>& demand) {
@@ -83,11 +108,9 @@ void force_on_form(const ForcedForm& form, double design_kpa, FormForces& forces
     const FormDemand demand{[](const FormPressure& pressure) { return pressure.kpa; }, design_kpa,
                             Measure::pressure};
     forces.rise_by_form = least_rise(form.pour, demand, form.choice, form.tables);
-    put_checks(
-        form,
-        for_its_rise(form_pressure_check(governing_pressure(forces), design_kpa, form.tables),
-                     forces),
-        demand);
+    const Check check = for_its_rise(
+        form_pressure_check(governing_pressure(forces), design_kpa, form.tables), forces);
+    put_checks(form, watch_parts(check, demand, forces, form.pour, form.tables), demand);
 }
 
 /// What a tie beside an opening or a step carries, since the tie in it is left out.
@@ -120,8 +143,11 @@ void force_on_ties(const ForcedForm& form, const Wall& wall, FormForces& forces)
                             },
                             working_load_kn(*rating, form.tables), Measure::force};
     }
-    put_checks(form, for_its_rise(tie_check(governing, forces.ties, rating, form.tables), forces),
-               demand);
+    Check check = for_its_rise(tie_check(governing, forces.ties, rating, form.tables), forces);
+    if (demand && check.value) {
+        check = watch_parts(std::move(check), *demand, forces, form.pour, form.tables);
+    }
+    put_checks(form, check, demand);
     if (demand) {
         forces.rise_by_ties =
             forces.ties.all_held
@@ -134,7 +160,8 @@ void force_on_ties(const ForcedForm& form, const Wall& wall, FormForces& forces)
 
 FormForces form_forces(const Wall& wall, const FormedWall& formed, const Proportions& proportions,
                        const Tables& tables, std::vector<Check>& checks) {
-    const FormRise rise{formed.smallest_plan_m2, wall.placing.rise_m_h, formed.output_m3_h};
+    const FormRise rise{formed.smallest_plan_m2, wall.placing.rise_m_h, formed.output_m3_h,
+                        formed.smallest_part_m2};
     if (const auto check = rise_check(rise, tables.system)) {
         checks.push_back(of_wall(formed.name, *check));
     }

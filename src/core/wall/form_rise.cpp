@@ -1,6 +1,7 @@
 #include <boardmark/core/wall/form_rise.hpp>
 
 #include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 #include "../checks/compare.hpp"
 
 #include <algorithm>
@@ -39,6 +40,14 @@ std::string_view name_of(RiseBy by) {
 
 std::optional<double> FormRise::by_output_m_h() const {
     return output_m3_h ? std::optional{*output_m3_h / smallest_plan_m2} : std::nullopt;
+}
+
+std::optional<double> FormRise::alone_m_h() const {
+    if (!smallest_part_m2 || !output_m3_h) {
+        return std::nullopt;
+    }
+    const double alone_m_h = *output_m3_h / *smallest_part_m2;
+    return above(alone_m_h, *fastest_m_h()) ? std::optional{alone_m_h} : std::nullopt;
 }
 
 std::optional<double> FormRise::fastest_m_h() const {

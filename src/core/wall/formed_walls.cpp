@@ -33,6 +33,7 @@ FormedWall formed_wall(const WallRun& run, const WallPlacing& placing, const Tab
             .plan = {longest_leg_m(run), run.bottom_thickness_mm / 1000},
             .pier = shortest_pier(run),
             .smallest_plan_m2 = smallest_plan_m2(run, head_of_least_pressure_m(tables.forms->aci)),
+            .smallest_part_m2 = smallest_part_m2(run),
             .volume_m3 =
                 [run](double low_m, double high_m) {
                     return concrete_between_m3(run, {low_m, high_m});
@@ -47,6 +48,7 @@ FormedWall formed_wall(const Planter& planter, const WallPlacing& placing) {
                      std::min(planter.length_m, planter.width_m)},
             .pier = {},
             .smallest_plan_m2 = smallest_plan_m2(planter),
+            .smallest_part_m2 = {},
             .volume_m3 =
                 [planter](double low_m, double high_m) {
                     return concrete_between_m3(planter, {low_m, high_m});

@@ -81,13 +81,9 @@ void keep_shorter(const PierPlan& pier, double height_m, std::optional<PierPlan>
     }
 }
 
-} // namespace
-
-std::optional<PierPlan> shortest_pier(const WallRun& run) {
-    const double thickness_m = run.bottom_thickness_mm / 1000;
+/// Visits the parts between two gaps that are no longer than the run is high.
+void visit_parts(const WallRun& run, const std::vector<Gap>& gaps, const auto& visit) {
     const double top_m = greatest_height_m(run);
-    std::optional<PierPlan> shortest;
-    const std::vector<Gap> gaps = gaps_of(run);
     for (std::size_t left = 0; left < gaps.size(); ++left) {
         for (std::size_t right = left + 1; right < gaps.size(); ++right) {
             const double length_m = gaps[right].box.from_m - gaps[left].box.to_m;
@@ -95,13 +91,48 @@ std::optional<PierPlan> shortest_pier(const WallRun& run) {
                 break; // and all that stand farther to the right: none is higher than long
             }
             if (above(length_m, 0) && !is_the_whole(gaps[left], gaps[right], run)) {
-                const double leg_m =
-                    longest_leg_m(run, gaps[left].box.to_m, gaps[right].box.from_m);
-                keep_shorter({{leg_m, thickness_m}}, height_between_m(gaps[left], gaps[right]),
-                             shortest);
+                visit(gaps[left], gaps[right]);
             }
         }
     }
+}
+
+/// Whether nothing is cast at a gap, from the footing to the top beside it.
+bool parts_the_form(const Gap& gap, const Profile& profile) {
+    return !above(gap.box.low_m, 0) && !below(gap.height_m, gap.box.height_m()) &&
+           !below(gap.box.high_m, profile.highest_along_m(gap.box));
+}
+
+/// Where openings of the whole height leave forms of their own, the shortest of them.
+std::optional<double> shortest_form_m(const std::vector<Gap>& gaps, const Profile& profile) {
+    std::optional<double> shortest_m;
+    double from_m = 0;
+    bool parted = false;
+    for (const Gap& gap : gaps) {
+        const bool is_end = gap.box.width_m() == 0;
+        if (!is_end && !parts_the_form(gap, profile)) {
+            continue;
+        }
+        const double length_m = gap.box.from_m - from_m;
+        parted = parted || !is_end;
+        if (above(length_m, 0)) {
+            shortest_m = std::min(shortest_m.value_or(length_m), length_m);
+        }
+        from_m = std::max(from_m, gap.box.to_m);
+    }
+    return parted ? shortest_m : std::nullopt;
+}
+
+} // namespace
+
+std::optional<PierPlan> shortest_pier(const WallRun& run) {
+    const double thickness_m = run.bottom_thickness_mm / 1000;
+    const double top_m = greatest_height_m(run);
+    std::optional<PierPlan> shortest;
+    visit_parts(run, gaps_of(run), [&](const Gap& left, const Gap& right) {
+        const double leg_m = longest_leg_m(run, left.box.to_m, right.box.from_m);
+        keep_shorter({{leg_m, thickness_m}}, height_between_m(left, right), shortest);
+    });
     for (const Opening& opening : run.openings) {
         if (!opening.depth_mm && opening.at_m.empty()) {
             keep_shorter({{thickness_m, thickness_m}, true}, opening.height_mm / 1000, shortest);
@@ -111,6 +142,26 @@ std::optional<PierPlan> shortest_pier(const WallRun& run) {
         keep_shorter({{run.length_m / (run.corners + 1), thickness_m}, true}, top_m, shortest);
     }
     return shortest;
+}
+
+std::optional<double> smallest_part_m2(const WallRun& run) {
+    const double thickness_m = std::min(run.thickness_mm, run.bottom_thickness_mm) / 1000;
+    const std::vector<Gap> gaps = gaps_of(run);
+    std::optional<double> shortest_m = shortest_form_m(gaps, profile_of(run));
+    const auto keep = [&](double length_m, double height_m) {
+        if (above(height_m, std::max(length_m, thickness_m))) {
+            shortest_m = std::min(shortest_m.value_or(length_m), length_m);
+        }
+    };
+    visit_parts(run, gaps, [&](const Gap& left, const Gap& right) {
+        keep(right.box.from_m - left.box.to_m, height_between_m(left, right));
+    });
+    for (const Opening& opening : run.openings) {
+        if (!opening.depth_mm && opening.at_m.empty()) {
+            keep(std::min(thickness_m, run.length_m), opening.height_mm / 1000);
+        }
+    }
+    return shortest_m ? std::optional{*shortest_m * thickness_m} : std::nullopt;
 }
 
 double longest_leg_m(const WallRun& run) {
