@@ -37,6 +37,20 @@ void require_pressures(const PaperCase& papers, ClauseList& list) {
               as_metres("height", forces.height_m)}},
             {{"pressure of the fresh concrete, for planning only", {}}, governing.source});
     }
+    for (Phrase& held_for : pressures_hold_for(papers.plan->forces)) {
+        list.require(std::move(held_for),
+                     {{"faster, colder or wetter it presses harder", {}}, {"the wall file"}});
+    }
+    const bool by_formula = std::ranges::any_of(papers.plan->forces, [](const FormForces& forces) {
+        return governing_pressure(forces).valid;
+    });
+    if (by_formula) {
+        const FormFigure& deepest = papers.tables.forms->aci.deepest_vibration_m;
+        list.require({"Vibrators reach no deeper than {depth} below the surface, none is on the "
+                      "form",
+                      {as_metres("depth", deepest.value)}},
+                     {{"deeper they make it a liquid again", {}}, deepest.source});
+    }
 }
 
 } // namespace

@@ -4,6 +4,9 @@
 #include <boardmark/core/mix/proportions.hpp>
 #include <boardmark/core/mix/requirements.hpp>
 #include <boardmark/core/pour/pour_card.hpp>
+#include <boardmark/core/wall/wall_plan.hpp>
+
+#include <span>
 
 namespace boardmark::core {
 
@@ -12,5 +15,12 @@ TestWindow slump_window_of(const Requirements& asked, const Tables& tables);
 
 /// Air permitted at placing.
 TestWindow air_window_of(const Selection& selection, const Tables& tables);
+
+/// Temperatures permitted at placing: those of the thinnest section, and no colder than the
+/// pressures by a formula count with.
+TestWindow temperature_window_of(const WallPlan& plan, std::span<const FormForces* const> pressed);
+
+/// The same of all forms of the plan.
+TestWindow temperature_window_of(const WallPlan& plan);
 
 } // namespace boardmark::core

@@ -52,12 +52,7 @@ std::vector<PourTest> fresh_tests(const PaperCase& papers) {
     PourTest temperature{
         .name = "temperature", .when = with_strength, .measure = Measure::temperature};
     if (papers.plan) {
-        const auto check = std::ranges::find_if(papers.plan->checks, [](const Check& one) {
-            return one.is(check_ids::placing_temperature);
-        });
-        if (check != papers.plan->checks.end() && check->limit) {
-            temperature.asked = {check->limit->low, std::nullopt, check->limit->high};
-        }
+        temperature.asked = temperature_window_of(*papers.plan);
     }
     tests.push_back(temperature);
     if (papers.mix.totals.fresh_density_kg_m3) {

@@ -1,3 +1,4 @@
+#include "../basis/tolerance.hpp"
 #include "../brief/sections.hpp"
 #include "../checks/trial_checks.hpp"
 #include "../mix/high_range_reducer.hpp"
@@ -19,16 +20,36 @@ ClauseReason by_placing(std::string text) {
 }
 
 void require_temperature(const PaperCase& papers, ClauseList& list) {
-    const auto check = std::ranges::find_if(papers.plan->checks, [](const Check& one) {
-        return one.is(check_ids::placing_temperature);
-    });
-    if (check == papers.plan->checks.end() || !check->limit || !check->limit->low ||
-        !check->limit->high) {
+    const TestWindow window = temperature_window_of(*papers.plan);
+    const bool by_forms = above(*window.low, *papers.plan->placed_c.low);
+    list.require({"Concrete between {low} and {high} when it is placed, measured in every load",
+                  {as_warmth("low", *window.low), as_warmth("high", *window.high)}},
+                 {{by_forms ? "colder sets late and presses harder than the forms are planned for, "
+                              "warmer loses slump"
+                            : "colder sets late and presses longer, warmer loses slump",
+                   {}},
+                  papers.tables.weather->section(0).least_placed_c.source});
+}
+
+/// How fast it may rise in each form: as stated, else as the output makes it where the form is
+/// narrowest.
+void require_rises(const PaperCase& papers, ClauseList& list) {
+    const WallPlacing& placing = papers.wall->placing;
+    if (placing.rise_m_h) {
+        list.require({"Concrete rises at most {rise} in any form",
+                      {quantity("rise", {*placing.rise_m_h, Measure::rate_of_rise})}},
+                     by_placing("'placing.rise': the forms are planned for it"));
         return;
     }
-    list.require({"Concrete between {low} and {high} when it is placed, measured in every load",
-                  {as_warmth("low", *check->limit->low), as_warmth("high", *check->limit->high)}},
-                 {{"colder sets late and presses longer, warmer loses slump", {}}, check->source});
+    for (const FormForces& forces : papers.plan->forces) {
+        if (const auto rise_m_h = forces.rise.fastest_m_h()) {
+            list.require(
+                {"{wall}: concrete rises at most {rise}",
+                 {word("wall", forces.wall), quantity("rise", {*rise_m_h, Measure::rate_of_rise})}},
+                by_placing("the output into the smallest plan area: the forms are planned "
+                           "for it"));
+        }
+    }
 }
 
 } // namespace
@@ -72,11 +93,7 @@ ClauseGroup clauses_of_placing(const PaperCase& papers) {
                      {{"each lift is vibrated into the one below", {}},
                       placing.lift_m ? Source{"the wall file"} : lifts.most_mm.source});
     }
-    if (placing.rise_m_h) {
-        list.require({"Concrete rises at most {rise} in any form",
-                      {quantity("rise", {*placing.rise_m_h, Measure::rate_of_rise})}},
-                     by_placing("'placing.rise': the forms are planned for it"));
-    }
+    require_rises(papers, list);
     if (!placing.pumped_from_below) {
         list.require(
             {"It falls freely at most {fall}, and is put down every {apart} or closer",

@@ -2,6 +2,7 @@
 #include "pour_case.hpp"
 
 #include <algorithm>
+#include <vector>
 
 namespace boardmark::core {
 namespace {
@@ -19,26 +20,14 @@ TestWindow air_of_day(const PourCase& pour) {
     return window;
 }
 
-bool presses_by_formula(const PouredPart& part) {
-    const PressureGovernor governor = governing_pressure(*part.forces).governed_by;
-    return governor == PressureGovernor::formula || governor == PressureGovernor::floor;
-}
-
-/// The bounds that the concrete's temperature was held against.
 TestWindow temperature_of_day(const PourCase& pour) {
-    const auto check = std::ranges::find_if(
-        pour.plan.checks, [](const Check& one) { return one.is(check_ids::placing_temperature); });
-    TestWindow window;
-    if (check != pour.plan.checks.end() && check->limit) {
-        window.low = check->limit->low;
-        window.high = check->limit->high;
-    }
-    for (const PouredPart& part : pour.card.parts) { // colder concrete presses harder
-        if (part.forces && part.forces->concrete_c && window.low && presses_by_formula(part)) {
-            window.low = std::max(*window.low, *part.forces->concrete_c);
+    std::vector<const FormForces*> pressed;
+    for (const PouredPart& part : pour.card.parts) {
+        if (part.forces) {
+            pressed.push_back(part.forces);
         }
     }
-    return window;
+    return temperature_window_of(pour.plan, pressed);
 }
 
 } // namespace

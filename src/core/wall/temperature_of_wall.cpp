@@ -73,6 +73,10 @@ void tell_missing(const ConcreteTemperatures& temperatures, Check& check) {
 
 } // namespace
 
+Limit placing_temperatures(double thickness_mm, const WeatherTables& weather) {
+    return {weather.section(thickness_mm).least_placed_c.value, weather.hottest_c.value};
+}
+
 Check check_placing_temperature(const ConcreteTemperatures& temperatures, double thickness_mm,
                                 const WeatherTables& weather) {
     const TypicalFigure& least = weather.section(thickness_mm).least_placed_c;
@@ -95,7 +99,7 @@ Check check_placing_temperature(const ConcreteTemperatures& temperatures, double
                         ? Verdict::watch
                         : Verdict::holds;
     check.value = hot ? two.warmer.value_c : two.colder.value_c;
-    check.limit = Limit{.low = least.value, .high = hottest.value};
+    check.limit = placing_temperatures(thickness_mm, weather);
     check.source = hot ? hottest.source : least.source;
     check.message = concrete_told(temperatures, hot, weather);
     add_to(check.message, "; {low} to {high} for the thinnest section",

@@ -8,6 +8,9 @@
 
 namespace boardmark::core {
 
+/// What concrete may have when it is placed, whatever is known of it.
+Limit placing_temperatures(double thickness_mm, const WeatherTables& weather);
+
 /// `placing.temperature`: the colder concrete of both files against the least for its section, the
 /// warmer against the hottest permitted; a `watch` where the files disagree about concrete or air,
 /// or where only the mix file tells it; not checked where neither does.

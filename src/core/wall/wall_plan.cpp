@@ -98,6 +98,7 @@ Outcome<WallPlan> plan_wall(const CompleteWall& complete_wall, const Tables& tab
     plan.checks.push_back(check_section_of_mix(wall, parts));
     check_low_parts(wall, parts, plan.proportions, tables, plan.checks);
     const ConcreteTemperatures temperatures = concrete_temperatures(wall, plan.proportions);
+    plan.placed_c = placing_temperatures(thinnest_mm(parts), tables.weather);
     plan.checks.push_back(
         check_placing_temperature(temperatures, thinnest_mm(parts), tables.weather));
     watch_setting(wall, temperatures, tables.weather, plan.checks);

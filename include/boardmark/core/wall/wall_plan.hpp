@@ -92,6 +92,7 @@ struct WallPlan {
     std::vector<RunPlan> runs;                   ///< runs, then planters
     std::optional<Evaporation> evaporation = {}; ///< where concrete, air, wind, humidity are stated
     std::optional<TruckPlan> trucks = {};
+    Limit placed_c = {}; ///< of the concrete at placing, by its thinnest section
     AfterPlacing after;
     std::optional<AddedCost> added_cost = {}; ///< where the file states prices and boards
     WallLayout layout = {};                   ///< what is drawn
