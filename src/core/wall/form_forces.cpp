@@ -92,9 +92,22 @@ Check watch_parts(Check check, const FormDemand& demand, const FormForces& force
     return check;
 }
 
+/// The highest of all methods governs, and one that was begun cannot be computed.
+void open_without_method(const ForcedForm& form, Check& check) {
+    const auto missing = missing_method_check(form.pour, form.choice);
+    if (!missing || form.choice.asked || check.verdict != Verdict::holds) {
+        return;
+    }
+    check.verdict = Verdict::not_checked;
+    check.message.text += "; " + missing->message.text;
+    check.message.arguments.insert(check.message.arguments.end(),
+                                   missing->message.arguments.begin(),
+                                   missing->message.arguments.end());
+}
+
 /// A check and what the methods that nobody asked for say beside it.
-void put_checks(const ForcedForm& form, const Check& check,
-                const std::optional<FormDemand>& demand) {
+void put_checks(const ForcedForm& form, Check check, const std::optional<FormDemand>& demand) {
+    open_without_method(form, check);
     form.checks.push_back(of_wall(form.name, check));
     if (!demand) {
         return;

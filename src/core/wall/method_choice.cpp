@@ -94,18 +94,22 @@ std::optional<Check> missing_method_check(const FormCase& pour, const MethodChoi
     const FormPressure& governing = choice.pressures[choice.governing];
     const bool full_head = !below(governing.kpa, governing.head_kpa);
     const bool one_of_both = pour.flow_class.has_value() != pour.set_time_h.has_value();
-    if (choice.asked || full_head || !one_of_both) {
+    if (full_head || !one_of_both) {
         return std::nullopt;
     }
-    return Check{
+    Check check{
         .id = check_ids::forms_pressure_other_method,
         .verdict = Verdict::not_checked,
         .measure = Measure::pressure,
         .requirement = "design pressure",
         .message = {"'placing.{stated}' is stated, but not 'placing.{missing}' that DIN 18218 asks "
-                    "for too; or name in 'placing.method' the method that the form is designed by",
+                    "for too",
                     {word("stated", pour.flow_class ? "flow_class" : "end_of_set"),
                      word("missing", pour.flow_class ? "end_of_set" : "flow_class")}}};
+    check.message.text +=
+        choice.asked ? ": it is not known whether it presses harder than the method asked for"
+                     : "; or name in 'placing.method' the method that the form is designed by";
+    return check;
 }
 
 } // namespace boardmark::core

@@ -29,8 +29,8 @@ std::optional<Check> other_method_check(const Check& check, const FormDemand& de
                                         const MethodChoice& choice);
 
 /// `forms.pressure.other_method` where of the consistency class and the end of setting, which
-/// DIN 18218 asks for, one alone is stated, so that nobody knows whether it presses harder. Nothing
-/// where it does not matter.
+/// DIN 18218 asks for, one alone is stated, so that nobody knows whether it presses harder, asked
+/// for another or not. Nothing where it does not matter.
 std::optional<Check> missing_method_check(const FormCase& pour, const MethodChoice& choice);
 
 } // namespace boardmark::core
