@@ -1,8 +1,19 @@
 #include "filling.hpp"
 
+#include "../checks/compare.hpp"
+
 #include <algorithm>
 
 namespace boardmark::core {
+
+void watch_planned_pace(bool by_output, Check& check) {
+    if (by_output || !check.value) {
+        return;
+    }
+    check.message.text += "; 'placing.output' is not stated: by the planned rise alone, which the "
+                          "crew may not keep";
+    check.verdict = worse(check.verdict, Verdict::watch);
+}
 
 double filled_after_h(const std::vector<FilledLift>& lifts, double filled_m3) {
     double hours = 0;

@@ -151,6 +151,7 @@ Check time_check(std::optional<double> between_h, const PouredWall& wall, const 
         check.message.arguments.push_back(
             quantity("setting", {*wall.setting_h, Measure::duration}));
     }
+    watch_planned_pace(wall.output_m3_h.has_value(), check);
     return check;
 }
 

@@ -136,6 +136,7 @@ PlacingDay placing_day(const std::vector<UnloadedPart>& parts,
     if (!every_pace_is_known(parts)) {
         return day;
     }
+    day.by_output = std::ranges::all_of(parts, &UnloadedPart::by_output);
     day.lifts = lifts_one_after_the_other(parts);
     day.ends_h = day.lifts.empty() ? 0 : day.lifts.back().ends_h;
     if (!trucked) {
@@ -149,6 +150,7 @@ PlacingDay placing_day(const std::vector<UnloadedPart>& parts,
                                           : HaulBy::unknown;
     day.loads = loads_of_day(day.lifts, *trucked, rules);
     day.discharge = discharge_check(day, rules);
+    watch_planned_pace(day.by_output, day.discharge);
     return day;
 }
 

@@ -127,6 +127,7 @@ Check truck_discharge(const UnloadedPart& part, const TruckedPour& pour, const L
                     {}}};
     if (!part.lifts.empty()) {
         judge(unloading_of(part, pour, rules.discharge_h.value), check);
+        watch_planned_pace(part.by_output, check);
     }
     return of_wall(part.name, std::move(check));
 }

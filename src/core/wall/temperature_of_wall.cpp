@@ -126,7 +126,8 @@ void watch_setting(const Wall& wall, const ConcreteTemperatures& temperatures,
         return;
     }
     for (Check& check : checks) {
-        if (check.is(check_ids::lift_time) && check.verdict == Verdict::holds) {
+        const bool in_time = check.verdict == Verdict::holds || check.verdict == Verdict::watch;
+        if (check.is(check_ids::lift_time) && in_time) {
             check.verdict = Verdict::watch;
             add_to(check.message,
                    "; the mix file's concrete has {warmer}: 'setting' must hold for that",

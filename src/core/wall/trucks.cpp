@@ -39,7 +39,8 @@ std::vector<UnloadedPart> unloaded_parts(const Wall& wall, const Tables& tables)
     for (const FormedWall& formed : formed_walls(wall, tables)) {
         parts.push_back({.name = formed.name,
                          .lifts = filled_lifts(poured_wall(formed, wall), tables.placing->lifts),
-                         .count = count_of(formed.name, wall)});
+                         .count = count_of(formed.name, wall),
+                         .by_output = formed.output_m3_h.has_value()});
     }
     for (const CastPart& part : cast_parts(wall)) {
         if (part.kind == CastKind::footing || part.kind == CastKind::bench) {

@@ -208,8 +208,13 @@ Flow lifts_table(const PourResult& result, UnitSystem system) {
                   clock_text(row.last.back().ends_h, result.start_min), cover_within(part, system),
                   short_blank, short_blank, begins_of(row, result.start_min)});
     }
-    return Flow{grid} + remark("No break between parts is counted. A lift is covered by the next "
-                               "within the time shown, or it shows as a joint.");
+    std::string said = "No break between parts is counted. A lift is covered by the next within "
+                       "the time shown, or it shows as a joint.";
+    if (!card.day.by_output) {
+        said += " All times are by the planned rise: 'placing.output' is not stated, and nobody "
+                "knows whether the crew keeps it.";
+    }
+    return Flow{grid} + remark(said);
 }
 
 Flow forms_table(const core::PourCard& card, UnitSystem system) {

@@ -41,6 +41,8 @@ struct PlacingDay {
     std::vector<LoadOfDay> loads = {}; ///< likewise, and where the load of a truck is not stated
     double ends_h = 0;                 ///< of the last lift
     HaulBy haul_by = HaulBy::unknown;
+    bool by_output =
+        true;        ///< every part's output is known; otherwise its planned rise sets the pace
     Check discharge; ///< `load.discharge`: every load of the day
 };
 

@@ -60,7 +60,11 @@ struct UnloadedPart {
     std::string name;
     std::vector<FilledLift> lifts; ///< from bottom to top; empty where its pace is not known
     int count = 1;                 ///< of such parts
+    bool by_output = true;         ///< the crew's output is known; otherwise a planned rise alone
 };
+
+/// Lowers what holds by a planned rise alone to a `watch`: whether the crew keeps it is not known.
+void watch_planned_pace(bool by_output, Check& check);
 
 /// Concrete that comes in trucks, for one part after the other.
 struct TruckedPour {
