@@ -1,5 +1,6 @@
-#include "report/writing/measure_units.hpp"
 #include "report/writing/quantity_format.hpp"
+
+#include "report/writing/measure_units.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -117,6 +118,24 @@ TEST_CASE("more digits where a reader must tell two values apart") {
     INFO(row.value << " of measure " << static_cast<int>(row.measure));
     CHECK(shown({row.value, row.measure}, UnitSystem::us, row.more) == row.us);
     CHECK(shown({row.value, row.measure}, UnitSystem::si, row.more) == row.si);
+}
+
+TEST_CASE("a bound that is kept to is rounded to its safe side") {
+    using core::Keep;
+    const auto us = [](double value, Measure measure, Keep keep) {
+        return shown({value, measure, keep}, UnitSystem::us);
+    };
+    CHECK(us(177.0 / 60, Measure::duration, Keep::at_most) == "2.9 h"); // 2.95 h
+    CHECK(us(177.0 / 60, Measure::duration, Keep::at_least) == "3 h");
+    CHECK(us(102.5 / 60, Measure::duration, Keep::at_most) == "102 min");
+    CHECK(us(18, Measure::temperature, Keep::at_least) == "65 degF"); // 64.4
+    CHECK(us(18, Measure::temperature, Keep::nearest) == "64 degF");
+    CHECK(us(4.06 * 0.3048, Measure::rate_of_rise, Keep::at_most) == "4.0 ft/h");
+    CHECK(us(911.3 * 0.0478802590, Measure::pressure, Keep::at_least) == "912 psf");
+    // What is a whole step stays one, whatever the conversion leaves of it.
+    CHECK(us(4 * 0.3048, Measure::rate_of_rise, Keep::at_most) == "4.0 ft/h");
+    CHECK(us((65.0 - 32) / 1.8, Measure::temperature, Keep::at_least) == "65 degF");
+    CHECK(us(1.5, Measure::duration, Keep::at_least) == "90 min");
 }
 
 TEST_CASE("what rounds to nothing has no minus sign") {

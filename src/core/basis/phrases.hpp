@@ -12,6 +12,17 @@ inline Argument quantity(std::string name, Quantity value) {
     return {.name = std::move(name), .value = value};
 }
 
+/// A bound that somebody keeps to: shown rounded to its safe side.
+inline Argument no_more_than(std::string name, Quantity value) {
+    value.keep = Keep::at_most;
+    return {.name = std::move(name), .value = value};
+}
+
+inline Argument no_less_than(std::string name, Quantity value) {
+    value.keep = Keep::at_least;
+    return {.name = std::move(name), .value = value};
+}
+
 inline Argument concentration(std::string name, double kg_m3) {
     return quantity(std::move(name), {kg_m3, Measure::concentration});
 }

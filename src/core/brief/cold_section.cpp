@@ -48,7 +48,7 @@ void add_frost(const ColdPlan& plan, BriefSection& section) {
         plan.frost_strength_h
             ? Phrase{"It must have {needed} before it first freezes: not before {age} at the "
                      "temperature held, an estimate; strength tests decide",
-                     {needed, quantity("age", {*plan.frost_strength_h, Measure::duration})}}
+                     {needed, no_less_than("age", {*plan.frost_strength_h, Measure::duration})}}
             : Phrase{"It must have {needed} before it first freezes; strength tests decide",
                      {needed}});
     section.items.push_back(

@@ -60,7 +60,12 @@ Phrase stripping_limit(const BriefCase& brief) {
     Phrase limit{"Strip no face before {earliest} after placing, nor with less than {needed} "
                  "[{source}]; where a check says so, strength tests decide",
                  needed};
-    limit.arguments.push_back(quantity("earliest", {*earliest_h, Measure::duration}));
+    limit.arguments.push_back(no_less_than("earliest", {*earliest_h, Measure::duration}));
+    const WallPlacing& placing = brief.wall.placing;
+    if (!placing.lowest_air_c && !(placing.held_at_c && placing.protected_until_h)) {
+        limit.text += "; it assumes that the air stays as it is at placing, for 'lowest_air' is "
+                      "not stated: later in colder nights";
+    }
     return limit;
 }
 

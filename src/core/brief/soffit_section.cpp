@@ -41,7 +41,7 @@ Phrase soffit_release(const SoffitAge& age) {
                 "engineer release them",
                 {part}};
     }
-    const Argument when = quantity("when", {*earliest_h, Measure::duration});
+    const Argument when = no_less_than("when", {*earliest_h, Measure::duration});
     return age.by_strength_h == earliest_h
                ? Phrase{"{part}: not before {when} after placing, an estimate; strength tests "
                         "decide",

@@ -19,8 +19,8 @@ constexpr std::string_view engineer_asked =
 constexpr std::string_view warmer_or_colder =
     "warm or cool the water and the aggregates, and measure before placing";
 constexpr std::string_view formwork_designer =
-    "a slower rise, stronger forms or ties nearer to each other: a qualified person designs the "
-    "formwork";
+    "stronger forms or ties nearer to each other, or a slower rise where a rate matters: a "
+    "qualified person designs the formwork";
 constexpr std::string_view more_steel = "more bars or closer ones: the licensed engineer decides";
 
 constexpr std::string_view new_paper = "hand in the paper, or a newer one, with its date";

@@ -2,6 +2,7 @@
 #include <boardmark/core/forms/form_ties.hpp>
 
 #include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 #include "compare.hpp"
 
 #include <algorithm>
@@ -49,11 +50,21 @@ void lower_to(Verdict verdict, const Phrase& why, Check& check) {
                                    why.arguments.end());
 }
 
-/// What is assumed is no promise.
-void watch_assumptions(const FormPressure& pressure, Check& check) {
-    if (!pressure.assumed.empty()) {
+/// What is assumed is no promise; but what bears the full liquid head bears any coefficient.
+void watch_assumptions(const FormPressure& pressure, bool bears_head, Check& check) {
+    if (!pressure.assumed.empty() && !bears_head) {
         lower_to(Verdict::watch, pressure.assumed.front(), check);
     }
+    if (pressure.assumed_density) {
+        lower_to(Verdict::watch, *pressure.assumed_density, check);
+    }
+}
+
+/// The load of the hardest loaded tie under the full head.
+double at_full_head_kn(FormPressure pressure, const TieLayout& layout) {
+    pressure.kpa = std::max(pressure.kpa, pressure.head_kpa);
+    pressure.envelope = {{0, 0}, {pressure.envelope.back().depth_m, pressure.kpa}};
+    return hardest_tie_kn(pressure, layout);
 }
 
 /// A form without ties somewhere was not looked at there.
@@ -98,7 +109,7 @@ Check tie_check(const FormPressure& pressure, const TieLayout& layout,
     check.verdict = at_most({hardest->load_kn, working_kn, force_precision_kn(tables.system)});
     check.message = tie_message(*hardest, *rating, pressure, tables);
     watch_layout(layout, check);
-    watch_assumptions(pressure, check);
+    watch_assumptions(pressure, !above(at_full_head_kn(pressure, layout), working_kn), check);
     return check;
 }
 
@@ -122,7 +133,8 @@ Check form_pressure_check(const FormPressure& pressure, std::optional<double> de
                      {quantity("value", {pressure.kpa, Measure::pressure}),
                       word("method", pressure.method),
                       quantity("limit", {*design_kpa, Measure::pressure})}};
-    watch_assumptions(pressure, check);
+    const double most_kpa = std::max(pressure.kpa, pressure.head_kpa);
+    watch_assumptions(pressure, !above(most_kpa, *design_kpa), check);
     return check;
 }
 

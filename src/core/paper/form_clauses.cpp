@@ -3,6 +3,7 @@
 #include <boardmark/core/wall/salt_at_face.hpp>
 
 #include "../basis/conversions.hpp"
+#include "../wall/form_forces.hpp"
 #include "clause_list.hpp"
 #include "clause_words.hpp"
 
@@ -31,11 +32,11 @@ bool salt_reaches(const PaperCase& papers) {
 void require_pressures(const PaperCase& papers, ClauseList& list) {
     for (const FormForces& forces : papers.plan->forces) {
         const FormPressure& governing = governing_pressure(forces);
-        list.require(
-            {"{wall}: forms for at least {pressure} at the foot of {height}",
-             {word("wall", forces.wall), quantity("pressure", {governing.kpa, Measure::pressure}),
-              as_metres("height", forces.height_m)}},
-            {{"pressure of the fresh concrete, for planning only", {}}, governing.source});
+        list.require({"{wall}: forms for at least {pressure} at the foot of {height}",
+                      {word("wall", forces.wall),
+                       no_less_than("pressure", {governing.kpa, Measure::pressure}),
+                       as_metres("height", forces.height_m)}},
+                     {{"pressure of the fresh concrete, for planning only", {}}, governing.source});
     }
     for (Phrase& held_for : pressures_hold_for(papers.plan->forces)) {
         list.require(std::move(held_for),
@@ -104,6 +105,12 @@ ClauseGroup clauses_of_formwork(const PaperCase& papers) {
                   {}},
                  trade_reason("forms that fail kill"));
     require_pressures(papers, list);
+    if (uplift_caution(*papers.wall)) {
+        list.require({"Battered forms and box-outs are held down against the fresh concrete, which "
+                      "lifts them; ties alone do not hold them",
+                      {}},
+                     trade_reason("a form that floats opens at its foot"));
+    }
     list.require({"Forms are tight: no mortar leaves them; a leak is stopped from outside, and the "
                   "place is shown to the designer",
                   {}},
@@ -165,7 +172,7 @@ ClauseGroup clauses_of_ties(const PaperCase& papers) {
     if (hardest_kn > 0) {
         list.require({"Working load of a tie at least {load}, from its data sheet; a breaking load "
                       "is no working load",
-                      {quantity("load", {hardest_kn, Measure::force})}},
+                      {no_less_than("load", {hardest_kn, Measure::force})}},
                      by_the_wall_file("the hardest loaded tie of the plan, for planning only"));
     }
     const bool rusts = ties.kind == TieKind::mild_steel;

@@ -23,7 +23,8 @@ void require_temperature(const PaperCase& papers, ClauseList& list) {
     const TestWindow window = temperature_window_of(*papers.plan);
     const bool by_forms = above(*window.low, *papers.plan->placed_c.low);
     list.require({"Concrete between {low} and {high} when it is placed, measured in every load",
-                  {as_warmth("low", *window.low), as_warmth("high", *window.high)}},
+                  {no_less_than("low", {*window.low, Measure::temperature}),
+                   no_more_than("high", {*window.high, Measure::temperature})}},
                  {{by_forms ? "colder sets late and presses harder than the forms are planned for, "
                               "warmer loses slump"
                             : "colder sets late and presses longer, warmer loses slump",
@@ -37,17 +38,17 @@ void require_rises(const PaperCase& papers, ClauseList& list) {
     const WallPlacing& placing = papers.wall->placing;
     if (placing.rise_m_h) {
         list.require({"Concrete rises at most {rise} in any form",
-                      {quantity("rise", {*placing.rise_m_h, Measure::rate_of_rise})}},
+                      {no_more_than("rise", {*placing.rise_m_h, Measure::rate_of_rise})}},
                      by_placing("'placing.rise': the forms are planned for it"));
         return;
     }
     for (const FormForces& forces : papers.plan->forces) {
         if (const auto rise_m_h = forces.rise.fastest_m_h()) {
-            list.require(
-                {"{wall}: concrete rises at most {rise}",
-                 {word("wall", forces.wall), quantity("rise", {*rise_m_h, Measure::rate_of_rise})}},
-                by_placing("the output into the smallest plan area: the forms are planned "
-                           "for it"));
+            list.require({"{wall}: concrete rises at most {rise}",
+                          {word("wall", forces.wall),
+                           no_more_than("rise", {*rise_m_h, Measure::rate_of_rise})}},
+                         by_placing("the output into the smallest plan area: the forms are planned "
+                                    "for it"));
         }
     }
 }

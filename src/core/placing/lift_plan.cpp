@@ -142,7 +142,7 @@ Check time_check(std::optional<double> between_h, const PouredWall& wall, const 
             : "{between} between lifts; {longest} is a rule of thumb, because 'placing.setting', "
               "the time to setting at the concrete's temperature, is not stated",
         {quantity("between", {*between_h, Measure::duration}),
-         quantity("longest", {longest_h, Measure::duration})}};
+         no_more_than("longest", {longest_h, Measure::duration})}};
     if (late) {
         check.message.text += ": a cold joint shows on the face. Pour shorter runs, place faster, "
                               "or retard";

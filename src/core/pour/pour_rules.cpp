@@ -1,5 +1,6 @@
 #include "../basis/phrases.hpp"
 #include "../mix/high_range_reducer.hpp"
+#include "../wall/form_forces.hpp"
 #include "pour_case.hpp"
 
 #include <algorithm>
@@ -102,6 +103,9 @@ BriefSection pour_hose(const PourCase& pour) {
 
 std::vector<Phrase> pour_cautions(const PourCase& pour) {
     std::vector<Phrase> cautions{form_caution()};
+    if (auto uplift = uplift_caution(pour.wall)) {
+        cautions.push_back(std::move(*uplift));
+    }
     cautions.push_back({"Wet concrete burns skin and eyes: gloves, boots, eye protection; wash it "
                         "off at once, clean water at hand.",
                         {}});

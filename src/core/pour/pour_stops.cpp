@@ -45,8 +45,8 @@ std::vector<Phrase> pour_stops(const PourCase& pour) {
     if (limits.concrete_c.low && limits.concrete_c.high) {
         stops.push_back({"Concrete colder than {low} or warmer than {high}: the load waits for "
                          "whoever may reject it",
-                         {quantity("low", {*limits.concrete_c.low, Measure::temperature}),
-                          quantity("high", {*limits.concrete_c.high, Measure::temperature})}});
+                         {no_less_than("low", {*limits.concrete_c.low, Measure::temperature}),
+                          no_more_than("high", {*limits.concrete_c.high, Measure::temperature})}});
     }
     const bool vibrated = !pour.wall.placing.self_consolidating;
     if (const auto wait_h = shortest_wait_h(pour.card)) {
@@ -55,7 +55,7 @@ std::vector<Phrase> pour_stops(const PourCase& pour) {
                                     "engineer decides"
                                   : "A lift lies open for {wait}: stop, it is a joint now; the "
                                     "engineer decides",
-                         {quantity("wait", {*wait_h, Measure::duration})}});
+                         {no_more_than("wait", {*wait_h, Measure::duration})}});
     }
     stops.push_back({vibrated ? "No spare vibrator works, heavy rain or lightning: stop at a line "
                                 "between lifts, level against a fixed strip, and cover it"

@@ -1,5 +1,6 @@
 #include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/mix/designation.hpp>
 #include <boardmark/core/wall/wall_plan.hpp>
 
 #include "../basis/phrases.hpp"
@@ -14,12 +15,27 @@ std::string type_of(const std::string& standard) {
     return standard.substr(standard.rfind(' ') + 1);
 }
 
+/// A cement of which nobody states the type; it may be the one that is cured longest.
+bool may_be_any(const Material& material) {
+    const bool cement = material.kind == Kind::portland_cement ||
+                        material.kind == Kind::portland_limestone_cement ||
+                        material.kind == Kind::blended_cement ||
+                        material.kind == Kind::white_cement;
+    const bool no_type = material.kind == Kind::portland_cement &&
+                         cement_type(material.standard) == CementType::not_told;
+    return cement && (material.standard.empty() || no_type);
+}
+
 TypicalFigure curing_of(const Proportions& proportions, const CuringRules& rules) {
     TypicalFigure longest = curing_time_d("", false, rules);
     for (const Ingredient* ingredient : of_role(proportions, Role::binder)) {
         const TypicalFigure own =
             curing_time_d(type_of(ingredient->material->standard), false, rules);
         longest = own.value > longest.value ? own : longest;
+        for (const auto& [type, figure] : rules.by_cement_d) {
+            const bool longer = figure.value > longest.value;
+            longest = longer && may_be_any(*ingredient->material) ? figure : longest;
+        }
     }
     return longest;
 }

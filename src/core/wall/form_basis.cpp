@@ -40,7 +40,7 @@ void append_rise(Phrase& phrase, const FormRise& rise) {
         return;
     }
     append_words(phrase, "a rise of up to {rise}",
-                 {quantity("rise", {*rise.fastest_m_h(), Measure::rate_of_rise})});
+                 {no_more_than("rise", {*rise.fastest_m_h(), Measure::rate_of_rise})});
     if (by == RiseBy::output) {
         append_words(phrase, " (what {output} an hour make in {area}, the smallest plan area)",
                      {quantity("output", {*rise.output_m3_h, Measure::volume}),
@@ -51,7 +51,7 @@ void append_rise(Phrase& phrase, const FormRise& rise) {
 void append_concrete(Phrase& phrase, const FormForces& forces) {
     if (forces.concrete_c) {
         append_words(phrase, ", concrete at {temperature} or warmer in the form",
-                     {quantity("temperature", {*forces.concrete_c, Measure::temperature})});
+                     {no_less_than("temperature", {*forces.concrete_c, Measure::temperature})});
     } else {
         append_words(phrase, ", concrete at any temperature (it is not stated)", {});
     }
@@ -89,7 +89,7 @@ Phrase highest_by(const std::string& what, const std::optional<AllowableRise>& r
     Phrase phrase{"the " + what + " allow no rate of rise: ", {}};
     if (rise->usable_m_h) {
         phrase = {"the " + what + " allow up to {usable}: ",
-                  {quantity("usable", {*rise->usable_m_h, Measure::rate_of_rise})}};
+                  {no_more_than("usable", {*rise->usable_m_h, Measure::rate_of_rise})}};
     }
     append_words(phrase, rise->reason.text, rise->reason.arguments);
     return phrase;

@@ -28,10 +28,11 @@ void tell_assumed_density(const Totals& totals, MethodChoice& choice) {
         return;
     }
     for (FormPressure& pressure : choice.pressures) {
-        pressure.assumed.push_back({"the concrete is taken at the highest density of normal "
-                                    "concrete: the mix file does not state all densities",
-                                    {}});
-        pressure.remarks.push_back(pressure.assumed.back());
+        pressure.assumed_density =
+            Phrase{"the concrete is taken at the highest density of normal concrete: the mix file "
+                   "does not state all densities",
+                   {}};
+        pressure.remarks.push_back(*pressure.assumed_density);
     }
 }
 
@@ -50,7 +51,8 @@ Check for_its_rise(Check check, const FormForces& forces) {
     const FormPressure& pressure = governing_pressure(forces);
     const auto rise_m_h = forces.rise.fastest_m_h();
     const bool full_head = !below(pressure.kpa, pressure.head_kpa);
-    if (check.value && full_head && check.verdict != Verdict::fails) {
+    const bool whatever_rate = check.verdict != Verdict::fails || !pressure.valid;
+    if (check.value && full_head && whatever_rate) {
         check.message.text += "; at any rate of rise, because it is the full liquid head";
         return check;
     }
@@ -58,7 +60,7 @@ Check for_its_rise(Check check, const FormForces& forces) {
         return check; // a slower one may be borne, but nobody states one
     }
     check.message.text += "; for a rate of rise up to {rise}";
-    check.message.arguments.push_back(quantity("rise", {*rise_m_h, Measure::rate_of_rise}));
+    check.message.arguments.push_back(no_more_than("rise", {*rise_m_h, Measure::rate_of_rise}));
     if (!forces.rise.output_m3_h) {
         check.message.text +=
             "; 'placing.output', which would show that the crew keeps it, is not stated";

@@ -67,6 +67,19 @@ std::vector<FormedWall> formed_walls(const Wall& wall, const Tables& tables) {
     return formed;
 }
 
+std::optional<Phrase> uplift_caution(const Wall& wall) {
+    const bool lifted = std::ranges::any_of(wall.runs, [](const WallRun& run) {
+        return run.thickness_mm != run.bottom_thickness_mm ||
+               std::ranges::any_of(run.openings, [](const Opening& opening) {
+                   return !opening.sill_m || *opening.sill_m > 0;
+               });
+    });
+    return lifted ? std::optional{Phrase{"Fresh concrete lifts a battered form and a box-out: they "
+                                         "are held down, which ties alone do not do.",
+                                         {}}}
+                  : std::nullopt;
+}
+
 PouredWall poured_wall(const FormedWall& formed, const Wall& wall) {
     PouredWall poured = poured_wall(formed, wall.placing);
     poured.lines_m = lines_of_lifts(wall, formed.height_m);

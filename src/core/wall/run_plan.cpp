@@ -40,6 +40,29 @@ std::optional<VibrationPlan> vibration_of(const Wall& wall, const WallRun& run, 
                           rules);
 }
 
+/// The tip of a vibrator reaches the foot of its lift, and into the one below.
+void hold_depth_of_vibrator(const Wall& wall, const VibrationRules& rules, LiftPlan& lifts) {
+    const auto& depth_m = wall.placing.vibrator_depth_m;
+    const double below_m = lifts.lifts > 1 ? rules.into_lift_below_mm.value / 1000 : 0;
+    if (!depth_m || !below(*depth_m, lifts.lift_m + below_m)) {
+        return;
+    }
+    for (Check& check : lifts.checks) {
+        if (check.is(check_ids::lift_height)) {
+            const bool short_of_it = below(*depth_m, lifts.lift_m);
+            check.verdict = worse(check.verdict, short_of_it ? Verdict::fails : Verdict::watch);
+            check.message.text += short_of_it
+                                      ? "; vibrated {tip} deep ('vibrator.depth') it is not "
+                                        "consolidated at its foot"
+                                      : "; vibrated {tip} deep ('vibrator.depth') it does not join "
+                                        "the lift below, which takes {needed}";
+            check.message.arguments.push_back(quantity("tip", {1000 * *depth_m, Measure::length}));
+            check.message.arguments.push_back(
+                quantity("needed", {1000 * (lifts.lift_m + below_m), Measure::length}));
+        }
+    }
+}
+
 /// The vibrator goes down behind the niches too.
 Check vibrator_of(const Wall& wall, const WallRun& run, const VibrationRules& rules) {
     const auto& head_mm = wall.placing.vibrator_head_mm;
@@ -133,6 +156,7 @@ RunPlan run_plan(const Wall& wall, const WallRun& run, JointLayout joints, const
                  .lifts = lift_plan(poured_wall(formed_wall(run, wall.placing, tables), wall),
                                     tables.placing->lifts)};
     plan.vibration = vibration_of(wall, run, plan.lifts.lift_m, tables.placing->vibration);
+    hold_depth_of_vibrator(wall, tables.placing->vibration, plan.lifts);
     append(run.name, plan.joints.checks, checks);
     append(run.name, plan.lifts.checks, checks);
     if (wall.reinforcement) {

@@ -19,13 +19,20 @@ bool has_head(const Opening& opening, const Profile& profile) {
     });
 }
 
-/// The head with the widest opening below it; a niche follows its face.
+/// Whether the concrete above leans out farther than it stands on what is behind a niche (common
+/// practice, no source); the head of a shallower one goes with its face.
+bool leans_out(const Opening& opening, const WallRun& run) {
+    const double thinnest_mm = std::min(run.thickness_mm, run.bottom_thickness_mm);
+    return !opening.depth_mm || above(*opening.depth_mm, thinnest_mm / 2);
+}
+
+/// The head with the widest opening below it.
 std::optional<Soffit> head_of(const WallRun& run, double density_kg_m3) {
     const Profile profile = profile_of(run);
     const Opening* widest = nullptr;
     for (const Opening& opening : run.openings) {
         const bool wider = !widest || opening.width_mm > widest->width_mm;
-        if (!opening.depth_mm && wider && has_head(opening, profile)) {
+        if (leans_out(opening, run) && wider && has_head(opening, profile)) {
             widest = &opening;
         }
     }

@@ -22,8 +22,9 @@ void add_soffit_checks(const Wall& wall, const YoungConcrete& young, const After
 void add_cold_check(const Wall& wall, const YoungConcrete& young, const AfterPlacing& after,
                     const Tables& tables, std::vector<Check>& checks);
 
-/// The soffits of a wall: benches that stand out or span, and the heads of openings through a run,
-/// the widest of each run. A bench is one unless it is known to rest on its whole underside.
+/// The soffits of a wall: benches that stand out or span, and the heads of openings through a run
+/// or deeper than half of it, the widest of each run. A bench is one unless it is known to rest on
+/// its whole underside.
 std::vector<Soffit> soffits_of(const Wall& wall, const YoungConcrete& young, const Tables& tables);
 
 /// The plan for the cold, where there is any.

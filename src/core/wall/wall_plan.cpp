@@ -39,8 +39,11 @@ void plan_runs(const Wall& wall, const Tables& tables, WallPlan& plan) {
     plan.boards = board_order(wall, stations);
 }
 
-void add_cautions(WallPlan& plan) {
+void add_cautions(const Wall& wall, WallPlan& plan) {
     plan.cautions.push_back(form_caution());
+    if (auto uplift = uplift_caution(wall)) {
+        plan.cautions.push_back(std::move(*uplift));
+    }
     plan.cautions.push_back({"Tie loads are compared with working loads, never with breaking "
                              "loads; check which of the two the tie's data sheet states.",
                              {}});
@@ -139,7 +142,7 @@ Outcome<WallPlan> plan_wall(const CompleteWall& complete_wall, const Tables& tab
                     .full_head = full_head,
                     .plain_strip_h = plan.after.strip.earliest_h(),
                     .reducer_per_m3 = reducer_less_binder_per_m3(wall, plan.proportions, tables)});
-    add_cautions(plan);
+    add_cautions(wall, plan);
     return plan;
 }
 

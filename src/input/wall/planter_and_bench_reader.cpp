@@ -73,6 +73,22 @@ void refuse_name_of_another(const FileContext& context, const Path& path) {
     }
 }
 
+/// The footing of a run is a part too, named after it.
+void refuse_name_of_a_footing(const FileContext& context, const core::WallWork& wall) {
+    for (const core::WallRun& run : wall.runs) {
+        const std::string footing = "footing of " + run.name;
+        for (const char* kind : {"walls", "planters", "benches"}) {
+            const Path path{kind, footing};
+            if (const auto* named = run.footing ? context.document.find(path) : nullptr) {
+                context.refuse(*named->key,
+                               dotted(path) + ": the footing of '" + run.name +
+                                   "' has this name already",
+                               "give each part a name of its own; results name parts by it");
+            }
+        }
+    }
+}
+
 } // namespace
 
 void read_parts(const FileContext& context, core::WallWork& wall) {
@@ -90,6 +106,7 @@ void read_parts(const FileContext& context, core::WallWork& wall) {
             wall.benches.push_back(read_bench(benches.below(name), name));
         }
     }
+    refuse_name_of_a_footing(context, wall);
     const Section embedments{context, {"embedments"}};
     for (const std::string_view name : embedments.names()) {
         if (embedments.below(name).stands()) {

@@ -1,5 +1,7 @@
 #include "sheet_notes.hpp"
 
+#include <boardmark/core/checks/check_title.hpp>
+#include <boardmark/core/checks/verdict_summary.hpp>
 #include <boardmark/report/writing/words.hpp>
 #include <boardmark/text/utf8.hpp>
 
@@ -155,6 +157,20 @@ void tell_section(const DrawingResult& result, const std::string& part, core::Un
     }
 }
 
+/// What fails anywhere, on each sheet: a drawing goes its way without the results.
+void tell_failures(const DrawingResult& result, std::vector<std::string>& notes) {
+    auto summary = core::verdicts_of(result.plan.checks);
+    summary.add(result.plan.mix_checks);
+    std::string titles;
+    for (const std::string& id : summary.failed) {
+        titles += (titles.empty() ? "" : ", ") + std::string{core::title_of(id)};
+    }
+    if (!titles.empty()) {
+        notes.push_back("DO NOT BUILD FROM THIS SHEET before it is settled what fails: " + titles +
+                        ".");
+    }
+}
+
 void tell_embedments(const core::Wall& wall, std::vector<std::string>& notes) {
     std::string names;
     for (const core::Embedment& embedment : wall.embedments) {
@@ -172,11 +188,15 @@ void tell_embedments(const core::Wall& wall, std::vector<std::string>& notes) {
 std::vector<std::string> notes_on(const DrawingResult& result, const std::string& part,
                                   core::UnitSystem system) {
     std::vector<std::string> notes;
+    tell_failures(result, notes);
     for (const core::Check& check : result.plan.checks) {
-        const bool broken =
-            check.verdict == core::Verdict::watch || check.verdict == core::Verdict::fails;
-        if (broken && check.part == part && check.id.starts_with("layout.")) {
-            notes.push_back("To watch: " + words(check.message, system) + ".");
+        const bool fails = check.verdict == core::Verdict::fails;
+        const bool watched = check.verdict == core::Verdict::watch;
+        const bool layout = check.id.starts_with("layout.");
+        if (check.part == part &&
+            ((fails && (layout || check.id.starts_with("forms."))) || (watched && layout))) {
+            notes.push_back((fails ? "FAILS: " : "To watch: ") + words(check.message, system) +
+                            ".");
         }
     }
     tell_elevations(result, part, system, notes);

@@ -114,7 +114,9 @@ const core::PouredPart* part_named(const core::PourCard& card, const std::string
 /// Until when a lift takes the vibrator; of what has one lift nothing has to.
 std::string cover_within(const core::PouredPart* part, UnitSystem system) {
     return part && part->run && part->run->lifts.lifts > 1
-               ? shown({part->run->lifts.longest_wait_min / 60, Measure::duration}, system)
+               ? shown({part->run->lifts.longest_wait_min / 60, Measure::duration,
+                        core::Keep::at_most},
+                       system)
                : "-";
 }
 
@@ -127,7 +129,7 @@ std::string highest(const core::HighestRise& rise, UnitSystem system) {
     if (rise.any || !rise.m_h) {
         return rise.any ? "any rate" : "-";
     }
-    const std::string rate = shown({*rise.m_h, Measure::rate_of_rise}, system);
+    const std::string rate = shown({*rise.m_h, Measure::rate_of_rise, core::Keep::at_most}, system);
     return rise.planned ? rate + ", planned" : rate;
 }
 
@@ -160,13 +162,17 @@ std::string reasons_of_rise(const core::PourCard& card, UnitSystem system) {
 }
 
 std::string asked_text(const core::TestWindow& window, Measure measure, UnitSystem system) {
-    const auto amount = [&](double value) { return shown({value, measure}, system); };
+    const auto amount = [&](double value, core::Keep keep) {
+        return shown({value, measure, keep}, system);
+    };
+    const auto low = [&] { return amount(*window.low, core::Keep::at_least); };
+    const auto high = [&] { return amount(*window.high, core::Keep::at_most); };
     if (window.low && window.high) {
-        return amount(*window.low) + " to " + amount(*window.high);
+        return low() + " to " + high();
     }
-    return window.low     ? "at least " + amount(*window.low)
-           : window.high  ? "at most " + amount(*window.high)
-           : window.asked ? "about " + amount(*window.asked)
+    return window.low     ? "at least " + low()
+           : window.high  ? "at most " + high()
+           : window.asked ? "about " + amount(*window.asked, core::Keep::nearest)
                           : "-";
 }
 

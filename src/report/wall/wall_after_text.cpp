@@ -15,7 +15,7 @@ using core::UnitSystem;
 const Indent after_indent{.first = "  ", .other = "  "};
 
 std::string stripping_hours(double value, UnitSystem system) {
-    return shown({value, Measure::duration}, system);
+    return shown({value, Measure::duration, core::Keep::at_least}, system);
 }
 
 std::string face_text(const core::AfterPlacing& after, UnitSystem system) {

@@ -21,9 +21,24 @@ struct Style {
     std::string_view unit;
     double step;
     int decimals;
+    core::Keep keep = core::Keep::nearest;
 };
 
 constexpr double of_a_conversion = 1e-9;
+
+/// The nearest step, or the one on the safe side.
+double rounded(double amount, double step, core::Keep keep) {
+    constexpr double of_a_step = 1e-6; // what conversions and sums leave
+    switch (keep) {
+    case core::Keep::at_most:
+        return std::floor(amount / step + of_a_step) * step;
+    case core::Keep::at_least:
+        return std::ceil(amount / step - of_a_step) * step;
+    case core::Keep::nearest:
+        break;
+    }
+    return units::nearest({.amount = amount, .step = step});
+}
 
 std::string stepped_amount(double amount, const Style& style, int finer) {
     const double step = style.step / std::pow(10, finer);
@@ -31,8 +46,7 @@ std::string stepped_amount(double amount, const Style& style, int finer) {
         finer == 0
             ? style.decimals
             : std::max(style.decimals, static_cast<int>(std::ceil(-std::log10(step) - 1e-9)));
-    return fmt::format("{:.{}f} {}", units::nearest({.amount = amount, .step = step}), decimals,
-                       style.unit);
+    return fmt::format("{:.{}f} {}", rounded(amount, step, style.keep), decimals, style.unit);
 }
 
 std::string stepped(double value, const Style& style, int finer) {
@@ -115,10 +129,11 @@ std::string evaporation(double kg_m2_h, bool us, int finer) {
 }
 
 /// Minutes where hours would be a fraction.
-std::string duration(double hours) {
+std::string duration(double hours, core::Keep keep) {
     constexpr double shortest_in_hours = 2;
-    return hours < shortest_in_hours ? fixed(60 * hours, 0) + " min"
-                                     : without_a_last_nought(fixed(hours, 1)) + " h";
+    return hours < shortest_in_hours
+               ? fixed(rounded(60 * hours, 1, keep), 0) + " min"
+               : without_a_last_nought(fixed(rounded(hours, 0.1, keep), 1)) + " h";
 }
 
 /// Square inches to the foot of wall, as bars are tabled.
@@ -171,9 +186,11 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
     const bool us = system == UnitSystem::us;
     const double value = finite(quantity.value);
     const auto in_style = [&](Style us_style, Style si_style) {
+        us_style.keep = si_style.keep = quantity.keep;
         return stepped(value, us ? us_style : si_style, finer);
     };
     const auto in_amount = [&](double us_amount, Style us_style, Style si_style) {
+        us_style.keep = si_style.keep = quantity.keep;
         return us ? stepped_amount(us_amount, us_style, finer)
                   : stepped_amount(value, si_style, finer);
     };
@@ -239,7 +256,7 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
     case Measure::evaporation:
         return evaporation(value, us, finer);
     case Measure::duration:
-        return duration(value);
+        return duration(value, quantity.keep);
     case Measure::steel_area:
         return steel_area(value, us);
     case Measure::money:

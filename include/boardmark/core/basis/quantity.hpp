@@ -43,10 +43,15 @@ enum class Measure {
     money,       ///< of a currency named beside it, per m3 of concrete
 };
 
+/// On which side of a value that somebody must keep to a rounded one is safe. Heeded of durations,
+/// temperatures, pressures, forces and rates of rise.
+enum class Keep { nearest, at_most, at_least };
+
 /// A value in the unit that its measure states.
 struct Quantity {
     double value;
     Measure measure;
+    Keep keep = Keep::nearest;
 
     bool operator==(const Quantity&) const = default;
 };

@@ -47,11 +47,12 @@ struct FormPressure {
     std::vector<Phrase> why = {};     ///< reasons that forced full head
     std::vector<Phrase> remarks = {}; ///< what was assumed, and what to think of
     std::vector<Phrase> assumed = {}; ///< of the remarks: what a stated fact would settle
-    std::vector<Step> steps = {};     ///< coefficients and pressures, with their reasons
-    std::vector<EnvelopePoint> envelope = {}; ///< from the top down, straight lines between
-    double hydrostatic_depth_m = 0;           ///< to which the pressure grows as in a liquid
-    Source source = {};                       ///< of the formula used, or of the method
-    Marks marks = {};                         ///< of all steps that the pressure rests on
+    std::optional<Phrase> assumed_density = {}; ///< likewise; the head too rests on it
+    std::vector<Step> steps = {};               ///< coefficients and pressures, with their reasons
+    std::vector<EnvelopePoint> envelope = {};   ///< from the top down, straight lines between
+    double hydrostatic_depth_m = 0;             ///< to which the pressure grows as in a liquid
+    Source source = {};                         ///< of the formula used, or of the method
+    Marks marks = {};                           ///< of all steps that the pressure rests on
 };
 
 /// Lateral pressure by ACI 347R-14, as printed in the tables' system.
