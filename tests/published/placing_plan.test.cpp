@@ -93,6 +93,8 @@ TEST_CASE("20 in lifts at 4 ft an hour") {
     CHECK(plan.checks.at(1).verdict == Verdict::watch); // nobody states when it sets
     auto known = wall;
     known.setting_h = 1;
+    CHECK(core::lift_plan(known, lifts()).checks.at(1).verdict == Verdict::watch); // by whom?
+    known.output_m3_h = 2; // m3/h into 1 m2: faster than the 4 ft/h
     CHECK(core::lift_plan(known, lifts()).checks.at(1).verdict == Verdict::holds);
 }
 
