@@ -31,8 +31,9 @@ void watch_rule_of_another_code(const CodeTables& code, Check& check) {
         return;
     }
     check.verdict = Verdict::watch;
-    check.message.text += "; a rule of ACI 318 in place of that of {code}, which is not known here "
-                          "and may ask more";
+    check.message.text += "; by {rule} in place of the rule of {code}, which is not known here and "
+                          "may ask more";
+    check.message.arguments.push_back(word("rule", check.source.citation));
     check.message.arguments.push_back(word("code", code.name));
 }
 
