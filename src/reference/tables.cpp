@@ -68,6 +68,7 @@ core::PracticeTables practice_tables(UnitSystem system) {
         .lowest_sand_share_percent = figure(practice, "lowest_sand_share", system),
         .highest_sand_share_percent = figure(practice, "highest_sand_share", system),
         .drinking_water_chloride_percent = figure(practice, "drinking_water_chloride", system),
+        .table_cement_percent = figure(practice, "table_cement", system),
         .chloride_free_percent = figure(practice, "chloride_free", system),
         .slump_measures_to_mm = figure(practice, "slump_measures_to", system),
         .spare_strength_percent = figure(practice, "spare_strength", system),

@@ -120,9 +120,10 @@ void sand_share_check(const CheckContext& context, Findings& findings) {
     const double low = practice.lowest_sand_share_percent.value;
     const double high = practice.highest_sand_share_percent.value;
     const bool usual = !below(*percent, low) && !above(*percent, high);
+    const bool is_assumed = density_is_assumed(context.proportions);
     findings.add(
         {.id = check_ids::sand_share,
-         .verdict = usual ? Verdict::holds : Verdict::watch,
+         .verdict = usual && !is_assumed ? Verdict::holds : Verdict::watch,
          .value = *percent,
          .limit = Limit{.low = low, .high = high},
          .measure = Measure::percent},
@@ -132,6 +133,9 @@ void sand_share_check(const CheckContext& context, Findings& findings) {
             told.message = {
                 "fine aggregate is {value} of the aggregate volume; usual is {low} to {high}",
                 {percent_of("value", *percent), percent_of("low", low), percent_of("high", high)}};
+            if (is_assumed) {
+                append_assumed_densities(context.proportions, told.message);
+            }
         });
 }
 

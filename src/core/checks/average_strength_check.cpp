@@ -8,6 +8,7 @@
 #include "checks.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
+#include "table_doubt.hpp"
 
 #include <algorithm>
 
@@ -267,6 +268,9 @@ void check_average_strength(const CheckContext& context, Findings& findings) {
     if (by_cubes || of_another || remembered) {
         found.verdict = worse(found.verdict, Verdict::watch);
     }
+    if (!context.proportions.submitted) {
+        found.verdict = worse(found.verdict, table_doubt(context));
+    }
     if (found.verdict != Verdict::not_checked) {
         found.value = outlook.expected_mpa;
         found.limit =
@@ -285,6 +289,9 @@ void check_average_strength(const CheckContext& context, Findings& findings) {
             told.message.text +=
                 "; that average relies on a strength record for which {lacks} is not stated";
             told.message.arguments.push_back(word("lacks", joined(by_code.record_lacks())));
+        }
+        if (!context.proportions.submitted) {
+            append_table_doubt(context, told.message);
         }
         if (by_cubes) {
             told.message.text += "; the strength is of cubes, the margin one for cylinders";

@@ -19,22 +19,25 @@ void compare(const SiteAgainstStated& classes, const SiteReading& reading,
              const CheckContext& context, Findings& findings) {
     // Classes of one category stand in the code's table from the mildest to the most severe.
     const bool milder = &classes.by_site > &classes.stated;
-    findings.add(
-        {.id = check_ids::exposure_site, .verdict = milder ? Verdict::watch : Verdict::holds},
-        [&](Check& told) {
-            told.requirement = classes.by_site.name;
-            told.source = context.code.site->source;
-            told.message = reading.reason_of(classes.by_site.category);
-            told.message.text =
-                (milder ? "{stated} is stated and used, but the site calls for {by_site}: "
-                        : "{stated} is stated, the site calls for {by_site}: ") +
-                told.message.text;
-            if (milder) {
-                told.message.text += "; state {by_site}, or say why not";
-            }
-            told.message.arguments.push_back(word("stated", classes.stated.name));
-            told.message.arguments.push_back(word("by_site", classes.by_site.name));
-        });
+    const bool open = !reading.row_of(classes.by_site.category)->open_point.empty();
+    findings.add({.id = check_ids::exposure_site,
+                  .verdict = milder ? Verdict::watch
+                             : open ? Verdict::not_checked
+                                    : Verdict::holds},
+                 [&](Check& told) {
+                     told.requirement = classes.by_site.name;
+                     told.source = context.code.site->source;
+                     told.message = reading.reason_of(classes.by_site.category);
+                     told.message.text =
+                         (milder ? "{stated} is stated and used, but the site calls for {by_site}: "
+                                 : "{stated} is stated, the site calls for {by_site}: ") +
+                         told.message.text;
+                     if (milder) {
+                         told.message.text += "; state {by_site}, or say why not";
+                     }
+                     told.message.arguments.push_back(word("stated", classes.stated.name));
+                     told.message.arguments.push_back(word("by_site", classes.by_site.name));
+                 });
 }
 
 /// The sea, say, gives a class before anything is known of the soil.
@@ -48,6 +51,21 @@ void tell_open_point(const std::string& by_site, const SiteRule& row, const Chec
                      told.requirement = by_site;
                      told.source = context.code.site->source;
                      told.message = {"{by_site} " + row.open_point, {word("by_site", by_site)}};
+                 });
+}
+
+/// A class is stated, and what is said of the site leaves open whether it is severe enough.
+void tell_unknown(const ExposureClass& stated, const SiteReading& reading,
+                  const CheckContext& context, Findings& findings) {
+    findings.add({.id = check_ids::exposure_site, .verdict = Verdict::not_checked},
+                 [&](Check& told) {
+                     told.requirement = stated.name;
+                     told.source = context.code.site->source;
+                     told.message = reading.reason_of(stated.category);
+                     told.message.text = "{stated} is stated; whether the site calls for more is "
+                                         "not known: " +
+                                         told.message.text;
+                     told.message.arguments.push_back(word("stated", stated.name));
                  });
 }
 
@@ -68,6 +86,9 @@ void check_site(const CheckContext& context, Findings& findings) {
             tell_open_point(by_site, *reading.row_of(category), context, findings);
         } else if (asked && stated) {
             compare({*asked, *stated}, reading, context, findings);
+        } else if (stated && reading.row_of(category) &&
+                   !reading.row_of(category)->missing.empty()) {
+            tell_unknown(*stated, reading, context, findings);
         }
     }
 }

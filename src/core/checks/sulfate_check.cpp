@@ -211,14 +211,11 @@ void check_calcium_chloride(const CheckContext& context, const ExposureClass& ex
                          : stated && hastens
                              ? "{name} contains chloride; calcium chloride is not permitted in "
                                "{class}"
-                         : stated  ? "{name} contains {percent} of chloride: its data sheet has to "
-                                     "say that it is none of calcium, which is not permitted in "
-                                     "{class}"
-                         : hastens ? "{name} does not state its chloride; calcium chloride is not "
-                                     "permitted in {class}"
-                                   : "{name} states neither its chloride nor a type that does not "
-                                     "hasten setting ('standard'); calcium chloride is not "
-                                     "permitted in {class}";
+                         : stated ? "{name} contains {percent} of chloride: its data sheet has to "
+                                    "say that it is none of calcium, which is not permitted in "
+                                    "{class}"
+                                  : "{name} does not state its chloride; calcium chloride is not "
+                                    "permitted in {class}";
                      told.message = {text, {}};
                      if (suspect) {
                          told.message.arguments = {word("name", suspect->name),

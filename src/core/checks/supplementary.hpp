@@ -20,6 +20,9 @@ struct Supplementary {
 Supplementary supplementary_of(const Proportions& proportions);
 
 /// A blended cement whose make-up the file does not state, or nullptr.
+/// Portland cement in the binder, percent of all of it: without what cements contain besides.
+double cement_percent(const Proportions& proportions);
+
 /// Ground limestone beside the cement in 1 m3: ACI 318 does not list it as cementitious (from
 /// memory), so that no limit may hold only because it is counted.
 double ground_limestone_kg_m3(const Proportions& proportions);

@@ -21,12 +21,12 @@ bool hastens_setting(const Material& admixture) {
 }
 
 SuspectChloride suspect_chloride(const Ingredient& ingredient, double trace_percent) {
-    if (ingredient.role != Role::admixture || !ingredient.material ||
+    const bool is_there = ingredient.by_trial || ingredient.kg_m3 > 0;
+    if (ingredient.role != Role::admixture || !ingredient.material || !is_there ||
         ingredient.material->chloride_percent == 0.0) {
         return SuspectChloride::no;
     }
     const Material& admixture = *ingredient.material;
-    const AdmixtureType type = admixture_type(admixture.standard);
     if (hastens_setting(admixture)) {
         return SuspectChloride::hastens;
     }
@@ -34,10 +34,7 @@ SuspectChloride suspect_chloride(const Ingredient& ingredient, double trace_perc
         return *admixture.chloride_percent > trace_percent ? SuspectChloride::more_than_trace
                                                            : SuspectChloride::no;
     }
-    const bool type_told =
-        !type.c494.empty() || type.high_range || names_standard(admixture.standard, "934");
-    return admixture.kind == Kind::water_reducer && !type_told ? SuspectChloride::type_not_told
-                                                               : SuspectChloride::no;
+    return admixture.kind == Kind::pigment ? SuspectChloride::no : SuspectChloride::not_told;
 }
 
 const Material* suspect_of_chloride(const Proportions& proportions, double trace_percent) {

@@ -8,7 +8,7 @@ namespace boardmark::core {
 enum class SuspectChloride {
     no,
     hastens,         ///< setting, by its kind or its standard, and is not stated to be free of it
-    type_not_told,   ///< a water reducer that may hasten setting, as type E does
+    not_told,        ///< it does not state its chloride
     more_than_trace, ///< it states more chloride than one that is called free of it
 };
 

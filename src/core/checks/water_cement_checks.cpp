@@ -6,6 +6,7 @@
 #include "checks.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
+#include "table_doubt.hpp"
 
 namespace boardmark::core {
 namespace {
@@ -55,6 +56,10 @@ Finding found_of(RatioBasis basis, const CheckContext& context) {
         const double limit = *context.proportions.selection.w_cm_by_strength;
         found.verdict =
             above(w_cm, limit) || record_is_silent(context) ? Verdict::watch : Verdict::holds;
+        found.verdict = worse(found.verdict, table_doubt(context));
+        if (found.verdict == Verdict::not_checked) {
+            return found;
+        }
         found.value = w_cm;
         found.limit = Limit{.low = std::nullopt, .high = limit};
     }
@@ -97,6 +102,7 @@ void strength_check(const CheckContext& context, Findings& findings) {
                     : "w/cm {value} is above {limit}, at which the average of {average} is "
                       "expected: prove the strength by trial",
                 {value, quantity("limit", {*selection.w_cm_by_strength, Measure::w_cm}), average}};
+            append_table_doubt(context, told.message);
             if (record_is_silent(context)) {
                 told.message.text +=
                     "; by a strength record that may not count, for lack of {lacks}";

@@ -59,8 +59,10 @@ Outcome<TableValue> value_in_column(const SizeRow& column, double size_mm) {
 double largest_size_mm(const std::vector<Share>& coarse) {
     double largest_mm = 0;
     for (const Share& share : coarse) {
-        largest_mm =
-            std::max(largest_mm, share.material->aggregate.nominal_max_size_mm.value_or(0));
+        if (share.percent > 0) {
+            largest_mm =
+                std::max(largest_mm, share.material->aggregate.nominal_max_size_mm.value_or(0));
+        }
     }
     return largest_mm;
 }

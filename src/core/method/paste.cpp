@@ -98,6 +98,12 @@ Outcome<double> selected_ratio(const Mix& mix, Paste& paste, Worksheet& workshee
         });
         return *mix.selections.w_cm;
     }
+    if (paste.w_cm_by_exposure && !above(*paste.w_cm_by_exposure, 0)) {
+        return Unresolved{{"the binder holds no cement that the code counts, beside which an "
+                           "addition could count: no ratio follows from the exposure",
+                           {}},
+                          {{"state a cement in 'mixture.binder'", {}}}};
+    }
     if (mix.selections.w_cm_by_exposure) {
         if (!paste.w_cm_by_exposure) {
             return Unresolved{{"'w_cm: by exposure' was asked for, but no stated exposure class "

@@ -146,7 +146,8 @@ double read_largest_size(const MixContext& context, const Materials& materials,
                          const core::SubmittedMix& mix) {
     std::vector<const core::Material*> stones;
     for (const core::SubmittedAmount& amount : mix.amounts) {
-        if (role_of(amount.material->kind) == Role::coarse) {
+        const bool is_there = amount.kg_m3.value_or(amount.m3_m3.value_or(1)) > 0;
+        if (role_of(amount.material->kind) == Role::coarse && is_there) {
             stones.push_back(&*amount.material);
         }
     }

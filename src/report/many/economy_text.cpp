@@ -59,6 +59,12 @@ Flow answer_text(const Economy& economy, UnitSystem system) {
     } else if (!economy.is_as_written) {
         text += "; from the mix as written no mix follows.";
     }
+    if (economy.is_as_written && economy.unrounded &&
+        economy.unrounded->of(economy.objective) < best) {
+        text += fmt::format(" Figures that are not rounded reach {}: no rounding of them that was "
+                            "tried keeps every check.",
+                            told(economy.unrounded->of(economy.objective)));
+    }
     Flow page = paragraph(std::move(text), {});
     const core::VerdictSummary verdict = core::verdicts_of(economy.checks);
     std::string unknown;
