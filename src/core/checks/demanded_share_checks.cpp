@@ -1,5 +1,6 @@
 #include "../basis/phrases.hpp"
 #include "checks.hpp"
+#include "compare.hpp"
 #include "exposure_limits.hpp"
 #include "supplementary.hpp"
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "exposure_limits.hpp"
+#include "checks.hpp"
 
 namespace boardmark::core {
 

@@ -149,7 +149,9 @@ StrengthFindings find_strength(const CompleteRecord& written, int today, const T
                          check_record(record, findings, tables), check_line(record, findings)}) {
         std::ranges::copy(checks, std::back_inserter(findings.checks));
     }
-    std::ranges::for_each(findings.checks, watch_what_is_from_memory);
+    for (Check& check : findings.checks) {
+        watch_what_is_from_memory(check);
+    }
     return findings;
 }
 

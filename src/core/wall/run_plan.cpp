@@ -5,6 +5,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../checks/compare.hpp"
 #include "bars_beside.hpp"
 #include "behind_niche.hpp"
 #include "cast_part_checks.hpp"
