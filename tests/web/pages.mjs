@@ -29,7 +29,7 @@ writeFileSync(join(folder, "ten.yaml"), mix
     moisture: 1.0 %
 $1`)
   .replace(/^(  air_agent:.*)$/m, "$1\n  ochre: {kind: pigment, relative_density: 4.1, maximum_dose: 6 %}\n" +
-           "  late_set: {kind: retarder, relative_density: 1.10}")
+           "  late_set: {kind: retarder, relative_density: 1.10, chloride: 0 %}")
   .replace(/binder: \{.*?\}/, "binder: {cement: 65 %, slag: 20 %, ash: 15 %}")
   .replace(/coarse: \{.*?\}/, "coarse: {stone: 80 %, pea_stone: 20 %}")
   .replace(/^(  admixtures: \{.*)\}/m, "$1, ochre: 3 %, late_set: 3 fl oz/cwt}"));
