@@ -24,7 +24,7 @@ constexpr StarterLine trial_lines[] = {
     {"trial.measure.full", "43.35 lb", "19.46 kg"},
     {"trial.measure.empty", "7.60 lb", "3.45 kg"},
     {"trial.measure.volume", "0.2500 ft3", "7.000 L"},
-    {"trial.slump_after", "{0 min: 5 in, 45 min: 4 in}", "{0 min: 125 mm, 45 min: 100 mm}"},
+    {"trial.slump", "4 in", "100 mm"},
     {"trial.air", "6.2 %"},
     {"trial.temperature", "68 degF", "20 degC"},
     {"trial.intended_volume", "1.5 ft3", "40 L"},
