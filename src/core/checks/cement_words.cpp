@@ -85,6 +85,12 @@ bool is_type(std::string_view word) {
     });
 }
 
+/// "ASTM C150 II", as most write it and as is asked for each mix: no room for a second type.
+bool is_one_type_by_its_form(std::string_view designation) {
+    return designation.starts_with("ASTM ") && std::ranges::count(designation, ' ') <= 2 &&
+           designation.find_first_of(",;|&+") == std::string_view::npos;
+}
+
 bool is_digit(char letter) {
     return letter >= '0' && letter <= '9';
 }
@@ -104,6 +110,9 @@ bool holds_words(std::string_view designation, std::string_view accepted) {
 }
 
 bool names_alternatives(std::string_view designation) {
+    if (is_one_type_by_its_form(designation)) {
+        return false;
+    }
     std::string_view rest = designation;
     const char* type_end = nullptr; // of the type named last
     bool only_digits_between = true;
