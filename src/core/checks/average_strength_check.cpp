@@ -22,8 +22,7 @@ double required_mpa(const CheckContext& context) {
 /// Whether what the supplier has shown is missing: a table knows nothing of his materials.
 bool lacks_evidence(const CheckContext& context) {
     const Requirements& asked = context.requirements;
-    return context.proportions.submitted && !asked.average && !asked.strength_line &&
-           asked.strength_curve.empty();
+    return context.proportions.submitted && !asked.average && !has_own_strengths(asked);
 }
 
 std::string who_shows(const Proportions& proportions) {

@@ -21,11 +21,7 @@ double up_to_cement_kg(const Proportions& proportions, double uncounted_kg) {
             other_kg += binder->kg_m3;
             continue;
         }
-        double inside_percent = 0;
-        for (const Constituent& part : binder->material->binder.contains) {
-            inside_percent += part.percent;
-        }
-        const double inside_kg = binder->kg_m3 * inside_percent / 100;
+        const double inside_kg = binder->kg_m3 * contained_percent(*binder->material) / 100;
         other_kg += inside_kg;
         cement_kg += binder->kg_m3 - inside_kg;
     }

@@ -97,19 +97,10 @@ struct StrengthFinding {
     bool by_other_rule; ///< specified by a code that lets another part of the tests fall below
 };
 
-std::string_view specimens(Specimen specimen) {
-    return specimen == Specimen::cube ? "cubes" : "cylinders";
-}
-
-const ClassLimits& limits_of(const Demand& demand, bool reinforced) {
-    const ExposureClass& by = *demand.by;
-    return !reinforced && by.plain_limits ? *by.plain_limits : by.limits;
-}
-
 /// Concrete gains strength: one that is specified for a later age than the class asks says nothing
 /// of that age, unless it is too low even so.
 bool is_too_late(const Demand& demand, const Requirements& asked) {
-    const auto& age_d = limits_of(demand, asked.reinforced).strength_age_d;
+    const auto& age_d = demand.limits(asked.reinforced).strength_age_d;
     return age_d && above(asked.strength_age_d, *age_d);
 }
 
@@ -120,7 +111,7 @@ Verdict held_at_its_age(const Demand& demand, double stated_mpa, const Requireme
 
 /// The class in the code's own word where it has one: "C30/37".
 std::string class_asked(const Demand& demand, bool reinforced) {
-    return limits_of(demand, reinforced).strength_name;
+    return demand.limits(reinforced).strength_name;
 }
 
 /// A strength of cubes beside a limit of cylinders, or the other way round.
@@ -130,7 +121,7 @@ Phrase not_comparable(const StrengthFinding& found, const Requirements& asked,
             "nothing pairs the two: state a class that names both, such as 'strength: C30/37', or "
             "the strength by 'specimen: {specimen}'",
             {word("classes", classes), quantity("limit", {found.least_mpa, Measure::strength}),
-             word("its", specimens(found.specimen)), word("stated", specimens(asked.specimen)),
+             word("its", plural_of(found.specimen)), word("stated", plural_of(asked.specimen)),
              word("specimen", found.specimen == Specimen::cube ? "cube" : "cylinder")}};
 }
 
@@ -141,9 +132,9 @@ void append_class(const Demand& demand, const StrengthFinding& found, const Chec
     if (const std::string name = class_asked(demand, reinforced); !name.empty()) {
         message.text += " ({strength_class}, by {specimens})";
         message.arguments.push_back(word("strength_class", name));
-        message.arguments.push_back(word("specimens", specimens(found.specimen)));
+        message.arguments.push_back(word("specimens", plural_of(found.specimen)));
     }
-    if (const std::string& age = limits_of(demand, reinforced).strength_age; !age.empty()) {
+    if (const std::string& age = demand.limits(reinforced).strength_age; !age.empty()) {
         message.text += " at {class_age}";
         message.arguments.push_back(word("class_age", age));
     }

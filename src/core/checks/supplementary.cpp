@@ -51,17 +51,21 @@ Supplementary supplementary_of(const Proportions& proportions) {
     return sum;
 }
 
+double contained_percent(const Material& cement) {
+    double percent = 0;
+    for (const Constituent& part : cement.binder.contains) {
+        percent += part.percent;
+    }
+    return percent;
+}
+
 double cement_percent(const Proportions& proportions) {
     double kg_m3 = 0;
     for (const Ingredient* binder : of_role(proportions, Role::binder)) {
         if (!is_cement(binder->material->kind)) {
             continue;
         }
-        double inside_percent = 0;
-        for (const Constituent& part : binder->material->binder.contains) {
-            inside_percent += part.percent;
-        }
-        kg_m3 += binder->kg_m3 * (1 - inside_percent / 100);
+        kg_m3 += binder->kg_m3 * (1 - contained_percent(*binder->material) / 100);
     }
     return proportions.totals.binder_kg_m3 > 0 ? 100 * kg_m3 / proportions.totals.binder_kg_m3 : 0;
 }

@@ -20,6 +20,9 @@ struct Supplementary {
 Supplementary supplementary_of(const Proportions& proportions);
 
 /// A blended cement whose make-up the file does not state, or nullptr.
+/// What a cement states to contain beside portland cement, percent of it.
+double contained_percent(const Material& cement);
+
 /// Portland cement in the binder, percent of all of it: without what cements contain besides.
 double cement_percent(const Proportions& proportions);
 

@@ -5,13 +5,21 @@
 namespace boardmark::core {
 namespace {
 
-/// How much an admixture asks for a reader's attention: what hastens setting and states chloride
-/// most, then what states none.
-int rank_of(SuspectChloride suspect, const Material& admixture) {
-    return suspect == SuspectChloride::no                                      ? 0
-           : suspect == SuspectChloride::hastens && admixture.chloride_percent ? 3
-           : admixture.chloride_percent                                        ? 2
-                                                                               : 1;
+/// How much an ingredient asks for a reader's attention; 0 where it holds no calcium chloride.
+int rank_of(const Ingredient& ingredient, double trace_percent) {
+    const bool is_there = ingredient.by_trial || ingredient.kg_m3 > 0;
+    if (ingredient.role != Role::admixture || !ingredient.material || !is_there) {
+        return 0;
+    }
+    const Material& admixture = *ingredient.material;
+    const auto& percent = admixture.chloride_percent;
+    if (!percent) {
+        return admixture.kind == Kind::pigment ? 0 : 1;
+    }
+    if (*percent == 0) {
+        return 0;
+    }
+    return hastens_setting(admixture) ? 3 : *percent > trace_percent ? 2 : 0;
 }
 
 } // namespace
@@ -20,30 +28,11 @@ bool hastens_setting(const Material& admixture) {
     return admixture.kind == Kind::accelerator || admixture_type(admixture.standard).accelerates;
 }
 
-SuspectChloride suspect_chloride(const Ingredient& ingredient, double trace_percent) {
-    const bool is_there = ingredient.by_trial || ingredient.kg_m3 > 0;
-    if (ingredient.role != Role::admixture || !ingredient.material || !is_there ||
-        ingredient.material->chloride_percent == 0.0) {
-        return SuspectChloride::no;
-    }
-    const Material& admixture = *ingredient.material;
-    if (hastens_setting(admixture)) {
-        return SuspectChloride::hastens;
-    }
-    if (admixture.chloride_percent) {
-        return *admixture.chloride_percent > trace_percent ? SuspectChloride::more_than_trace
-                                                           : SuspectChloride::no;
-    }
-    return admixture.kind == Kind::pigment ? SuspectChloride::no : SuspectChloride::not_told;
-}
-
 const Material* suspect_of_chloride(const Proportions& proportions, double trace_percent) {
     const Material* first = nullptr;
     int highest = 0;
     for (const Ingredient& ingredient : proportions.ingredients) {
-        const SuspectChloride suspect = suspect_chloride(ingredient, trace_percent);
-        const int rank =
-            suspect == SuspectChloride::no ? 0 : rank_of(suspect, *ingredient.material);
+        const int rank = rank_of(ingredient, trace_percent);
         if (rank > highest) {
             highest = rank;
             first = &*ingredient.material;

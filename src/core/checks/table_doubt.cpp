@@ -7,16 +7,9 @@
 #include "supplementary.hpp"
 
 namespace boardmark::core {
-namespace {
-
-bool has_results(const Requirements& asked) {
-    return asked.strength_line.has_value() || !asked.strength_curve.empty();
-}
-
-} // namespace
 
 Verdict table_doubt(const CheckContext& context) {
-    if (has_results(context.requirements)) {
+    if (has_own_strengths(context.requirements)) {
         return Verdict::holds;
     }
     const double percent = cement_percent(context.proportions);

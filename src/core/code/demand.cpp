@@ -170,6 +170,10 @@ Limit Demand::limit() const {
             .high = is_bound(high) ? OptionalNumber{high} : std::nullopt};
 }
 
+const ClassLimits& Demand::limits(bool reinforced) const {
+    return !reinforced && by->plain_limits ? *by->plain_limits : by->limits;
+}
+
 Verdict held(const Demand& demand, double value) {
     const bool is_twin =
         demand.low_twin != demand.low && std::abs(value - demand.low_twin) < demand.precision / 2;

@@ -31,6 +31,9 @@ struct Demand {
     bool from_memory() const { return source->confidence == Confidence::from_memory; }
 
     Limit limit() const;
+
+    /// What the demanding class says of such a member.
+    const ClassLimits& limits(bool reinforced) const;
 };
 
 /// What decides which figure of a code's tables applies, beside the classes.

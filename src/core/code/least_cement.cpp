@@ -24,12 +24,6 @@ double beside_kg_m3(const CountedMass& mass) {
     return mass.by ? (mass.by->together_by_k ? mass.k : 1) * mass.counted_kg : 0;
 }
 
-/// The limits of the class that demands.
-const ClassLimits& limits_of(const Demand& demand, bool reinforced) {
-    const ExposureClass& by = *demand.by;
-    return !reinforced && by.plain_limits ? *by.plain_limits : by.limits;
-}
-
 /// One rule by which less cement does where an addition stands beside it.
 struct Relief {
     double least_kg_m3;  ///< of cement alone
@@ -91,7 +85,7 @@ LeastCement by_k_value(const Demand& demand, const CountedBinder& binder,
 LeastCement hold_least_cement(const Demand& demand, const CountedBinder& binder,
                               const BinderRules& rules, bool reinforced) {
     if (rules.by_k) {
-        return by_k_value(demand, binder, limits_of(demand, reinforced));
+        return by_k_value(demand, binder, demand.limits(reinforced));
     }
     LeastCement found{binder.cement_kg, demand.low, held(demand, binder.cement_kg),
                       CementMet::by_cement};
@@ -118,7 +112,7 @@ double least_binder_kg_m3(const Demand& demand, const CountedBinder& per_100kg,
         return std::min(by_cement_kg_m3, binder_for(demand.low, per_100kg.all_kg));
     }
     double least = by_cement_kg_m3;
-    for_each_relief(demand, per_100kg, limits_of(demand, reinforced), [&](const Relief& relief) {
+    for_each_relief(demand, per_100kg, demand.limits(reinforced), [&](const Relief& relief) {
         least = std::min(least,
                          std::max(binder_for(demand.low, per_100kg.cement_kg + relief.beside_kg_m3),
                                   binder_for(relief.least_kg_m3, per_100kg.cement_kg)));

@@ -36,10 +36,6 @@ const ExposureClass* strictest(const PaperCase& papers, Figure figure) {
     return strictest_class;
 }
 
-std::string_view specimens_of(const Requirements& asked) {
-    return asked.specimen == Specimen::cube ? "cubes" : "cylinders";
-}
-
 void require_strength(const PaperCase& papers, ClauseList& list) {
     const Requirements& asked = papers.asked;
     list.require(
@@ -48,7 +44,7 @@ void require_strength(const PaperCase& papers, ClauseList& list) {
              : "Compressive strength class {class}: {strength} of standard-cured "
                "{specimens} at {age}",
          {as_strength("strength", asked.strength_mpa), as_days("age", asked.strength_age_d),
-          word("class", asked.strength_class), word("specimens", specimens_of(asked))}},
+          word("class", asked.strength_class), word("specimens", plural_of(asked.specimen))}},
         by_the_file("strength that the structure and the exposure ask"));
     if (!asked.exposure.empty()) {
         list.require(

@@ -74,10 +74,6 @@ void review_exposure(const ReviewCase& review, std::vector<Check>& checks) {
           word("lacking", joined(lacking))}}));
 }
 
-std::string_view words_of(Specimen specimen) {
-    return specimen == Specimen::cube ? "cubes" : "cylinders";
-}
-
 void review_strength(const ReviewCase& review, std::vector<Check>& checks) {
     const Requirements& own = review.submitted.requirements;
     const Requirements& asked = review.designer.asked;
@@ -88,9 +84,9 @@ void review_strength(const ReviewCase& review, std::vector<Check>& checks) {
             {"the mix is offered for {value} of {own_specimen}, asked are {limit} of {specimen}, "
              "and no class pairs the two: state the strength by 'requirements.specimen', or a "
              "class that names both",
-             {as_strength("value", own.strength_mpa), word("own_specimen", words_of(own.specimen)),
+             {as_strength("value", own.strength_mpa), word("own_specimen", plural_of(own.specimen)),
               as_strength("limit", asked.strength_mpa),
-              word("specimen", words_of(asked.specimen))}}));
+              word("specimen", plural_of(asked.specimen))}}));
         return;
     }
     const bool low = below(*own_mpa, asked.strength_mpa * (1 - 1e-6));

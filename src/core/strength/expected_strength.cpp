@@ -96,10 +96,6 @@ std::optional<ExpectedStrength> by_line(const OwnLine& own, double w_cm) {
     return ExpectedStrength{.mpa = strength_at(own.line, w_cm, own.side), .source = &source};
 }
 
-bool has_own(const Requirements& requirements) {
-    return requirements.strength_line || !requirements.strength_curve.empty();
-}
-
 /// By own data where there are any, else by the table.
 /// The method's table is of cylinders at 28 d, which serves for later ages as well.
 bool suits_table(const Requirements& requirements) {
@@ -185,7 +181,7 @@ std::optional<ExpectedStrength> expected_strength(const Requirements& requiremen
     const double w_cm = proportions.totals.w_cm;
     const bool entrained = reads_entrained(proportions.selection);
     const auto read = at_ratio(requirements, w_cm, entrained, tables);
-    if (read || !has_own(requirements) || !suits_table(requirements)) {
+    if (read || !has_own_strengths(requirements) || !suits_table(requirements)) {
         return read;
     }
     auto stand_in = by_table(w_cm, entrained, tables);

@@ -123,6 +123,11 @@ struct Requirements {
     std::shared_ptr<const JobPapers> papers = {}; ///< of the job; none where the file has no word
 };
 
+/// Whether a curve or line of the mix's own tells its strength.
+inline bool has_own_strengths(const Requirements& requirements) {
+    return requirements.strength_line || !requirements.strength_curve.empty();
+}
+
 /// The specified strength by a specimen. Nothing where it is stated by the other one and no class
 /// pairs the two.
 inline std::optional<double> strength_by(Specimen specimen, const Requirements& requirements) {
