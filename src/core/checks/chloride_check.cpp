@@ -105,7 +105,7 @@ ChlorideSum chloride_of(const CheckContext& context) {
             continue;
         }
         sum.kg += ingredient.dry_kg_m3.value_or(ingredient.kg_m3) *
-                  *ingredient.material->chloride_percent / 100;
+                  ingredient.material->chloride_percent.value_or(0) / 100; // none of none
     }
     return sum;
 }
