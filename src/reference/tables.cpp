@@ -69,6 +69,8 @@ core::PracticeTables practice_tables(UnitSystem system) {
         .highest_sand_share_percent = figure(practice, "highest_sand_share", system),
         .drinking_water_chloride_percent = figure(practice, "drinking_water_chloride", system),
         .table_cement_percent = figure(practice, "table_cement", system),
+        .table_air_plain_percent = figure(practice, "table_air_plain", system),
+        .table_air_entrained_percent = figure(practice, "table_air_entrained", system),
         .chloride_free_percent = figure(practice, "chloride_free", system),
         .slump_measures_to_mm = figure(practice, "slump_measures_to", system),
         .spare_strength_percent = figure(practice, "spare_strength", system),

@@ -103,7 +103,7 @@ TEST_CASE("equal panels of a free wall of 6 ft") {
                    WithinAbs(15.0 * static_cast<double>(i + 1), exact));
     }
     CHECK_THAT(in_unit(layout.groove_mm, "in"), WithinAbs(2.5, exact));
-    CHECK(layout.checks.at(0).verdict == Verdict::holds);
+    CHECK(layout.checks.at(0).verdict == Verdict::watch); // a limit from memory
 }
 
 TEST_CASE("the first joint from a corner is half a panel away") {

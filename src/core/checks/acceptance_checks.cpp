@@ -1,6 +1,6 @@
 #include "../basis/phrases.hpp"
 #include "compare.hpp"
-#include "exposure_limits.hpp"
+#include "remembered_limit.hpp"
 #include "strength_record_checks.hpp"
 
 #include <algorithm>

@@ -1,7 +1,10 @@
 #include "air_at_placing.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "assumed_density.hpp"
 #include "compare.hpp"
 
 #include <string_view>
@@ -16,6 +19,22 @@ Verdict within(double percent, Limit limit) {
 bool designed_below(double target_percent, Verdict verdict, const Proportions& proportions) {
     return !proportions.is_load && verdict == Verdict::holds &&
            below(proportions.selection.air_at_placing_percent, target_percent);
+}
+
+bool is_left_over(const CheckContext& context) {
+    return context.tables.method.british && !context.proportions.submitted &&
+           !context.proportions.is_load;
+}
+
+void append_left_over(const CheckContext& context, Phrase& message) {
+    if (!is_left_over(context)) {
+        return;
+    }
+    message.text += "; that air is what the volumes leave beside a fresh density read from a "
+                    "chart: measure it on the trial batch";
+    if (density_is_assumed(context.proportions)) {
+        append_assumed_densities(context.proportions, message);
+    }
 }
 
 void append_loss(const Selection& selection, Phrase& message) {

@@ -3,6 +3,7 @@
 #include "../basis/phrases.hpp"
 #include "air_at_placing.hpp"
 #include "checks.hpp"
+#include "compare.hpp"
 
 #include <algorithm>
 
@@ -42,8 +43,9 @@ void stated_check(const CheckContext& context, Findings& findings) {
                       .high = required.percent + tolerance};
     const Verdict delivered = within(percent, limit);
     const bool low_design = designed_below(required.percent, delivered, context.proportions);
+    const Verdict designed = low_design ? Verdict::watch : delivered;
     findings.add({.id = check_ids::air_stated,
-                  .verdict = low_design ? Verdict::watch : delivered,
+                  .verdict = is_left_over(context) ? worse(designed, Verdict::watch) : designed,
                   .value = percent,
                   .limit = limit,
                   .measure = Measure::percent},
@@ -57,6 +59,7 @@ void stated_check(const CheckContext& context, Findings& findings) {
                                       quantity("tolerance", {tolerance, Measure::ratio})}};
                      append_loss(selection, told.message);
                      append_design_below(low_design, told.message);
+                     append_left_over(context, told.message);
                  });
 }
 

@@ -4,6 +4,7 @@
 #include "checks.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
+#include "remembered_limit.hpp"
 #include "supplementary.hpp"
 
 #include <algorithm>

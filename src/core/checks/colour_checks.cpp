@@ -18,7 +18,8 @@ namespace {
 constexpr std::string_view colour = "colour";
 
 bool is_pigment(const Ingredient& ingredient) {
-    return ingredient.material && ingredient.material->kind == Kind::pigment;
+    const bool goes_in = ingredient.by_trial || ingredient.kg_m3 > 0;
+    return goes_in && ingredient.material && ingredient.material->kind == Kind::pigment;
 }
 
 bool holds_pigment(const Proportions& proportions) {
@@ -116,8 +117,8 @@ void check_water(const CheckContext& context, Findings& findings) {
             continue;
         }
         const auto& added = one.material->admixture.added_water_percent;
-        // A submitted amount of water is whatever it is: the trial tells whether it suffices.
-        const bool counted = added && !context.proportions.submitted;
+        // A stated amount of water is whatever it is: the trial tells whether it suffices.
+        const bool counted = added && context.proportions.selection.table_water_kg_m3;
         Finding found{.id = check_ids::pigment_water,
                       .verdict = counted ? Verdict::holds : Verdict::not_checked,
                       .measure = Measure::percent};

@@ -3,6 +3,7 @@
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "open_salt_check.hpp"
+#include "remembered_limit.hpp"
 
 namespace boardmark::core {
 
@@ -57,6 +58,7 @@ std::optional<Check> check_cover_salt(const SaltyFace& face, const SaltExposure&
          quantity("value", {value_mm, Measure::length}),
          quantity("limit", {asked.value, Measure::length})}};
     check.message.text += face.relief_mm ? "" : relief_taken_as_none();
+    watch_what_is_from_memory(check);
     return check;
 }
 

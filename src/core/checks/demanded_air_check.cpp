@@ -5,7 +5,7 @@
 #include "air_at_placing.hpp"
 #include "checks.hpp"
 #include "compare.hpp"
-#include "exposure_limits.hpp"
+#include "remembered_limit.hpp"
 
 #include <cmath>
 
@@ -46,7 +46,7 @@ DemandedAir judge_air(const Demand& demand, const CheckContext& context) {
     }
     found.below_target = designed_below(demand.target, found.verdict, context.proportions);
     found.verdict = found.below_target ? Verdict::watch : found.verdict;
-    if (rules.above_source.confidence == Confidence::from_memory) {
+    if (rules.above_source.confidence == Confidence::from_memory || is_left_over(context)) {
         found.verdict = worse(found.verdict, Verdict::watch);
     }
     return found;
@@ -92,6 +92,7 @@ void tell_air(const DemandedAir& found, const CheckContext& context, Check& told
     }
     append_loss(context.proportions.selection, told.message);
     append_design_below(found.below_target, told.message);
+    append_left_over(context, told.message);
     append_memory(demand.from_memory() ? *demand.source : rules.above_source, told.message);
 }
 

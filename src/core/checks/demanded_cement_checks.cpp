@@ -8,6 +8,7 @@
 #include "checks.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
+#include "remembered_limit.hpp"
 
 #include <algorithm>
 #include <optional>

@@ -1,7 +1,7 @@
 #include "../basis/phrases.hpp"
 #include "checks.hpp"
 #include "compare.hpp"
-#include "exposure_limits.hpp"
+#include "remembered_limit.hpp"
 #include "supplementary.hpp"
 
 namespace boardmark::core {

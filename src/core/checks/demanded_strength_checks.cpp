@@ -6,6 +6,7 @@
 #include "compare.hpp"
 #include "exposure_limits.hpp"
 #include "ratio_doubts.hpp"
+#include "remembered_limit.hpp"
 
 #include <algorithm>
 #include <optional>

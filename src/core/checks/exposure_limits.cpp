@@ -12,19 +12,6 @@ void append_other_editions(const ExposureClass& exposure, Phrase& message) {
     }
 }
 
-void append_memory(const Source& source, Phrase& message) {
-    if (source.confidence == Confidence::from_memory) {
-        message.text += "; the limit is from memory, check it against the code";
-    }
-}
-
-void watch_what_is_from_memory(Check& check) {
-    if (check.verdict == Verdict::holds && check.source.confidence == Confidence::from_memory) {
-        check.verdict = Verdict::watch;
-        append_memory(check.source, check.message);
-    }
-}
-
 namespace {
 
 const char* words_of_addition(std::size_t index) {

@@ -14,12 +14,6 @@ namespace boardmark::core {
 /// Adds to a message what other editions of the code say of a class.
 void append_other_editions(const ExposureClass& exposure, Phrase& message);
 
-/// Says where a limit was not read again.
-void append_memory(const Source& source, Phrase& message);
-
-/// A limit that was not read again never holds: that it seems to is a watch, and says so.
-void watch_what_is_from_memory(Check& check);
-
 /// Says what of the binder counts in doubt: by which figures, and what would settle it.
 void append_counting(const CountedBinder& binder, const BinderRules& rules, Phrase& message);
 

@@ -120,70 +120,72 @@ bool is_too_many(double fines_kg_m3, double limit_kg_m3, const CheckContext& con
            Verdict::holds;
 }
 
+/// What the sand's sieves lack to tell how much of it counts, where that matters.
+enum class SieveLack { nothing, all, the_finest };
+
 /// Fines held against the published most.
 struct MostFound {
     double kg_m3;
-    const char* how;     ///< what is counted
-    bool ends_too_early; ///< the sand's sieves do not tell how much, and it matters
+    const char* how; ///< what is counted
+    SieveLack lacks;
 };
 
-/// Nothing where the sand's part is unknown but matters.
-std::optional<MostFound> fines_against_most(const CheckContext& context, double limit_kg_m3) {
+MostFound fines_against_most(const CheckContext& context, double limit_kg_m3) {
     const double opening_mm = context.tables.finish->most_fines_below_mm;
     const Proportions& proportions = context.proportions;
     const double powder_kg_m3 = core::powder_kg_m3(proportions);
     if (const auto sand_kg_m3 = sand_passing_kg_m3(proportions, opening_mm)) {
-        return MostFound{powder_kg_m3 + *sand_kg_m3, "", false};
+        return {powder_kg_m3 + *sand_kg_m3, "", SieveLack::nothing};
     }
     const auto too_many = [&](double fines_kg_m3) {
         return is_too_many(fines_kg_m3, limit_kg_m3, context);
     };
     if (too_many(powder_kg_m3)) {
-        return MostFound{powder_kg_m3, " without the sand's own", false};
+        return {powder_kg_m3, " without the sand's own", SieveLack::nothing};
     }
     const auto at_most_kg_m3 = sand_passing_at_most_kg_m3(proportions, opening_mm);
     if (!at_most_kg_m3) {
-        return std::nullopt;
+        return {powder_kg_m3, "", SieveLack::all};
     }
     return too_many(powder_kg_m3 + *at_most_kg_m3)
-               ? MostFound{powder_kg_m3, "", true}
-               : MostFound{powder_kg_m3 + *at_most_kg_m3, " at most", false};
+               ? MostFound{powder_kg_m3, "", SieveLack::the_finest}
+               : MostFound{powder_kg_m3 + *at_most_kg_m3, " at most", SieveLack::nothing};
 }
 
-/// Left out where no published maximum applies and where the sand's part is unknown but matters.
+/// Left out where no published maximum applies.
 void most_check(const CheckContext& context, Findings& findings) {
     const MostFines* row = most_fines_row(context);
     if (!row) {
         return;
     }
     const double limit_kg_m3 = most_fines_kg_m3(*row, context.proportions);
-    const auto fines = fines_against_most(context, limit_kg_m3);
-    if (!fines) {
-        return;
-    }
-    const bool many = is_too_many(fines->kg_m3, limit_kg_m3, context);
+    const MostFound fines = fines_against_most(context, limit_kg_m3);
+    const bool many = is_too_many(fines.kg_m3, limit_kg_m3, context);
     Finding found{.id = check_ids::finish_fines_high,
                   .verdict = Verdict::not_checked,
                   .measure = Measure::concentration};
-    if (!fines->ends_too_early) {
+    if (fines.lacks == SieveLack::nothing) {
         found.verdict = many ? Verdict::watch : Verdict::holds;
-        found.value = fines->kg_m3;
+        found.value = fines.kg_m3;
         found.limit = Limit{.low = std::nullopt, .high = limit_kg_m3};
     }
     findings.add(found, [&](Check& told) {
         const Argument below = opening(context.tables.finish->most_fines_below_mm);
-        const Argument value = amount("value", fines->kg_m3);
+        const Argument value = amount("value", fines.kg_m3);
         const Argument limit = amount("limit", limit_kg_m3);
         told.requirement = board_marked;
         told.source = row->source;
-        if (fines->ends_too_early) {
-            told.message = {"powder {value}, at most {limit} with the sand below {opening} mm: its "
-                            "sieves end above that; add '0.075 mm' to 'sieves'",
+        if (fines.lacks != SieveLack::nothing) {
+            told.message = {std::string{"powder {value}, at most {limit} with the sand below "
+                                        "{opening} mm: "} +
+                                (fines.lacks == SieveLack::all
+                                     ? "the sieve analysis of the sand shows it; add 'sieves'"
+                                     : "its sieves end above that; add '0.075 mm' to 'sieves'"),
                             {value, limit, below}};
             return;
         }
         told.message = {
-            std::string{"fines below {opening} mm {value}"} + fines->how +
+            std::string{"fines below {opening} mm {value}"} + fines.how +
                 ", at most {limit} for this cement "
                 "content where DIN 1045-2 applies" +
                 (many ? ": a sticky mix, whose surface scales and crazes more easily" : ""),

@@ -4,6 +4,7 @@
 #include "../basis/tolerance.hpp"
 #include "../mix/material_figures.hpp"
 #include "../mix/slump_retention.hpp"
+#include "dosed_slump.hpp"
 #include "finish_checks.hpp"
 #include "trial_checks.hpp"
 
@@ -83,9 +84,10 @@ void arrival_check(const CheckContext& context, double retained_percent, Finding
     const double mixer_read_mm = as_read(mixer_mm);
     const bool inside =
         !below(read_mm, *permitted.limit.low) && !above(read_mm, *permitted.limit.high);
+    const auto doubt = slump_in_doubt(context);
     findings.add(
         {.id = check_ids::finish_slump_window,
-         .verdict = inside ? Verdict::holds : Verdict::watch,
+         .verdict = inside && !doubt ? Verdict::holds : Verdict::watch,
          .value = arriving_mm,
          .limit = permitted.limit,
          .measure = Measure::slump},
@@ -109,6 +111,9 @@ void arrival_check(const CheckContext& context, double retained_percent, Finding
                  percent_of("retained", retained_percent), slump("low", *permitted.limit.low),
                  slump("high", *permitted.limit.high), slump("measures", measures_to_mm),
                  slump("mixer", mixer_read_mm)}};
+            if (doubt) {
+                append_slump_doubt(*doubt, told.message);
+            }
         });
 }
 
@@ -201,14 +206,19 @@ void redosing_check(const CheckContext& context, const Ingredient& reducer, Find
     }
     findings.add(found, [&](Check& told) {
         const FinishTables& finish = context.tables.finish;
-        const std::string rules = "; on site redose {times} times at most, {turns} more "
-                                  "revolutions each time, slump and air tested again, never water";
+        const std::string rules =
+            "; on site redose {times} times at most, {turns} more revolutions each time ({rule}), "
+            "slump and air tested again, never water";
         told.requirement = board_marked;
-        told.source = finish.redose_revolutions.source;
+        told.source = {"product data of the mix file", Confidence::read};
         told.message.arguments = {
             word("name", std::string{reducer.name}),
             quantity("times", {finish.redosings.value, Measure::count}),
-            quantity("turns", {finish.redose_revolutions.value, Measure::count})};
+            quantity("turns", {finish.redose_revolutions.value, Measure::count}),
+            word("rule", finish.redose_revolutions.source.citation +
+                             (finish.redose_revolutions.source.confidence == Confidence::from_memory
+                                  ? ", from memory"
+                                  : ""))};
         if (!doses) {
             const bool has_maximum = reducer.material->admixture.maximum_dose.has_value();
             told.message.text =

@@ -5,6 +5,7 @@
 #include "../basis/tolerance.hpp"
 #include "assumed_density.hpp"
 #include "compare.hpp"
+#include "remembered_limit.hpp"
 #include "trial_checks.hpp"
 
 #include <algorithm>
@@ -91,11 +92,16 @@ std::vector<Check> slump_checks(const Trial& trial, const Yield& yield, const Ta
     if (!window || trial.target_slump_mm) {
         const SlumpTolerance& tolerance = slump_tolerance(yield.target.slump_mm, tables);
         const double within_mm = tolerance.within_mm.value;
-        checks.push_back(slump_check(
+        Check check = slump_check(
             yield,
             {std::max(yield.target.slump_mm - within_mm, 0.0), yield.target.slump_mm + within_mm},
             check_ids::slump_tolerance, "for a nominal {target}", "target slump",
-            tolerance.within_mm.source));
+            tolerance.within_mm.source);
+        // A target of the trial's own is one of the mixer; that of the mix file is one of placing.
+        checks.push_back(trial.target_slump_mm
+                             ? std::move(check)
+                             : as_of_placing(std::move(check), yield.slump, requirements));
+        watch_what_is_from_memory(checks.back());
     }
     return checks;
 }

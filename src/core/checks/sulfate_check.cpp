@@ -6,6 +6,7 @@
 #include "checks.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
+#include "remembered_limit.hpp"
 #include "suspect_chloride.hpp"
 
 #include <algorithm>

@@ -19,7 +19,6 @@ struct Supplementary {
 
 Supplementary supplementary_of(const Proportions& proportions);
 
-/// A blended cement whose make-up the file does not state, or nullptr.
 /// What a cement states to contain beside portland cement, percent of it.
 double contained_percent(const Material& cement);
 
@@ -30,6 +29,7 @@ double cement_percent(const Proportions& proportions);
 /// memory), so that no limit may hold only because it is counted.
 double ground_limestone_kg_m3(const Proportions& proportions);
 
+/// A blended cement whose make-up the file does not state, or nullptr.
 const Material* unknown_blend(const Proportions& proportions);
 
 } // namespace boardmark::core

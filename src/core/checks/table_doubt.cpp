@@ -7,24 +7,59 @@
 #include "supplementary.hpp"
 
 namespace boardmark::core {
+namespace {
+
+/// The most air that the concrete of the table holds; nothing where the method itself takes the air
+/// off the strength.
+const TypicalFigure* most_air(const CheckContext& context) {
+    if (context.tables.method.british) {
+        return nullptr;
+    }
+    const PracticeTables& practice = context.tables.practice;
+    return context.proportions.selection.air_entrained ? &practice.table_air_entrained_percent
+                                                       : &practice.table_air_plain_percent;
+}
+
+/// More air than that; each percent of it costs some of the strength.
+bool has_much_air(const CheckContext& context) {
+    const TypicalFigure* most = most_air(context);
+    return most && above(context.proportions.selection.air_percent, most->value);
+}
+
+bool has_little_cement(const CheckContext& context) {
+    return below(cement_percent(context.proportions),
+                 context.tables.practice.table_cement_percent.value);
+}
+
+} // namespace
 
 Verdict table_doubt(const CheckContext& context) {
     if (has_own_strengths(context.requirements)) {
         return Verdict::holds;
     }
-    const double percent = cement_percent(context.proportions);
-    return !above(percent, 0) ? Verdict::not_checked
-           : below(percent, context.tables.practice.table_cement_percent.value) ? Verdict::watch
-                                                                                : Verdict::holds;
+    if (!above(cement_percent(context.proportions), 0)) {
+        return Verdict::not_checked;
+    }
+    return has_little_cement(context) || has_much_air(context) ? Verdict::watch : Verdict::holds;
 }
 
 void append_table_doubt(const CheckContext& context, Phrase& message) {
     if (table_doubt(context) == Verdict::holds) {
         return;
     }
-    message.text += "; a table of portland cement, which is {cement_share} of this binder: prove "
-                    "it by trials of your own ('requirements.strength_curve')";
-    message.arguments.push_back(percent_of("cement_share", cement_percent(context.proportions)));
+    if (has_little_cement(context)) {
+        message.text += "; a table of portland cement, which is {cement_share} of this binder";
+        message.arguments.push_back(
+            percent_of("cement_share", cement_percent(context.proportions)));
+    }
+    if (has_much_air(context)) {
+        message.text += "; a table of concrete with up to {table_air} air, and this one holds "
+                        "{batch_air}, for which it is weaker";
+        message.arguments.push_back(percent_of("table_air", most_air(context)->value));
+        message.arguments.push_back(
+            percent_of("batch_air", context.proportions.selection.air_percent));
+    }
+    message.text += ": prove it by trials of your own ('requirements.strength_curve')";
 }
 
 } // namespace boardmark::core

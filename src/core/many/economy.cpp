@@ -15,8 +15,10 @@
 namespace boardmark::core {
 namespace {
 
-/// The steps between which a value lies, and one beyond on either side, within its bounds.
-std::vector<double> rounded_values(double value, const VariableBound& bound, UnitSystem system) {
+/// The steps between which a value lies, and one beyond on either side, within its bounds; beside
+/// them the value as written, which can be ordered as it was before.
+std::vector<double> rounded_values(double value, const std::optional<double>& written,
+                                   const VariableBound& bound, UnitSystem system) {
     const double step = step_of(bound.variable, system);
     std::vector<double> values;
     const double below = std::floor(value / step + 1e-9);
@@ -25,6 +27,10 @@ std::vector<double> rounded_values(double value, const VariableBound& bound, Uni
         if (rounded >= bound.low - 1e-9 * step && rounded <= bound.high + 1e-9 * step) {
             values.push_back(std::clamp(rounded, bound.low, bound.high));
         }
+    }
+    if (written && *written >= bound.low && *written <= bound.high &&
+        std::ranges::find(values, *written) == values.end()) {
+        values.push_back(*written);
     }
     return values.empty() ? std::vector<double>{value} : values;
 }
@@ -41,7 +47,8 @@ std::vector<Choice> rounded_choices(EconomySearch& search, const std::vector<dou
     std::vector<std::vector<double>> values;
     std::size_t count = 1;
     for (std::size_t i = 0; i < best.size(); ++i) {
-        values.push_back(rounded_values(best[i], bounds[i], search.tables().system));
+        values.push_back(
+            rounded_values(best[i], search.written_values()[i], bounds[i], search.tables().system));
         count *= values.back().size();
     }
     std::vector<Choice> choices;

@@ -2,6 +2,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../checks/remembered_limit.hpp"
 #include "filling.hpp"
 
 #include <algorithm>
@@ -98,22 +99,25 @@ Check height_check(const std::vector<double>& heights_m, const PouredWall& wall,
     const bool high = above(highest_mm, most.value);
     const bool low = !high && below(lowest_mm, rules.least_mm.value);
     const double lift_mm = low ? lowest_mm : highest_mm;
-    return {.id = check_ids::lift_height,
-            .verdict = high  ? Verdict::fails
-                       : low ? Verdict::watch
-                             : Verdict::holds,
-            .value = lift_mm,
-            .limit = Limit{rules.least_mm.value, most.value},
-            .measure = Measure::length,
-            .requirement = "consolidation by internal vibration",
-            .source = most.source,
-            .message = {high  ? "lifts of {value}, at most {most}: a vibrator does not reach deeper"
-                        : low ? "lifts of {value}: below {least} they show as many lines; fewer "
-                                "and higher ones are usual"
-                              : "lifts of {value}, {least} to {most}",
-                        {quantity("value", {lift_mm, Measure::length}),
-                         quantity("least", {rules.least_mm.value, Measure::length}),
-                         quantity("most", {most.value, Measure::length})}}};
+    Check check{
+        .id = check_ids::lift_height,
+        .verdict = high  ? Verdict::fails
+                   : low ? Verdict::watch
+                         : Verdict::holds,
+        .value = lift_mm,
+        .limit = Limit{rules.least_mm.value, most.value},
+        .measure = Measure::length,
+        .requirement = "consolidation by internal vibration",
+        .source = most.source,
+        .message = {high  ? "lifts of {value}, at most {most}: a vibrator does not reach deeper"
+                    : low ? "lifts of {value}: below {least} they show as many lines; fewer "
+                            "and higher ones are usual"
+                          : "lifts of {value}, {least} to {most}",
+                    {quantity("value", {lift_mm, Measure::length}),
+                     quantity("least", {rules.least_mm.value, Measure::length}),
+                     quantity("most", {most.value, Measure::length})}}};
+    watch_what_is_from_memory(check);
+    return check;
 }
 
 Check time_check(std::optional<double> between_h, const PouredWall& wall, const LiftRules& rules) {

@@ -2,7 +2,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
-#include "../checks/exposure_limits.hpp"
+#include "../checks/remembered_limit.hpp"
 #include "../checks/strength_record_checks.hpp"
 #include "../method/cautions.hpp"
 #include "cored_tests.hpp"

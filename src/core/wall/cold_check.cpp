@@ -4,6 +4,7 @@
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../checks/compare.hpp"
+#include "../checks/remembered_limit.hpp"
 #include "stripping_checks.hpp"
 
 namespace boardmark::core {
@@ -169,6 +170,7 @@ void add_cold_check(const Wall& wall, const YoungConcrete& young, const AfterPla
         find_open_air(wall, young, found);
         check.verdict = found.verdict;
         check.message = std::move(found.message);
+        watch_what_is_from_memory(check);
         checks.push_back(std::move(check));
         return;
     }
@@ -190,6 +192,7 @@ void add_cold_check(const Wall& wall, const YoungConcrete& young, const AfterPla
     check.source = tables.placing->curing.protection.source;
     check.verdict = found.verdict;
     check.message = std::move(found.message);
+    watch_what_is_from_memory(check);
     checks.push_back(std::move(check));
 }
 

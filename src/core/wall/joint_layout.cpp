@@ -2,6 +2,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../checks/remembered_limit.hpp"
 #include "joint_spacing.hpp"
 
 #include <algorithm>
@@ -170,6 +171,7 @@ Check spacing_check(const JointedWall& wall, const JointLayout& layout, const He
                               "'{key}'";
         check.message.arguments.push_back(word("key", "corners: {12 ft: 90 deg}"));
     }
+    watch_what_is_from_memory(check);
     return check;
 }
 

@@ -4,6 +4,7 @@
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../checks/compare.hpp"
+#include "../checks/remembered_limit.hpp"
 #include "bars_beside.hpp"
 #include "cast_part_checks.hpp"
 #include "wall_checks.hpp"
@@ -34,18 +35,21 @@ Check lift_of_low_part(const CastPart& part, const LiftRules& rules) {
     const TypicalFigure& most = rules.most_mm;
     const double height_mm = 1000 * part.height_m;
     const bool one = !above(height_mm, most.value);
-    return {.id = check_ids::lift_height,
-            .verdict = one ? Verdict::holds : Verdict::watch,
-            .value = height_mm,
-            .limit = Limit{.low = std::nullopt, .high = most.value},
-            .measure = Measure::length,
-            .requirement = "consolidation by internal vibration",
-            .source = most.source,
-            .message = {one ? "{value} cast in one lift, at most {most}"
-                            : "{value} high, above one lift of {most}: its lifts are not planned "
-                              "here",
-                        {quantity("value", {height_mm, Measure::length}),
-                         quantity("most", {most.value, Measure::length})}}};
+    Check check{
+        .id = check_ids::lift_height,
+        .verdict = one ? Verdict::holds : Verdict::watch,
+        .value = height_mm,
+        .limit = Limit{.low = std::nullopt, .high = most.value},
+        .measure = Measure::length,
+        .requirement = "consolidation by internal vibration",
+        .source = most.source,
+        .message = {one ? "{value} cast in one lift, at most {most}"
+                        : "{value} high, above one lift of {most}: its lifts are not planned "
+                          "here",
+                    {quantity("value", {height_mm, Measure::length}),
+                     quantity("most", {most.value, Measure::length})}}};
+    watch_what_is_from_memory(check);
+    return check;
 }
 
 /// As for a rise that nobody knows: the full head, which no formula exceeds, and what a pump adds.

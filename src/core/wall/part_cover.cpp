@@ -1,7 +1,7 @@
 #include <boardmark/core/basis/tables.hpp>
 
 #include "../basis/phrases.hpp"
-#include "../checks/exposure_limits.hpp"
+#include "../checks/remembered_limit.hpp"
 #include "cast_part_checks.hpp"
 
 namespace boardmark::core {

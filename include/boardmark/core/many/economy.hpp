@@ -73,7 +73,7 @@ struct Economy {
     std::optional<bool> file_within_bounds =
         true; ///< absent where a varied figure of it is not known
 
-    std::vector<double> at; ///< rounded as a mix is ordered
+    std::vector<double> at; ///< rounded as a mix is ordered, or as written
     Proportions proportions;
     std::vector<Check> checks;
     bool checked_as_weighed = false; ///< also with weights rounded to the scale

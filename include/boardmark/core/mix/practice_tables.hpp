@@ -33,7 +33,9 @@ struct PracticeTables {
     TypicalFigure lowest_sand_share_percent;
     TypicalFigure highest_sand_share_percent;
     TypicalFigure drinking_water_chloride_percent; ///< by mass of the water
-    TypicalFigure table_cement_percent;   ///< least portland cement in a binder of strength tables
+    TypicalFigure table_cement_percent;    ///< least portland cement in a binder of strength tables
+    TypicalFigure table_air_plain_percent; ///< most air of the plain concrete of strength tables
+    TypicalFigure table_air_entrained_percent; ///< the same of air-entrained concrete
     TypicalFigure chloride_free_percent;  ///< the most of an admixture that is called free of it
     TypicalFigure slump_measures_to_mm;   ///< above it flow and segregation are tested instead
     TypicalFigure spare_strength_percent; ///< above the required average, from which it is spare

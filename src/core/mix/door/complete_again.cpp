@@ -45,7 +45,7 @@ Faults faults_of_edited(const Mix& mix, const Tables& tables) {
         if (dosage.dose) {
             const FaultList list{faults, dosage.material->name, dosage.material->name};
             list.hold(Field::dose, dosage.dose->amount, none_or_some);
-            demands.demand_reduction(dosage.material, list);
+            demands.demand_reduction(dosage, list);
         }
     }
     find_flow_faults(mix, FaultList{faults});

@@ -37,7 +37,11 @@ void FigureDemands::demand_figures(const Material& material, const FaultList& li
     }
 }
 
-void FigureDemands::demand_reduction(const Material& reducer, const FaultList& list) const {
+void FigureDemands::demand_reduction(const Dosage& dosage, const FaultList& list) const {
+    if (!dosage.dose || dosage.dose->amount == 0) {
+        return;
+    }
+    const Material& reducer = dosage.material;
     const Selections& given = mix_.selections;
     const bool enters_table = !given.water_kg_m3 && !(given.w_cm && given.binder_kg_m3);
     const bool works_for_flow =

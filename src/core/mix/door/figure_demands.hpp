@@ -19,8 +19,8 @@ public:
     void demand_figures(const Material& material, const FaultList& list) const;
 
     /// Tells where the reduction of a dosed reducer is missing that saves water which the table
-    /// asks for.
-    void demand_reduction(const Material& reducer, const FaultList& list) const;
+    /// asks for. None is asked of a dose of nothing, or where the dose is left to the trial.
+    void demand_reduction(const Dosage& dosage, const FaultList& list) const;
 
 private:
     bool selects_bulk_volume() const;

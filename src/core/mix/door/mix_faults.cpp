@@ -99,7 +99,7 @@ private:
                 constexpr bool none_itself = true;
                 find_dose_faults(Field::dose, *dosage.dose, list, none_itself);
                 find_maximum_faults(material.admixture.maximum_dose, *dosage.dose, list);
-                demands_.demand_reduction(material, list);
+                demands_.demand_reduction(dosage, list);
             }
         }
         find_flow_faults(mix_, list_);
