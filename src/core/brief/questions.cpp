@@ -1,4 +1,5 @@
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/paper/job_papers.hpp>
 #include <boardmark/core/wall/salt_at_face.hpp>
 
 #include "../basis/phrases.hpp"
@@ -47,6 +48,28 @@ std::vector<Question> of_the_concrete(const BriefCase& brief) {
     };
 }
 
+/// What the files of the job decided under that key; empty where they did not.
+std::string decided(const BriefCase& brief, const std::string& key) {
+    for (const JobPapers* job : {brief.wall.papers.get(), brief.asked.papers.get()}) {
+        if (!job) {
+            continue;
+        }
+        const auto found = job->decisions.find(key);
+        if (found != job->decisions.end()) {
+            return found->second;
+        }
+    }
+    return "";
+}
+
+Phrase who_sends_loads_back(const BriefCase& brief) {
+    const std::string who = decided(brief, "loads_rejected_by");
+    return who.empty()
+               ? Phrase{"Who may send a load back, and by what test on site?", {}}
+               : Phrase{"By what test on site is a load sent back? By whom is decided: {who}",
+                        {word("who", who)}};
+}
+
 std::vector<Question> of_the_site(const BriefCase& brief) {
     const WallPlacing& placing = brief.wall.placing;
     const auto& mockup = brief.wall.mockup;
@@ -74,7 +97,8 @@ std::vector<Question> of_the_site(const BriefCase& brief) {
         {salt && rusting_ties && (!ties->cone_mm || !ties->plug),
          {"How far behind the face do the ties of mild steel end, and are their holes closed?",
           {}}},
-        {salt && brief.asked.reinforced,
+        {salt && brief.asked.reinforced &&
+             (decided(brief, "bar_supports").empty() || decided(brief, "tying_wire").empty()),
          {"Of what are chairs and tying wire, and how near to a face does each come? Where salt "
           "reaches it, plain steel there rusts and stains; ends of wire are bent away from the "
           "form",
@@ -108,7 +132,7 @@ std::vector<Question> of_the_site(const BriefCase& brief) {
         {!brief.wall.edges, {"Are edges chamfered, tooled or sharp?", {}}},
         {!brief.wall.reinforcement,
          {"Which bars, layers and cover? The engineer's drawings say", {}}},
-        {true, {"Who may send a load back, and by what test on site?", {}}},
+        {true, who_sends_loads_back(brief)},
         {true, {"What happens at a stop: where may a lift end, and how is the line made?", {}}},
     };
 }

@@ -91,7 +91,9 @@ void record_fine_volume(double volume_m3, const MethodTables& method, Worksheet&
                     .value = volume_m3,
                     .measure = Measure::absolute_volume,
                     .provenance = Provenance::computed,
-                    .reason = {"what is left of the volume: the fine aggregate fills it", {}},
+                    .reason = {"what is left of the volume beside {others} of all else: the fine "
+                               "aggregate fills it",
+                               {percent_of("others", 100 * (1 - volume_m3))}},
                     .source = method.absolute_volume};
     });
 }

@@ -36,10 +36,15 @@ void cross_check_by_mass(const Proportions& proportions, const Tables& tables,
         }
         step.value = estimate->value - proportions.totals.water_kg_m3 -
                      proportions.totals.binder_kg_m3 - coarse_dry_kg_m3;
-        step.reason = {"cross-check: first estimate of fresh density {density} less water, "
-                       "cementitious material and dry coarse aggregate; by volume {fine} dry",
-                       {quantity("density", {estimate->value, Measure::concentration}),
-                        quantity("fine", {fine_dry_kg_m3, Measure::concentration})}};
+        step.reason = {
+            "cross-check: first estimate of fresh density {density} less {water} of "
+            "water, {cementitious} of cementitious material and {coarse} of dry coarse "
+            "aggregate; by volume {fine} dry",
+            {quantity("density", {estimate->value, Measure::concentration}),
+             quantity("water", {proportions.totals.water_kg_m3, Measure::concentration}),
+             quantity("cementitious", {proportions.totals.binder_kg_m3, Measure::concentration}),
+             quantity("coarse", {coarse_dry_kg_m3, Measure::concentration}),
+             quantity("fine", {fine_dry_kg_m3, Measure::concentration})}};
     }
     worksheet.steps.push_back(std::move(step));
 }

@@ -79,13 +79,21 @@ OptionalNumber exposure_ratio(const Mix& mix, const StatedClasses& classes, cons
     return w_cm;
 }
 
-void record_ratio(double w_cm, const char* text, Worksheet& worksheet) {
+void record_ratio(double w_cm, const char* text, const Paste& paste, Worksheet& worksheet) {
     worksheet.record([&] {
-        return Step{.quantity = step_ids::w_cm,
-                    .value = w_cm,
-                    .measure = Measure::w_cm,
-                    .provenance = Provenance::computed,
-                    .reason = {text, {}}};
+        Step step{.quantity = step_ids::w_cm,
+                  .value = w_cm,
+                  .measure = Measure::w_cm,
+                  .provenance = Provenance::computed,
+                  .reason = {text, {}}};
+        const auto found = [&](const char* name, const OptionalNumber& ratio) {
+            if (ratio) {
+                step.reason.arguments.push_back(quantity(name, {*ratio, Measure::w_cm}));
+            }
+        };
+        found("by_strength", paste.w_cm_by_strength);
+        found("by_exposure", paste.w_cm_by_exposure);
+        return step;
     });
 }
 
@@ -118,7 +126,7 @@ Outcome<double> selected_ratio(const Mix& mix, Paste& paste, Worksheet& workshee
         record_ratio(*paste.w_cm_by_exposure,
                      "the exposure limit, as asked for a first trial; the strength is to be "
                      "proven by that trial",
-                     worksheet);
+                     paste, worksheet);
         return *paste.w_cm_by_exposure;
     }
     const bool exposure_governs =
@@ -126,10 +134,14 @@ Outcome<double> selected_ratio(const Mix& mix, Paste& paste, Worksheet& workshee
     paste.governed_by = exposure_governs ? Governor::exposure : Governor::strength;
     const double w_cm = exposure_governs ? *paste.w_cm_by_exposure : *paste.w_cm_by_strength;
     record_ratio(w_cm,
-                 exposure_governs         ? "the lower of strength and exposure: exposure governs"
-                 : paste.w_cm_by_exposure ? "the lower of strength and exposure: strength governs"
-                                          : "by strength; no stated class limits it",
-                 worksheet);
+                 exposure_governs
+                     ? "the lower of {by_strength} by strength and {by_exposure} by exposure: "
+                       "exposure governs"
+                 : paste.w_cm_by_exposure
+                     ? "the lower of {by_strength} by strength and {by_exposure} by exposure: "
+                       "strength governs"
+                     : "by strength; no stated class limits it",
+                 paste, worksheet);
     return w_cm;
 }
 
@@ -217,7 +229,15 @@ double water_of_ratio(const Selections& given, Worksheet& worksheet) {
 }
 
 void record_ratio_of_amounts(const Paste& paste, Worksheet& worksheet) {
-    record_ratio(paste.w_cm(), "mixing water over the given cementitious material", worksheet);
+    worksheet.record([&] {
+        return Step{.quantity = step_ids::w_cm,
+                    .value = paste.w_cm(),
+                    .measure = Measure::w_cm,
+                    .provenance = Provenance::computed,
+                    .reason = {"mixing water {water} over the given cementitious material, {given}",
+                               {quantity("water", {paste.water_kg_m3, Measure::concentration}),
+                                quantity("given", {paste.binder_kg_m3, Measure::concentration})}}};
+    });
 }
 
 /// What asks for at least so much cementitious material: the file, or a class of the code.

@@ -183,9 +183,9 @@ Outcome<double> by_table(StrengthDemand demand, double age_d, const Tables& tabl
     if (!position) {
         return position.why();
     }
-    const double lower = *ratio_of(*position->weaker, demand.air_entrained);
-    const double upper = *ratio_of(*position->stronger, demand.air_entrained);
-    const double w_cm = lower + position->fraction * (upper - lower);
+    const double of_weaker = *ratio_of(*position->weaker, demand.air_entrained);
+    const double of_stronger = *ratio_of(*position->stronger, demand.air_entrained);
+    const double w_cm = of_weaker + position->fraction * (of_stronger - of_weaker);
     worksheet.record([&] {
         const StrengthRow& row = *position->stronger;
         Marks marks;
@@ -196,6 +196,17 @@ Outcome<double> by_table(StrengthDemand demand, double age_d, const Tables& tabl
             marks.push_back(Mark::continued);
         }
         std::string text = "{column} concrete, average strength {average}";
+        std::vector<Argument> figures{word("column", column_name(demand.air_entrained)),
+                                      quantity("average", {demand.average_mpa, Measure::strength}),
+                                      quantity("age", {age_d, Measure::age})};
+        if (position->fraction != 0) {
+            text += ", between {weaker} at {higher} and {stronger} at {lower}";
+            figures.push_back(
+                quantity("weaker", {position->weaker->strength_mpa, Measure::strength}));
+            figures.push_back(quantity("higher", {of_weaker, Measure::w_cm}));
+            figures.push_back(quantity("stronger", {row.strength_mpa, Measure::strength}));
+            figures.push_back(quantity("lower", {of_stronger, Measure::w_cm}));
+        }
         if (position->below_table) {
             text += "; below the table's lowest strength its lowest row is used";
         }
@@ -206,10 +217,7 @@ Outcome<double> by_table(StrengthDemand demand, double age_d, const Tables& tabl
                     .value = w_cm,
                     .measure = Measure::w_cm,
                     .provenance = Provenance::table,
-                    .reason = {std::move(text),
-                               {word("column", column_name(demand.air_entrained)),
-                                quantity("average", {demand.average_mpa, Measure::strength}),
-                                quantity("age", {age_d, Measure::age})}},
+                    .reason = {std::move(text), std::move(figures)},
                     .source = row.source,
                     .marks = with_confidence(std::move(marks), row.source)};
     });

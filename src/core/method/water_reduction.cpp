@@ -20,6 +20,7 @@ struct Reduction {
     bool on_point = true;      ///< of the curve, not between two
     bool before_first = false; ///< between no dose and the first point
     bool none_goes_in = false;
+    std::optional<double> dose_ml_100kg = {}; ///< by which the curve was entered
 };
 
 bool is_joined(std::string_view text, std::string_view first, std::string_view second) {
@@ -81,7 +82,8 @@ Outcome<Reduction> by_curve(const Dosage& dosage, const Tables& tables) {
             const bool on_point = same(fraction, 1);
             return Reduction{.percent = lower_percent + fraction * (point.percent - lower_percent),
                              .on_point = on_point,
-                             .before_first = &point == &curve.front() && !on_point};
+                             .before_first = &point == &curve.front() && !on_point,
+                             .dose_ml_100kg = ml_100kg(dose, density_kg_m3)};
         }
         lower_dose = upper_dose;
         lower_percent = point.percent;
@@ -117,11 +119,12 @@ Step step_of(const Reduction& reduction, const Material& reducer) {
         step.reason = {"{name}: none goes in", {word("name", reducer.name)}};
         return step;
     }
-    step.reason = {assumed ? "{name}: stated without its dose, taken at the dose of this mix"
-                   : reduction.before_first
-                       ? "{name}: between no dose and the first point of its curve"
-                       : "{name}: product curve at this dose",
-                   {word("name", reducer.name)}};
+    step.reason = {
+        assumed ? "{name}: stated without its dose, taken at the dose of this mix, {dose}"
+        : reduction.before_first
+            ? "{name}: between no dose and the first point of its curve, at {dose}"
+            : "{name}: product curve at {dose}",
+        {word("name", reducer.name), quantity("dose", {*reduction.dose_ml_100kg, Measure::dose})}};
     step.source = {"product data of the mix file", Confidence::read};
     if (!reduction.on_point) {
         step.marks.push_back(Mark::interpolated);

@@ -54,6 +54,35 @@ void require_pressures(const PaperCase& papers, ClauseList& list) {
     }
 }
 
+/// To the nominal face; what the joints between boards take is known only where it is stated.
+void specify_cover(const Reinforcement& bars, const std::optional<Boards>& boards,
+                   ClauseList& list) {
+    if (!bars.cover_mm) {
+        list.choose("",
+                    {"Cover {choice} to the face; checked on every face before the forms are "
+                     "closed",
+                     {}},
+                    {"reinforcement.cover",
+                     {"a stated distance"},
+                     {"the engineer states it; the joints between boards take from it", {}}},
+                    trade_reason("bars near a face rust and stain it"));
+    } else if (boards && boards->relief_stated) {
+        list.require({"Cover {cover} to the nominal face, so at least {net} at the bottom of the "
+                      "deepest board joint; checked on every face before the forms are closed",
+                      {as_length("cover", *bars.cover_mm),
+                       as_length("net", *bars.cover_mm - boards->relief_mm)}},
+                     by_the_wall_file("'reinforcement.cover' less 'boards.relief'"));
+    } else {
+        list.require(
+            {boards
+                 ? "Cover {cover} to the nominal face, less the depth of the board joints; "
+                   "checked on every face before the forms are closed"
+                 : "Cover {cover} to the face; checked on every face before the forms are closed",
+             {as_length("cover", *bars.cover_mm)}},
+            by_the_wall_file("'reinforcement.cover'"));
+    }
+}
+
 } // namespace
 
 ClauseGroup clauses_of_reinforcement(const PaperCase& papers) {
@@ -65,19 +94,7 @@ ClauseGroup clauses_of_reinforcement(const PaperCase& papers) {
     list.require({"Bars by the engineer's drawings, yield strength {yield}",
                   {as_strength("yield", bars.yield_strength_mpa)}},
                  by_the_wall_file("'reinforcement.yield_strength'"));
-    if (bars.cover_mm && papers.wall->boards) {
-        const double relief_mm = papers.wall->boards->relief_mm;
-        list.require(
-            {"Cover {cover} to the nominal face, so at least {net} at the bottom of the "
-             "deepest board joint; checked on every face before the forms are closed",
-             {as_length("cover", *bars.cover_mm), as_length("net", *bars.cover_mm - relief_mm)}},
-            by_the_wall_file("'reinforcement.cover' less 'boards.relief'"));
-    } else if (bars.cover_mm) {
-        list.require(
-            {"Cover {cover} to the face; checked on every face before the forms are closed",
-             {as_length("cover", *bars.cover_mm)}},
-            by_the_wall_file("'reinforcement.cover'"));
-    }
+    specify_cover(bars, papers.wall->boards, list);
     const char* wet = salt_reaches(papers) ? "salt reaches the faces: take stainless steel or "
                                              "concrete; plain and coated steel stains in the end"
                                            : "plain steel at a face rusts and stains";
@@ -146,10 +163,19 @@ ClauseGroup clauses_of_boards(const PaperCase& papers) {
                                      "are not mixed in one face",
                   {as_count("uses", boards.uses)}},
                  by_the_wall_file("'boards.uses'"));
-    list.require({"Joints between boards at most {relief} deep behind the nominal face; no loose "
-                  "knot, no raised grain that locks into the concrete",
-                  {as_length("relief", boards.relief_mm)}},
-                 by_the_wall_file("'boards.relief': it takes from the cover"));
+    if (boards.relief_stated) {
+        list.require({"Joints between boards at most {relief} deep behind the nominal face; no "
+                      "loose knot, no raised grain that locks into the concrete",
+                      {as_length("relief", boards.relief_mm)}},
+                     by_the_wall_file("'boards.relief': it takes from the cover"));
+    } else {
+        list.choose("",
+                    {"Joints between boards at most {choice} deep behind the nominal face; no "
+                     "loose knot, no raised grain that locks into the concrete",
+                     {}},
+                    {"boards.relief", {"a stated depth"}, {"it takes from the cover", {}}},
+                    trade_reason("a deep joint thins the cover and breaks at stripping"));
+    }
     return list.group();
 }
 

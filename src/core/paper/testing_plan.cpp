@@ -25,7 +25,8 @@ int judged_together(const PaperCase& papers, int tests) {
 SpecimenPlan specimens_of(const PaperCase& papers) {
     const AciAcceptance& rules = papers.tables.strength->aci;
     const int early = static_cast<int>(papers.rules("early_specimens").value);
-    return {.large_early = early,
+    return {.specimen = papers.asked.specimen,
+            .large_early = early,
             .large = rules.large_specimens,
             .small_early = early,
             .small = rules.small_specimens,

@@ -326,30 +326,33 @@ void require_acceptance(const PaperCase& papers, ClauseList& list) {
     const AcceptedBy by = accepted_by(papers);
     const Argument strength = as_strength("strength", papers.asked.strength_mpa);
     const Argument single = as_strength("single", single_test_least_mpa(papers));
+    const Argument specimens = word("specimens", plural_of(papers.asked.specimen));
     if (by == AcceptedBy::averages) {
         const AciAcceptance& rules = papers.tables.strength->aci;
         list.require(
-            {"Strength: every average of {count} consecutive tests is at least {strength}, "
-             "and no test is below {single}",
-             {as_count("count", rules.averaged_tests), strength, single}},
+            {"Strength: every average of {count} consecutive tests of {specimens} is at least "
+             "{strength}, and no test is below {single}",
+             {specimens, as_count("count", rules.averaged_tests), strength, single}},
             {{"rules of acceptance", {}}, rules.source});
     } else if (by == AcceptedBy::identity) {
         const EnConformity& rules = papers.tables.strength->en;
         list.require(
-            {"Strength, identity of a delivery: the mean of 2 to {few} tests is at least "
-             "{few_margin} above {strength}, of up to {most} at least {more_margin}, and no "
+            {"Strength: identity of a delivery: the mean of 2 to {few} tests of {specimens} is at "
+             "least {few_margin} above {strength}, of up to {most} at least {more_margin}, and no "
              "test is below {single}",
-             {as_count("few", rules.identity_few_tests),
+             {specimens, as_count("few", rules.identity_few_tests),
               as_strength("few_margin", rules.identity_few_margin_mpa), strength,
               as_count("most", rules.identity_most_tests),
               as_strength("more_margin", rules.identity_more_margin_mpa), single}},
             {{"rules of acceptance", {}}, rules.source});
     } else {
-        list.choose("", {"Strength {strength}: accepted by {choice}", {strength}},
-                    {"requirements.code",
-                     {"the rules of the code, named with its edition"},
-                     {"the rules of that code are not known here: take them from it", {}}},
-                    trade_reason("who judges results without a rule quarrels"));
+        list.choose(
+            "",
+            {"Strength: {strength} of {specimens}, accepted by {choice}", {strength, specimens}},
+            {"requirements.code",
+             {"the rules of the code, named with its edition"},
+             {"the rules of that code are not known here: take them from it", {}}},
+            trade_reason("who judges results without a rule quarrels"));
     }
 }
 

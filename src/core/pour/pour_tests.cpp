@@ -26,8 +26,10 @@ PourTest strength_test(const PourCase& pour) {
             .when = {"one a day at least", {}},
             .asked = {.low = pour.asked.strength_mpa},
             .measure = Measure::strength,
-            .note = {"at {age}: {large} large or {small} small specimens; more beside the wall for "
-                     "stripping",
+            .note = {pour.asked.specimen == Specimen::cube
+                         ? "at {age}: {large} cubes; more beside the wall for stripping"
+                         : "at {age}: {large} large or {small} small cylinders; more beside the "
+                           "wall for stripping",
                      {count_of("large", rules.large_specimens),
                       count_of("small", rules.small_specimens),
                       quantity("age", {pour.asked.strength_age_d, Measure::age})}}};

@@ -124,6 +124,25 @@ void judge_by_rules(const StrippedFace& face, Check& check) {
     }
 }
 
+/// At whatever age: a strength below what the face needs is too little.
+void judge_without_age(const Wall& wall, const AfterPlacing& after, const CuringRules& rules,
+                       Check& check) {
+    const auto& measured_mpa = wall.placing.strip_strength_mpa;
+    const double needed_mpa = after.strip.needed_mpa;
+    if (!measured_mpa || !below(*measured_mpa, needed_mpa)) {
+        check.message = {"'placing.strip_after' is not stated, the one age of every face", {}};
+        return;
+    }
+    check.verdict = Verdict::fails;
+    check.measure = Measure::strength;
+    check.value = measured_mpa;
+    check.limit = Limit{.low = needed_mpa, .high = std::nullopt};
+    check.source = rules.strip_strength_mpa.source;
+    check.message = {"{value} measured when stripped; the face needs {limit}",
+                     {quantity("value", {*measured_mpa, Measure::strength}),
+                      quantity("limit", {needed_mpa, Measure::strength})}};
+}
+
 Check face_check(const Wall& wall, const YoungConcrete& young, const AfterPlacing& after,
                  const CuringRules& rules) {
     Check check{.id = check_ids::stripping_age,
@@ -132,7 +151,7 @@ Check face_check(const Wall& wall, const YoungConcrete& young, const AfterPlacin
                 .requirement = "stripping",
                 .source = rules.strip_after_h.source};
     if (!wall.placing.strip_after_h) {
-        check.message = {"'placing.strip_after' is not stated, the one age of every face", {}};
+        judge_without_age(wall, after, rules, check);
         return check;
     }
     const StrippedFace face{wall, young, after, rules, *wall.placing.strip_after_h};

@@ -45,8 +45,11 @@ Json json_of_specimens(const core::SpecimenPlan& plan) {
     };
     return {{"early_age_d", plan.early_age_d},
             {"age_d", plan.age_d},
+            {"of", core::plural_of(plan.specimen)},
             {"large", of_size(plan.large_early, plan.large)},
-            {"small", of_size(plan.small_early, plan.small)},
+            {"small", plan.specimen == core::Specimen::cube
+                          ? Json{}
+                          : of_size(plan.small_early, plan.small)},
             {"source", source_words(plan.source)}};
 }
 

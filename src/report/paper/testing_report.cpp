@@ -91,8 +91,12 @@ Flow specimens_table(const core::SpecimenPlan& plan) {
         grid.add({name, std::to_string(early), std::to_string(of_age), std::to_string(plan.held),
                   std::to_string(early + of_age + plan.held)});
     };
-    add("large cylinders", plan.large_early, plan.large);
-    add("small cylinders", plan.small_early, plan.small);
+    if (plan.specimen == core::Specimen::cube) {
+        add("cubes", plan.large_early, plan.large);
+    } else {
+        add("large cylinders", plan.large_early, plan.large);
+        add("small cylinders", plan.small_early, plan.small);
+    }
     return grid;
 }
 

@@ -45,8 +45,9 @@ struct LuckOfTests {
 
 /// Specimens of one test.
 struct SpecimenPlan {
-    int large_early = 0; ///< 6 x 12 in
-    int large = 0;       ///< at the strength age: one test
+    Specimen specimen = Specimen::cylinder; ///< by which the strength is stated
+    int large_early = 0;                    ///< cylinders of 6 x 12 in, or cubes
+    int large = 0;                          ///< at the strength age: one test
     int small_early = 0;
     int small = 0;
     int held = 0;

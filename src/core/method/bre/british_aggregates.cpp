@@ -70,13 +70,14 @@ void set_air(const Mix& mix, Proportions& proportions) {
     selection.air_percent = percent;
     selection.air_at_placing_percent = std::max(percent - lost_percent, 0.0);
     proportions.worksheet.record([&] {
-        return Step{.quantity = "air_in_batch",
-                    .value = percent,
-                    .measure = Measure::percent,
-                    .provenance = Provenance::computed,
-                    .reason = {"what water, binder, admixtures and aggregate leave of the volume; "
-                               "the fresh density is a reading of a chart",
-                               {}}};
+        return Step{
+            .quantity = "air_in_batch",
+            .value = percent,
+            .measure = Measure::percent,
+            .provenance = Provenance::computed,
+            .reason = {"what water, binder, admixtures and aggregate, {filled} of the volume, "
+                       "leave of it; the fresh density is a reading of a chart",
+                       {percent_of("filled", 100 * filled_m3)}}};
     });
 }
 

@@ -105,15 +105,20 @@ Outcome<AggregateReadings> aggregate_readings(const Mix& mix, const DensityChart
     });
     if (less_kg_m3 > 0) {
         worksheet.record([&] {
-            return Step{.quantity = "fresh_density",
-                        .value = read_kg_m3 - less_kg_m3,
-                        .measure = Measure::concentration,
-                        .provenance = Provenance::computed,
-                        .reason = {"less {less} for {air} of entrained air",
-                                   {quantity("less", {less_kg_m3, Measure::concentration}),
-                                    percent_of("air", entry.entrained_air_percent)}},
-                        .source = step.source,
-                        .marks = with_confidence({}, step.source)};
+            return Step{
+                .quantity = "fresh_density",
+                .value = read_kg_m3 - less_kg_m3,
+                .measure = Measure::concentration,
+                .provenance = Provenance::computed,
+                .reason = {"less {less} for {air} of entrained air: {step} times that times "
+                           "the relative density of the aggregates together, {density}",
+                           {quantity("less", {less_kg_m3, Measure::concentration}),
+                            percent_of("air", entry.entrained_air_percent),
+                            quantity("step", {step.value, Measure::ratio}),
+                            quantity("density",
+                                     {entry.relative_density, Measure::relative_density})}},
+                .source = step.source,
+                .marks = with_confidence({}, step.source)};
         });
     }
     const double share_percent = *mix.selections.fine_share_by_mass_percent;
