@@ -559,3 +559,15 @@ TEST_CASE("why a cost or a carbon is not known") {
     // A dose that is found by trial is in no figure, and keeps none from being least.
     CHECK(why(mix("reducer: 500 mL/100 kg", "reducer: as needed"), Objective::cost).empty());
 }
+
+TEST_CASE("a value as written stands beside the rounded ones") {
+    // Least binder: the highest w/cm, 0.40, and the highest dose. 790 mL is no step of 25 mL.
+    const auto written =
+        mix("{reducer: 500 mL/100 kg}", "{reducer: 790 mL/100 kg}\nselections: {w_cm: 0.36}");
+    const auto found =
+        core::economy(written, {Objective::binder, {ratio(0.34, 0.42), dose(250, 790)}}, si());
+    REQUIRE(found);
+    CHECK_FALSE(found->is_as_written);
+    CHECK_THAT(found->at.at(0), WithinAbs(0.40, 1e-9));
+    CHECK_THAT(found->at.at(1), WithinAbs(790e-8, 1e-14));
+}
