@@ -35,19 +35,21 @@ Check lift_of_low_part(const CastPart& part, const LiftRules& rules) {
     const TypicalFigure& most = rules.most_mm;
     const double height_mm = 1000 * part.height_m;
     const bool one = !above(height_mm, most.value);
-    Check check{
-        .id = check_ids::lift_height,
-        .verdict = one ? Verdict::holds : Verdict::watch,
-        .value = height_mm,
-        .limit = Limit{.low = std::nullopt, .high = most.value},
-        .measure = Measure::length,
-        .requirement = "consolidation by internal vibration",
-        .source = most.source,
-        .message = {one ? "{value} cast in one lift, at most {most}"
-                        : "{value} high, above one lift of {most}: its lifts are not planned "
-                          "here",
-                    {quantity("value", {height_mm, Measure::length}),
-                     quantity("most", {most.value, Measure::length})}}};
+    Check check{.id = check_ids::lift_height,
+                .verdict = Verdict::not_checked,
+                .measure = Measure::length,
+                .requirement = "consolidation by internal vibration",
+                .source = most.source,
+                .message = {one ? "{value} cast in one lift, at most {most}"
+                                : "{value} high, above one lift of {most}: its lifts are not "
+                                  "planned here",
+                            {quantity("value", {height_mm, Measure::length}),
+                             quantity("most", {most.value, Measure::length})}}};
+    if (one) {
+        check.verdict = Verdict::holds;
+        check.value = height_mm;
+        check.limit = Limit{.low = std::nullopt, .high = most.value};
+    }
     watch_what_is_from_memory(check);
     return check;
 }
