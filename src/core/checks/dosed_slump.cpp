@@ -7,6 +7,8 @@
 #include "../basis/tolerance.hpp"
 #include "../method/slump_gain.hpp"
 
+#include <cmath>
+
 namespace boardmark::core {
 namespace {
 
@@ -28,7 +30,7 @@ std::optional<DosedSlump> brought_by(const Ingredient& reducer, double before_mm
     }
     const double half_a_reading = context.tables.trial->adjustments.slump_reading_mm.value / 2;
     const double reached_mm = before_mm + *gain;
-    return below(reached_mm, context.requirements.slump_mm - half_a_reading)
+    return above(std::abs(reached_mm - context.requirements.slump_mm), half_a_reading)
                ? std::optional{DosedSlump{&reducer, reached_mm}}
                : std::nullopt;
 }
@@ -53,7 +55,7 @@ std::optional<DosedSlump> slump_in_doubt(const CheckContext& context) {
 }
 
 void append_slump_doubt(const DosedSlump& doubt, Phrase& message) {
-    message.text += doubt.reached_mm ? "; the dose of {dosed} brings no more than {reached}"
+    message.text += doubt.reached_mm ? "; the dose of {dosed} brings it to {reached}"
                                      : "; that the dose of {dosed} brings {asked} is not known: a "
                                        "trial batch shows it";
     message.arguments.push_back(word("dosed", std::string{doubt.reducer->name}));

@@ -179,7 +179,7 @@ void most_check(const CheckContext& context, Findings& findings) {
             told.message = {std::string{"powder {value}, at most {limit} with the sand below "
                                         "{opening} mm: "} +
                                 (fines.lacks == SieveLack::all
-                                     ? "the sieve analysis of the sand shows it; add 'sieves'"
+                                     ? "add its 'sieves'"
                                      : "its sieves end above that; add '0.075 mm' to 'sieves'"),
                             {value, limit, below}};
             return;

@@ -206,19 +206,18 @@ void redosing_check(const CheckContext& context, const Ingredient& reducer, Find
     }
     findings.add(found, [&](Check& told) {
         const FinishTables& finish = context.tables.finish;
+        const bool remembered =
+            finish.redose_revolutions.source.confidence == Confidence::from_memory;
+        const std::string memory = remembered ? " (from memory)" : "";
         const std::string rules =
-            "; on site redose {times} times at most, {turns} more revolutions each time ({rule}), "
-            "slump and air tested again, never water";
+            "; on site redose {times} times at most, {turns} more revolutions each time" + memory +
+            ", slump and air tested again, never water";
         told.requirement = board_marked;
         told.source = {"product data of the mix file", Confidence::read};
         told.message.arguments = {
             word("name", std::string{reducer.name}),
             quantity("times", {finish.redosings.value, Measure::count}),
-            quantity("turns", {finish.redose_revolutions.value, Measure::count}),
-            word("rule", finish.redose_revolutions.source.citation +
-                             (finish.redose_revolutions.source.confidence == Confidence::from_memory
-                                  ? ", from memory"
-                                  : ""))};
+            quantity("turns", {finish.redose_revolutions.value, Measure::count})};
         if (!doses) {
             const bool has_maximum = reducer.material->admixture.maximum_dose.has_value();
             told.message.text =

@@ -54,7 +54,7 @@ void append_table_doubt(const CheckContext& context, Phrase& message) {
     }
     if (has_much_air(context)) {
         message.text += "; a table of concrete with up to {table_air} air, and this one holds "
-                        "{batch_air}, for which it is weaker";
+                        "{batch_air}, which weakens it";
         message.arguments.push_back(percent_of("table_air", most_air(context)->value));
         message.arguments.push_back(
             percent_of("batch_air", context.proportions.selection.air_percent));

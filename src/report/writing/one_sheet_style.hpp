@@ -3,16 +3,16 @@
 namespace boardmark::report {
 
 // What a ticket or card has besides the style of every page: blanks, boxes, and on paper two columns
-// in small print that fit 190 by 259 mm, Letter and A4 less their margins. The page's policy names
+// in small print that fit 190 by 263 mm, Letter and A4 less their margins. The page's policy names
 // the hash; a test computes it again.
-constexpr const char* one_sheet_style_hash = "sha256-E+r0oF0rAo/24JLyhrspIAvbm5b9Rlb0kqxJHDYHI2k=";
+constexpr const char* one_sheet_style_hash = "sha256-TM8vkIQxIbL62yagiP43kRlPvojcpF2HSN1ubclcOUQ=";
 
 constexpr const char* one_sheet_style = R"(
 td.blank{border-bottom:1px solid var(--ink);min-width:3.5rem}
 td.blank+td{padding-left:.6rem}
 @media (min-width:40.01rem){header th,header td:not(.blank){white-space:nowrap;width:1%}}
 td.box::before{content:"";display:inline-block;width:.8rem;height:.8rem;border:1px solid var(--ink)}
-@page{margin:10.2mm 13mm;@top-left{content:none}@bottom-right{content:none}}
+@page{margin:8mm 13mm;@top-left{content:none}@bottom-right{content:none}}
 @media print{body{font:7pt/1.14 "Liberation Sans",Arial,Helvetica,sans-serif}
 :not(h2){break-before:auto!important;break-after:auto!important}
 .screen,.fold,.folded{display:none}.checks,.checks tbody,.checks tr{display:block}
