@@ -47,6 +47,7 @@ public:
         : kept_{other.kept_}
         , made_{other.made_.load(std::memory_order_acquire)} {}
 
+    // Of itself each member keeps what it has. NOLINTNEXTLINE(bugprone-unhandled-self-assignment)
     Deferred& operator=(const Deferred& other) {
         kept_ = other.kept_;
         made_.store(other.made_.load(std::memory_order_acquire), std::memory_order_release);
