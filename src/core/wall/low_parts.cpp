@@ -30,6 +30,19 @@ Check cover_of_low_part(const CastPart& part, const Wall& wall, const Tables& ta
     return check;
 }
 
+/// No key states the cover of a planter's floor, which is not that of its sides.
+Check cover_of_floor(const Tables& tables) {
+    return {.id = check_ids::cover_least,
+            .verdict = Verdict::not_checked,
+            .measure = Measure::length,
+            .requirement = "cover",
+            .source = tables.joints->cover.against_earth_mm.source,
+            .message = {"the cover of its bars is not stated here: cast against earth they need "
+                        "{least}, the drawings have it",
+                        {quantity("least", {tables.joints->cover.against_earth_mm.value,
+                                            Measure::length})}}};
+}
+
 /// Cast in one lift where the vibrator reaches through it; else as many as it takes.
 Check lift_of_low_part(const CastPart& part, const LiftRules& rules) {
     const TypicalFigure& most = rules.most_mm;
@@ -108,6 +121,9 @@ void check_low_parts(const Wall& wall, const std::vector<CastPart>& parts,
                      std::vector<Check>& checks) {
     const bool reinforced = requirements_of(wall.mix).reinforced;
     for (const CastPart& part : parts) {
+        if (part.kind == CastKind::planter && part.slab_mm && reinforced) {
+            checks.push_back(of_wall("floor of " + part.name, cover_of_floor(tables)));
+        }
         if (part.kind != CastKind::footing && part.kind != CastKind::bench) {
             continue;
         }
