@@ -28,11 +28,14 @@ std::vector<double> rounded_values(double value, const std::optional<double>& wr
             values.push_back(std::clamp(rounded, bound.low, bound.high));
         }
     }
+    if (values.empty()) {
+        values.push_back(value);
+    }
     if (written && *written >= bound.low && *written <= bound.high &&
         std::ranges::find(values, *written) == values.end()) {
         values.push_back(*written);
     }
-    return values.empty() ? std::vector<double>{value} : values;
+    return values;
 }
 
 /// A place with its objective.
