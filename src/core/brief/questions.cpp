@@ -51,12 +51,9 @@ std::vector<Question> of_the_concrete(const BriefCase& brief) {
 /// What the files of the job decided under that key; empty where they did not.
 std::string decided(const BriefCase& brief, const std::string& key) {
     for (const JobPapers* job : {brief.wall.papers.get(), brief.asked.papers.get()}) {
-        if (!job) {
-            continue;
-        }
-        const auto found = job->decisions.find(key);
-        if (found != job->decisions.end()) {
-            return found->second;
+        const std::string text = job ? decision(*job, key) : "";
+        if (!text.empty()) {
+            return text;
         }
     }
     return "";

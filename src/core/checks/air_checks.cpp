@@ -70,8 +70,7 @@ bool is_air_entraining_cement(const Material& material) {
 }
 
 bool entrains_air(const Ingredient& ingredient) {
-    const bool is_there = ingredient.by_trial || ingredient.kg_m3 > 0;
-    return is_there && ingredient.material &&
+    return ingredient.goes_in() && ingredient.material &&
            (ingredient.material->kind == Kind::air_entraining_admixture ||
             is_air_entraining_cement(*ingredient.material));
 }

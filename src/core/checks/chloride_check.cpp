@@ -78,8 +78,8 @@ const char* words_of_mass(ChlorideOf of) {
 
 /// Whether an ingredient may bring chloride that nobody stated.
 bool is_unknown(const Ingredient& ingredient) {
-    if (!ingredient.by_trial && ingredient.kg_m3 == 0) {
-        return false; // there is none of it
+    if (!ingredient.goes_in()) {
+        return false;
     }
     const auto& percent = ingredient.material->chloride_percent;
     return !percent || (ingredient.by_trial && *percent > 0);

@@ -18,8 +18,8 @@ namespace {
 constexpr std::string_view colour = "colour";
 
 bool is_pigment(const Ingredient& ingredient) {
-    const bool goes_in = ingredient.by_trial || ingredient.kg_m3 > 0;
-    return goes_in && ingredient.material && ingredient.material->kind == Kind::pigment;
+    return ingredient.goes_in() && ingredient.material &&
+           ingredient.material->kind == Kind::pigment;
 }
 
 bool holds_pigment(const Proportions& proportions) {

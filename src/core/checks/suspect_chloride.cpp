@@ -7,8 +7,7 @@ namespace {
 
 /// How much an ingredient asks for a reader's attention; 0 where it holds no calcium chloride.
 int rank_of(const Ingredient& ingredient, double trace_percent) {
-    const bool is_there = ingredient.by_trial || ingredient.kg_m3 > 0;
-    if (ingredient.role != Role::admixture || !ingredient.material || !is_there) {
+    if (ingredient.role != Role::admixture || !ingredient.material || !ingredient.goes_in()) {
         return 0;
     }
     const Material& admixture = *ingredient.material;

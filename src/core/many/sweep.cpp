@@ -21,7 +21,7 @@ Unresolved refused_by_door(const Faults& faults) {
 Mix with_some_dose(Mix mix) {
     constexpr double next_to_nothing = 1e-12;
     for (Dosage& dosage : mix.admixtures) {
-        if (dosage.dose && dosage.dose->amount == 0) {
+        if (dosage.is_none()) {
             dosage.dose->amount = next_to_nothing;
         }
     }

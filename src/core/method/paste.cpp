@@ -149,8 +149,8 @@ Outcome<double> selected_ratio(const Mix& mix, Paste& paste, Worksheet& workshee
 double pigment_water_percent(const Mix& mix) {
     double percent = 0;
     for (const Dosage& dosage : mix.admixtures) {
-        const bool none_goes_in = dosage.dose && dosage.dose->amount == 0;
-        percent += none_goes_in ? 0 : dosage.material->admixture.added_water_percent.value_or(0);
+        percent +=
+            dosage.is_none() ? 0 : dosage.material->admixture.added_water_percent.value_or(0);
     }
     return percent;
 }

@@ -92,7 +92,7 @@ Outcome<Reduction> by_curve(const Dosage& dosage, const Tables& tables) {
 }
 
 Outcome<Reduction> reduction_of(const Dosage& dosage, const Tables& tables) {
-    if (dosage.dose->amount == 0) {
+    if (dosage.is_none()) {
         return Reduction{.percent = 0, .none_goes_in = true};
     }
     return dosage.material->admixture.standard_minimum_reduction

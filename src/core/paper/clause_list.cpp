@@ -56,9 +56,4 @@ void ClauseList::decide(const JobPapers& job, const std::string& key, Phrase tex
     choose(decision(job, key), std::move(text), std::move(choice), std::move(reason));
 }
 
-std::string decision(const JobPapers& job, const std::string& key) {
-    const auto found = job.decisions.find(key);
-    return found == job.decisions.end() ? "" : found->second;
-}
-
 } // namespace boardmark::core

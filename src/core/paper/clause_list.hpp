@@ -46,9 +46,6 @@ private:
     ClauseGroup group_;
 };
 
-/// The decision of that key, or an empty text.
-std::string decision(const JobPapers& job, const std::string& key);
-
 // The subjects, in their order; one that the files do not hold has no clause.
 ClauseGroup clauses_of_references(const PaperCase& papers);
 ClauseGroup clauses_of_submittals(const PaperCase& papers);

@@ -12,6 +12,11 @@ void fill(std::optional<Value>& open, const std::optional<Value>& from) {
 
 } // namespace
 
+std::string decision(const JobPapers& job, const std::string& key) {
+    const auto found = job.decisions.find(key);
+    return found == job.decisions.end() ? "" : found->second;
+}
+
 JobPapers merged(JobPapers first, const JobPapers& second) {
     first.materials.insert(second.materials.begin(), second.materials.end());
     fill(first.trial_batches, second.trial_batches);

@@ -17,7 +17,7 @@ namespace {
 std::map<Kind, double> masses_of(const Proportions& mix) {
     std::map<Kind, double> masses;
     for (const Ingredient& ingredient : mix.ingredients) {
-        if (ingredient.material && (ingredient.by_trial || ingredient.kg_m3 > 0)) {
+        if (ingredient.material && ingredient.goes_in()) {
             masses[ingredient.material->kind] += ingredient.kg_m3;
         }
     }

@@ -63,7 +63,7 @@ void advise_on_what_was_left_out(const Yield& yield, const Proportions& designed
     for (const Ingredient* asked : of_role(designed, Role::admixture)) {
         const auto found =
             std::ranges::find(yield.found.ingredients, asked->name, &Ingredient::name);
-        const bool left_out = (asked->kg_m3 > 0 || asked->by_trial) && found->kg_m3 <= 0;
+        const bool left_out = asked->goes_in() && found->kg_m3 <= 0;
         if (left_out) {
             advice.push_back({"{name} was left out of this trial; the next one doses it as the mix "
                               "file says. What was measured is of the concrete without it.",

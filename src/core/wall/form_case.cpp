@@ -15,10 +15,6 @@
 namespace boardmark::core {
 namespace {
 
-bool is_dosed(const Ingredient& ingredient) {
-    return ingredient.by_trial || ingredient.kg_m3 > 0;
-}
-
 /// Whether any admixture delays setting. Those of which nobody asked leave it open: a method then
 /// takes the highest coefficient. Entraining air, speeding up and colouring delay nothing unless
 /// the file says that they do.
@@ -30,7 +26,7 @@ std::optional<bool> retards(const Proportions& proportions) {
             material.kind == Kind::retarder || admixture_type(material.standard).retards;
         const bool harmless = material.kind == Kind::air_entraining_admixture ||
                               material.kind == Kind::accelerator || material.kind == Kind::pigment;
-        if (!is_dosed(*ingredient)) {
+        if (!ingredient->goes_in()) {
             continue;
         }
         if (by_type || material.admixture.retards == true) {
@@ -139,7 +135,7 @@ FormCase form_case(const Wall& wall, const Proportions& proportions, double heig
     pour.pumped_from_below = placing.pumped_from_below;
     pour.self_consolidating = placing.self_consolidating;
     pour.high_range_reducer = std::ranges::any_of(
-        high_range_reducers(proportions), [](const Ingredient* one) { return is_dosed(*one); });
+        high_range_reducers(proportions), [](const Ingredient* one) { return one->goes_in(); });
     pour.formula_asked = placing.by_formula;
     pour.redosing_on_site = placing.redosed_on_site;
     pour.retards = retards(proportions);

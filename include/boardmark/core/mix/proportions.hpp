@@ -54,6 +54,9 @@ struct Ingredient {
     bool by_trial = false;                       ///< dosed as needed; counts as nothing here
     SharedMaterial material = {};                ///< absent for water and air
 
+    /// Whether there is some of it, or will be by trial.
+    bool goes_in() const { return by_trial || kg_m3 > 0; }
+
     /// Its material to be changed for this ingredient alone; the name goes with it.
     Material& edit_material() {
         Material& changed = material.edit();

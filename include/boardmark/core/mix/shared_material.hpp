@@ -42,6 +42,9 @@ struct Share {
 struct Dosage {
     SharedMaterial material;
     std::optional<Dose> dose;
+
+    /// Whether the dose is stated as nothing.
+    bool is_none() const { return dose && dose->amount == 0; }
 };
 
 } // namespace boardmark::core

@@ -72,6 +72,9 @@ struct JobPapers {
     std::optional<DeliveryTerms> delivery = {};
 };
 
+/// The decision of that key, or an empty text.
+std::string decision(const JobPapers& job, const std::string& key);
+
 /// The papers of two files of one job: what the first does not say, the second does.
 JobPapers merged(JobPapers first, const JobPapers& second);
 

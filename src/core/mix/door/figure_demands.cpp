@@ -38,7 +38,7 @@ void FigureDemands::demand_figures(const Material& material, const FaultList& li
 }
 
 void FigureDemands::demand_reduction(const Dosage& dosage, const FaultList& list) const {
-    if (!dosage.dose || dosage.dose->amount == 0) {
+    if (!dosage.dose || dosage.is_none()) {
         return;
     }
     const Material& reducer = dosage.material;

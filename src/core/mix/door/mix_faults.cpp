@@ -126,8 +126,7 @@ private:
 
 void find_flow_faults(const Mix& mix, const FaultList& list) {
     const auto brings_flow = [](const Dosage& dosage) {
-        return dosage.material->kind == Kind::high_range_water_reducer &&
-               !(dosage.dose && dosage.dose->amount == 0);
+        return dosage.material->kind == Kind::high_range_water_reducer && !dosage.is_none();
     };
     if (mix.requirements.slump_before_reducer_mm &&
         std::ranges::none_of(mix.admixtures, brings_flow)) {
