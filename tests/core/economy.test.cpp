@@ -571,3 +571,14 @@ TEST_CASE("a value as written stands beside the rounded ones") {
     CHECK_THAT(found->at.at(0), WithinAbs(0.40, 1e-9));
     CHECK_THAT(found->at.at(1), WithinAbs(790e-8, 1e-14));
 }
+
+TEST_CASE("the best between bounds narrower than a step is kept as it was found") {
+    // No step of 0.01 lies between them; the value as written may not stand in the place of the
+    // found.
+    const auto written =
+        mix("{reducer: 500 mL/100 kg}", "{reducer: 500 mL/100 kg}\nselections: {w_cm: 0.362}");
+    const auto found = core::economy(written, {Objective::binder, {ratio(0.361, 0.368)}}, si());
+    REQUIRE(found);
+    CHECK_FALSE(found->is_as_written);
+    CHECK_THAT(found->at.at(0), WithinAbs(0.368, 1e-5));
+}
