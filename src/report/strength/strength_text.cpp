@@ -237,7 +237,7 @@ Flow text_of_cores(const StrengthResult& result, UnitSystem system) {
 Flow flow_of(const StrengthResult& result, const TextStyle& style) {
     const core::StrengthFindings& findings = result.findings;
     Flow page = heading(result, style);
-    if (!findings.tests.empty()) {
+    if (findings.statistics) {
         page += section("TOGETHER") + text_of_statistics(result, style.system);
     }
     page += section("CHECKS") + text_of_checks(findings.checks, style.system);
