@@ -44,6 +44,9 @@ core::AirRules air_rules(const CodeData& data, UnitSystem system) {
     if (const EmbeddedRow* above = find_row(rules, "above")) {
         air.above_source = source_of(above->source);
     }
+    if (find_row(rules, "none_from_cube")) {
+        air.none_from_cube_mpa = constant(rules, "none_from_cube", system);
+    }
     if (const EmbeddedRow* strong = find_row(rules, "reduction_above_strength")) {
         air.reduction_percent = constant(rules, "reduction", system);
         air.reduction_above_strength_mpa = constant(rules, "reduction_above_strength", system);

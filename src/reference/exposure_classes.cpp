@@ -83,7 +83,8 @@ std::optional<core::ClassBeside> beside_of(const EmbeddedRow& line) {
     const std::string_view name = note(line, "beside");
     return name.empty() ? std::nullopt
                         : std::optional{core::ClassBeside{
-                              std::string{name}, std::string{note(line, "beside_reason")}}};
+                              std::string{name}, std::string{note(line, "beside_reason")},
+                              note(line, "beside_where") == "plain concrete too"}};
 }
 
 /// Evidence stands in a clause of its own.

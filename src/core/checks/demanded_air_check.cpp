@@ -20,7 +20,9 @@ struct DemandedAir {
     bool may_reduce = false; ///< the code permits less for this strength
     bool holds_by_reduction = false;
     bool on_the_step = false; ///< the strength at which editions part
+    bool strong = false;      ///< of a grade of which the code asks no air
     bool below_target = false;
+    bool at_the_least = false; ///< so little above the least that loads fall short of it
 };
 
 DemandedAir judge_air(const Demand& demand, const CheckContext& context) {
@@ -44,9 +46,16 @@ DemandedAir judge_air(const Demand& demand, const CheckContext& context) {
         found.holds_by_reduction = within(found.percent, reduced) != Verdict::fails;
         found.verdict = found.holds_by_reduction ? Verdict::watch : found.verdict;
     }
+    const auto cube_mpa = strength_by(Specimen::cube, context.requirements);
+    found.strong = found.verdict == Verdict::fails && rules.none_from_cube_mpa && cube_mpa &&
+                   !below(*cube_mpa, *rules.none_from_cube_mpa);
+    found.verdict = found.strong ? Verdict::watch : found.verdict;
     found.below_target = designed_below(demand.target, found.verdict, context.proportions);
     found.verdict = found.below_target ? Verdict::watch : found.verdict;
-    if (rules.above_source.confidence == Confidence::from_memory || is_left_over(context)) {
+    found.at_the_least = rules.states_least() && found.verdict != Verdict::fails &&
+                         below(found.percent, demand.low + rules.scatter_percent);
+    if (rules.above_source.confidence == Confidence::from_memory || is_left_over(context) ||
+        found.at_the_least) {
         found.verdict = worse(found.verdict, Verdict::watch);
     }
     return found;
@@ -64,7 +73,7 @@ void tell_air(const DemandedAir& found, const CheckContext& context, Check& told
         return;
     }
     // A tolerance on both sides is one of delivery; otherwise the class's figure is the least air.
-    const bool both_sides = same(rules.below_percent, rules.above_percent);
+    const bool both_sides = !rules.states_least();
     std::string text =
         both_sides ? "air {value}, {low} to {high}: {class} requires {target} with {size} stone, "
                      "delivered within {tolerance} points"
@@ -89,6 +98,17 @@ void tell_air(const DemandedAir& found, const CheckContext& context, Check& told
             quantity("strength", {rules.reduction_above_strength_mpa, Measure::strength}));
         told.message.arguments.push_back(
             quantity("reduction", {rules.reduction_percent, Measure::ratio}));
+    }
+    if (found.strong) {
+        told.message.text += ". Cubes of {cubes} and more need none by the code: it asks air of "
+                             "weaker concrete";
+        told.message.arguments.push_back(
+            quantity("cubes", {*rules.none_from_cube_mpa, Measure::strength}));
+    }
+    if (found.at_the_least) {
+        told.message.text += "; loads scatter by {scatter} points: aim as much above the least";
+        told.message.arguments.push_back(
+            quantity("scatter", {rules.scatter_percent, Measure::ratio}));
     }
     append_loss(context.proportions.selection, told.message);
     append_design_below(found.below_target, told.message);

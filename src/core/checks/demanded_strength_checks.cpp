@@ -89,6 +89,26 @@ bool bounds_ratio(const ExposureClass& exposure, const CheckContext& context) {
     });
 }
 
+/// Whether a figure keeps the limit of a class only because pozzolan or slag eases it: how much of
+/// them is enough has to be shown by tests, which nobody has looked at.
+bool rests_on_addition(Demanded quantity, double value, const CheckContext& context) {
+    return std::ranges::any_of(context.demands.all(), [&](const Demand& demand) {
+        if (demand.quantity != quantity || !demand.by->pozzolanic_limits ||
+            held(demand, value) == Verdict::fails) {
+            return false;
+        }
+        const ClassLimits& bare = demand.by->limits;
+        return quantity == Demanded::w_cm
+                   ? bare.max_w_cm &&
+                         at_most({value, *bare.max_w_cm, w_cm_precision}) == Verdict::fails
+                   : below(value, bare.min_strength_mpa) &&
+                         below(value, bare.min_strength_twin_mpa);
+    });
+}
+
+constexpr const char* eased =
+    ". The class eases it for pozzolan or slag, of which so much must be shown to be enough";
+
 /// The highest strength that a class asks, and how the mix meets it.
 struct StrengthFinding {
     std::optional<double> specified_mpa; ///< by the code's specimen
@@ -208,8 +228,9 @@ void check_demanded_ratio(const CheckContext& context, Findings& findings) {
     const double w_cm = *ratio;
     const Verdict verdict = held(*lowest, w_cm);
     const RatioDoubts doubts = ratio_doubts(context);
-    const bool in_doubt =
-        context.binder.in_doubt || (verdict != Verdict::fails && may_break(doubts, *lowest));
+    const bool is_eased = rests_on_addition(Demanded::w_cm, w_cm, context);
+    const bool in_doubt = context.binder.in_doubt || is_eased ||
+                          (verdict != Verdict::fails && may_break(doubts, *lowest));
     findings.add({.id = check_ids::w_cm_exposure,
                   .verdict = in_doubt ? worse(verdict, Verdict::watch) : verdict,
                   .value = w_cm,
@@ -217,6 +238,9 @@ void check_demanded_ratio(const CheckContext& context, Findings& findings) {
                   .measure = Measure::w_cm},
                  [&](Check& told) {
                      tell_ratio(context, w_cm, lowest->high, told);
+                     if (is_eased) {
+                         told.message.text += eased;
+                     }
                      if (verdict != Verdict::fails) {
                          append_doubts(doubts, *lowest, told.message);
                      }
@@ -247,17 +271,23 @@ void check_demanded_strength(const CheckContext& context, Findings& findings) {
                                context.specified_by->strength_rule != context.code.strength_rule;
     const bool by_twin = specified_mpa && !below(*specified_mpa, highest->low_twin) &&
                          below(*specified_mpa, highest->low) && verdict != Verdict::fails;
-    findings.add(
-        {.id = check_ids::strength_exposure,
-         .verdict = by_other_rule && specified_mpa ? worse(verdict, Verdict::watch) : verdict,
-         .value = specified_mpa,
-         .limit = specified_mpa ? highest->limit() : Limit{},
-         .measure = Measure::strength},
-        [&](Check& told) {
-            tell_strength(context,
-                          {specified_mpa, highest->low, highest->specimen, by_twin, by_other_rule},
-                          told);
-        });
+    const bool by_addition =
+        specified_mpa && rests_on_addition(Demanded::strength, *specified_mpa, context);
+    const bool watched = (by_other_rule && specified_mpa) || by_addition;
+    findings.add({.id = check_ids::strength_exposure,
+                  .verdict = watched ? worse(verdict, Verdict::watch) : verdict,
+                  .value = specified_mpa,
+                  .limit = specified_mpa ? highest->limit() : Limit{},
+                  .measure = Measure::strength},
+                 [&](Check& told) {
+                     tell_strength(
+                         context,
+                         {specified_mpa, highest->low, highest->specimen, by_twin, by_other_rule},
+                         told);
+                     if (by_addition) {
+                         told.message.text += eased;
+                     }
+                 });
 }
 
 } // namespace boardmark::core

@@ -64,29 +64,34 @@ void check_categories(const CheckContext& context, Findings& findings) {
     });
 }
 
-/// A class that asks another one beside it where there are bars.
+/// The class that is stated of a category where it is as severe as a class, else nullptr.
+const ExposureClass* as_severe_as(const std::string& name, const CheckContext& context) {
+    const ExposureClass* least = context.code.find_class(name);
+    return !least ? nullptr : context.stated.first([&](const ExposureClass& other) {
+        return other.category == least->category && &other >= least; // mildest stand first
+    });
+}
+
+/// A class that asks another one beside it, most of them where there are bars.
 void check_pairs(const CheckContext& context, Findings& findings) {
-    if (!context.requirements.reinforced) {
-        return;
-    }
     for (const StatedClass& stated : context.stated) {
         const ExposureClass& asking = *stated.exposure;
-        if (!asking.beside) {
+        if (!asking.beside || !(context.requirements.reinforced || asking.beside->of_plain_too)) {
             continue;
         }
-        const bool consistent = context.stated.first(
-            [&](const ExposureClass& other) { return other.name == asking.beside->name; });
+        const ExposureClass* consistent = as_severe_as(asking.beside->name, context);
         findings.add({.id = check_ids::exposure_consistent,
                       .verdict = consistent ? Verdict::holds : Verdict::watch},
                      [&](Check& told) {
                          told.requirement = asking.name;
                          told.source = asking.limits.source;
-                         told.message = {consistent ? "{class} and {beside} are stated together"
-                                                    : "{class} {reason}: state {beside} as well, "
-                                                      "or say why not",
-                                         {word("class", asking.name),
-                                          word("beside", asking.beside->name),
-                                          word("reason", asking.beside->reason)}};
+                         told.message = {
+                             consistent ? "{class} and {beside} are stated together"
+                                        : "{class} {reason}: state {beside} as well, "
+                                          "or say why not",
+                             {word("class", asking.name),
+                              word("beside", consistent ? consistent->name : asking.beside->name),
+                              word("reason", asking.beside->reason)}};
                      });
     }
 }

@@ -7,6 +7,7 @@
 #include "compare.hpp"
 #include "exposure_limits.hpp"
 #include "remembered_limit.hpp"
+#include "supplementary.hpp"
 #include "suspect_chloride.hpp"
 
 #include <algorithm>
@@ -130,24 +131,27 @@ Phrase message_of(const CementFinding& found, const ExposureClass& exposure,
 /// What a class asks beside a cement that it accepts.
 enum class Beside {
     nothing,
-    low_expansion,   ///< of a cement without pozzolan or slag, shown by a test
-    proven_addition, ///< so much pozzolan or slag as a test or a service record shows to be enough
+    low_expansion,    ///< of a cement without pozzolan or slag, shown by a test
+    proven_addition,  ///< so much pozzolan or slag as a test or a service record shows to be enough
+    unknown_addition, ///< what a blended cement holds is not stated
     missing_addition,
 };
 
 Beside beside_of(const ExposureClass& exposure, const CheckContext& context) {
     const bool has_addition = binder_holds_pozzolan_or_slag(context.proportions);
-    if (exposure.needs_pozzolan) {
-        return has_addition ? Beside::proven_addition : Beside::missing_addition;
+    if (!exposure.needs_pozzolan && !exposure.pozzolanic_limits) {
+        return Beside::nothing;
     }
-    return !exposure.pozzolanic_limits ? Beside::nothing
-           : has_addition              ? Beside::proven_addition
-                                       : Beside::low_expansion;
+    return has_addition                         ? Beside::proven_addition
+           : unknown_blend(context.proportions) ? Beside::unknown_addition
+           : exposure.needs_pozzolan            ? Beside::missing_addition
+                                                : Beside::low_expansion;
 }
 
 Verdict verdict_of(Beside beside) {
     return beside == Beside::nothing            ? Verdict::holds
            : beside == Beside::missing_addition ? Verdict::fails
+           : beside == Beside::unknown_addition ? Verdict::not_checked
                                                 : Verdict::watch;
 }
 
@@ -161,6 +165,8 @@ const char* words_of(Beside beside) {
     case Beside::proven_addition: // a note to ACI 318-19 Table 19.3.2.1, from memory
         return "; that so much pozzolan or slag is enough has to be shown by its service record or "
                "by tests to ASTM C1012: ask for the report";
+    case Beside::unknown_addition:
+        return "; how much pozzolan or slag it holds is not stated: add 'contains'";
     case Beside::missing_addition:
         return "; the class asks pozzolan or slag beside it, and the binder holds none";
     }

@@ -1,5 +1,7 @@
 #include "supplementary.hpp"
 
+#include <boardmark/core/mix/designation.hpp>
+
 namespace boardmark::core {
 namespace {
 
@@ -19,6 +21,13 @@ void add(Supplementary& sum, Kind kind, double percent) {
     default:
         break;
     }
+}
+
+/// White cement may be of any type, and its designation tells a blended one.
+bool is_blended(const Material& cement) {
+    return cement.kind == Kind::blended_cement ||
+           (cement.kind == Kind::white_cement &&
+            cement_type(cement.standard) == CementType::blended);
 }
 
 } // namespace
@@ -81,7 +90,7 @@ double ground_limestone_kg_m3(const Proportions& proportions) {
 const Material* unknown_blend(const Proportions& proportions) {
     for (const Ingredient* binder : of_role(proportions, Role::binder)) {
         const Material& material = *binder->material;
-        if (material.kind == Kind::blended_cement && material.binder.contains.empty()) {
+        if (is_blended(material) && material.binder.contains.empty()) {
             return &material;
         }
     }

@@ -3,8 +3,12 @@
 #include <boardmark/core/mix/designation.hpp>
 
 #include "../values/out_of_scope.hpp"
+#include "designated_parts.hpp"
+
+#include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <vector>
 
 namespace boardmark::input {
@@ -71,6 +75,30 @@ bool fits_cement(Kind kind, CementType type) {
     }
 }
 
+/// Points by which a delivery may miss its designation (ASTM C595, from memory).
+constexpr double designation_points = 5;
+
+/// What a designation says that the cement holds, against what the file says.
+void hold_contents(const HeldMaterial& held) {
+    const Material& material = held.material;
+    if (material.binder.contains.empty()) {
+        return;
+    }
+    for (const DesignatedPart& part : designated_parts(material.standard)) {
+        const double stated = contained_percent(material, part.letter);
+        if (std::abs(stated - part.percent) > designation_points) {
+            const std::string what = part.letter == 'S'   ? "slag cement"
+                                     : part.letter == 'L' ? "ground limestone"
+                                                          : "pozzolan";
+            held.refuse("contains",
+                        fmt::format("{:g} % of {}, and '{}' says {:g} %", stated, what,
+                                    material.standard, part.percent),
+                        "correct one of the two; the mill certificate has the figure");
+            return;
+        }
+    }
+}
+
 void hold_binder(const HeldMaterial& held) {
     const Material& material = held.material;
     const CementType type = core::cement_type(material.standard);
@@ -78,6 +106,7 @@ void hold_binder(const HeldMaterial& held) {
         if (!fits_cement(material.kind, type)) {
             held.refuse_standard(advice_on_cement(type));
         }
+        hold_contents(held);
         return;
     }
     for (const StandardKinds& known : standards_of_additions()) {

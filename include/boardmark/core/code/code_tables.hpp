@@ -57,6 +57,7 @@ struct Cap {
 struct ClassBeside {
     std::string name;
     std::string reason; ///< what the asking class means, after its name
+    bool of_plain_too;  ///< asked of concrete without bars as well
 };
 
 /// One exposure class of a code.
@@ -94,6 +95,10 @@ struct AirRules {
     double reduction_above_strength_mpa;
     double reduction_above_strength_twin_mpa; ///< as the other system prints it
     std::string reduction_in_other_editions;
+    std::optional<double> none_from_cube_mpa = {}; ///< of cubes, from which no air is asked
+
+    /// Whether the figure of a class is the least air, and not the middle of a tolerance.
+    bool states_least() const { return below_percent < tolerance_percent; }
 };
 
 /// Cement for sulfate and sea water where the designation alone does not decide.

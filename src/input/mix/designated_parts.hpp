@@ -1,0 +1,22 @@
+#pragma once
+
+#include <boardmark/core/mix/material.hpp>
+
+#include <string>
+#include <vector>
+
+namespace boardmark::input {
+
+/// What the designation of a blended cement says that it holds beside portland cement.
+struct DesignatedPart {
+    char letter; ///< 'S' slag, 'P' pozzolan, 'L' limestone
+    double percent;
+};
+
+/// Of ASTM C595: "IS(60)", "IP(25)(MS)", "IT(S25)(L10)". Empty where it names no share.
+std::vector<DesignatedPart> designated_parts(const std::string& standard);
+
+/// How much of it `contains` states, percent.
+double contained_percent(const core::Material& cement, char letter);
+
+} // namespace boardmark::input
