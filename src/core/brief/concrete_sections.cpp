@@ -4,6 +4,7 @@
 #include "../basis/phrases.hpp"
 #include "../checks/exposure_limits.hpp"
 #include "../checks/trial_checks.hpp"
+#include "../paper/fresh_windows.hpp"
 #include "sections.hpp"
 
 #include <algorithm>
@@ -30,6 +31,17 @@ Phrase slump_asked(const Requirements& asked, const Tables& tables) {
     return {"Slump at placing {slump}, within {tolerance}, the same for every load",
             {quantity("slump", {asked.slump_mm, Measure::slump}),
              quantity("tolerance", {within_mm, Measure::slump})}};
+}
+
+Phrase air_asked(const BriefCase& brief) {
+    const TestWindow air =
+        air_window_of(brief.plan.proportions.selection, brief.plan.mix_checks, brief.tables);
+    if (!air.low) {
+        return {"No air is entrained; some {air} is trapped", {percent_of("air", *air.asked)}};
+    }
+    return {"Air at placing {air}, permitted {low} to {high}, tested on site",
+            {percent_of("air", *air.asked), percent_of("low", *air.low),
+             percent_of("high", *air.high)}};
 }
 
 /// Admixtures by their dose, the rest by mass.
@@ -78,13 +90,7 @@ BriefSection brief_of_requirements(const BriefCase& brief) {
                                  {quantity("w_cm", {*selection.w_cm_by_exposure, Measure::w_cm})}});
     }
     section.items.push_back(slump_asked(asked, brief.tables));
-    const AirRules& air = brief.tables.code->air;
-    section.items.push_back(
-        {air.below_percent < air.tolerance_percent
-             ? "Air at placing {air}, no less than the class requires, tested on site"
-             : "Air at placing {air}, within {tolerance}, tested on site",
-         {percent_of("air", selection.air_at_placing_percent),
-          percent_of("tolerance", brief.tables.code->air.tolerance_percent)}});
+    section.items.push_back(air_asked(brief));
     if (const Check* constancy =
             check_of(brief.plan.mix_checks, check_ids::finish_w_cm_constancy)) {
         section.items.push_back(constancy->message);

@@ -268,9 +268,17 @@ const SlumpTolerance& slump_tolerance(double target_mm, const Tables& tables) {
     return found == rows.end() ? rows.back() : *found;
 }
 
-std::vector<Check> check_fresh_tests(const Trial& trial, const Yield& yield, const Tables& tables) {
+std::vector<Check> check_fresh_tests(const Trial& trial, const Yield& yield,
+                                     std::span<const Check> of_mix, const Tables& tables) {
     std::vector<Check> checks = slump_checks(trial, yield, tables);
-    checks.push_back(air_check(yield, tables));
+    const bool class_holds_air =
+        tables.code->air.states_least() && !trial.target_air_percent &&
+        std::ranges::any_of(of_mix, [](const Check& one) {
+            return one.is(check_ids::air_exposure) && one.limit.has_value();
+        });
+    if (!class_holds_air) {
+        checks.push_back(air_check(yield, tables));
+    }
     checks.push_back(gap_check(yield, tables));
     checks.push_back(temperature_check(trial, tables));
     checks.push_back(yield_check(yield, tables));

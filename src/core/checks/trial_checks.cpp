@@ -37,8 +37,9 @@ std::vector<Check> assess(const CompleteTrial& complete_trial, const Yield& yiel
     std::vector<Check> all = assess(trial.mix, yield.found, tables);
     // What the volumes leave open is the air; it has its own check here.
     std::erase_if(all, [](const Check& check) { return check.is(check_ids::volume_closes); });
+    const std::vector<Check> fresh = check_fresh_tests(trial, yield, all, tables);
     leave_unmetered_air_open(yield, all);
-    std::ranges::move(check_fresh_tests(trial, yield, tables), std::back_inserter(all));
+    std::ranges::copy(fresh, std::back_inserter(all));
     std::ranges::move(check_measure(trial, designed, tables), std::back_inserter(all));
     std::ranges::move(check_batching(trial, yield, designed, tables), std::back_inserter(all));
     return all;

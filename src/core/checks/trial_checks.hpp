@@ -3,6 +3,7 @@
 #include <boardmark/core/trial/trial_tables.hpp>
 #include <boardmark/core/trial/yield.hpp>
 
+#include <span>
 #include <vector>
 
 namespace boardmark::core {
@@ -10,8 +11,10 @@ namespace boardmark::core {
 /// The tolerance of a nominal slump.
 const SlumpTolerance& slump_tolerance(double target_mm, const Tables& tables);
 
-/// Slump, air, temperature and yield of a trial against its targets and their tolerances.
-std::vector<Check> check_fresh_tests(const Trial& trial, const Yield& yield, const Tables& tables);
+/// Slump, air, temperature and yield of a trial against its targets and their tolerances. Where a
+/// class states the least air and the most, these count, and the air has no tolerance besides.
+std::vector<Check> check_fresh_tests(const Trial& trial, const Yield& yield,
+                                     std::span<const Check> of_mix, const Tables& tables);
 
 /// A measure of the density test that is smaller than its standard asks for the stone.
 std::vector<Check> check_measure(const Trial& trial, const Proportions& designed,

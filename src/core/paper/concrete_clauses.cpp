@@ -170,7 +170,7 @@ void require_fresh(const PaperCase& papers, ClauseList& list) {
                     {{"an even slump is an even face", {}},
                      slump_tolerance(papers.asked.slump_mm, papers.tables).within_mm.source});
     }
-    const TestWindow air = air_window_of(papers.mix.selection, papers.tables);
+    const TestWindow air = air_window_of(papers.mix.selection, papers.mix_checks, papers.tables);
     if (papers.mix.selection.air_entrained) {
         list.require(
             {"Entrained air at placing {air}, {low} to {high} in every load that is tested",

@@ -23,10 +23,29 @@ TestWindow slump_window_of(const Requirements& asked, const Tables& tables) {
     return {std::max(0.0, asked.slump_mm - within_mm), asked.slump_mm, asked.slump_mm + within_mm};
 }
 
-TestWindow air_window_of(const Selection& selection, const Tables& tables) {
+TestWindow air_window_of(const Selection& selection, std::span<const Check> mix_checks,
+                         const Tables& tables) {
     const double air_percent = selection.air_at_placing_percent;
-    const double within_percent = tables.code->air.tolerance_percent;
-    return {std::max(0.0, air_percent - within_percent), air_percent, air_percent + within_percent};
+    if (!selection.air_entrained) {
+        return {.asked = air_percent};
+    }
+    const AirRules& rules = tables.code->air;
+    const auto of_class = std::ranges::find_if(mix_checks, [](const Check& one) {
+        return one.is(check_ids::air_exposure) && one.limit.has_value();
+    });
+    const bool by_class = of_class != mix_checks.end();
+    if (rules.states_least() && by_class) {
+        return {of_class->limit->low, air_percent, of_class->limit->high};
+    }
+    const double within_percent = rules.tolerance_percent;
+    const double low_percent = std::max(0.0, air_percent - within_percent);
+    if (by_class && of_class->verdict != Verdict::fails) { // no load may have what the class bars
+        return {std::min(std::max(low_percent, of_class->limit->low.value_or(0)), air_percent),
+                air_percent,
+                std::min(air_percent + within_percent,
+                         of_class->limit->high.value_or(air_percent + within_percent))};
+    }
+    return {low_percent, air_percent, air_percent + within_percent};
 }
 
 TestWindow temperature_window_of(const WallPlan& plan, std::span<const FormForces* const> pressed) {

@@ -45,10 +45,11 @@ std::vector<PourTest> fresh_tests(const PaperCase& papers) {
          .asked = slump_window_of(papers.asked, papers.tables),
          .measure = Measure::slump}};
     if (papers.mix.selection.air_entrained) {
-        tests.push_back({.name = "air",
-                         .when = with_strength,
-                         .asked = air_window_of(papers.mix.selection, papers.tables),
-                         .measure = Measure::percent});
+        tests.push_back(
+            {.name = "air",
+             .when = with_strength,
+             .asked = air_window_of(papers.mix.selection, papers.mix_checks, papers.tables),
+             .measure = Measure::percent});
     }
     PourTest temperature{
         .name = "temperature", .when = with_strength, .measure = Measure::temperature};

@@ -366,15 +366,19 @@ ClauseGroup clauses_of_acceptance(const PaperCase& papers) {
                   {}},
                  trade_reason("cores come after the specimens' own history is checked"));
     const TestWindow slump = slump_window_of(papers.asked, papers.tables);
-    const TestWindow air = air_window_of(papers.mix.selection, papers.tables);
-    list.require({papers.mix.selection.air_entrained
-                      ? "A load with a slump outside {low} to {high}, or air outside {least} to "
-                        "{most}, is tested once more; outside again, it goes back"
-                      : "A load with a slump outside {low} to {high} is tested once more; outside "
-                        "again, it goes back",
-                  {quantity("low", {*slump.low, Measure::slump}),
-                   quantity("high", {*slump.high, Measure::slump}), as_percent("least", *air.low),
-                   as_percent("most", *air.high)}},
+    const TestWindow air = air_window_of(papers.mix.selection, papers.mix_checks, papers.tables);
+    Phrase sent_back{air.low
+                         ? "A load with a slump outside {low} to {high}, or air outside {least} "
+                           "to {most}, is tested once more; outside again, it goes back"
+                         : "A load with a slump outside {low} to {high} is tested once more; "
+                           "outside again, it goes back",
+                     {quantity("low", {*slump.low, Measure::slump}),
+                      quantity("high", {*slump.high, Measure::slump})}};
+    if (air.low) {
+        sent_back.arguments.push_back(as_percent("least", *air.low));
+        sent_back.arguments.push_back(as_percent("most", *air.high));
+    }
+    list.require(std::move(sent_back),
                  {{"one test may err", {}},
                   slump_tolerance(papers.asked.slump_mm, papers.tables).within_mm.source});
     if (papers.wall && papers.asked.board_marked) {

@@ -7,19 +7,6 @@
 namespace boardmark::core {
 namespace {
 
-/// What the day may have of air; a code that only states a least air lets no less of it count.
-TestWindow air_of_day(const PourCase& pour) {
-    TestWindow window = air_window_of(pour.plan.proportions.selection, pour.tables);
-    const AirRules& rules = pour.tables.code->air;
-    const auto asked = std::ranges::find_if(
-        pour.plan.mix_checks, [](const Check& one) { return one.is(check_ids::air_exposure); });
-    const bool one_sided = rules.below_percent < rules.tolerance_percent;
-    if (one_sided && asked != pour.plan.mix_checks.end() && asked->limit) {
-        window.low = std::max(*window.low, asked->limit->low.value_or(0));
-    }
-    return window;
-}
-
 TestWindow temperature_of_day(const PourCase& pour) {
     std::vector<const FormForces*> pressed;
     for (const PouredPart& part : pour.card.parts) {
@@ -30,14 +17,25 @@ TestWindow temperature_of_day(const PourCase& pour) {
     return temperature_window_of(pour.plan, pressed);
 }
 
+/// Water may raise the ratio neither above what the classes permit nor above what the strength
+/// needs.
+std::optional<double> most_w_cm(const Selection& selection) {
+    const auto& by_exposure = selection.w_cm_by_exposure;
+    const auto& by_strength = selection.w_cm_by_strength;
+    return by_exposure && by_strength ? std::min(*by_exposure, *by_strength)
+           : by_exposure              ? by_exposure
+                                      : by_strength;
+}
+
 } // namespace
 
 PourLimits pour_limits(const PourCase& pour) {
     const PlacingTables& placing = pour.tables.placing;
     return {.slump_mm = slump_window_of(pour.asked, pour.tables),
-            .air_percent = air_of_day(pour),
+            .air_percent =
+                air_window_of(pour.plan.proportions.selection, pour.plan.mix_checks, pour.tables),
             .concrete_c = temperature_of_day(pour),
-            .w_cm = pour.plan.proportions.selection.w_cm_by_exposure,
+            .w_cm = most_w_cm(pour.plan.proportions.selection),
             .discharge_h = placing.lifts.discharge_h,
             .free_fall_mm = placing.crew.free_fall_mm,
             .hose_apart_mm = placing.crew.hose_apart_mm};

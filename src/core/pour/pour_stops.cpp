@@ -7,13 +7,19 @@ namespace boardmark::core {
 namespace {
 
 Phrase window_of_loads(const PourLimits& limits) {
-    return {
-        "Slump outside {low_slump} to {high_slump} or air outside {low_air} to {high_air}: test "
-        "the same load once more; outside again, it goes back",
-        {quantity("low_slump", {*limits.slump_mm.low, Measure::slump}),
-         quantity("high_slump", {*limits.slump_mm.high, Measure::slump}),
-         percent_of("low_air", *limits.air_percent.low),
-         percent_of("high_air", *limits.air_percent.high)}};
+    const bool air_counts = limits.air_percent.low && limits.air_percent.high;
+    Phrase told{air_counts
+                    ? "Slump outside {low_slump} to {high_slump} or air outside {low_air} to "
+                      "{high_air}: test the same load once more; outside again, it goes back"
+                    : "Slump outside {low_slump} to {high_slump}: test the same load once "
+                      "more; outside again, it goes back",
+                {quantity("low_slump", {*limits.slump_mm.low, Measure::slump}),
+                 quantity("high_slump", {*limits.slump_mm.high, Measure::slump})}};
+    if (air_counts) {
+        told.arguments.push_back(percent_of("low_air", *limits.air_percent.low));
+        told.arguments.push_back(percent_of("high_air", *limits.air_percent.high));
+    }
+    return told;
 }
 
 std::optional<double> shortest_wait_h(const PourCard& card) {

@@ -20,7 +20,10 @@ void advise_on_air(const Yield& yield, const Tables& tables, Advice& advice) {
     const bool agent = std::ranges::any_of(yield.found.ingredients, [](const Ingredient& part) {
         return part.material && part.material->kind == Kind::air_entraining_admixture;
     });
-    const double worth_a_change = tables.code->air.tolerance_percent / 2;
+    const AirRules& rules = tables.code->air;
+    const double worth_a_change = rules.states_least() && difference > 0
+                                      ? rules.above_percent // no more than the class permits
+                                      : rules.tolerance_percent / 2;
     if (agent && yield.measured_air_percent && above(std::abs(difference), worth_a_change)) {
         advice.push_back(
             {"Air {air} against {target}: " + std::string{difference > 0 ? "lower" : "raise"} +

@@ -42,7 +42,7 @@ struct PourLimits {
     TestWindow slump_mm;
     TestWindow air_percent;
     TestWindow concrete_c = {};
-    std::optional<double> w_cm = {}; ///< the lowest limit of the exposure classes
+    std::optional<double> w_cm = {}; ///< the lower of the exposure classes' and the strength's
     TypicalFigure discharge_h;       ///< from batching
     TypicalFigure free_fall_mm;
     TypicalFigure hose_apart_mm;
