@@ -143,6 +143,36 @@ TEST_CASE("trucks of 6 m3 at 12 m3 an hour") {
         core::truck_plan({.order_m3 = 20, .truck_m3 = 6, .parts = {{"wall", {}}}}, lifts()));
 }
 
+TEST_CASE("a truck is back after both ways and its unloading at the soonest") {
+    // Arithmetic: 6 m3 at 8 m3 an hour take 45 min; 30 + 45 + 30 = 105 min keep 3 trucks busy,
+    // where a round trip of 80 would keep 2. One of 140 keeps 4 and counts itself.
+    for (const auto& [round_trip_min, trucks] : {std::pair{80, 3}, std::pair{140, 4}}) {
+        const auto plan = core::truck_plan({.order_m3 = 30,
+                                            .truck_m3 = 6,
+                                            .parts = {even("wall", 30, 8)},
+                                            .round_trip_h = round_trip_min / 60.0,
+                                            .haul_h = 0.5},
+                                           lifts());
+        REQUIRE(plan);
+        CHECK(plan->trucks == trucks);
+    }
+}
+
+TEST_CASE("a load that is placed later than its slump is judged for is to be watched") {
+    // 6 m3 at 12 m3 an hour take 30 min after a haul of 20: 50.
+    for (const auto& [stated_min, verdict] :
+         {std::pair{50, Verdict::holds}, std::pair{49, Verdict::watch}}) {
+        const auto plan = core::truck_plan({.order_m3 = 20,
+                                            .truck_m3 = 6,
+                                            .parts = {even("wall", 20, 12)},
+                                            .haul_h = 20 / 60.0,
+                                            .time_to_place_h = stated_min / 60.0},
+                                           lifts());
+        REQUIRE(plan);
+        CHECK(plan->checks.at(0).verdict == verdict);
+    }
+}
+
 TEST_CASE("from batching to the end of discharge") {
     // ASTM C94, from memory: 90 min. 6 m3 at 12 m3 an hour take 30, at 3.9 an hour 92.
     struct Case {

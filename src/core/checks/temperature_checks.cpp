@@ -86,6 +86,15 @@ PlacedFinding judged(double placed_c, bool cold, const ColdSection& section,
             cold ? cold_source : &weather.hottest_c.source};
 }
 
+/// Of a section that nobody states the coldest concrete that is permitted is the highest, and so is
+/// the warmest that is advised: a thicker one asks for less.
+bool may_be_too_warm(const Requirements& asked, double placed_c, const WeatherTables& weather) {
+    return !asked.section.thickness_mm &&
+           std::ranges::any_of(weather.cold, [&](const ColdSection& section) {
+               return above(placed_c, section.most_placed_c.value);
+           });
+}
+
 /// What the way to the form takes and the file does not state; what is placed is not known then.
 std::vector<std::string> missing_on_the_way(const PlacingConditions& placing) {
     std::vector<std::string> missing;
@@ -120,7 +129,14 @@ void placed_check(const CheckContext& context, const MixtureTemperature& tempera
     const ColdSection& section = cold_section(context.requirements, weather);
     const bool cold = is_cold(context.requirements.placing, weather);
     const double value = temperature.placed_c.value_or(*temperature.mixed_c);
-    const PlacedFinding placed = judged(value, cold, section, weather);
+    PlacedFinding placed = judged(value, cold, section, weather);
+    if (cold && placed.verdict == Verdict::holds &&
+        may_be_too_warm(context.requirements, value, weather)) {
+        placed = {Verdict::watch,
+                  "{value}, {low} to {warm} in cold weather for a section below the thinnest step; "
+                  "a thicker one is placed colder: state 'requirements.section.thickness'",
+                  &section.most_placed_c.source};
+    }
     if (!temperature.placed_c && placed.verdict != Verdict::fails) {
         not_placed_check(context, value, findings);
         return;

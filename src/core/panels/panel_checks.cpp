@@ -232,7 +232,7 @@ Check stripping_check(const PanelCase& panels) {
                            "the weather of the wall file; the panels' own day is not known, so "
                            "strength tests beside them decide",
                      {quantity("value", {earliest_level_h, Measure::duration}),
-                      quantity("limit", {*earliest_h, Measure::duration})}};
+                      no_less_than("limit", {*earliest_h, Measure::duration})}};
     return check;
 }
 

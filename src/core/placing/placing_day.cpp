@@ -119,6 +119,13 @@ Check discharge_check(const PlacingDay& day, const LiftRules& rules) {
                       quantity("value", {*check.value, Measure::duration}),
                       word("counted", stated ? "" : ", the whole round trip counted as haul"),
                       quantity("limit", {limit_h, Measure::duration})}};
+    const auto late_loads = std::ranges::count_if(
+        day.loads, [](const LoadOfDay& load) { return above(load.ends_h, *load.latest_end_h); });
+    if (late_loads > 1) {
+        check.message.text += "; {late} loads are late";
+        check.message.arguments.push_back(
+            quantity("late", {static_cast<double>(late_loads), Measure::count}));
+    }
     return check;
 }
 

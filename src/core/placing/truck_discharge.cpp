@@ -24,11 +24,21 @@ struct Unloading {
     const TruckedPour& pour;
 };
 
+/// Like parts are filled one after the other.
+std::vector<FilledLift> lifts_of_all(const UnloadedPart& part) {
+    std::vector<FilledLift> lifts;
+    for (int copy = 0; copy < part.count; ++copy) {
+        lifts.insert(lifts.end(), part.lifts.begin(), part.lifts.end());
+    }
+    return lifts;
+}
+
 Unloading unloading_of(const UnloadedPart& part, const TruckedPour& pour, double limit_h) {
-    const double volume_m3 = volume_of(part.lifts);
+    const std::vector<FilledLift> lifts = lifts_of_all(part);
+    const double volume_m3 = volume_of(lifts);
     const double load_m3 = std::min(pour.truck_m3, std::max(pour.order_m3, volume_m3));
     const double taken_m3 = std::min(load_m3, volume_m3);
-    const double hours = slowest_h(part.lifts, taken_m3);
+    const double hours = slowest_h(lifts, taken_m3);
     return {taken_m3, hours, hours * load_m3 / taken_m3, limit_h, pour};
 }
 
@@ -96,6 +106,20 @@ void watch_the_rest(const Unloading& one, Check& check) {
     }
 }
 
+/// The slump is judged for the time that the mix file states; a load that takes longer has lost
+/// more of it.
+void watch_time_to_place(const Unloading& one, Check& check) {
+    const auto& stated_h = one.pour.time_to_place_h;
+    if (!stated_h || !one.pour.haul_h || check.verdict == Verdict::fails ||
+        !above(*one.pour.haul_h + one.hours, *stated_h)) {
+        return;
+    }
+    check.verdict = Verdict::watch;
+    check.message.text += ". The mix file takes {placed} ('requirements.time_to_place'), until "
+                          "which alone its slump is judged";
+    check.message.arguments.push_back(time_of("placed", *stated_h));
+}
+
 void judge(const Unloading& one, Check& check) {
     check.limit = Limit{.low = std::nullopt, .high = one.limit_h};
     check.message.arguments = times_of(one);
@@ -112,6 +136,7 @@ void judge(const Unloading& one, Check& check) {
         return;
     }
     watch_the_rest(one, check);
+    watch_time_to_place(one, check);
 }
 
 } // namespace

@@ -21,6 +21,12 @@ TruckInterval interval_of(const UnloadedPart& part, const TruckedPour& pour) {
     return {part.name, slowest_h(part.lifts, taken_m3) * pour.truck_m3 / taken_m3};
 }
 
+/// From one load of a truck to its next: no less than the way to the site, the unloading and the
+/// way back.
+double cycle_h(double round_trip_h, double unloading_h, const TruckedPour& pour) {
+    return std::max(round_trip_h, 2 * pour.haul_h.value_or(0) + unloading_h);
+}
+
 /// What no part's pace is known for goes at the mean of the others.
 double pour_h(const TruckedPour& pour) {
     double hours = 0;
@@ -55,8 +61,8 @@ std::optional<TruckPlan> truck_plan(const TruckedPour& pour, const LiftRules& ru
                    .pour_h = pour_h(pour),
                    .checks = std::move(checks)};
     if (pour.round_trip_h) {
-        plan.trucks =
-            std::min(plan.loads, std::max(1, rounded_up(*pour.round_trip_h / shortest->hours)));
+        const double hours = cycle_h(*pour.round_trip_h, shortest->hours, pour);
+        plan.trucks = std::min(plan.loads, std::max(1, rounded_up(hours / shortest->hours)));
     }
     return plan;
 }

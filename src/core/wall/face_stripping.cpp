@@ -74,7 +74,7 @@ void judge_too_soon(const StrippedFace& face, Check& check) {
         earliest_h
             ? Phrase{"stripped after {value}, not before {limit}: {rule} in air above {air}, and "
                      "{needed} that the face needs",
-                     {face_time("limit", *earliest_h)}}
+                     {no_less_than("limit", {*earliest_h, Measure::duration})}}
             : Phrase{"stripped after {value}; {counted} of it in air above {air} count, and {rule} "
                      "are needed; the {needed} that the face needs is neither measured "
                      "('strip_strength') nor expected: keep it warmer, or longer",

@@ -69,9 +69,9 @@ std::vector<Phrase> basis_of_pressures(const FormForces& forces) {
         append_words(phrase, "the pressures hold for ", {});
     } else {
         append_words(phrase,
-                     "full liquid head, whatever the rate of rise, temperature and slump; planned "
-                     "for ",
-                     {});
+                     "full liquid head of concrete of {density}, whatever the rate of rise, "
+                     "temperature and slump; planned for ",
+                     {quantity("density", {forces.density_kg_m3, Measure::fresh_density})});
     }
     append_rise(phrase, forces.rise);
     append_concrete(phrase, forces);

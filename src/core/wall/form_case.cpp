@@ -112,6 +112,17 @@ double density_kg_m3(const Proportions& proportions, const Tables& tables) {
                : tables.forms->assumed_density_kg_m3.value;
 }
 
+/// The same concrete with the least air that a load may have: the air that it lacks is concrete.
+double heaviest_kg_m3(const Proportions& proportions, double density, const Tables& tables) {
+    const Selection& selection = proportions.selection;
+    if (!selection.air_entrained || !proportions.totals.fresh_density_kg_m3) {
+        return density;
+    }
+    const double least_percent =
+        selection.air_at_placing_percent - tables.code->air.tolerance_percent;
+    return density * (100 - std::max(0.0, least_percent)) / (100 - selection.air_percent);
+}
+
 } // namespace
 
 FormCase form_case(const Wall& wall, const Proportions& proportions, double height_m,
@@ -120,6 +131,7 @@ FormCase form_case(const Wall& wall, const Proportions& proportions, double heig
     const WallPlacing& placing = wall.placing;
     FormCase pour{.form_height_m = height_m,
                   .fresh_density_kg_m3 = density_kg_m3(proportions, tables)};
+    pour.heaviest_kg_m3 = heaviest_kg_m3(proportions, pour.fresh_density_kg_m3, tables);
     pour.rise_m_h = rise_m_h;
     const ConcreteTemperatures temperatures = concrete_temperatures(wall, proportions);
     if (temperatures.concrete_stated) {

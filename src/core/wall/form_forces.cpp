@@ -45,15 +45,34 @@ struct ForcedForm {
     std::vector<Check>& checks;
 };
 
+/// The liquid head grows with the density, and with it what a tie carries: a load with less air
+/// than the mix weighs more.
+void watch_heavier_loads(const FormCase& pour, Check& check) {
+    const double heavier = *check.value * pour.heaviest_kg_m3 / pour.fresh_density_kg_m3;
+    if (check.verdict != Verdict::holds || !above(heavier, *check.limit->high)) {
+        return;
+    }
+    check.verdict = Verdict::watch;
+    check.message.text += "; with the least air that a load may have it weighs {heaviest} and asks "
+                          "{heavier}";
+    check.message.arguments.push_back(
+        quantity("heaviest", {pour.heaviest_kg_m3, Measure::fresh_density}));
+    check.message.arguments.push_back(quantity("heavier", {heavier, check.measure}));
+}
+
 /// Which rise a check of a form holds for: a pressure below the full head grows with it, and a
 /// rise that no output shows to be kept is only planned.
-Check for_its_rise(Check check, const FormForces& forces) {
+Check for_its_rise(Check check, const FormForces& forces, const FormCase& pour) {
     const FormPressure& pressure = governing_pressure(forces);
     const auto rise_m_h = forces.rise.fastest_m_h();
     const bool full_head = !below(pressure.kpa, pressure.head_kpa);
     const bool whatever_rate = check.verdict != Verdict::fails || !pressure.valid;
     if (check.value && full_head && whatever_rate) {
-        check.message.text += "; at any rate of rise, because it is the full liquid head";
+        check.message.text += "; at any rate of rise, because it is the full liquid head of "
+                              "concrete of {density}";
+        check.message.arguments.push_back(
+            quantity("density", {pour.fresh_density_kg_m3, Measure::fresh_density}));
+        watch_heavier_loads(pour, check);
         return check;
     }
     if (!check.value || !rise_m_h) {
@@ -123,8 +142,9 @@ void force_on_form(const ForcedForm& form, double design_kpa, FormForces& forces
     const FormDemand demand{[](const FormPressure& pressure) { return pressure.kpa; }, design_kpa,
                             Measure::pressure};
     forces.rise_by_form = least_rise(form.pour, demand, form.choice, form.tables);
-    const Check check = for_its_rise(
-        form_pressure_check(governing_pressure(forces), design_kpa, form.tables), forces);
+    const Check check =
+        for_its_rise(form_pressure_check(governing_pressure(forces), design_kpa, form.tables),
+                     forces, form.pour);
     put_checks(form, watch_parts(check, demand, forces, form.pour, form.tables), demand);
 }
 
@@ -158,7 +178,8 @@ void force_on_ties(const ForcedForm& form, const Wall& wall, FormForces& forces)
                             },
                             working_load_kn(*rating, form.tables), Measure::force};
     }
-    Check check = for_its_rise(tie_check(governing, forces.ties, rating, form.tables), forces);
+    Check check =
+        for_its_rise(tie_check(governing, forces.ties, rating, form.tables), forces, form.pour);
     if (demand && check.value) {
         check = watch_parts(std::move(check), *demand, forces, form.pour, form.tables);
     }
@@ -188,6 +209,7 @@ FormForces form_forces(const Wall& wall, const FormedWall& formed, const Proport
     FormForces forces{.wall = formed.name,
                       .height_m = formed.height_m,
                       .rise = rise,
+                      .density_kg_m3 = pour.fresh_density_kg_m3,
                       .concrete_c = pour.temperature_c,
                       .slump_mm = pour.highest_slump_mm,
                       .pressures = choice.pressures,

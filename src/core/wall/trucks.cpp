@@ -60,6 +60,9 @@ std::optional<TruckedPour> trucked_pour(const Wall& wall, double order_m3,
                      .truck_m3 = *placing.truck_m3,
                      .parts = std::move(parts),
                      .haul_h = requirements_of(wall.mix).placing.haul_h};
+    if (const auto& minutes = requirements_of(wall.mix).time_to_place_min) {
+        pour.time_to_place_h = *minutes / 60;
+    }
     if (placing.round_trip_min) {
         pour.round_trip_h = *placing.round_trip_min / 60;
     }

@@ -104,7 +104,7 @@ constexpr Field fields[] = {
     {.path = "placing.round_trip",
      .value = usually(hours(0.05, 12), {.low = 0.25 * hour_d, .high = 6 * hour_d}),
      .example = "round_trip: 75 min",
-     .meaning = "of one truck, with its loading and washing out"},
+     .meaning = "of one truck from plant to plant: loading, both ways, unloading, washing out"},
     {.path = "placing.vibrator",
      .shape = Shape::section,
      .example = "vibrator: {head: 2 in, depth: 3 ft}",

@@ -21,7 +21,7 @@ constexpr StarterLine mix_lines[] = {
      "{0.38: 45 MPa, 0.42: 41 MPa, 0.47: 36 MPa}"},
     {"requirements.slump", "4 in", "100 mm"},
     {"requirements.slump_window", "3 in to 5 in", "75 mm to 125 mm"},
-    {"requirements.time_to_place", "45 min"},
+    {"requirements.time_to_place", "60 min"},
     {"requirements.placing", "{haul: 25 min}"},
     {"requirements.finish", "board-marked"},
     {"requirements.section", "{thickness: 10 in, clear_bar_spacing: 5 in, clear_cover: 2 in}",

@@ -129,18 +129,20 @@ std::string evaporation(double kg_m2_h, bool us, int finer) {
 }
 
 /// Minutes where hours would be a fraction.
-std::string duration(double hours, core::Keep keep) {
+std::string duration(double hours, core::Keep keep, int finer) {
     constexpr double shortest_in_hours = 2;
+    const double part = std::pow(10, -finer);
     return hours < shortest_in_hours
-               ? fixed(rounded(60 * hours, 1, keep), 0) + " min"
-               : without_a_last_nought(fixed(rounded(hours, 0.1, keep), 1)) + " h";
+               ? fixed(rounded(60 * hours, part, keep), finer) + " min"
+               : without_a_last_nought(fixed(rounded(hours, 0.1 * part, keep), 1 + finer)) + " h";
 }
 
 /// Square inches to the foot of wall, as bars are tabled.
-std::string steel_area(double mm2_m, bool us) {
+std::string steel_area(double mm2_m, bool us, int finer) {
     const double inch = units::unit("in").factor;
-    return us ? fixed(mm2_m / (inch * inch) * units::unit("ft").factor / 1000, 3) + " in2/ft"
-              : fixed(mm2_m, 0) + " mm2/m";
+    return us ? fixed(mm2_m / (inch * inch) * units::unit("ft").factor / 1000, 3 + finer) +
+                    " in2/ft"
+              : fixed(mm2_m, finer) + " mm2/m";
 }
 
 /// A plant reads water by weight or by the gallon.
@@ -238,7 +240,7 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
     case Measure::temperature:
         return in_style({"degF", 1, 0}, {"degC", 0.5, 1});
     case Measure::temperature_difference:
-        return us ? fixed(1.8 * value, 0) + " degF" : fixed(value, 0) + " K";
+        return us ? fixed(1.8 * value, finer) + " degF" : fixed(value, finer) + " K";
     case Measure::dose:
         return dose(value, us ? "fl oz/cwt" : "mL/100 kg");
     case Measure::pressure:
@@ -256,9 +258,9 @@ std::string shown(core::Quantity quantity, UnitSystem system, int finer) {
     case Measure::evaporation:
         return evaporation(value, us, finer);
     case Measure::duration:
-        return duration(value, quantity.keep);
+        return duration(value, quantity.keep, finer);
     case Measure::steel_area:
-        return steel_area(value, us);
+        return steel_area(value, us, finer);
     case Measure::money:
         return us ? fixed(value * units::unit("yd3").factor, 2) + "/yd3" : fixed(value, 2) + "/m3";
     }

@@ -71,8 +71,10 @@ struct TruckedPour {
     double order_m3;
     double truck_m3; ///< load of one truck, > 0
     std::vector<UnloadedPart> parts;
-    std::optional<double> round_trip_h = {}; ///< plant to plant
+    std::optional<double> round_trip_h = {}; ///< plant to plant, loading and unloading included
     std::optional<double> haul_h = {};       ///< from batching to arrival
+    /// From batching until the mix file takes the last of a load to be placed.
+    std::optional<double> time_to_place_h = {};
 };
 
 /// How long loads wait for one another in a part: a load at the part's slowest.
@@ -90,10 +92,11 @@ struct TruckPlan {
     std::vector<Check> checks; ///< `truck.discharge` of each part
 };
 
-/// Loads, their intervals and the trucks that keep them. Discharge ends within 90 min of batching
-/// (ASTM C94), or what buyer and supplier agreed on: the haul and the longest that any load stands
-/// at the part. Without a stated haul the whole round trip counts in its place, which no haul
-/// exceeds. Nothing where no part's pace is known.
+/// Loads, their intervals and the trucks that keep them; a truck is back no sooner than after twice
+/// the haul and its unloading, whatever round trip is stated. Discharge ends within 90 min of
+/// batching (ASTM C94), or what buyer and supplier agreed on: the haul and the longest that any
+/// load stands at the part. Without a stated haul the whole round trip counts in its place, which
+/// no haul exceeds. Nothing where no part's pace is known.
 std::optional<TruckPlan> truck_plan(const TruckedPour& pour, const LiftRules& rules);
 
 /// "8 loads, one every 30 min (planter) to 1.2 h (wall), from 3 trucks".

@@ -34,8 +34,9 @@ struct FormVibration {
 /// A pour into a vertical form: what its pressure depends on. Temperatures are of the concrete in
 /// the form; the temperature of the air never stands in for it.
 struct FormCase {
-    double form_height_m;                     ///< of the form, > 0
-    double fresh_density_kg_m3;               ///< > 0
+    double form_height_m;       ///< of the form, > 0
+    double fresh_density_kg_m3; ///< > 0
+    double heaviest_kg_m3 = 0;  ///< of a load with the least air that it may have; no less
     std::optional<double> pour_height_m = {}; ///< of fresh concrete in one lift; absent: the form's
     std::optional<double> rise_m_h = {};      ///< > 0; absent: not known
     std::optional<double> temperature_c = {}; ///< of the concrete in the form; absent: not known

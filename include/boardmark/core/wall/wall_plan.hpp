@@ -34,6 +34,7 @@ struct FormForces {
     std::string wall;
     double height_m;
     FormRise rise;                             ///< that the pressures hold for
+    double density_kg_m3 = 0;                  ///< of the fresh concrete that presses
     std::optional<double> concrete_c;          ///< in the form, likewise; absent: not known
     std::optional<double> slump_mm;            ///< the highest permitted, likewise
     std::vector<FormPressure> pressures;       ///< by each method, ACI first
