@@ -68,7 +68,9 @@ ExitCode run(const Arguments& arguments) {
                                      .no_next = no_next,
                                      .inputs = files_read.inputs};
     deliver(result, arguments, {system, files_read});
-    return verdict(checks);
+    // A next trial that fails is not to be batched, whatever this one was.
+    return next_trial && core::any_fails(next_trial->checks) ? ExitCode::requirement_not_met
+                                                             : verdict(checks);
 }
 
 } // namespace

@@ -107,6 +107,10 @@ std::vector<Question> of_the_site(const BriefCase& brief) {
           {}}},
         {!placing.truck_m3, {"How large are the loads, and how long is the round trip?", {}}},
         {!placing.strip_after_h, {"At which one age will the forms of all faces be stripped?", {}}},
+        {!placing.loaded_after_h,
+         {"When does backfill or another load come on it, and which strength must it have by then? "
+          "The engineer states it",
+          {}}},
         {!brief.plan.after.soffits.empty() && !placing.soffit_strip_after_h,
          {"When are forms and props of the soffits removed, and at which strength? The engineer "
           "states it",

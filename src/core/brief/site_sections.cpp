@@ -85,8 +85,9 @@ BriefSection brief_of_mockup(const BriefCase& brief) {
     section.items.push_back({"Of a production truckload, with the same boards, treatment, release "
                              "agent, ties, crew and season as the wall",
                              {}});
-    section.items.push_back({"It includes a tie, a board joint, a contraction joint, a corner, a "
-                             "lift line, the edge of a box-out where there is one, and a repair",
+    section.items.push_back({"It includes a tie, a board joint, a contraction joint, a lift line, "
+                             "a corner and the edge of a box-out where the wall has them, and a "
+                             "repair",
                              {}});
     section.items.push_back({"Write down: slump before and after the reducer, air, temperature of "
                              "concrete and air, time since batching, lift height, stripping age",
@@ -214,8 +215,9 @@ BriefSection brief_of_placing(const BriefCase& brief) {
              {quantity("age", {*brief.wall.placing.strip_after_h, Measure::duration})}});
     }
     section.items.push_back(stripping_limit(brief));
-    section.items.push_back({"Nobody adds water to a load; a reducer is added again only as agreed "
-                             "beforehand, mixed in, and slump and air tested after it",
+    section.items.push_back({"No load gets water beyond what was held back and stands on its "
+                             "ticket; a reducer is added again only as agreed beforehand, mixed "
+                             "in, and slump and air tested after it",
                              {}});
     return section;
 }

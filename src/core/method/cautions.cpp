@@ -22,8 +22,9 @@ void caution_flow(const Requirements& requirements, const Tables& tables,
     }
     cautions.push_back(
         {"Fluid concrete pushes harder on the forms: above {limit} slump, and with a high-range "
-         "water reducer, assume the full liquid head unless the formwork's designer has found "
-         "otherwise. A qualified person designs the formwork.",
+         "water reducer where nobody holds the slump to a highest one, assume the full liquid head "
+         "unless the formwork's designer has found otherwise. A qualified person designs the "
+         "formwork.",
          {quantity("limit", {limit_mm, Measure::slump})}});
 }
 

@@ -196,10 +196,11 @@ void review_strength_papers(const ReviewCase& review, const std::vector<Check>& 
     const bool by_record = own.records && review.papers.records && same_specimen;
     const bool by_trials = trials && review.papers.trial_batches && same_specimen;
     const auto& rules = review.designer.tables.code->average_strength;
-    const auto set_aside =
-        by_record ? code_average(with_record_of(review), rules).record_set_aside : std::nullopt;
+    const auto asked_by_record = code_average(with_record_of(review), rules);
+    const auto set_aside = by_record ? asked_by_record.record_set_aside : std::nullopt;
+    const bool silent = by_record && asked_by_record.record_is_silent();
     const Check* missed = by_trials ? disproof(demands) : nullptr;
-    const bool proven = (by_trials || (by_record && !set_aside)) && !missed;
+    const bool proven = (by_trials || (by_record && !set_aside && !silent)) && !missed;
     Check check{.id = check_ids::paper_strength,
                 .verdict = proven ? Verdict::holds : Verdict::fails,
                 .requirement = "evidence of the average strength",
@@ -215,6 +216,11 @@ void review_strength_papers(const ReviewCase& review, const std::vector<Check>& 
         check.message = why_set_aside(*set_aside, with_record_of(review), rules);
         check.message.text += "; hand in trial batches ('requirements.strength_curve', "
                               "'papers.trial_batches')";
+    } else if (silent) {
+        check.message = {"the strength record does not state all that it must, of which strength "
+                         "it is and how old ('requirements.strength_records'): it proves no "
+                         "average",
+                         {}};
     } else {
         check.message = {"nothing proves the average strength: hand in a strength record "
                          "('requirements.strength_records', 'papers.records') or trial "

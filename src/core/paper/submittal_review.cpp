@@ -45,7 +45,7 @@ bool is_of_the_supplier(const Check& check, const PaperCase& designer) {
     const bool designers_own = check.id.starts_with("exposure.") ||
                                check.id.starts_with("temperature.") || check.id == "evaporation";
     if (designers_own) {
-        return false;
+        return check.verdict == Verdict::fails; // what cannot be placed is no advice
     }
     const bool advises = check.id.starts_with("finish.") || check.id.starts_with("size.");
     const auto same = std::ranges::find(designer.mix_checks, check.id, &Check::id);

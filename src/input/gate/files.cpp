@@ -59,6 +59,8 @@ constexpr TellingKey all_telling_keys[] = {
     {"trial", FileKind::trial, "a trial file", "use 'boardmark yield'"},
     {"specimens", FileKind::results, "a file of strength results", "use 'boardmark strength'"},
     {"walls", FileKind::wall, "a wall file", "use 'boardmark wall'"},
+    {"planters", FileKind::wall, "a wall file", "use 'boardmark wall'"},
+    {"benches", FileKind::wall, "a wall file", "use 'boardmark wall'"},
     {"mixture", FileKind::mix, "a mix file", mix_commands},
     {"proportions", FileKind::mix, "a mix file", mix_commands},
 };

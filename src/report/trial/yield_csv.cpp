@@ -20,6 +20,11 @@ std::string csv(const YieldResult& result, core::UnitSystem system) {
                  fmt::format("weigh next ({})", mass), fmt::format("or measure next ({})", volume),
                  "remark"});
     std::string told = remark(result.yield.found, result.checks);
+    if (result.next) {
+        const std::string next = remark(result.next->proportions, result.next->checks);
+        told += (told.empty() || next.empty() ? "" : "; ") +
+                (next.empty() ? "" : "next trial: " + next);
+    }
     if (result.no_next) {
         told += (told.empty() ? "" : "; ") + std::string{"no next trial: "} +
                 words(result.no_next->what, system);

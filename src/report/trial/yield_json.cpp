@@ -3,6 +3,7 @@
 #include <boardmark/units/date.hpp>
 
 #include "../writing/json_values.hpp"
+#include "../writing/verdicts.hpp"
 
 namespace boardmark::report {
 namespace {
@@ -35,8 +36,7 @@ Json json_of_next(const core::NextTrial& next) {
 
 std::string json(const YieldResult& result) {
     const core::Yield& yield = result.yield;
-    Json object =
-        json_heading("yield", result.title, core::verdicts_of(result.checks), result.inputs);
+    Json object = json_heading("yield", result.title, verdicts_of(result), result.inputs);
     object["mix"] = result.mix_file;
     object["name"] = result.name.empty() ? Json(nullptr) : Json(result.name);
     object["date"] = result.date ? Json(units::written_date(*result.date)) : Json(nullptr);

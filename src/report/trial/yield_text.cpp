@@ -12,6 +12,7 @@
 #include "../writing/quantity_format.hpp"
 #include "../writing/text_sections.hpp"
 #include "../writing/trace.hpp"
+#include "../writing/verdicts.hpp"
 #include "../writing/wrap.hpp"
 
 #include <fmt/format.h>
@@ -28,6 +29,16 @@ using core::UnitSystem;
 constexpr int one_digit_more = 1;
 constexpr const char* unchanged = "as before";
 
+/// Which of the two trials fails.
+Flow of_next_trial(const YieldResult& result) {
+    const bool fails =
+        result.next && core::verdicts_of(result.next->checks).state() == core::VerdictState::fails;
+    return fails ? paragraph("The next trial as it follows from this one fails: do not batch it "
+                             "before its checks are met.",
+                             {})
+                 : Flow{};
+}
+
 Flow heading(const YieldResult& result, UnitSystem system) {
     std::string trial = "Trial";
     if (!result.name.empty()) {
@@ -38,7 +49,8 @@ Flow heading(const YieldResult& result, UnitSystem system) {
     }
     return paragraph(text::printable(result.title), {}) +
            paragraph(text::printable(trial + ", mix " + result.mix_file), {}) +
-           file_line(result.inputs) + "\n" + verdict_line(result.checks, system);
+           file_line(result.inputs) + "\n" + verdict_line(verdicts_of(result), system) +
+           strength_line(result.checks, system) + of_next_trial(result);
 }
 
 std::string air_found(const core::Yield& yield, UnitSystem system) {

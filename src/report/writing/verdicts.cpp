@@ -2,6 +2,9 @@
 
 #include "../trial/trial_set_cautions.hpp"
 
+#include <algorithm>
+#include <iterator>
+
 namespace boardmark::report {
 
 core::VerdictSummary verdicts_of(const core::WallPlan& plan) {
@@ -48,6 +51,16 @@ core::VerdictSummary verdicts_of(const core::TrialSet& set) {
         }
     }
     return summary;
+}
+
+core::VerdictSummary verdicts_of(const YieldResult& result) {
+    std::vector<core::Check> checks = result.checks;
+    if (result.next) {
+        std::ranges::copy_if(
+            result.next->checks, std::back_inserter(checks),
+            [](const core::Check& check) { return check.verdict == core::Verdict::fails; });
+    }
+    return core::verdicts_of(checks);
 }
 
 } // namespace boardmark::report

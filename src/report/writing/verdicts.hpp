@@ -6,6 +6,7 @@
 #include <boardmark/core/trial/trial_set.hpp>
 #include <boardmark/core/wall/wall_plan.hpp>
 #include <boardmark/report/study/comparison_report.hpp>
+#include <boardmark/report/trial/yield_report.hpp>
 
 namespace boardmark::report {
 
@@ -24,5 +25,8 @@ core::VerdictSummary verdicts_of(const core::PanelProgramme& programme);
 core::VerdictSummary verdicts_of(const ComparisonResult& result);
 
 core::VerdictSummary verdicts_of(const core::TrialSet& set);
+
+/// Of the trial, and what fails of the one to be batched next.
+core::VerdictSummary verdicts_of(const YieldResult& result);
 
 } // namespace boardmark::report
