@@ -35,8 +35,8 @@ JointLayout joints_of(const Planter& planter, const JointWishes& wishes, const T
 
 RunPlan planter_plan(const Wall& wall, const Planter& planter, const Tables& tables,
                      std::vector<Check>& checks) {
-    RunPlan plan =
-        run_plan(wall, unrolled(planter), joints_of(planter, wall.joints, tables), tables, checks);
+    RunPlan plan = run_plan(wall, unrolled(planter), formed_wall(planter, wall.placing),
+                            joints_of(planter, wall.joints, tables), tables, checks);
     plan.round_a_planter = true;
     return plan;
 }

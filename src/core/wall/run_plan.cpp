@@ -147,15 +147,14 @@ JointLayout joints_of(const WallRun& run, const JointWishes& wishes, const Table
     return joint_layout(jointed, tables.joints->contraction);
 }
 
-RunPlan run_plan(const Wall& wall, const WallRun& run, JointLayout joints, const Tables& tables,
-                 std::vector<Check>& checks) {
+RunPlan run_plan(const Wall& wall, const WallRun& run, const FormedWall& formed, JointLayout joints,
+                 const Tables& tables, std::vector<Check>& checks) {
     const Reinforcement bars = wall.reinforcement.value_or(Reinforcement{});
     RunPlan plan{.wall = run.name,
                  .joints = std::move(joints),
                  .least_steel = least_steel({.thickness_mm = run.bottom_thickness_mm, .bars = bars},
                                             tables.joints->steel),
-                 .lifts = lift_plan(poured_wall(formed_wall(run, wall.placing, tables), wall),
-                                    tables.placing->lifts)};
+                 .lifts = lift_plan(poured_wall(formed, wall), tables.placing->lifts)};
     plan.vibration = vibration_of(wall, run, plan.lifts.lift_m, tables.placing->vibration);
     hold_depth_of_vibrator(wall, tables.placing->vibration, plan.lifts);
     append(run.name, plan.joints.checks, checks);

@@ -27,8 +27,8 @@ double thinnest_mm(const std::vector<CastPart>& parts) {
 void plan_runs(const Wall& wall, const Tables& tables, WallPlan& plan) {
     JointStations stations;
     for (const WallRun& run : wall.runs) {
-        plan.runs.push_back(
-            run_plan(wall, run, joints_of(run, wall.joints, tables), tables, plan.checks));
+        plan.runs.push_back(run_plan(wall, run, formed_wall(run, wall.placing, tables),
+                                     joints_of(run, wall.joints, tables), tables, plan.checks));
     }
     for (const Planter& planter : wall.planters) {
         plan.runs.push_back(planter_plan(wall, planter, tables, plan.checks));
