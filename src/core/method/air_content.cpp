@@ -19,7 +19,10 @@ Unresolved size_out_of_reach(const SizeRow& row, double size_mm) {
               quantity("smallest", {row.sizes_mm.front(), Measure::aggregate_size}),
               quantity("largest", {row.sizes_mm.back(), Measure::aggregate_size}),
               quantity("size", {size_mm, Measure::aggregate_size})}},
-            {{"choose stone of a size that the tables of the method cover", {}}}};
+            {{"choose stone of a size that this table covers", {}},
+             {"take a code of your own with a table for that size, 'requirements.code: from "
+              "FILE'",
+              {}}}};
 }
 
 Step air_step(double percent, Provenance provenance, Phrase reason) {

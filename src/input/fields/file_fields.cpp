@@ -70,7 +70,8 @@ constexpr Field fields[] = {
     {.path = "requirements.code",
      .value = text(),
      .example = "code: ACI 318-19",
-     .meaning = "the code whose limits apply, or 'from annex.yaml', a file of its tables",
+     .meaning =
+         "the code whose limits apply, as in 'help exposure'; or 'from annex.yaml', its tables",
      .from_file = true},
     {.path = "requirements.exposure",
      .shape = Shape::list_or_one,

@@ -1,5 +1,6 @@
 #include "value_words.hpp"
 
+#include <boardmark/core/mix/kind.hpp>
 #include <boardmark/units/quantity.hpp>
 
 #include "bounds.hpp"
@@ -7,7 +8,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace boardmark::input {
 namespace {
@@ -47,6 +50,12 @@ std::string range_words(const Value& value, std::string_view example) {
     return ", " + words_of(value.range, unit, has_told_end(value.range, unit));
 }
 
+std::vector<std::string_view> names_of_kinds() {
+    std::vector<std::string_view> names;
+    std::ranges::transform(core::all_kinds(), std::back_inserter(names), &core::KindName::name);
+    return names;
+}
+
 std::string form_words(const Value& value, std::string_view example) {
     switch (value.form) {
     case Form::text:
@@ -56,7 +65,7 @@ std::string form_words(const Value& value, std::string_view example) {
     case Form::word:
         return fmt::format("one of: {}", fmt::join(value.words, ", "));
     case Form::kind:
-        return "the kind of a material";
+        return fmt::format("one of: {}", fmt::join(names_of_kinds(), ", "));
     case Form::number:
         return "a number without a unit" + range_words(value, example);
     case Form::count:
