@@ -28,6 +28,7 @@ struct Doses {
     std::string slump = "4 in";
     std::string dose = "8 fl oz/cwt";
     std::string second_reducer = ""; // of 8 fl oz/cwt
+    std::string maximum_dose = "";
 };
 
 core::CompleteMix mix_at(const Doses& doses) {
@@ -49,7 +50,7 @@ materials:
   sand: {kind: fine aggregate, relative_density: 2.64, absorption: 0.7 %, fineness_modulus: 2.8)" +
                                               doses.price_of_sand + R"(}
   reducer: {kind: high-range water reducer, relative_density: 1.07)" +
-                                              doses.price_of_reducer + R"(,
+                                              doses.price_of_reducer + doses.maximum_dose + R"(,
             water_reduction: )" + doses.reduction +
                                               "}\n" + doses.second_reducer + R"(
 mixture: {binder: {cement: 100 %}, coarse: {stone: 100 %}, fine: {sand: 100 %},
@@ -140,6 +141,71 @@ TEST_CASE("only a dose that fails nothing is the cheapest") {
     const core::DoseResponse sound =
         boardmark::test::made(core::dose_response(mix_at("0.40"), us_tables()));
     CHECK(sound.failing_less_binder() == 0);
+}
+
+TEST_CASE("a ratio that keeps its limit only by rounding makes no dose the cheapest") {
+    // 0.404 rounds to the 0.40 of C2 and passes it at every dose of less binder; nothing fails.
+    const auto at = [](const char* w_cm) {
+        return boardmark::test::made(
+            core::dose_response(mix_at(Doses{.w_cm = w_cm,
+                                             .price_of_stone = ", price: 24 USD/short ton",
+                                             .price_of_reducer = ", price: 16 USD/gal"}),
+                                us_tables()));
+    };
+    CHECK(at("0.40").cheapest);
+    CHECK(at("0.40").not_chosen_less_binder() == 0);
+    const core::DoseResponse rounding = at("0.404");
+    CHECK(rounding.failing_less_binder() == 0);
+    CHECK(rounding.not_chosen_less_binder() == rounding.points.size());
+    CHECK_FALSE(rounding.cheapest);
+}
+
+TEST_CASE("a strength that no trial shows makes no dose the cheapest") {
+    // The curve ends at 0.30: at 0.29 no strength is read, whatever the dose.
+    const Doses beyond{.w_cm = "0.29",
+                       .price_of_stone = ", price: 0 USD/short ton",
+                       .price_of_reducer = ", price: 0 USD/gal",
+                       .price_of_cement = ", price: 165 USD/short ton"};
+    const core::DoseResponse response =
+        boardmark::test::made(core::dose_response(mix_at(beyond), us_tables()));
+    CHECK(response.failing_less_binder() == 0);
+    CHECK_FALSE(response.cheapest);
+}
+
+TEST_CASE("no dose is shown above the highest that the data sheet permits") {
+    const auto at = [](const char* most) {
+        return boardmark::test::made(
+            core::dose_response(mix_at(Doses{.w_cm = "0.40",
+                                             .price_of_stone = ", price: 0 USD/short ton",
+                                             .price_of_reducer = ", price: 0 USD/gal",
+                                             .maximum_dose = most}),
+                                us_tables()));
+    };
+    // Every dose saves cement at no price: the last one is the cheapest.
+    const core::DoseResponse capped = at(", maximum_dose: 9 fl oz/cwt");
+    CHECK(capped.ends_at_maximum);
+    CHECK_THAT(fl_oz_cwt(capped.points.back()), WithinAbs(9, 1e-6));
+    REQUIRE(capped.cheapest);
+    CHECK(*capped.cheapest + 1 == capped.points.size());
+    for (const char* wide : {"", ", maximum_dose: 12 fl oz/cwt", ", maximum_dose: 14 fl oz/cwt"}) {
+        INFO(wide);
+        const core::DoseResponse whole = at(wide);
+        CHECK_FALSE(whole.ends_at_maximum);
+        CHECK_THAT(fl_oz_cwt(whole.points.back()), WithinAbs(12, 1e-6));
+    }
+}
+
+TEST_CASE("a least binder lowers the ratio at each dose, not the ratio of every dose") {
+    // 340 lb/yd3 of water over 0.45 is 755.6 of cement without the reducer; at 8 fl oz/cwt, as
+    // written, 340 (1 - 16 %) over 0.45 is 634.7, raised to the 700 that are asked, as at 12.
+    const Doses least{.w_cm = "0.45", .slump = "4 in\n  minimum_binder: 700 lb/yd3"};
+    const core::DoseResponse response =
+        boardmark::test::made(core::dose_response(mix_at(least), us_tables()));
+    const auto binder = [](const core::DosePoint& point) {
+        return in_unit(point.less_binder.proportions->totals.binder_kg_m3, "lb/yd3");
+    };
+    CHECK_THAT(binder(response.points.front()), WithinAbs(340 / 0.45, 1e-6));
+    CHECK_THAT(binder(response.points.back()), WithinAbs(700, 1e-6));
 }
 
 TEST_CASE("the cheapest dose is found where every price is known, by hand") {

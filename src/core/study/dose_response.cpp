@@ -7,6 +7,7 @@
 #include "../method/water_reduction.hpp"
 #include "../mix/door/complete_again.hpp"
 #include "../mix/material_figures.hpp"
+#include "../trial/next_mix.hpp"
 
 #include <algorithm>
 #include <cassert>
@@ -20,8 +21,15 @@ Dosage& reducer_of(Mix& mix) {
     });
 }
 
-/// Doses in percent: equal steps from none to the last of the curve, and the curve's own points.
-Outcome<std::vector<double>> doses_of(const Material& reducer, const Tables& tables) {
+/// Doses in percent.
+struct Doses {
+    std::vector<double> percent;
+    bool end_at_maximum; ///< of the data sheet, before its curve ends
+};
+
+/// Equal steps from none to the last of the curve, and the curve's own points; none above the
+/// highest dose that the data sheet permits.
+Outcome<Doses> doses_of(const Material& reducer, const Tables& tables) {
     const auto& curve = reducer.admixture.water_reduction;
     if (curve.empty()) {
         return Unresolved{{"{name} has no 'water_reduction' by dose: there is no response to show",
@@ -29,22 +37,29 @@ Outcome<std::vector<double>> doses_of(const Material& reducer, const Tables& tab
                           {{"add the supplier's water reduction at two or more doses", {}}}};
     }
     const double density_kg_m3 = product_density(reducer, tables).value;
+    const double last_of_curve = dose_percent(curve.back().dose, density_kg_m3);
+    const auto& most = reducer.admixture.maximum_dose;
+    const double permitted = most ? dose_percent(*most, density_kg_m3) : last_of_curve;
+    const double last = std::min(permitted, last_of_curve);
     std::vector<double> doses;
     for (const WaterReductionPoint& point : curve) {
-        doses.push_back(dose_percent(point.dose, density_kg_m3));
+        const double percent = dose_percent(point.dose, density_kg_m3);
+        if (!above(percent, last)) {
+            doses.push_back(percent);
+        }
     }
     constexpr int steps = 8;
-    const double last = doses.back();
-    for (int i = 0; i < steps; ++i) {
+    for (int i = 0; i <= steps; ++i) {
         doses.push_back(last * i / steps);
     }
     std::ranges::sort(doses);
     const auto alike = [](double left, double right) { return same(left, right); };
     doses.erase(std::unique(doses.begin(), doses.end(), alike), doses.end());
-    return doses;
+    return Doses{std::move(doses), below(permitted, last_of_curve)};
 }
 
-/// The mix at the ratio as written, so that only the dose changes from point to point. Where the
+/// The mix at the ratio as written, which a least binder lowers anew at each dose, so that only the
+/// dose changes from point to point. Where the
 /// reducer works for flow the water alone gives the slump: at no dose nothing else could.
 Outcome<Mix> at_fixed_ratio(const CompleteMix& mix, const Tables& tables) {
     const auto written = proportion(mix, tables);
@@ -52,7 +67,7 @@ Outcome<Mix> at_fixed_ratio(const CompleteMix& mix, const Tables& tables) {
         return written.why();
     }
     Mix fixed = *mix;
-    fixed.selections.w_cm = written->selection.w_cm;
+    fixed.selections.w_cm = ratio_before_minimum(mix, written->selection);
     fixed.selections.w_cm_by_exposure = false;
     fixed.selections.binder_kg_m3 = std::nullopt;
     Requirements& asked = fixed.requirements;
@@ -73,10 +88,6 @@ Outcome<std::optional<double>> water_without_reducer(Mix mix, const Tables& tabl
     return std::optional{*mix.selections.water_kg_m3 / (1 - *percent / 100)};
 }
 
-bool is_out(const ComparedMix& column) {
-    return !column.proportions || any_fails(column.checks);
-}
-
 /// A ratio or strength that rounds to its limit but passes it is a watch; it does not keep the
 /// limit. What else is watched is advice, of which less water changes the figure only.
 bool passes_its_limit(const Check& check) {
@@ -90,6 +101,10 @@ bool passes_its_limit(const Check& check) {
 
 bool keeps_limits(const ComparedMix& column) {
     return column.proportions && std::ranges::none_of(column.checks, passes_its_limit);
+}
+
+bool can_be_cheapest(const ComparedMix& column) {
+    return column.may_be_chosen() && keeps_limits(column);
 }
 
 /// Where a row of points that pass a limit ends; nothing where there is none before the end. No
@@ -106,7 +121,7 @@ std::optional<std::size_t> first_that_holds(const std::vector<DosePoint>& points
 std::optional<std::size_t> cheapest_of(const std::vector<DosePoint>& points) {
     std::optional<std::size_t> cheapest;
     for (std::size_t i = 0; i < points.size(); ++i) {
-        if (is_out(points[i].less_binder)) {
+        if (!can_be_cheapest(points[i].less_binder)) {
             continue;
         }
         const auto& cost = points[i].less_binder.cost;
@@ -123,8 +138,14 @@ std::optional<std::size_t> cheapest_of(const std::vector<DosePoint>& points) {
 } // namespace
 
 std::size_t DoseResponse::failing_less_binder() const {
+    return static_cast<std::size_t>(std::ranges::count_if(points, [](const DosePoint& point) {
+        return !point.less_binder.proportions || any_fails(point.less_binder.checks);
+    }));
+}
+
+std::size_t DoseResponse::not_chosen_less_binder() const {
     return static_cast<std::size_t>(std::ranges::count_if(
-        points, [](const DosePoint& point) { return is_out(point.less_binder); }));
+        points, [](const DosePoint& point) { return !can_be_cheapest(point.less_binder); }));
 }
 
 Outcome<DoseResponse> dose_response(const CompleteMix& mix, const Tables& tables) {
@@ -146,10 +167,11 @@ Outcome<DoseResponse> dose_response(const CompleteMix& mix, const Tables& tables
     const double density_kg_m3 = product_density(dosage.material, tables).value;
     DoseResponse response{.reducer = dosage.material->name,
                           .points = {},
+                          .ends_at_maximum = doses->end_at_maximum,
                           .limits_hold_from = std::nullopt,
                           .cheapest = std::nullopt,
                           .slump_of_water_mm = mix->requirements.slump_before_reducer_mm};
-    for (const double percent : *doses) {
+    for (const double percent : doses->percent) {
         const double ml = ml_100kg(percent, density_kg_m3);
         dosage.dose =
             dosage.material->admixture.water_reduction.front().dose.basis == DoseBasis::percent

@@ -129,17 +129,26 @@ std::string cost_words(const core::DoseResponse& response, UnitSystem system) {
         return "It is not known where cost starts to rise; cost: " + words(*reason, system) + ".";
     }
     const std::size_t failing = response.failing_less_binder();
+    const std::size_t not_chosen = response.not_chosen_less_binder();
     if (failing == response.points.size()) {
         return "With less binder a check fails at every dose: none is called the cheapest.";
+    }
+    if (not_chosen == response.points.size()) {
+        return "With less binder a check fails, a limit is kept only by its rounding or the "
+               "strength "
+               "is not proven at every dose: none is called the cheapest.";
     }
     if (!response.cheapest) {
         return "It is not known where cost starts to rise: a price is missing.";
     }
     const std::size_t cheapest = *response.cheapest;
     const std::string dose = shown({response.points[cheapest].ml_100kg, Measure::dose}, system);
-    if (failing > 0) {
+    if (not_chosen > 0) {
         return "With less binder cost is least at " + dose +
-               " among the doses at which no check fails.";
+               (not_chosen == failing
+                    ? " among the doses at which no check fails."
+                    : " among the doses at which no check fails, limits are kept unrounded and the "
+                      "strength is proven.");
     }
     return cheapest == 0 ? "With less binder cost rises from the first dose on: the reducer costs "
                            "more than the binder it saves."
@@ -200,8 +209,11 @@ Flow flow_of(const DoseResult& result, const TextStyle& style) {
         text_of_slump(response, style.system) +
         paragraph(limits_text(response, style.system), list_item) +
         paragraph(cost_words(response, style.system), list_item) +
-        paragraph("Strengths are estimates until they are tested; the reducer's data end at the "
-                  "last dose shown.",
+        paragraph(response.ends_at_maximum
+                      ? "Strengths are estimates until they are tested; the last dose shown is the "
+                        "highest that the reducer's data sheet permits."
+                      : "Strengths are estimates until they are tested; the reducer's data end at "
+                        "the last dose shown.",
                   list_item);
     page += section("CHECKS of the mix as written") + text_of_checks(result.checks, style.system);
     if (style.explain) {

@@ -22,19 +22,25 @@ struct DosePoint {
 /// The response of a mix to the dose of its reducer.
 struct DoseResponse {
     std::string reducer;
-    std::vector<DosePoint> points; ///< from no dose to the last of the reducer's curve
+    /// From no dose to the last of the reducer's curve, or to the highest that its sheet permits.
+    std::vector<DosePoint> points;
+    bool ends_at_maximum = false; ///< the curve goes on beyond what the data sheet permits
     /// The first point from which `less water` fails nothing and keeps the limits of w/cm and
     /// strength, unrounded; absent where none does or all do.
     std::optional<std::size_t> limits_hold_from;
     bool limits_hold_at_last = false; ///< of `less water`
-    /// The point at which `less binder` is cheapest of those that fail nothing. Absent where a
-    /// price is missing or all fail.
+    /// The point at which `less binder` is cheapest of those that may be chosen and keep the limits
+    /// of w/cm and strength, unrounded. Absent where a price is missing or there is none of them.
     std::optional<std::size_t> cheapest;
     /// That of every point, by the water alone, where the mix as written asks for more flow.
     std::optional<double> slump_of_water_mm = std::nullopt;
 
     /// How many points of `less binder` fail.
     std::size_t failing_less_binder() const;
+
+    /// How many points of `less binder` are never the cheapest: those too that may not be chosen
+    /// though no check fails.
+    std::size_t not_chosen_less_binder() const;
 };
 
 /// Goes over the water reduction of the mix's high-range reducer in steps. Asserts that the mix
