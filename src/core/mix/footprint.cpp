@@ -50,6 +50,13 @@ bool is_priced(const Ingredient& ingredient) {
     return is_counted(ingredient) && !(ingredient.by_trial && !has_amount(ingredient));
 }
 
+void add_missing(const Ingredient& ingredient, bool has_figure, PartialSum& sum) {
+    sum.missing.emplace_back(ingredient.name);
+    if (has_figure) {
+        sum.undosed.emplace_back(ingredient.name);
+    }
+}
+
 std::set<std::string> currencies_of(const std::vector<const Ingredient*>& materials) {
     std::set<std::string> currencies;
     for (const Ingredient* ingredient : materials) {
@@ -67,7 +74,7 @@ std::optional<Cost> cost_of(const std::vector<const Ingredient*>& materials) {
             sum.per_m3 += cost_per_m3(*ingredient, *ingredient->material->price);
         }
         if (!is_priced(*ingredient)) {
-            sum.missing.emplace_back(ingredient->name);
+            add_missing(*ingredient, is_counted(*ingredient), sum);
         }
     }
     const auto currencies = currencies_of(materials);
@@ -127,7 +134,7 @@ std::optional<PartialSum> carbon_of(const Proportions& proportions) {
         any = any || carbon;
         sum.per_m3 += carbon.value_or(0) * bought(*ingredient) * ingredient->kg_m3;
         if (!carbon || (ingredient->by_trial && !has_amount(*ingredient))) {
-            sum.missing.emplace_back(ingredient->name);
+            add_missing(*ingredient, carbon.has_value(), sum);
         }
     }
     return any ? std::optional{sum} : std::nullopt;

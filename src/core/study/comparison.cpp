@@ -33,8 +33,23 @@ bool gives_slump(const ComparedSlump& slump, const Requirements& asked, const Ta
     return !above(std::abs(*slump.mm - asked.slump_mm), within_mm);
 }
 
+/// A slump as it is read, so that 100 mm and 4 in are one.
+long quarter_inches(double slump_mm) {
+    constexpr double quarter_inch_mm = 6.35;
+    return std::lround(slump_mm / quarter_inch_mm);
+}
+
 ComparedDemand demand_of(const Requirements& requirements) {
-    return {std::lround(requirements.strength_mpa * 10), requirements.exposure};
+    ComparedDemand demand{.strength_tenths_mpa = std::lround(requirements.strength_mpa * 10),
+                          .specimen = requirements.specimen,
+                          .strength_age_d = requirements.strength_age_d,
+                          .exposure = requirements.exposure,
+                          .reinforced = requirements.reinforced,
+                          .slump = quarter_inches(requirements.slump_mm)};
+    if (const auto& window = requirements.slump_window) {
+        demand.slump_window = {quarter_inches(window->low_mm), quarter_inches(window->high_mm)};
+    }
+    return demand;
 }
 
 /// Fills a column from its proportions.
@@ -56,6 +71,23 @@ void evaluate(ComparedMix& column, CompleteRequirements requirements, const Requ
 }
 
 } // namespace
+
+std::vector<std::string> differences(const ComparedDemand& one, const ComparedDemand& other) {
+    std::vector<std::string> names;
+    const auto add = [&](const char* name, bool are_same) {
+        if (!are_same) {
+            names.emplace_back(name);
+        }
+    };
+    add("strength", one.strength_tenths_mpa == other.strength_tenths_mpa);
+    add("its specimen", one.specimen == other.specimen);
+    add("its age", one.strength_age_d == other.strength_age_d);
+    add("exposure classes", one.exposure == other.exposure);
+    add("reinforcement", one.reinforced == other.reinforced);
+    add("slump", one.slump == other.slump);
+    add("slump window", one.slump_window == other.slump_window);
+    return names;
+}
 
 ComparedMix compared(std::string label, const AnyCompleteMix& mix, const ComparedSlump& slump,
                      const Requirements& asked, const Tables& tables) {

@@ -48,7 +48,7 @@ void remark_strength(const ComparedMix& column, const Tables& tables,
 
 bool holds_reducer(const Proportions& proportions) {
     return std::ranges::any_of(high_range_reducers(proportions),
-                               [](const Ingredient* reducer) { return reducer->kg_m3 > 0; });
+                               [](const Ingredient* reducer) { return reducer->goes_in(); });
 }
 
 /// Fluid concrete pushes harder, and a reducer makes it fluid at a wrong dose.

@@ -1,6 +1,7 @@
 #include <boardmark/core/study/comparison.hpp>
 
 #include "../basis/phrases.hpp"
+#include "../checks/exposure_limits.hpp"
 
 #include <algorithm>
 #include <set>
@@ -65,14 +66,24 @@ Columns least(const Columns& columns, double precision, FigureOf figure_of) {
     return best;
 }
 
-std::optional<double> whole_cost(const ComparedMix& column) {
-    return column.cost && column.cost->sum.is_whole() ? std::optional{column.cost->sum.per_m3}
-                                                      : std::nullopt;
+const PartialSum* cost_sum(const ComparedMix& column) {
+    return column.cost ? &column.cost->sum : nullptr;
 }
 
-std::optional<double> whole_carbon(const ComparedMix& column) {
-    return column.carbon && column.carbon->is_whole() ? std::optional{column.carbon->per_m3}
-                                                      : std::nullopt;
+const PartialSum* carbon_sum(const ComparedMix& column) {
+    return column.carbon ? &*column.carbon : nullptr;
+}
+
+std::optional<double> whole(const PartialSum* sum) {
+    return sum && sum->is_whole() ? std::optional{sum->per_m3} : std::nullopt;
+}
+
+/// Whether every sum is there, and what it lacks is the amount of what is dosed as needed.
+bool lack_only_doses(const Columns& columns, const PartialSum* (*sum_of)(const ComparedMix&)) {
+    return std::ranges::all_of(columns, [&](const ComparedMix* column) {
+        const PartialSum* sum = sum_of(*column);
+        return sum && sum->missing.size() == sum->undosed.size();
+    });
 }
 
 bool of_one_currency(const Columns& columns) {
@@ -90,6 +101,19 @@ bool in_several_currencies(const Columns& columns) {
         }
     }
     return currencies.size() > 1;
+}
+
+/// In what the first differs from any other: "strength, slump"; empty where all ask the same.
+std::string different_demands(const Columns& columns) {
+    std::vector<std::string> found;
+    for (const ComparedMix* column : columns) {
+        for (const std::string& name : differences(columns.front()->asked, column->asked)) {
+            if (std::ranges::find(found, name) == found.end()) {
+                found.push_back(name);
+            }
+        }
+    }
+    return joined(found);
 }
 
 void tell(std::vector<Phrase>& summary, const Columns& columns, std::string text) {
@@ -127,30 +151,37 @@ std::vector<Phrase> summary_of(const std::vector<ComparedMix>& columns) {
     if (left.size() < 2) {
         return summary;
     }
-    const bool alike = std::ranges::all_of(
-        left, [&](const ComparedMix* column) { return column->asked == left.front()->asked; });
-    if (!alike) {
-        summary.push_back({"These have different requirements (strength or exposure classes): cost "
-                           "and carbon do not decide between them.",
-                           {}});
+    if (const std::string what = different_demands(left); !what.empty()) {
+        summary.push_back({"These have different requirements ({what}): cost and carbon do not "
+                           "decide between them.",
+                           {word("what", what)}});
         return summary;
     }
     constexpr double cent = 0.01;
     constexpr double half_a_kg = 0.5;
+    const auto whole_cost = [](const ComparedMix& column) { return whole(cost_sum(column)); };
+    const auto whole_carbon = [](const ComparedMix& column) { return whole(carbon_sum(column)); };
     const Columns cheapest = of_one_currency(left) ? least(left, cent, whole_cost) : Columns{};
     tell(summary, cheapest, "Cheapest of these: {labels}.");
     if (cheapest.empty()) {
         summary.push_back(
             {in_several_currencies(left)
                  ? "It is not known which of these is cheapest: prices are in different currencies."
+             : lack_only_doses(left, cost_sum)
+                 ? "It is not known which of these is cheapest: what is dosed as needed has no "
+                   "amount."
                  : "It is not known which of these is cheapest: prices are missing.",
              {}});
     }
     const Columns cleanest = least(left, half_a_kg, whole_carbon);
     tell(summary, cleanest, "Least embodied carbon of these: {labels}.");
     if (cleanest.empty()) {
-        summary.push_back(
-            {"It is not known which of these has the least carbon: figures are missing.", {}});
+        summary.push_back({lack_only_doses(left, carbon_sum)
+                               ? "It is not known which of these has the least carbon: what is "
+                                 "dosed as needed has no amount."
+                               : "It is not known which of these has the least carbon: figures are "
+                                 "missing.",
+                           {}});
     }
     summary.push_back(
         {"The finish decides last: cast the mock-up panel with the mix that is chosen, "

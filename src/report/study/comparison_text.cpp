@@ -149,12 +149,26 @@ private:
     std::vector<Remark> remarks_;
 };
 
-std::string missing_text(const core::PartialSum& sum) {
+/// The materials of a sum that have no figure, or those whose dose alone is not known.
+std::string missing_text(const core::PartialSum& sum, bool undosed) {
     std::string names;
     for (const std::string& name : sum.missing) {
-        names += (names.empty() ? "" : ", ") + text::printable(name);
+        if ((std::ranges::count(sum.undosed, name) > 0) == undosed) {
+            names += (names.empty() ? "" : ", ") + text::printable(name);
+        }
     }
     return names;
+}
+
+/// What is missing in a sum, "cost": the figure of a material, or the dose alone.
+void add_missing(const std::string& label, const core::PartialSum& sum, const char* no_figure,
+                 const char* what, Remarks& remarks) {
+    if (const std::string names = missing_text(sum, false); !names.empty()) {
+        remarks.add(label, fmt::format(fmt::runtime(no_figure), names));
+    }
+    if (const std::string names = missing_text(sum, true); !names.empty()) {
+        remarks.add(label, fmt::format("{} dosed as needed, so not in its {}", names, what));
+    }
 }
 
 /// What is missing in the sums of a column.
@@ -164,11 +178,11 @@ void add_missing(const core::ComparedMix& column, const std::string& currency, R
                                               column.cost->currency, currency));
     }
     if (column.cost && !column.cost->sum.is_whole()) {
-        remarks.add(column.label,
-                    "no price of " + missing_text(column.cost->sum) + " that can be counted");
+        add_missing(column.label, column.cost->sum, "no price of {} that can be counted", "cost",
+                    remarks);
     }
     if (column.carbon && !column.carbon->is_whole()) {
-        remarks.add(column.label, "no carbon figure of " + missing_text(*column.carbon));
+        add_missing(column.label, *column.carbon, "no carbon figure of {}", "carbon", remarks);
     }
 }
 

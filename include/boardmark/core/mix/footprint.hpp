@@ -14,6 +14,7 @@ namespace boardmark::core {
 struct PartialSum {
     double per_m3 = 0;
     std::vector<std::string> missing; ///< materials without a figure: the sum is "at least" this
+    std::vector<std::string> undosed = {}; ///< of these: the figure is known, the dose is not
 
     bool is_whole() const { return missing.empty(); }
 };

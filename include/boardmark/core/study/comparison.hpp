@@ -25,10 +25,18 @@ struct ComparedSlump {
 /// What is asked of a mix as far as cost and carbon decide only between mixes of one such demand.
 struct ComparedDemand {
     long strength_tenths_mpa = 0; ///< to a tenth of a MPa
+    Specimen specimen = Specimen::cylinder;
+    double strength_age_d = 0;
     std::vector<std::string> exposure = {};
+    bool reinforced = true;
+    long slump = 0;                      ///< in quarter inches, as slump is read
+    std::vector<long> slump_window = {}; ///< likewise; empty where none is stated
 
     bool operator==(const ComparedDemand&) const = default;
 };
+
+/// What they do not have in common: "strength", "slump".
+std::vector<std::string> differences(const ComparedDemand& one, const ComparedDemand& other);
 
 /// One column of a comparison: a mix with what it is worth, or why there is none.
 struct ComparedMix {
