@@ -36,7 +36,7 @@ std::string csv(const SweepResult& result, UnitSystem system) {
     for (const SweptFigure& figure : figures) {
         header.push_back(in_brackets(figure.name, figure.unit));
     }
-    header.insert(header.end(), {"state", "failed", "watch", "not_checked", "error"});
+    header.insert(header.end(), {"at_least", "state", "failed", "watch", "not_checked", "error"});
     std::string text = csv_row(header);
     for (const core::SweepPoint& point : sweep.points) {
         std::vector<std::string> cells;
@@ -50,11 +50,16 @@ std::string csv(const SweepResult& result, UnitSystem system) {
         };
         cells.push_back(mix ? cell(Measure::w_cm, mix->totals.w_cm) : "");
         cells.push_back(mix ? cell(Measure::concentration, mix->totals.water_kg_m3) : "");
+        std::vector<std::string> at_least;
         for (const SweptFigure& figure : figures) {
             const auto value = mix ? figure.of(*mix) : std::nullopt;
+            if (mix && figure.is_at_least(*mix)) {
+                at_least.push_back(figure.name);
+            }
             cells.push_back(value ? csv_cell(std::optional{swept_amount(figure, *value, system)})
                                   : "");
         }
+        cells.push_back(ids_of(at_least));
         cells.push_back(mix ? name_of(mix->verdict.state()) : "");
         cells.push_back(mix ? ids_of(mix->verdict.failed) : "");
         cells.push_back(mix ? ids_of(mix->verdict.watched) : "");

@@ -13,6 +13,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <iterator>
 
 namespace boardmark::report {
 namespace {
@@ -33,16 +34,19 @@ std::string place_text(const Sweep& sweep, const SweepPoint& point, UnitSystem s
     return text;
 }
 
-/// A figure of a point, marked where a price or an amount is missing in it.
+/// A figure of a point; "91.26+" where a price or an amount is missing in it, told below.
 std::string figure_text(const SweepPoint& point, const SweptFigure& figure, UnitSystem system) {
     const auto value = point.mix ? figure.of(*point.mix) : std::nullopt;
     if (!value) {
         return "-";
     }
-    if (figure.measure == Measure::money) {
-        return fixed(swept_amount(figure, *value, system), 2);
+    std::string text = figure.measure == Measure::money
+                           ? fixed(swept_amount(figure, *value, system), 2)
+                           : shown({*value, figure.measure}, system);
+    if (figure.is_at_least(*point.mix)) {
+        text.insert(std::min(text.find(' '), text.size()), "+"); // before the unit
     }
-    return shown({*value, figure.measure}, system);
+    return text;
 }
 
 Flow counts_text(const Sweep& sweep) {
@@ -56,23 +60,65 @@ Flow counts_text(const Sweep& sweep) {
         list_item);
 }
 
-/// The least of a figure among the points that fail nothing.
-Flow least_text(const Sweep& sweep, const SweptFigure& figure, UnitSystem system) {
-    const SweepPoint* least = nullptr;
-    for (const SweepPoint& point : sweep.points) {
-        const bool counts = point.is_sound() && figure.of(*point.mix);
-        if (counts && (!least || *figure.of(*point.mix) < *figure.of(*least->mix))) {
-            least = &point;
-        }
+/// Where a figure is least; points that show the same are told, none of them is called the least.
+std::string places_text(const Sweep& sweep, const std::vector<const SweepPoint*>& places,
+                        UnitSystem system) {
+    constexpr std::size_t most_told = 3;
+    std::string text = place_text(sweep, *places.front(), system);
+    if (places.size() > most_told) {
+        return fmt::format("{}, as little at {} other points", text, places.size() - 1);
     }
-    if (!least) {
-        return {};
+    for (std::size_t i = 1; i < places.size(); ++i) {
+        text += "; as little at " + place_text(sweep, *places[i], system);
+    }
+    return text;
+}
+
+/// The least of a figure among the points that fail nothing. Which is the least is not known where
+/// the figure of one of them is not whole.
+std::string least_text(const Sweep& sweep, const SweptFigure& figure,
+                       const std::vector<const SweepPoint*>& sound, UnitSystem system) {
+    const SweepPoint* least = nullptr;
+    for (const SweepPoint* point : sound) {
+        const auto value = figure.of(*point->mix);
+        if (!value || figure.is_at_least(*point->mix)) {
+            return fmt::format("Where no check fails it is not known which point has the least {}: "
+                               "{} missing.",
+                               figure.name,
+                               figure.measure == Measure::money ? "a price is" : "a figure is");
+        }
+        if (!least || *value < *figure.of(*least->mix)) {
+            least = point;
+        }
     }
     const std::string amount = figure_text(*least, figure, system);
     const std::string unit = figure.measure == Measure::money ? " " + figure.unit : "";
-    return paragraph(fmt::format("Least {} where no check fails: {}{} at {}.", figure.name, amount,
-                                 unit, place_text(sweep, *least, system)),
-                     list_item);
+    std::vector<const SweepPoint*> places;
+    std::ranges::copy_if(sound, std::back_inserter(places), [&](const SweepPoint* point) {
+        return figure_text(*point, figure, system) == amount;
+    });
+    if (places.size() == sound.size() && places.size() > 1) {
+        return fmt::format("The same {} at each point where no check fails: {}{}.", figure.name,
+                           amount, unit);
+    }
+    return fmt::format("Least {} where no check fails: {}{} at {}.", figure.name, amount, unit,
+                       places_text(sweep, places, system));
+}
+
+Flow least_texts(const Sweep& sweep, UnitSystem system) {
+    std::vector<const SweepPoint*> sound;
+    for (const SweepPoint& point : sweep.points) {
+        if (point.is_sound()) {
+            sound.push_back(&point);
+        }
+    }
+    Flow told;
+    if (!sound.empty()) {
+        for (const SweptFigure& figure : swept_figures(sweep, system)) {
+            told += paragraph(least_text(sweep, figure, sound, system), list_item);
+        }
+    }
+    return told;
 }
 
 /// What a sum lacks at any point.
@@ -98,7 +144,7 @@ Flow lacking_text(const Sweep& sweep) {
     const auto tell = [&](const char* what, const std::vector<std::string>& names) {
         if (!names.empty()) {
             told +=
-                paragraph(fmt::format("{} is at least what is shown: it lacks {}.", what,
+                paragraph(fmt::format("{} with + is at least that much: it lacks {}.", what,
                                       text::printable(fmt::format("{}", fmt::join(names, ", ")))),
                           list_item);
         }
@@ -147,11 +193,8 @@ Flow flow_of(const SweepResult& result, const TextStyle& style) {
     Flow page = paragraph(text::printable(result.title), {}) + file_line(result.inputs);
     page += Flow{"\n"} + paragraph("The mix as written:", {}) +
             verdict_line(result.checks, style.system);
-    page += section("WHAT IT SHOWS") + counts_text(sweep);
-    for (const SweptFigure& figure : swept_figures(sweep, style.system)) {
-        page += least_text(sweep, figure, style.system);
-    }
-    page += lacking_text(sweep);
+    page += section("WHAT IT SHOWS") + counts_text(sweep) + least_texts(sweep, style.system) +
+            lacking_text(sweep);
     page += section(style.system == UnitSystem::us ? "POINT BY POINT, for 1 yd3"
                                                    : "POINT BY POINT, for 1 m3") +
             points_text(sweep, style.system) + sweep_figures(sweep, style.system);

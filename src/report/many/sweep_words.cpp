@@ -37,6 +37,18 @@ std::string currency_of_points(const core::Sweep& sweep) {
     return "";
 }
 
+const core::PartialSum* no_sum(const SweptMix&) {
+    return nullptr;
+}
+
+const core::PartialSum* cost_of(const SweptMix& mix) {
+    return mix.cost ? &mix.cost->sum : nullptr;
+}
+
+const core::PartialSum* carbon_of(const SweptMix& mix) {
+    return mix.carbon ? &*mix.carbon : nullptr;
+}
+
 bool any_carbon(const core::Sweep& sweep) {
     return std::ranges::any_of(
         sweep.points, [](const core::SweepPoint& point) { return point.mix && point.mix->carbon; });
@@ -91,18 +103,21 @@ std::vector<SweptFigure> swept_figures(const core::Sweep& sweep, UnitSystem syst
     const std::string mass = us ? "lb/yd3" : "kg/m3";
     std::vector<SweptFigure> figures{
         {us ? "cementitious" : "binder", mass, Measure::concentration,
-         [](const SweptMix& mix) { return std::optional{mix.totals.binder_kg_m3}; }}};
+         [](const SweptMix& mix) { return std::optional{mix.totals.binder_kg_m3}; }, no_sum}};
     const std::string currency = currency_of_points(sweep);
     if (!currency.empty()) {
-        figures.push_back(
-            {"cost", currency + (us ? "/yd3" : "/m3"), Measure::money, [](const SweptMix& mix) {
-                 return mix.cost ? std::optional{mix.cost->sum.per_m3} : std::nullopt;
-             }});
+        figures.push_back({"cost", currency + (us ? "/yd3" : "/m3"), Measure::money,
+                           [](const SweptMix& mix) {
+                               return mix.cost ? std::optional{mix.cost->sum.per_m3} : std::nullopt;
+                           },
+                           cost_of});
     }
     if (any_carbon(sweep)) {
-        figures.push_back({"CO2e", mass, Measure::concentration, [](const SweptMix& mix) {
+        figures.push_back({"CO2e", mass, Measure::concentration,
+                           [](const SweptMix& mix) {
                                return mix.carbon ? std::optional{mix.carbon->per_m3} : std::nullopt;
-                           }});
+                           },
+                           carbon_of});
     }
     return figures;
 }

@@ -32,6 +32,13 @@ struct SweptFigure {
     std::string unit;      ///< "lb/yd3", "USD/yd3"
     core::Measure measure; ///< money for a cost
     std::optional<double> (*of)(const core::SweptMix&);
+    const core::PartialSum* (*sum_of)(const core::SweptMix&); ///< behind it; nullptr: it is none
+
+    /// Whether a price or an amount is missing in it.
+    bool is_at_least(const core::SweptMix& mix) const {
+        const core::PartialSum* sum = sum_of(mix);
+        return sum && !sum->is_whole();
+    }
 };
 
 /// Binder, cost and carbon, as far as a point has them.
