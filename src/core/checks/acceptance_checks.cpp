@@ -108,6 +108,74 @@ std::string span_of(const StrengthFindings& findings, std::size_t end) {
     return named(names);
 }
 
+/// An average that another order of the batches of one day would give.
+struct Reordered {
+    double mean_mpa;
+    std::vector<std::string> names; ///< of its tests
+};
+
+/// The lowest average of the tests of some days and parts of days, whose order is not stated: at
+/// one place of the record, of each day the weakest of its tests that may stand there. Nothing
+/// where a test is not dated: then the record's own order is stated.
+std::optional<Reordered> weakest_in_any_order(const std::vector<JudgedTest>& tests,
+                                              std::size_t begin, std::size_t end) {
+    Reordered found{0, {}};
+    for (std::size_t from = begin; from < end;) {
+        const auto day = tests[from].test.batch.cast;
+        if (!day) {
+            return std::nullopt;
+        }
+        const auto is_of_day = [&](std::size_t i) { return tests[i].test.batch.cast == day; };
+        std::size_t first = from;
+        while (first > 0 && is_of_day(first - 1)) {
+            --first;
+        }
+        std::vector<const StrengthTest*> of_day;
+        for (std::size_t i = first; i < tests.size() && is_of_day(i); ++i) {
+            of_day.push_back(&tests[i].test);
+        }
+        const std::size_t here = std::min(first + of_day.size(), end) - from;
+        std::ranges::stable_sort(of_day, {}, &StrengthTest::mean_mpa);
+        for (std::size_t i = 0; i < here; ++i) {
+            found.mean_mpa += of_day[i]->mean_mpa / double(end - begin);
+            found.names.push_back(of_day[i]->batch.name);
+        }
+        from += here;
+    }
+    return found;
+}
+
+/// The lowest of all averages in any order within the days.
+std::optional<Reordered> weakest_in_any_order(const StrengthFindings& findings) {
+    const auto count = static_cast<std::size_t>(findings.acceptance.averaged);
+    std::optional<Reordered> weakest;
+    for (std::size_t end = count; end <= findings.tests.size(); ++end) {
+        auto found = weakest_in_any_order(findings.tests, end - count, end);
+        if (found && (!weakest || found->mean_mpa < weakest->mean_mpa)) {
+            weakest = std::move(found);
+        }
+    }
+    return weakest;
+}
+
+/// An average that holds only in the order in which the record names the batches of a day.
+void watch_order_of_day(const StrengthRecord& record, const StrengthFindings& findings,
+                        Check& check) {
+    const double limit_mpa = *findings.acceptance.mean_least_mpa;
+    const auto weakest = weakest_in_any_order(findings);
+    if (!weakest || at_least({weakest->mean_mpa, limit_mpa,
+                              strength_precision_mpa(record.system)}) == Verdict::holds) {
+        return;
+    }
+    check.verdict = Verdict::watch;
+    check.message.text +=
+        "; the order of the batches within a day is not stated, and in another one "
+        "{others} follow each other and average {other}, below {limit}: find the "
+        "hours of casting";
+    check.message.arguments.push_back(word("others", named(weakest->names)));
+    check.message.arguments.push_back(strength("other", weakest->mean_mpa));
+}
+
 /// None of the averages of what was tested is too low, and some batch has no test in time.
 Phrase why_averages_are_open(const StrengthRecord& record, const StrengthFindings& findings) {
     return {of_rule(findings.acceptance) +
@@ -177,6 +245,7 @@ Check mean_check(const StrengthRecord& record, const StrengthFindings& findings)
                          {strength("limit", limit_mpa), strength("value", *check.value),
                           word("names", span_of(findings, place(*lowest))),
                           quantity("averaged", {double(acceptance.averaged), Measure::count})}};
+        watch_order_of_day(record, findings, check);
         return check;
     }
     std::vector<Shortfall> faults;
