@@ -207,9 +207,6 @@ VariedMix::VariedMix(const Mix& mix, std::vector<Variable> variables)
         if (variable.figure == Varied::w_cm) {
             mix_.selections.w_cm_by_exposure = false;
         }
-        if (variable.figure == Varied::w_cm || variable.figure == Varied::binder) {
-            mix_.requirements.minimum_binder_kg_m3.reset();
-        }
         keep_only(variable.figure, mix_.selections);
     }
 }

@@ -66,8 +66,8 @@ std::optional<Phrase> why_not_varied(const Variable& variable, const Mix& mix);
 /// another; nothing where they can.
 std::optional<Phrase> why_not_together(std::span<const Variable> variables, const Mix& mix);
 
-/// A mix with other figures. What is not varied of a blend keeps its proportions. The least binder
-/// that is required moves no ratio that is varied; its check stays.
+/// A mix with other figures. What is not varied of a blend keeps its proportions. A least binder
+/// that is required lowers a varied ratio as it lowers one that a file gives.
 class VariedMix {
 public:
     /// @param mix  holds every variable: `why_not_varied` and `why_not_together` have nothing
