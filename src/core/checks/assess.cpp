@@ -24,6 +24,7 @@ void hold(const Requirements& requirements, const Proportions& proportions, cons
     check_aggregate_size(context, findings);
     check_amounts(context, findings);
     check_water_reduction(context, findings);
+    check_water_of_slump(context, findings);
     check_grading(context, findings);
     check_aggregate_together(context, findings);
     check_colour(context, findings);

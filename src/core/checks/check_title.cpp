@@ -51,6 +51,7 @@ constexpr CheckTitle all_titles[] = {
     title(ids::colour_constancy, "Even colour"),
     title(ids::colour_binder, "Binder of a white or coloured face"),
     title(ids::water_reduction, "Water reduction claimed"),
+    title(ids::water_slump, "Water for the slump"),
     title(ids::code_scope, "Whether the code applies here"),
     title(ids::exposure_stated, "Exposure stated"),
     title(ids::exposure_consistent, "Exposure classes agree"),

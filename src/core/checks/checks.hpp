@@ -67,5 +67,6 @@ void check_temperature(const CheckContext& context, Findings& findings);
 void check_finish(const CheckContext& context, Findings& findings);
 void check_alkali(const CheckContext& context, Findings& findings);
 void check_water_reduction(const CheckContext& context, Findings& findings);
+void check_water_of_slump(const CheckContext& context, Findings& findings);
 
 } // namespace boardmark::core

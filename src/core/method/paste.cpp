@@ -192,6 +192,22 @@ Outcome<double> water_by_table(const Mix& mix, const PasteDemand& demand, const 
     return water_kg_m3;
 }
 
+/// What a stated water is held against: that of the method, told nowhere. A water that was found
+/// for the slump is held against nothing.
+void find_water_of_slump(const Mix& mix, const PasteDemand& demand, const Tables& tables,
+                         Paste& paste) {
+    const Selections& given = mix.selections;
+    const bool follows = given.w_cm && given.binder_kg_m3;
+    paste.water_is_stated = (given.water_kg_m3 || follows) && !given.water_shows_slump;
+    if (paste.water_is_stated) {
+        Paste untold{};
+        Worksheet nowhere{.steps = {}, .cautions = {}, .is_told = false};
+        if (const auto water = water_by_table(mix, demand, tables, untold, nowhere)) {
+            paste.water_of_slump_kg_m3 = *water;
+        }
+    }
+}
+
 double given_water(double water_kg_m3, Worksheet& worksheet) {
     worksheet.record([&] {
         return given_step(step_ids::water, {water_kg_m3, Measure::concentration});
@@ -337,6 +353,7 @@ Outcome<Paste> select_paste(const Mix& mix, const StatedClasses& classes, const 
     Paste paste{};
     paste.w_cm_by_strength = *by_strength;
     paste.w_cm_by_exposure = exposure_ratio(mix, classes, tables, worksheet);
+    find_water_of_slump(mix, demand, tables, paste);
 
     if (!given.binder_kg_m3) {
         const auto w_cm = selected_ratio(mix, paste, worksheet);

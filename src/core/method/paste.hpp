@@ -27,6 +27,8 @@ struct Paste {
     OptionalNumber table_water_kg_m3;
     OptionalNumber water_reduction_percent;
     double water_kg_m3;
+    bool water_is_stated;                ///< not the method's
+    OptionalNumber water_of_slump_kg_m3; ///< then: what the method gives, as far as it reaches
     double binder_kg_m3;
 
     double w_cm() const { return water_kg_m3 / binder_kg_m3; }

@@ -139,6 +139,8 @@ std::optional<Unresolved> solve(const Mix& mix, const Tables& tables, Proportion
                  .binder_kg_m3 = paste->binder_kg_m3,
                  .coarse_volume = std::nullopt,
                  .fineness_modulus = blend_fineness_modulus(mix.fine, tables, worksheet),
+                 .water_is_stated = paste->water_is_stated,
+                 .water_of_slump_kg_m3 = paste->water_of_slump_kg_m3,
                  .air_entrained = air->entrained,
                  .strength_by_trial = mix.selections.w_cm_by_exposure,
                  .margin_mpa = target_mpa - mix.requirements.strength_mpa};

@@ -195,6 +195,7 @@ struct Study {
         Mix flowing =
             with_reducer(mix, {base.totals.water_kg_m3, base.totals.binder_kg_m3, std::nullopt});
         flowing.requirements.slump_mm += gain->mm;
+        flowing.selections.water_shows_slump = true; // with the gain, told beside it
         ComparedMix column =
             column_of(label, std::move(flowing), slump_with(*gain), mix.requirements, tables);
         explain(column, step_ids::water, as_without);

@@ -98,6 +98,7 @@ Mix mix_of(const Trial& trial, const Yield& yield, const Proportions& designed) 
     Mix mix = mix_to_adjust(trial.mix, designed);
     mix.requirements.slump_mm = yield.target.slump_mm;
     Selections& selections = mix.selections;
+    selections.water_shows_slump = true;       // of the trial, corrected to its target
     selections.w_cm = designed.selection.w_cm; // never above the design's, minimum or not
     selections.w_cm_by_exposure = false;
     selections.binder_kg_m3 = std::nullopt;

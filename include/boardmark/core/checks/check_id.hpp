@@ -74,6 +74,7 @@ inline constexpr CheckId pigment_chloride{"pigment.chloride"};
 inline constexpr CheckId colour_constancy{"colour.constancy"};
 inline constexpr CheckId colour_binder{"colour.binder"};
 inline constexpr CheckId water_reduction{"water.reduction"};
+inline constexpr CheckId water_slump{"water.slump"};
 
 inline constexpr CheckId code_scope{"code.scope"};
 inline constexpr CheckId exposure_stated{"exposure.stated"};

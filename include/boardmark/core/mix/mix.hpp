@@ -20,6 +20,7 @@ struct Selections {
     std::optional<double> w_cm;
     bool w_cm_by_exposure = false;     ///< the exposure limit itself, for a first trial
     std::optional<double> water_kg_m3; ///< final mixing water
+    bool water_shows_slump = false;    ///< found for the slump, by a trial batch or a study
     std::optional<double> binder_kg_m3;
     std::optional<double> air_percent;
     std::optional<double> coarse_volume;             ///< dry-rodded, per volume of concrete

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <boardmark/core/basis/optional_number.hpp>
 #include <boardmark/core/basis/step.hpp>
 #include <boardmark/core/mix/mix.hpp>
 #include <boardmark/core/weather/mixture_temperature.hpp>
@@ -36,6 +37,8 @@ struct Selection {
     double binder_kg_m3;
     std::optional<double> coarse_volume;
     std::optional<double> fineness_modulus;
+    bool water_is_stated = false; ///< by the file or its w/cm and binder, not by the method
+    OptionalNumber water_of_slump_kg_m3 = {}; ///< then: what the method gives, as far as it reaches
     bool air_entrained;
     bool entrainment_known = true;  ///< false where nothing tells how much air is entrapped
     bool strength_by_trial = false; ///< w/cm is the exposure limit; strength is to be proven
