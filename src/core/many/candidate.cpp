@@ -18,6 +18,7 @@ namespace {
 
 constexpr double no_mix_at_all = 1e6;   // excess of what does not follow
 constexpr double no_longer_known = 1e3; // of what became unchecked
+constexpr double some = 1e-6;           // of what fails by no figure
 
 EconomyFigures figures_of(const Proportions& proportions) {
     const auto cost = cost_of(proportions);
@@ -34,6 +35,16 @@ bool are_doses_permitted(const Mix& mix) {
         return !dosage.dose || !most ||
                (most->basis == dosage.dose->basis &&
                 dosage.dose->amount <= most->amount * (1 + relative_rounding));
+    });
+}
+
+/// Whether no water reducer is dosed lower.
+bool are_reducers_kept(const Mix& written, const Mix& edited) {
+    return std::ranges::all_of(edited.admixtures, [&](const Dosage& dosage) {
+        const Dosage* before = dosage_of(written, dosage.material->name);
+        return !reduces_water(dosage.material->kind) || !dosage.dose || !before || !before->dose ||
+               (before->dose->basis == dosage.dose->basis &&
+                !below(dosage.dose->amount, before->dose->amount));
     });
 }
 
@@ -99,6 +110,7 @@ std::optional<Candidate> CandidateMaker::as_written() {
     auto candidate = judged(mix_);
     if (candidate) {
         baseline_ = findings_;
+        written_water_kg_m3_ = proportions_.selection.water_kg_m3;
         candidate->excess = 0;
         for (const Finding& finding : findings_) {
             candidate->excess += excess(finding, {});
@@ -115,6 +127,8 @@ Candidate CandidateMaker::make(std::span<const double> at, const Relaxed& relaxe
         findings_.clear();
         return {.figures = {}, .excess = no_mix_at_all};
     }
+    keeps_water_ = !below(proportions_.selection.water_kg_m3, written_water_kg_m3_) &&
+                   are_reducers_kept(*mix_, **edited);
     for (const Finding& finding : findings_) {
         candidate->excess += excess(finding, relaxed);
     }
@@ -137,33 +151,62 @@ const Finding* CandidateMaker::in_baseline(CheckId id) const {
     return found == baseline_->end() ? nullptr : &*found;
 }
 
+/// Whether more checks of its kind came to that verdict, or to a graver one, than in the mix as
+/// written.
+bool CandidateMaker::is_new(const Finding& finding) const {
+    const auto alike = [&](const std::vector<Finding>& findings) {
+        return std::ranges::count_if(findings, [&](const Finding& other) {
+            return other.id == finding.id &&
+                   (other.verdict == finding.verdict ||
+                    (other.verdict == Verdict::fails && finding.verdict == Verdict::watch));
+        });
+    };
+    return baseline_ && alike(findings_) > alike(*baseline_);
+}
+
+/// How much farther a value lies beyond its limit than in the mix as written.
+double CandidateMaker::beyond_written(const Finding& finding) const {
+    const double beyond = excess_of(finding);
+    const Finding* written = in_baseline(finding.id);
+    const double permitted = written ? excess_of(*written) : 0;
+    return beyond > permitted && !same(beyond, permitted)
+               ? some + relative(beyond - permitted, finding)
+               : 0;
+}
+
 /// A value just beyond its limit would be a `watch`, and no search may live on rounding; nor may it
-/// leave the reach of what proves a mix.
+/// leave the reach of what proves a mix, or win by what the mix as written need not be looked at
+/// for.
 double CandidateMaker::excess(const Finding& finding, const Relaxed& relaxed) const {
-    constexpr double some = 1e-6; // what fails by no figure
     const double beyond = excess_of(finding);
     if (relaxed.check && *relaxed.check == finding.id && beyond > 0) {
         const double more = beyond - precision_of(finding, tables_.system);
         return more > 0 ? some + relative(more, finding) : 0;
     }
-    const Finding* written = in_baseline(finding.id);
+    const bool of_slump = finding.id == check_ids::water_slump;
     switch (finding.verdict) {
     case Verdict::fails:
         return some + (beyond > 0 ? relative(beyond, finding) : 1);
     case Verdict::not_checked:
-        return !baseline_ || (written && written->verdict == Verdict::not_checked)
-                   ? 0
-                   : no_longer_known;
+        return is_new(finding) || (of_slump && !keeps_water_) ? no_longer_known : 0;
     case Verdict::watch: {
-        const double permitted = written ? excess_of(*written) : 0;
-        return beyond > permitted && !same(beyond, permitted)
-                   ? some + relative(beyond - permitted, finding)
-                   : 0;
+        const double farther = beyond_written(finding);
+        return farther > 0 || !is_new(finding) ? farther : some + 1;
     }
     case Verdict::holds:
         break;
     }
-    return 0;
+    return of_slump ? beyond_written(finding) : 0; // it holds with a little less
+}
+
+std::string_view CandidateMaker::broken() const {
+    const auto fails = std::ranges::find(findings_, Verdict::fails, &Finding::verdict);
+    const auto found = fails != findings_.end()
+                           ? fails
+                           : std::ranges::find_if(findings_, [&](const Finding& finding) {
+                                 return excess(finding, {}) > 0;
+                             });
+    return found == findings_.end() ? std::string_view{} : found->id.name();
 }
 
 } // namespace boardmark::core

@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <span>
+#include <string_view>
 #include <vector>
 
 namespace boardmark::core {
@@ -41,12 +42,19 @@ public:
 
     /// Of the last one that was made.
     const std::vector<Finding>& findings() const { return findings_; }
+    const Selection& selection() const { return proportions_.selection; }
+
+    /// The check that the last one breaks: the first that fails, else the first that holds less
+    /// than in the mix as written. Empty where no mix followed.
+    std::string_view broken() const;
 
     std::size_t made() const { return made_; }
 
 private:
     std::optional<Candidate> judged(const CompleteMix& mix);
     double excess(const Finding& finding, const Relaxed& relaxed) const;
+    double beyond_written(const Finding& finding) const;
+    bool is_new(const Finding& finding) const;
     const Finding* in_baseline(CheckId id) const;
 
     const CompleteMix& mix_;
@@ -55,6 +63,8 @@ private:
     Proportions proportions_{};
     std::vector<Finding> findings_;
     std::optional<std::vector<Finding>> baseline_ = {};
+    double written_water_kg_m3_ = 0;
+    bool keeps_water_ = true; ///< the last one, and its reducers, as the mix as written has them
     std::size_t made_ = 0;
 };
 

@@ -7,6 +7,7 @@
 #include "../basis/phrases.hpp"
 #include "../mix/door/complete_again.hpp"
 #include "economy_search.hpp"
+#include "share_doubt.hpp"
 #include "variable_step.hpp"
 
 #include <algorithm>
@@ -101,6 +102,9 @@ std::optional<Finished> finished(const CompleteMix& asked, const CompleteMix& mi
     }
     Finished result{*std::move(proportions), {}, false};
     result.checks = assess(asked, result.proportions, tables);
+    if (leaves_own_strengths(*asked, *mix)) {
+        watch_own_strengths(result.checks);
+    }
     if (any_fails(result.checks)) {
         return std::nullopt;
     }
@@ -199,7 +203,7 @@ Outcome<Economy> economy(const CompleteMix& mix, const EconomyOrder& order, cons
                   .proportions = {},
                   .checks = {},
                   .figures = {},
-                  .unrounded_at = search.values_at(best.at),
+                  .unrounded_at = search.at_its_ratio(search.values_at(best.at)),
                   .unrounded = {},
                   .starts = ends.size(),
                   .worst_start = best.excess <= 0 ? std::optional{ends.back().value} : std::nullopt,

@@ -99,6 +99,22 @@ std::vector<double> EconomySearch::values_at(const std::vector<double>& place) c
     return values;
 }
 
+std::vector<double> EconomySearch::at_its_ratio(std::vector<double> values) {
+    if (!mix_->requirements.minimum_binder_kg_m3) {
+        return values;
+    }
+    maker_.make(values);
+    const Selection& selection = maker_.selection();
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        const VariableBound& bound = order_.bounds[i];
+        if (bound.variable.figure == Varied::w_cm &&
+            selection.w_cm_governed_by == Governor::minimum_binder) {
+            values[i] = std::max(bound.low, std::min(values[i], selection.w_cm));
+        }
+    }
+    return values;
+}
+
 bool EconomySearch::knows_written() const {
     return std::ranges::all_of(written_, [](const auto& value) { return value.has_value(); });
 }
@@ -190,17 +206,7 @@ std::vector<SearchPlace> EconomySearch::ends(Objective objective) {
 
 std::string EconomySearch::worst_check(const SearchPlace& place) const {
     maker_.make(values_at(place.at));
-    for (const Finding& finding : maker_.findings()) {
-        if (finding.verdict == Verdict::fails) {
-            return std::string{finding.id.name()};
-        }
-    }
-    for (const Finding& finding : maker_.findings()) {
-        if (excess_of(finding) > 0) {
-            return std::string{finding.id.name()};
-        }
-    }
-    return "";
+    return std::string{maker_.broken()};
 }
 
 double EconomySearch::price_of_check(const SearchPlace& best, CheckId id) {

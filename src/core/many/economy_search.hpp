@@ -28,6 +28,10 @@ public:
 
     std::vector<double> values_at(const std::vector<double>& place) const;
 
+    /// The same mix at the ratio that it has: where a least binder lowers a varied w/cm, every
+    /// value above is that mix too.
+    std::vector<double> at_its_ratio(std::vector<double> values);
+
     /// The values of the mix as written, as its file or its proportions have them; nothing where
     /// neither tells.
     const std::vector<std::optional<double>>& written_values() const { return written_; }

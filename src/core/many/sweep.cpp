@@ -5,6 +5,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../mix/door/complete_again.hpp"
+#include "share_doubt.hpp"
 
 #include <cassert>
 
@@ -54,6 +55,10 @@ public:
         point.unresolved = figures(*whole, tables_, proportions_);
         if (!point.unresolved) {
             judge(mix_, proportions_, tables_, findings_);
+            point.leaves_own_strengths = leaves_own_strengths(*mix_, **whole);
+            if (point.leaves_own_strengths) {
+                watch_own_strengths(findings_);
+            }
             point.mix = SweptMix{proportions_.selection,
                                  proportions_.totals,
                                  {},

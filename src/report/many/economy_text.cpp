@@ -121,7 +121,10 @@ std::string title_of_limit(const std::string& id) {
 
 Flow prices_text(const Economy& economy, UnitSystem system) {
     if (economy.prices.empty()) {
-        return paragraph("No limit and no bound holds it: it lies inside all of them.", list_item);
+        return paragraph(
+            "No limit and no bound holds it; what is no limit, but would be a watch that "
+            "the mix as written does not have, may.",
+            list_item);
     }
     Grid grid{{Align::left, Align::right, Align::right}};
     grid.head({"", "relaxed by", "saves"});

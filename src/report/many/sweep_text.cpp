@@ -154,6 +154,14 @@ Flow lacking_text(const Sweep& sweep) {
     return told;
 }
 
+Flow own_strengths_text(const Sweep& sweep) {
+    const bool any = std::ranges::any_of(sweep.points, &SweepPoint::leaves_own_strengths);
+    return any ? paragraph("The own strengths are of the shares as written: at others the strength "
+                           "is to be proven by trials at these shares.",
+                           list_item)
+               : Flow{};
+}
+
 Flow points_text(const Sweep& sweep, UnitSystem system) {
     const auto figures = swept_figures(sweep, system);
     std::vector<Align> columns(sweep.axes.size() + 2 + figures.size(), Align::right);
@@ -194,7 +202,7 @@ Flow flow_of(const SweepResult& result, const TextStyle& style) {
     page += Flow{"\n"} + paragraph("The mix as written:", {}) +
             verdict_line(result.checks, style.system);
     page += section("WHAT IT SHOWS") + counts_text(sweep) + least_texts(sweep, style.system) +
-            lacking_text(sweep);
+            lacking_text(sweep) + own_strengths_text(sweep);
     page += section(style.system == UnitSystem::us ? "POINT BY POINT, for 1 yd3"
                                                    : "POINT BY POINT, for 1 m3") +
             points_text(sweep, style.system) + sweep_figures(sweep, style.system);

@@ -101,8 +101,9 @@ std::optional<Phrase> why_no_objective(const Proportions& written, Objective obj
 
 /// Searches the bounds evenly, then from the best places step by step, for the mix that has the
 /// least of the objective and of which no check fails, no value lies beyond its limit (not even by
-/// less than its precision, unless it does so in the mix as written) and nothing is unchecked that
-/// the mix as written has checked. The best is rounded and checked again.
+/// less than its precision, unless it does so in the mix as written), nothing is unchecked that the
+/// mix as written has checked and nothing a watch that is none there. The best is rounded and
+/// checked again. Own strengths are a watch at other shares of the cementitious material.
 ///
 /// Unresolved where no such mix was found.
 ///

@@ -43,6 +43,7 @@ struct SweepPoint {
     std::vector<double> at; ///< a value for each axis
     std::optional<SweptMix> mix;
     std::optional<Unresolved> unresolved;
+    bool leaves_own_strengths = false; ///< they are of other shares: what holds by them is a watch
 
     /// Whether the mix is there and fails no check.
     bool is_sound() const { return mix && mix->verdict.failed.empty(); }
