@@ -38,11 +38,14 @@ bool are_doses_permitted(const Mix& mix) {
     });
 }
 
-/// Whether no water reducer is dosed lower.
-bool are_reducers_kept(const Mix& written, const Mix& edited) {
+/// Whether no water reducer, or none of high range, is dosed lower.
+bool are_reducers_kept(const Mix& written, const Mix& edited, bool high_range_alone = false) {
     return std::ranges::all_of(edited.admixtures, [&](const Dosage& dosage) {
         const Dosage* before = dosage_of(written, dosage.material->name);
-        return !reduces_water(dosage.material->kind) || !dosage.dose || !before || !before->dose ||
+        const Kind kind = dosage.material->kind;
+        const bool counts =
+            high_range_alone ? kind == Kind::high_range_water_reducer : reduces_water(kind);
+        return !counts || !dosage.dose || !before || !before->dose ||
                (before->dose->basis == dosage.dose->basis &&
                 !below(dosage.dose->amount, before->dose->amount));
     });
@@ -131,6 +134,10 @@ Candidate CandidateMaker::make(std::span<const double> at, const Relaxed& relaxe
                    are_reducers_kept(*mix_, **edited);
     for (const Finding& finding : findings_) {
         candidate->excess += excess(finding, relaxed);
+    }
+    // The flow that is asked beyond the water's slump is the reducer's, at its dose as written.
+    if (mix_->requirements.slump_before_reducer_mm && !are_reducers_kept(*mix_, **edited, true)) {
+        candidate->excess += no_longer_known;
     }
     return *candidate;
 }
