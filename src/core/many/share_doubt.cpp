@@ -3,11 +3,12 @@
 #include "../basis/tolerance.hpp"
 
 #include <algorithm>
+#include <string_view>
 
 namespace boardmark::core {
 namespace {
 
-bool is_by_own_strengths(const std::string_view id) {
+bool is_by_own_strengths(std::string_view id) {
     return id == check_ids::strength_average.name() || id == check_ids::w_cm_strength.name();
 }
 
