@@ -158,13 +158,13 @@ BriefSection brief_of_forms(const BriefCase& brief) {
                                                                : "full liquid head";
         section.items.push_back({"{wall}, {height}: {pressure} by {method}, {by}",
                                  {word("wall", forces.wall), metres("height", forces.height_m),
-                                  quantity("pressure", {governing.kpa, Measure::pressure}),
+                                  no_less_than("pressure", {governing.kpa, Measure::pressure}),
                                   word("method", governing.method), word("by", by)}});
         if (const auto hardest_kn = hardest_tie_kn(forces)) {
             section.items.push_back(
                 {"{wall}: a tie carries up to {load}, to be compared with its working load; a "
                  "qualified person designs the formwork",
-                 {word("wall", forces.wall), quantity("load", {*hardest_kn, Measure::force})}});
+                 {word("wall", forces.wall), no_less_than("load", {*hardest_kn, Measure::force})}});
         }
         for (const Phrase& remark : forces.tie_remarks) {
             section.items.push_back(of_its_wall(forces.wall, remark));

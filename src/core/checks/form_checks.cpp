@@ -27,7 +27,7 @@ Phrase tie_message(const TieRowLoad& row, TieRating rating, const FormPressure& 
     Phrase message{"the most loaded tie, {depth} below the top, carries {value} by {method}; its "
                    "working load is {limit}",
                    {quantity("depth", {row.depth_m, Measure::line_length}),
-                    quantity("value", {row.load_kn, Measure::force}),
+                    no_less_than("value", {row.load_kn, Measure::force}),
                     word("method", pressure.method),
                     quantity("limit", {working_load_kn(rating, tables), Measure::force})}};
     if (rating.breaking) {
@@ -130,7 +130,7 @@ Check form_pressure_check(const FormPressure& pressure, std::optional<double> de
     check.limit = Limit{.low = {}, .high = design_kpa};
     check.verdict = at_most({pressure.kpa, *design_kpa, pressure_precision_kpa(tables.system)});
     check.message = {"{value} by {method} on a form designed for {limit}",
-                     {quantity("value", {pressure.kpa, Measure::pressure}),
+                     {no_less_than("value", {pressure.kpa, Measure::pressure}),
                       word("method", pressure.method),
                       quantity("limit", {*design_kpa, Measure::pressure})}};
     const double most_kpa = std::max(pressure.kpa, pressure.head_kpa);

@@ -53,7 +53,7 @@ Phrase too_much(std::string text, const FormPressure& least, const FormDemand& d
     text += demand.measure == Measure::force ? ", and ties of {limit} cannot carry it"
                                              : ", and forms for {limit} cannot carry it";
     return {std::move(text),
-            {quantity("value", {least.kpa, Measure::pressure}), word("method", least.method),
+            {no_less_than("value", {least.kpa, Measure::pressure}), word("method", least.method),
              design_of(demand)}};
 }
 

@@ -161,7 +161,7 @@ std::vector<Phrase> tie_remarks(const FormForces& forces) {
     }
     return {{"where an opening or a step leaves a tie out, each tie beside it is taken to carry "
              "that tie's area too: up to {load} on {area}",
-             {quantity("load", {hardest->load_kn, Measure::force}),
+             {no_less_than("load", {hardest->load_kn, Measure::force}),
               quantity("area", {hardest->area_m2, Measure::area})}}};
 }
 

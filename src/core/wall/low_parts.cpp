@@ -78,11 +78,11 @@ FormPressure side_pressure(const CastPart& part, const Wall& wall, const Proport
 Phrase head_told(const FormPressure& pressure) {
     if (above(pressure.kpa, pressure.head_kpa)) {
         return {"{value} on the sides, {times} times the full head for concrete pumped from below",
-                {quantity("value", {pressure.kpa, Measure::pressure}),
+                {no_less_than("value", {pressure.kpa, Measure::pressure}),
                  quantity("times", {pressure.kpa / pressure.head_kpa, Measure::ratio})}};
     }
     return {"{value} on the sides, the full head of the concrete",
-            {quantity("value", {pressure.kpa, Measure::pressure})}};
+            {no_less_than("value", {pressure.kpa, Measure::pressure})}};
 }
 
 Check pressure_on_low_part(const CastPart& part, const Wall& wall, const FormPressure& pressure) {

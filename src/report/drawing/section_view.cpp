@@ -60,8 +60,9 @@ private:
     double x_of(double x_m) const { return m_left_mm + on_paper(x_m); }
     double y_of(double z_m) const { return m_bottom_mm - on_paper(z_m); }
     PaperPoint at(double x_m, double z_m) const { return {x_of(x_m), y_of(z_m)}; }
-    std::string told(double value, core::Measure measure) const {
-        return shown({value, measure}, m_system);
+    std::string told(double value, core::Measure measure,
+                     core::Keep keep = core::Keep::nearest) const {
+        return shown({value, measure, keep}, m_system);
     }
 
     void write_title() {
@@ -172,7 +173,8 @@ private:
         m_view.area(Ink::pressure, envelope);
         const double top_mm = y_of(m_section.height_m);
         m_view.words(Ink::lettering, {axis_mm, m_bottom_mm + 3.4},
-                     m_section.pressure_method + ": " + told(highest_kpa, core::Measure::pressure));
+                     m_section.pressure_method + ": " +
+                         told(highest_kpa, core::Measure::pressure, core::Keep::at_least));
         if (const auto rating_kpa = m_section.form_rating_kpa) {
             const double x_mm = axis_mm + per_kpa_mm * *rating_kpa;
             m_view.line(Ink::form_rating, {{x_mm, top_mm - 1}, {x_mm, m_bottom_mm}});
@@ -191,7 +193,7 @@ private:
             const double y_mm = y_of(tie.z_m) + letter_mm / 3;
             if (y_mm < free_below_mm) {
                 m_view.words(Ink::lettering, {end_mm + 1, y_mm},
-                             told(tie.load_kn, core::Measure::force));
+                             told(tie.load_kn, core::Measure::force, core::Keep::at_least));
                 free_below_mm = y_mm - letter_mm - 0.6;
             }
         }

@@ -130,7 +130,8 @@ void tell_elevations(const DrawingResult& result, const std::string& part, core:
         }
     }
     if (hardest_kn > 0) {
-        notes.push_back("Most loaded tie: " + shown({hardest_kn, core::Measure::force}, system) +
+        notes.push_back("Most loaded tie: " +
+                        shown({hardest_kn, core::Measure::force, core::Keep::at_least}, system) +
                         ".");
     }
 }

@@ -31,8 +31,9 @@ Flow remark(std::string text) {
     return paragraph(std::move(text), below_table);
 }
 
-std::string shown_or_dash(std::optional<double> value, Measure measure, UnitSystem system) {
-    return value ? shown({*value, measure}, system) : "-";
+std::string shown_or_dash(std::optional<double> value, Measure measure, core::Keep keep,
+                          UnitSystem system) {
+    return value ? shown({*value, measure, keep}, system) : "-";
 }
 
 std::string parts_of(const core::LoadOfDay& load) {
@@ -236,10 +237,14 @@ Flow forms_table(const core::PourCard& card, UnitSystem system) {
         any = true;
         const auto& vibration = part.run->vibration;
         grid.add({column_name(part.name),
-                  shown({core::governing_pressure(*part.forces).kpa, Measure::pressure}, system),
-                  shown_or_dash(part.forces->rise.fastest_m_h(), Measure::rate_of_rise, system),
+                  shown({core::governing_pressure(*part.forces).kpa, Measure::pressure,
+                         core::Keep::at_least},
+                        system),
+                  shown_or_dash(part.forces->rise.fastest_m_h(), Measure::rate_of_rise,
+                                core::Keep::at_most, system),
                   highest(part.highest, system),
-                  shown_or_dash(core::hardest_tie_kn(*part.forces), Measure::force, system),
+                  shown_or_dash(core::hardest_tie_kn(*part.forces), Measure::force,
+                                core::Keep::at_least, system),
                   count_or_dash(part.vibrators),
                   count_or_dash(vibration ? std::optional{vibration->insertions} : std::nullopt)});
     }

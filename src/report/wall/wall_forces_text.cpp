@@ -67,9 +67,10 @@ Flow text_of_forces(const std::vector<core::FormForces>& all, const TextStyle& s
             grid.add({first ? column_name(forces.wall) : "",
                       first ? shown({forces.height_m, Measure::line_length}, style.system) : "",
                       pressure.method + (governs ? " *" : ""),
-                      shown({pressure.kpa, Measure::pressure}, style.system),
+                      shown({pressure.kpa, Measure::pressure, core::Keep::at_least}, style.system),
                       governor_text(pressure),
-                      tie_kn ? shown({*tie_kn, Measure::force}, style.system) : ""});
+                      tie_kn ? shown({*tie_kn, Measure::force, core::Keep::at_least}, style.system)
+                             : ""});
             for (const auto* phrases : {&pressure.why, &pressure.remarks}) {
                 for (const core::Phrase& why : *phrases) {
                     if (std::ranges::count(told, why.text) == 0) {
