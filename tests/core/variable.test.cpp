@@ -262,7 +262,7 @@ TEST_CASE("a mix at a value has that value, and nothing that speaks against it")
     }
 }
 
-TEST_CASE("a varied w/cm is no longer that of the exposure; a least binder stays") {
+TEST_CASE("a varied w/cm is no longer that of the exposure, and a least binder stays") {
     core::Mix mix = mix_of();
     mix.selections.w_cm_by_exposure = true;
     mix.requirements.minimum_binder_kg_m3 = 400;
