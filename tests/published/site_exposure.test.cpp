@@ -59,10 +59,16 @@ TEST_CASE("freezing: F0 none, F1 seldom wet, F2 often wet, F3 with deicing salt"
         {true, open, false, Sea::tidal, "F2"}, // the tide wets in any season
         {true, open, true, Sea::tidal, "F3"},
         {open, open, open, open_sea, none},
-        {open, true, true, Sea::spray, none},
-        {true, open, false, Sea::spray, none},
-        {true, true, open, Sea::none, none},
-        {true, open, open, Sea::tidal, none},
+        {open, true, true, Sea::spray, "F3"}, // what is wet when it freezes stands where it freezes
+        // F1 at least: the most severe class that an answer may give
+        {true, open, false, Sea::spray, "F2"},
+        {true, open, false, open_sea, "F2"},
+        {true, open, true, Sea::none, "F3"},
+        {true, open, open, Sea::spray, "F3"},
+        {true, true, open, Sea::none, "F3"},
+        {true, open, open, Sea::tidal, "F3"},
+        {true, false, open, Sea::none,
+         "F1"}, // seldom wet, and by the row above salt does not change it
     }));
     const Site site{row.freezing, row.wet, row.deicer, row.sea, open_soil};
     CHECK(class_of('F', site) == row.expected);
@@ -102,7 +108,9 @@ TEST_CASE("water: W0 dry, W1 wet, W2 where low permeability is needed") {
             {open, open, true, Sea::none, "W1"},
             {true, false, false, Sea::none, "W1"}, // rained on, the safe side
             {false, open, false, Sea::none, none}, // nothing says that it stays dry
-            {true, true, true, open_sea, none},
+            {true, true, true, open_sea, "W2"},    // W1 at least; the tide may ask W2
+            {open, open, true, open_sea, "W2"},
+            {false, open, false, open_sea, none},
         }));
     CHECK(class_of('W', {freezing, wet, deicer, sea, open_soil}) == expected);
 }
@@ -117,8 +125,10 @@ TEST_CASE("corrosion: C0 dry, C1 moist, C2 moist with chloride of deicers, sea o
             {true, true, false, Sea::none, "C1"},
             {true, false, false, Sea::none, "C1"}, // rained on, the safe side
             {false, open, false, Sea::none, none},
-            {true, true, open, Sea::none, none},
-            {true, true, false, open_sea, none},
+            // C1 at least: moist; salt that is not ruled out asks C2
+            {true, true, open, Sea::none, "C2"},
+            {true, true, false, open_sea, "C2"},
+            {false, open, open, open_sea, none},
         }));
     const Site site{freezing, wet, deicer, sea, open_soil};
     CHECK(class_of('C', site) == expected);
@@ -158,4 +168,26 @@ TEST_CASE("a site that says nothing of a category leaves it to the designer") {
     CHECK(wall.check("exposure.stated")->verdict == Verdict::not_checked);
     CHECK(std::ranges::count(wall.checks, "exposure.stated", &core::Check::id) == 3);
     CHECK(wall.step("exposure_water") == nullptr);
+}
+
+TEST_CASE("an answer that is missing leaves its class open and asks the most severe one") {
+    const Solved wall =
+        at("{freezing: yes, wet_when_freezing: yes, sea: none, soil_sulfate: 0.05 %}");
+    // F3 and C2: w/cm at most 0.40 (ACI 318-19 Table 19.3.2.1)
+    CHECK(wall.check("w_cm.exposure")->limit->high.value() == Approx(0.40));
+    CHECK(wall.check("exposure.stated")->verdict == Verdict::not_checked);
+    CHECK(std::ranges::count(wall.checks, "exposure.stated", &core::Check::id) == 2);
+    CHECK_FALSE(wall.check("exposure.site"));
+}
+
+TEST_CASE("a stated class is enough where the site can ask no more, whatever is missing") {
+    const auto [stated, verdict] = GENERATE(table<std::string, Verdict>({
+        {"F1", Verdict::not_checked},
+        {"F2", Verdict::not_checked},
+        {"F3", Verdict::holds},
+    }));
+    const Solved wall = at("{freezing: yes, wet_when_freezing: yes, sea: none, "
+                           "soil_sulfate: 0.05 %}",
+                           "[" + stated + "]");
+    CHECK(wall.check("exposure.site")->verdict == verdict);
 }

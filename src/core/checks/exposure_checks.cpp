@@ -1,6 +1,7 @@
 #include <boardmark/core/basis/tables.hpp>
 
 #include "../basis/phrases.hpp"
+#include "../code/site_exposure.hpp"
 #include "../code/site_reading.hpp"
 #include "checks.hpp"
 #include "exposure_limits.hpp"
@@ -27,6 +28,18 @@ Phrase not_stated(std::size_t category, const CheckContext& context) {
     return message;
 }
 
+/// The class that a site without some answer gives: who knows more may find a milder one.
+Phrase taken_at_worst(const ExposureClass& taken, const SiteReading& reading,
+                      const CheckContext& context) {
+    Phrase message = reading.reason_of(taken.category);
+    message.text = "{class} is taken, the most severe class of category {category} that is still "
+                   "possible: " +
+                   message.text;
+    message.arguments.push_back(word("class", taken.name));
+    message.arguments.push_back(word("category", context.code.categories[taken.category].name));
+    return message;
+}
+
 void check_categories(const CheckContext& context, Findings& findings) {
     const auto& categories = context.code.categories;
     std::optional<SiteReading> reading;
@@ -35,14 +48,18 @@ void check_categories(const CheckContext& context, Findings& findings) {
     }
     bool complete = true;
     for (std::size_t i = 0; i < categories.size(); ++i) {
-        if (context.stated.of_category(i) || (reading && reading->asks_none(i))) {
+        const ExposureClass* stated = context.stated.of_category(i);
+        const bool at_worst = stated && reading && reading->at_worst(i) &&
+                              is_by_site(stated->name, context.requirements);
+        if ((stated && !at_worst) || (reading && reading->asks_none(i))) {
             continue;
         }
         complete = false;
         findings.add({.id = check_ids::exposure_stated, .verdict = Verdict::not_checked},
                      [&](Check& told) {
                          told.requirement = categories[i].name;
-                         told.message = not_stated(i, context);
+                         told.message = at_worst ? taken_at_worst(*stated, *reading, context)
+                                                 : not_stated(i, context);
                      });
     }
     if (!complete) {

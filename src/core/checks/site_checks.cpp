@@ -1,10 +1,9 @@
 #include <boardmark/core/basis/tables.hpp>
 
 #include "../basis/phrases.hpp"
+#include "../code/site_exposure.hpp"
 #include "../code/site_reading.hpp"
 #include "checks.hpp"
-
-#include <algorithm>
 
 namespace boardmark::core {
 namespace {
@@ -15,11 +14,16 @@ struct SiteAgainstStated {
     const ExposureClass& stated;
 };
 
+/// Classes of one category stand in the code's table from the mildest to the most severe.
+bool is_milder(const SiteAgainstStated& classes) {
+    return &classes.by_site > &classes.stated;
+}
+
 void compare(const SiteAgainstStated& classes, const SiteReading& reading,
              const CheckContext& context, Findings& findings) {
-    // Classes of one category stand in the code's table from the mildest to the most severe.
-    const bool milder = &classes.by_site > &classes.stated;
+    const bool milder = is_milder(classes);
     const bool open = !reading.row_of(classes.by_site.category)->open_point.empty();
+    const bool at_worst = reading.at_worst(classes.by_site.category);
     findings.add({.id = check_ids::exposure_site,
                   .verdict = milder ? Verdict::watch
                              : open ? Verdict::not_checked
@@ -30,7 +34,8 @@ void compare(const SiteAgainstStated& classes, const SiteReading& reading,
                      told.message = reading.reason_of(classes.by_site.category);
                      told.message.text =
                          (milder ? "{stated} is stated and used, but the site calls for {by_site}: "
-                                 : "{stated} is stated, the site calls for {by_site}: ") +
+                          : at_worst ? "{stated} is stated, the site calls for {by_site} at most: "
+                                     : "{stated} is stated, the site calls for {by_site}: ") +
                          told.message.text;
                      if (milder) {
                          told.message.text += "; state {by_site}, or say why not";
@@ -82,13 +87,14 @@ void check_site(const CheckContext& context, Findings& findings) {
         const std::string& by_site = reading.class_of(category);
         const ExposureClass* asked = code.find_class(by_site); // nothing where no class follows
         const ExposureClass* stated = context.stated.of_category(category);
-        if (std::ranges::count(requirements.exposure_by_site, by_site) > 0) {
-            tell_open_point(by_site, *reading.row_of(category), context, findings);
+        const SiteRule* row = reading.row_of(category);
+        if (is_by_site(by_site, requirements)) {
+            tell_open_point(by_site, *row, context, findings);
+        } else if (stated && row && !row->missing.empty() &&
+                   (!asked || is_milder({*asked, *stated}))) {
+            tell_unknown(*stated, reading, context, findings);
         } else if (asked && stated) {
             compare({*asked, *stated}, reading, context, findings);
-        } else if (stated && reading.row_of(category) &&
-                   !reading.row_of(category)->missing.empty()) {
-            tell_unknown(*stated, reading, context, findings);
         }
     }
 }

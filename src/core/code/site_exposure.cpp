@@ -17,6 +17,10 @@ const ExposureClass* class_in_force(const Requirements& requirements, std::size_
     return nullptr;
 }
 
+bool is_by_site(const std::string& name, const Requirements& requirements) {
+    return std::ranges::count(requirements.exposure_by_site, name) > 0;
+}
+
 void add_site_classes(Requirements& requirements, const CodeTables& code) {
     if (!requirements.site) {
         return;
@@ -47,7 +51,7 @@ void record_site(const Requirements& requirements, const CodeTables& code, Works
         reason.text = "{class} by the site: " + reason.text;
         reason.arguments.push_back(word("class", found.name));
         const ExposureClass* in_force = class_in_force(requirements, found.category, code);
-        if (in_force && std::ranges::count(requirements.exposure_by_site, found.name) == 0) {
+        if (in_force && !is_by_site(found.name, requirements)) {
             reason.text += "; {stated} is stated and used";
             reason.arguments.push_back(word("stated", in_force->name));
         }

@@ -9,6 +9,9 @@ namespace boardmark::core {
 /// Records each class that follows from the site with its reason, also where a stated one wins.
 void record_site(const Requirements& requirements, const CodeTables& code, Worksheet& worksheet);
 
+/// Whether nobody states the class and the site gives it.
+bool is_by_site(const std::string& name, const Requirements& requirements);
+
 /// The class of a category among `exposure`, or nullptr.
 const ExposureClass* class_in_force(const Requirements& requirements, std::size_t category,
                                     const CodeTables& code);

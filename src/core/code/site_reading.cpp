@@ -7,12 +7,19 @@
 
 #include <algorithm>
 #include <cassert>
+#include <utility>
 
 namespace boardmark::core {
 namespace {
 
 FactValue value_of(std::optional<bool> answer) {
     return !answer ? FactValue::open : *answer ? FactValue::yes : FactValue::no;
+}
+
+/// What is wet when it freezes stands where it freezes, whoever leaves that out.
+FactValue freezing_at(const Site& site) {
+    return !site.freezing && site.wet_when_freezing == true ? FactValue::yes
+                                                            : value_of(site.freezing);
 }
 
 FactValue value_of(std::optional<Sea> sea) {
@@ -50,9 +57,9 @@ FactValue value_of(std::optional<Wetting> wetting) {
 }
 
 FactValue value_of(std::optional<Facing> facing) {
-    return !facing                        ? FactValue::open
+    return !facing                       ? FactValue::open
            : *facing == Facing::vertical ? FactValue::vertical
-                                          : FactValue::horizontal;
+                                         : FactValue::horizontal;
 }
 
 const SulfateBand* band_of(std::optional<double> percent, const std::vector<SulfateBand>& bands) {
@@ -78,7 +85,7 @@ SiteReading::SiteReading(const Site& site, bool reinforced, const SiteRules& rul
     : site_{site}
     , rules_{rules}
     , band_{band_of(site.soil_sulfate_percent, rules.soil_sulfate)}
-    , facts_{value_of(site.freezing),
+    , facts_{freezing_at(site),
              value_of(site.wet_when_freezing),
              value_of(site.deicer),
              value_of(site.sea),
@@ -131,6 +138,11 @@ Phrase SiteReading::reason_of(std::size_t category) const {
     return reason;
 }
 
+bool SiteReading::at_worst(std::size_t category) const {
+    const SiteRule* row = row_of(category);
+    return row && !row->missing.empty() && !row->class_name.empty();
+}
+
 bool SiteReading::asks_none(std::size_t category) const {
     const SiteRule* row = row_of(category);
     return row && row->asks_none;
@@ -140,8 +152,11 @@ std::vector<SiteClass> site_classes(const Site& site, bool reinforced, const Sit
     const SiteReading reading{site, reinforced, rules};
     std::vector<SiteClass> classes;
     for (std::size_t category = 0; category < rules.of_category.size(); ++category) {
-        classes.push_back(
-            {category, reading.class_of(category), reading.reason_of(category), rules.source});
+        Phrase reason = reading.reason_of(category);
+        if (reading.at_worst(category)) {
+            reason.text += "; of the classes that are possible the most severe is taken";
+        }
+        classes.push_back({category, reading.class_of(category), std::move(reason), rules.source});
     }
     return classes;
 }

@@ -19,6 +19,9 @@ public:
     /// The class that follows; empty where none does.
     const std::string& class_of(std::size_t category) const;
 
+    /// Whether the class is the most severe of those that are possible while an answer is missing.
+    bool at_worst(std::size_t category) const;
+
     /// Whether such a site needs no class of the category.
     bool asks_none(std::size_t category) const;
 

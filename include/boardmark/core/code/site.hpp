@@ -83,8 +83,8 @@ struct SiteRule {
     std::vector<SiteCondition> conditions; ///< that must all hold
     std::string class_name;                ///< empty where the row gives none
     bool by_soil = false;                  ///< the class of the soil's sulfate instead
-    std::string reason;     ///< may speak of {sulfate}; empty where a fact is missing
-    std::string missing;    ///< keys of the site that would decide; empty where none is missing
+    std::string reason;  ///< may speak of {sulfate}; empty where a fact is missing
+    std::string missing; ///< keys that would decide; a class beside it is the most severe possible
     std::string open_point; ///< what may still ask more, after the class; empty where nothing
     bool asks_none = false; ///< such a site needs no class of the category
 };
