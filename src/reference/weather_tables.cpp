@@ -99,6 +99,7 @@ core::WeatherTables weather_tables(UnitSystem system) {
             .older_hottest_c = figure(printed, "older_hottest", system),
             .solids_heat = figure(printed, "solids_heat", system),
             .ice_as_water_c = figure(printed, "ice", system),
+            .ice_heat = figure(printed, "ice_heat", system),
             .one_concrete_k = figure(printed, "one_concrete", system),
             .haul_share = figure(printed, "haul_share", system),
             .hottest_water_c = figure(printed, "hottest_water", system),

@@ -137,6 +137,34 @@ TEST_CASE("a gallon of ice by the formula of ACI 305R") {
     CHECK_THAT(in_unit(metric_c, "degF"), WithinAbs(77.83 + 0.72 * 60 / 1052, 0.005));
 }
 
+TEST_CASE("water frozen to the aggregate takes the heat to melt it") {
+    // ACI 306R, from memory: the free water of aggregate below 32 degF counts as 0.50 T - 128.
+    // Aggregate 3000 lb at 14 degF with 94 lb of ice on it, cement 611 at 70, water 150 at 140:
+    // [0.22 (3000 x 14 + 611 x 70) + 94 (0.50 x 14 - 128) + 150 x 140] / [0.22 x 3611 + 244]
+    // = 27.23
+    const double solids_kg = inside(3611, "lb");
+    const core::MixtureHeat frozen{.solids_kg = solids_kg,
+                                   .solids_c = inside((3000 * 14.0 + 611 * 70) / 3611, "degF"),
+                                   .free_water_kg = inside(94, "lb"),
+                                   .free_water_c = inside(14, "degF"),
+                                   .water_kg = inside(150, "lb"),
+                                   .water_c = inside(140, "degF"),
+                                   .frozen_kg = inside(94, "lb"),
+                                   .frozen_c = inside(14, "degF")};
+    const auto& weather = weather_in(UnitSystem::us);
+    const double mixed_c = core::mixture_temperature_c(frozen, weather);
+    CHECK_THAT(in_unit(mixed_c, "degF"), WithinAbs(27.23, 0.005));
+    // As water of 14 degF it would be warmer: 335 kJ/kg of melting, 4.19 kJ/kg/K of water and half
+    // of that of ice on 10 K, over the water equivalent: 94 (335 / 4.19 - 0.5 x 10) / 1038.4
+    // = 6.785 K.
+    core::MixtureHeat liquid = frozen;
+    liquid.frozen_kg = 0;
+    CHECK_THAT(core::mixture_temperature_c(liquid, weather) - mixed_c,
+               WithinAbs(6.785, 0.005)); // 80 K in the print, 335 / 4.19 = 79.95
+    CHECK_THAT(core::water_temperature_for_c(frozen, mixed_c, weather).value(),
+               WithinAbs(inside(140, "degF"), 1e-9));
+}
+
 TEST_CASE("water and ice are found backwards") {
     const auto& weather = weather_in(UnitSystem::us);
     const auto water_c = core::water_temperature_for_c(heated(60), inside(58.3, "degF"), weather);

@@ -44,6 +44,13 @@ double free_water_kg(const Ingredient& aggregate) {
 
 } // namespace
 
+bool is_frozen(const Ingredient& ingredient) {
+    constexpr double freezing_c = 0;
+    const bool is_aggregate = ingredient.role == Role::coarse || ingredient.role == Role::fine;
+    return is_aggregate && ingredient.material->temperature_c &&
+           *ingredient.material->temperature_c < freezing_c;
+}
+
 MixtureTemperature heat_of(const Proportions& proportions, const BatchedWater& water) {
     MixtureTemperature found;
     for (const Ingredient& ingredient : proportions.ingredients) {
@@ -60,6 +67,7 @@ MixtureTemperature heat_of(const Proportions& proportions, const BatchedWater& w
     }
     Sum solids;
     Sum free_water;
+    Sum frozen;
     double batched_kg = 0;
     for (const Ingredient& ingredient : proportions.ingredients) {
         if (ingredient.role == Role::water) {
@@ -71,7 +79,9 @@ MixtureTemperature heat_of(const Proportions& proportions, const BatchedWater& w
         const double celsius = *ingredient.material->temperature_c;
         solids.add(ingredient.kg_m3, celsius);
         if (ingredient.role != Role::binder) {
-            free_water.add(free_water_kg(ingredient), celsius);
+            const double kg = free_water_kg(ingredient);
+            free_water.add(kg, celsius);
+            frozen.add(is_frozen(ingredient) && kg > 0 ? kg : 0, celsius);
         }
     }
     found.heat = MixtureHeat{.solids_kg = solids.kg,
@@ -80,7 +90,9 @@ MixtureTemperature heat_of(const Proportions& proportions, const BatchedWater& w
                              .free_water_c = free_water.mean_c(),
                              .water_kg = batched_kg - free_water.kg,
                              .water_c = *water.temperature_c,
-                             .ice_kg = water.ice_kg_m3};
+                             .ice_kg = water.ice_kg_m3,
+                             .frozen_kg = frozen.kg,
+                             .frozen_c = frozen.mean_c()};
     return found;
 }
 

@@ -9,4 +9,7 @@ namespace boardmark::core {
 /// than a hundredth of the mass.
 MixtureTemperature heat_of(const Proportions& proportions, const BatchedWater& water);
 
+/// Whether it is aggregate below the freezing point of water.
+bool is_frozen(const Ingredient& ingredient);
+
 } // namespace boardmark::core

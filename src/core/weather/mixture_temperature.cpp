@@ -7,10 +7,16 @@ double water_equivalent_kg(const MixtureHeat& heat, const WeatherTables& weather
     return weather.solids_heat.value * heat.solids_kg + heat.free_water_kg + heat.water_kg;
 }
 
+/// The water that would cool a mixture as much as ice of a temperature does.
+double ice_as_water_c(double ice_c, const WeatherTables& weather) {
+    return weather.ice_as_water_c.value + weather.ice_heat.value * ice_c;
+}
+
 /// Heat of all but the batched water, as kg of water times °C.
 double heat_of_others(const MixtureHeat& heat, const WeatherTables& weather) {
     return weather.solids_heat.value * heat.solids_kg * heat.solids_c +
-           heat.free_water_kg * heat.free_water_c;
+           heat.free_water_kg * heat.free_water_c +
+           heat.frozen_kg * (ice_as_water_c(heat.frozen_c, weather) - heat.frozen_c);
 }
 
 } // namespace

@@ -4,6 +4,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../checks/exposure_limits.hpp"
 #include "mixture_heat.hpp"
 #include "temperature_advice.hpp"
 
@@ -55,6 +56,12 @@ Step mixture_step(const MixtureHeat& heat, double mixed_c, const WeatherTables& 
                           quantity("water_temperature", {heat.water_c, Measure::temperature})}},
               .source = weather.solids_heat.source,
               .marks = with_confidence({Mark::estimate}, weather.solids_heat.source)};
+    if (heat.frozen_kg > 0) {
+        step.reason.text +=
+            "; {frozen} of that on the aggregates is ice and takes the heat to melt it";
+        step.reason.arguments.push_back(
+            quantity("frozen", {heat.frozen_kg, Measure::concentration}));
+    }
     if (heat.ice_kg > 0) {
         step.reason.text += ", {ice} of ice";
         step.reason.arguments.push_back(quantity("ice", {heat.ice_kg, Measure::concentration}));
@@ -91,6 +98,25 @@ void caution_hot_water(const BatchedWater& water, const WeatherTables& weather,
                            word("source", hottest.source.citation)}};
         });
     }
+}
+
+/// Mixing melts the film on a stone, not a lump.
+void caution_frozen_aggregate(const WeatherTables& weather, Proportions& proportions) {
+    std::vector<std::string> frozen;
+    for (const Ingredient& ingredient : proportions.ingredients) {
+        if (is_frozen(ingredient)) {
+            frozen.emplace_back(ingredient.name);
+        }
+    }
+    if (frozen.empty()) {
+        return;
+    }
+    proportions.worksheet.caution([&] {
+        return Phrase{
+            "Frozen: {aggregates}. Thaw before batching: frozen lumps, ice and snow do not "
+            "melt in the mixer ({source}).",
+            {word("aggregates", joined(frozen)), word("source", weather.ice_heat.source.citation)}};
+    });
 }
 
 } // namespace
@@ -146,6 +172,7 @@ std::optional<Unresolved> record_temperature(const Requirements& requirements,
         }
     }
     caution_hot_water(water, weather, proportions.worksheet);
+    caution_frozen_aggregate(weather, proportions);
     temperature.ice_kg_m3 = water.ice_kg_m3;
     if (water.ice_kg_m3 > 0) {
         proportions.worksheet.caution([&] {

@@ -18,10 +18,13 @@ struct MixtureHeat {
     double water_kg;      ///< batched besides, ice included; ≥ 0
     double water_c;       ///< of the batched water that is no ice
     double ice_kg = 0;    ///< part of the batched water, 0 to `water_kg`
+    double frozen_kg = 0; ///< part of the free water: on aggregate below 0 °C
+    double frozen_c = 0;  ///< its temperature, ≤ 0
 };
 
 /// Temperature of the mixture when mixed, °C, by ACI 305R and 306R: solids hold 0.22 of the heat of
-/// water, ice is melted. Heat of mixing and of hydration is left out.
+/// water, ice is melted, batched or frozen to the aggregates. Heat of mixing and of hydration is
+/// left out.
 double mixture_temperature_c(const MixtureHeat& heat, const WeatherTables& weather);
 
 /// The batched water's temperature that brings the mixture to a temperature, °C. Nothing where all

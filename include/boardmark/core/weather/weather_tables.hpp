@@ -57,6 +57,7 @@ struct WeatherTables {
     TypicalFigure older_hottest_c; ///< that earlier editions allowed
     TypicalFigure solids_heat;     ///< specific heat of solids, relative to water
     TypicalFigure ice_as_water_c;  ///< ice counts as water of this temperature
+    TypicalFigure ice_heat;        ///< part of the heat of water that ice below 0 °C holds
     TypicalFigure one_concrete_k;  ///< by which two files may differ about one concrete
     TypicalFigure haul_share;      ///< of concrete less air, lost in each hour of haul
     TypicalFigure hottest_water_c; ///< that may be batched
