@@ -25,8 +25,9 @@ requirements: {{code: ACI 318-19, exposure: [{}], strength: 5000 psi, slump: 3 i
 materials:
   cement: {{kind: portland cement, chloride: {}}}
   slag: {{kind: slag cement, chloride: 0 %}}
-  stone: {{kind: coarse aggregate, nominal_max_size: 3/4 in}}
-proportions: {{volume: 1 yd3, water: 240 lb, cement: {} lb, slag: {} lb, air: 6 %}}
+  stone: {{kind: coarse aggregate, nominal_max_size: 3/4 in, chloride: 0 %}}
+  sand: {{kind: fine aggregate, chloride: 0 %}}
+proportions: {{volume: 1 yd3, water: 240 lb, cement: {} lb, slag: {} lb, air: 6 %, stone: 1700 lb, sand: 1280 lb}}
 )",
                                          exposure, cement_chloride, cement_lb, slag_lb),
                              input::Purpose::check);
@@ -89,8 +90,9 @@ reporting: {}
 requirements: {{code: ACI 318-19, exposure: [C2], strength: 35 MPa, slump: 75 mm}}
 materials:
   cement: {{kind: portland cement, chloride: 0 %}}
-  stone: {{kind: coarse aggregate, nominal_max_size: 19 mm}}
-proportions: {{{}, air: 6 %}}
+  stone: {{kind: coarse aggregate, nominal_max_size: 19 mm, chloride: 0 %}}
+  sand: {{kind: fine aggregate, chloride: 0 %}}
+proportions: {{{}, air: 6 %, stone: 1000 kg, sand: 700 kg}}
 )",
                                          reporting, amounts),
                              input::Purpose::check);

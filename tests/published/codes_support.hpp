@@ -37,8 +37,9 @@ materials:
   ash: {{kind: fly ash, standard: EN 450-1 N, chloride: 0 %}}
   slag: {{kind: slag cement, standard: EN 15167-1, chloride: 0 %}}
   fume: {{kind: silica fume, standard: EN 13263-1, chloride: 0 %}}
-  stone: {{kind: coarse aggregate, nominal_max_size: {}}}
-proportions: {{volume: 1 m3, water: {} kg, cement: {} kg, ash: {} kg, slag: {} kg, fume: {} kg, air: {} %}}
+  stone: {{kind: coarse aggregate, nominal_max_size: {}, chloride: 0 %}}
+  sand: {{kind: fine aggregate, chloride: 0 %}}
+proportions: {{volume: 1 m3, water: {} kg, cement: {} kg, ash: {} kg, slag: {} kg, fume: {} kg, air: {} %, stone: 1000 kg, sand: 700 kg}}
 )",
                        mix.code, mix.exposure, mix.strength, mix.more, mix.cement_kind,
                        mix.cement_standard, mix.size, mix.water_kg, mix.cement_kg, mix.ash_kg,

@@ -3,6 +3,7 @@
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../mix/fine_share.hpp"
+#include "../mix/unlisted_aggregate.hpp"
 #include "assumed_density.hpp"
 #include "checks.hpp"
 #include "compare.hpp"
@@ -111,9 +112,21 @@ void heat_check(const CheckContext& context, Findings& findings) {
                  });
 }
 
+void tell_unlisted_share(const CheckContext& context, Findings& findings) {
+    if (lists_aggregates(context.proportions)) {
+        return;
+    }
+    findings.add({.id = check_ids::sand_share, .verdict = Verdict::not_checked}, [&](Check& told) {
+        told.requirement = "workability and finish";
+        told.message = {"the amounts list no {missing}",
+                        {word("missing", unlisted_aggregate(context.proportions))}};
+    });
+}
+
 void sand_share_check(const CheckContext& context, Findings& findings) {
     const auto percent = fine_share_percent(context.proportions);
     if (!percent) {
+        tell_unlisted_share(context, findings);
         return;
     }
     const PracticeTables& practice = context.tables.practice;

@@ -1,6 +1,7 @@
 #include <boardmark/core/basis/tables.hpp>
 
 #include "../basis/phrases.hpp"
+#include "../mix/unlisted_aggregate.hpp"
 #include "checks.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
@@ -155,6 +156,7 @@ struct ChlorideFinding {
     bool by_concrete; ///< kg/m3 of concrete, else percent
     bool counts;      ///< there is a mass to count it against
     bool known;
+    bool incomplete;            ///< the submittal lists no fine, or no coarse, aggregate
     const Material* open_blend; ///< a cement that may count for less than it weighs, or nullptr
     double value;
     Verdict verdict;
@@ -168,6 +170,7 @@ ChlorideFinding hold_chloride(const CheckContext& context, const ChlorideLimit& 
     ChlorideFinding found{.by_concrete = rules.of == ChlorideOf::concrete,
                           .counts = true,
                           .known = false,
+                          .incomplete = !lists_aggregates(context.proportions),
                           .open_blend = unknown_portland(context),
                           .value = sum.kg,
                           .verdict = Verdict::not_checked};
@@ -178,7 +181,8 @@ ChlorideFinding hold_chloride(const CheckContext& context, const ChlorideLimit& 
     const double precision =
         found.by_concrete ? chloride_precision_kg_m3 : chloride_precision_percent;
     const Verdict verdict = at_most({found.value, limit.most, precision});
-    found.known = found.counts && (!sum.any_unknown || verdict == Verdict::fails);
+    const bool whole = !sum.any_unknown && !found.incomplete;
+    found.known = found.counts && (whole || verdict == Verdict::fails);
     const bool is_open = limit.class_is_open || found.open_blend;
     if (found.known && (!is_open || verdict == Verdict::fails)) {
         // Reports rarely say which of the two they measured: acid frees more.
@@ -283,6 +287,10 @@ void check_chloride(const CheckContext& context, Findings& findings) {
         if (!held.counts) {
             told.message = {
                 "the binder holds no cement: there is nothing to count chloride against", {}};
+        } else if (!held.known && held.incomplete) {
+            told.message = {"the amounts list no {missing}, which may bring chloride: the "
+                            "submittal has them; add them under 'proportions'",
+                            {word("missing", unlisted_aggregate(context.proportions))}};
         } else if (!held.known) {
             told.message = {
                 "chloride is not known for {missing}: test reports and data sheets have it; "

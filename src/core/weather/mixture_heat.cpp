@@ -1,5 +1,7 @@
 #include "mixture_heat.hpp"
 
+#include "../mix/unlisted_aggregate.hpp"
+
 namespace boardmark::core {
 namespace {
 
@@ -57,6 +59,9 @@ MixtureTemperature heat_of(const Proportions& proportions, const BatchedWater& w
         if (is_solid(ingredient)) {
             list_missing(ingredient, found.missing);
         }
+    }
+    if (!lists_aggregates(proportions)) {
+        found.missing.push_back("proportions: " + unlisted_aggregate(proportions));
     }
     if (!water.temperature_c) {
         found.missing.push_back(proportions.submitted ? "proportions.water_temperature"
