@@ -81,6 +81,15 @@ Check judged_paper(const ReviewCase& review, const HeldPaper& held) {
                   ? "{paper} of {dated} counts until {last}"
                   : "{paper} of {dated} counts until {last} by {age}, an age from memory: state "
                     "'paper_ages' in the designer's file");
+    const auto& pour = review.designer.job.first_pour;
+    if (pour && last < *pour) {
+        const bool trusted = check.verdict == Verdict::holds;
+        check.verdict = Verdict::watch;
+        check.message.text = (trusted ? of + "{paper} of {dated}" : check.message.text + "; it") +
+                             " lapses on {last}, before the first pour on {pour}: have a new one "
+                             "by then";
+        arguments.push_back(word("pour", date_text(*pour)));
+    }
     return check;
 }
 
