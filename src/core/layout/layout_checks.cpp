@@ -2,6 +2,7 @@
 
 #include <boardmark/core/checks/check_id.hpp>
 #include <boardmark/core/layout/visible_part.hpp>
+#include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/wall/course.hpp>
 #include <boardmark/core/wall/coursing.hpp>
 
@@ -390,6 +391,19 @@ std::optional<Check> tie_check_of(const CheckedPart& part) {
     return check;
 }
 
+/// A board-marked face whose boards nobody stated.
+Check without_boards(const PracticeTables& practice) {
+    return {.id = check_ids::layout_sliver,
+            .verdict = Verdict::not_checked,
+            .measure = Measure::length,
+            .requirement = "look of the face",
+            .source = practice.cut_course_percent.source,
+            .message = {"'boards' is not stated: it is not known how narrow a cut course gets, "
+                        "whether lifts end in a joint between boards and how far board ends are "
+                        "apart",
+                        {}}};
+}
+
 } // namespace
 
 std::vector<Check> layout_checks(const Wall& wall, const WallPlan& plan,
@@ -418,6 +432,8 @@ std::vector<Check> layout_checks(const Wall& wall, const WallPlan& plan,
             stand ? add_on_places(sliver_check(part)) : add(sliver_check(part));
             add_on_places(stagger_check(part));
             add(lift_check(part));
+        } else if (requirements_of(wall.mix).board_marked) {
+            add(without_boards(practice));
         }
         add_on_places(joint_check(part));
         add_on_places(tie_check_of(part));
