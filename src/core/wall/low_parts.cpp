@@ -43,10 +43,17 @@ Check cover_of_floor(const Tables& tables) {
                                             Measure::length})}}};
 }
 
+Check steel_of_floor() {
+    return {.id = check_ids::steel_horizontal,
+            .verdict = Verdict::not_checked,
+            .measure = Measure::steel_area,
+            .requirement = "every part that is cast",
+            .message = {"no rule here checks its bars; the engineer's drawings have them", {}}};
+}
+
 /// Cast in one lift where the vibrator reaches through it; else as many as it takes.
-Check lift_of_low_part(const CastPart& part, const LiftRules& rules) {
+Check lift_of_low_part(double height_mm, const LiftRules& rules) {
     const TypicalFigure& most = rules.most_mm;
-    const double height_mm = 1000 * part.height_m;
     const bool one = !above(height_mm, most.value);
     Check check{.id = check_ids::lift_height,
                 .verdict = Verdict::not_checked,
@@ -114,6 +121,19 @@ Check pressure_on_low_part(const CastPart& part, const Wall& wall, const FormPre
     return check;
 }
 
+/// A planter's floor; its sides are checked as walls.
+void check_floor(const CastPart& planter, bool reinforced, const Tables& tables,
+                 std::vector<Check>& checks) {
+    const auto add = [&](Check check) {
+        checks.push_back(of_wall("floor of " + planter.name, std::move(check)));
+    };
+    if (reinforced) {
+        add(cover_of_floor(tables));
+        add(steel_of_floor());
+    }
+    add(lift_of_low_part(*planter.slab_mm, tables.placing->lifts));
+}
+
 } // namespace
 
 void check_low_parts(const Wall& wall, const std::vector<CastPart>& parts,
@@ -121,8 +141,8 @@ void check_low_parts(const Wall& wall, const std::vector<CastPart>& parts,
                      std::vector<Check>& checks) {
     const bool reinforced = requirements_of(wall.mix).reinforced;
     for (const CastPart& part : parts) {
-        if (part.kind == CastKind::planter && part.slab_mm && reinforced) {
-            checks.push_back(of_wall("floor of " + part.name, cover_of_floor(tables)));
+        if (part.kind == CastKind::planter && part.slab_mm) {
+            check_floor(part, reinforced, tables, checks);
         }
         if (part.kind != CastKind::footing && part.kind != CastKind::bench) {
             continue;
@@ -133,7 +153,7 @@ void check_low_parts(const Wall& wall, const std::vector<CastPart>& parts,
         if (reinforced) {
             add(cover_of_low_part(part, wall, tables));
         }
-        add(lift_of_low_part(part, tables.placing->lifts));
+        add(lift_of_low_part(1000 * part.height_m, tables.placing->lifts));
         add(pressure_on_low_part(part, wall, side_pressure(part, wall, proportions, tables)));
     }
 }
