@@ -2,10 +2,14 @@
 
 #include <boardmark/core/mix/designation.hpp>
 
-#include <regex>
+#include <charconv>
+#include <optional>
+#include <string_view>
 
 namespace boardmark::input {
 namespace {
+
+constexpr std::string_view part_letters = "SPL";
 
 char letter_of(core::Kind kind) {
     switch (kind) {
@@ -18,23 +22,41 @@ char letter_of(core::Kind kind) {
     }
 }
 
+/// "60" of a type IS, "S25" of a type IT; nothing of "MS".
+std::optional<DesignatedPart> part_of(std::string_view words, char type) {
+    if (words.empty()) {
+        return std::nullopt;
+    }
+    const bool own = part_letters.find(words.front()) != std::string_view::npos;
+    const char letter = own ? words.front() : type;
+    words.remove_prefix(own ? 1 : 0);
+    int percent = 0;
+    const auto [end, error] = std::from_chars(words.data(), words.data() + words.size(), percent);
+    const bool is_number = error == std::errc{} && end == words.data() + words.size();
+    return is_number ? std::optional{DesignatedPart{letter, double(percent)}} : std::nullopt;
+}
+
 } // namespace
 
 std::vector<DesignatedPart> designated_parts(const std::string& standard) {
-    static const std::regex type{R"(\bI([SPL]|T)\s*\()"};
-    static const std::regex share{R"(\(\s*([SPL]?)(\d+(?:\.\d+)?)\s*\))"};
-    std::smatch named;
     const bool c595 =
         core::names_standard(standard, "C595") || core::names_standard(standard, "M240");
-    if (!c595 || !std::regex_search(standard, named, type)) {
-        return {};
-    }
-    const char of_type = named[1].str().front();
     std::vector<DesignatedPart> parts;
-    for (std::sregex_iterator found{standard.begin(), standard.end(), share}, end; found != end;
-         ++found) {
-        const std::string own = (*found)[1].str();
-        parts.push_back({own.empty() ? of_type : own.front(), std::stod((*found)[2].str())});
+    std::size_t open = standard.find('(');
+    if (!c595 || open == std::string::npos || open == 0) {
+        return parts;
+    }
+    const char type = standard[open - 1];
+    while (open != std::string::npos) {
+        const std::size_t close = standard.find(')', open);
+        if (close == std::string::npos) {
+            break;
+        }
+        const std::string_view words{standard.data() + open + 1, close - open - 1};
+        if (const auto part = part_of(words, type)) {
+            parts.push_back(*part);
+        }
+        open = standard.find('(', close);
     }
     return parts;
 }

@@ -13,7 +13,7 @@ struct DesignatedPart {
     double percent;
 };
 
-/// Of ASTM C595: "IS(60)", "IP(25)(MS)", "IT(S25)(L10)". Empty where it names no share.
+/// Of ASTM C595: "IS(60)", "IP(25)(MS)", "IT(S25)(L10)"; whole percents. Empty where it names none.
 std::vector<DesignatedPart> designated_parts(const std::string& standard);
 
 /// How much of it `contains` states, percent.
