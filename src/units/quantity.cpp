@@ -103,6 +103,15 @@ std::string plain(std::string_view spelling) {
     return result;
 }
 
+/// A number that is one in its own unit may be beyond all numbers in the one inside.
+Reading<Quantity> finite(Reading<Quantity> reading) {
+    const auto* quantity = std::get_if<Quantity>(&reading);
+    if (quantity && !std::isfinite(quantity->inside())) {
+        return Misreading{0, "the number is too large", ""};
+    }
+    return reading;
+}
+
 } // namespace
 
 Reading<Quantity> read_quantity(std::string_view text) {
@@ -116,14 +125,14 @@ Reading<Quantity> read_quantity(std::string_view text) {
         return Misreading{0, "'" + std::string{text} + "' has no unit", ""};
     }
     if (auto lengths = read_feet_and_inches(text, amount, unit_at)) {
-        return *lengths;
+        return finite(*std::move(lengths));
     }
     const Unit* unit = find_unit(text.substr(unit_at));
     unit = unit ? unit : find_unit(plain(text.substr(unit_at)));
     if (!unit) {
         return unknown_unit(text, unit_at);
     }
-    return Quantity{amount, unit};
+    return finite(Quantity{amount, unit});
 }
 
 } // namespace boardmark::units
