@@ -7,9 +7,17 @@
 #include "assumed_density.hpp"
 #include "compare.hpp"
 
+#include <algorithm>
 #include <string_view>
 
 namespace boardmark::core {
+
+const Check* air_of_class(std::span<const Check> mix_checks) {
+    const auto found = std::ranges::find_if(mix_checks, [](const Check& one) {
+        return one.is(check_ids::air_exposure) && one.limit.has_value();
+    });
+    return found == mix_checks.end() ? nullptr : &*found;
+}
 
 Verdict within(double percent, Limit limit) {
     return worse(at_least({percent, *limit.low, percent_precision}),

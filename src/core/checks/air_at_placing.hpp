@@ -1,8 +1,15 @@
 #pragma once
 
+#include <boardmark/core/checks/check.hpp>
+
 #include "checks.hpp"
 
+#include <span>
+
 namespace boardmark::core {
+
+/// The check of the air by an exposure class that asks a figure, or nullptr.
+const Check* air_of_class(std::span<const Check> mix_checks);
 
 /// Air within limits of both sides.
 Verdict within(double percent, Limit limit);

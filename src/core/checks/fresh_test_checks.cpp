@@ -3,6 +3,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "air_at_placing.hpp"
 #include "assumed_density.hpp"
 #include "compare.hpp"
 #include "remembered_limit.hpp"
@@ -272,10 +273,7 @@ std::vector<Check> check_fresh_tests(const Trial& trial, const Yield& yield,
                                      std::span<const Check> of_mix, const Tables& tables) {
     std::vector<Check> checks = slump_checks(trial, yield, tables);
     const bool class_holds_air =
-        tables.code->air.states_least() && !trial.target_air_percent &&
-        std::ranges::any_of(of_mix, [](const Check& one) {
-            return one.is(check_ids::air_exposure) && one.limit.has_value();
-        });
+        tables.code->air.states_least() && !trial.target_air_percent && air_of_class(of_mix);
     if (!class_holds_air) {
         checks.push_back(air_check(yield, tables));
     }

@@ -1,5 +1,6 @@
 #include "fresh_windows.hpp"
 
+#include "../checks/air_at_placing.hpp"
 #include "../checks/trial_checks.hpp"
 
 #include <algorithm>
@@ -30,16 +31,13 @@ TestWindow air_window_of(const Selection& selection, std::span<const Check> mix_
         return {.asked = air_percent};
     }
     const AirRules& rules = tables.code->air;
-    const auto of_class = std::ranges::find_if(mix_checks, [](const Check& one) {
-        return one.is(check_ids::air_exposure) && one.limit.has_value();
-    });
-    const bool by_class = of_class != mix_checks.end();
-    if (rules.states_least() && by_class) {
+    const Check* of_class = air_of_class(mix_checks);
+    if (rules.states_least() && of_class) {
         return {of_class->limit->low, air_percent, of_class->limit->high};
     }
     const double within_percent = rules.tolerance_percent;
     const double low_percent = std::max(0.0, air_percent - within_percent);
-    if (by_class && of_class->verdict != Verdict::fails) { // no load may have what the class bars
+    if (of_class && of_class->verdict != Verdict::fails) { // no load may have what the class bars
         return {std::min(std::max(low_percent, of_class->limit->low.value_or(0)), air_percent),
                 air_percent,
                 std::min(air_percent + within_percent,

@@ -15,7 +15,8 @@ namespace boardmark::core {
 TestWindow slump_window_of(const Requirements& asked, const Tables& tables);
 
 /// Air permitted at placing: from the least to the most of the class, where its code states a
-/// least; else within the tolerance of a load. Without entrained air nothing is permitted or not.
+/// least; else within the tolerance of a load and what the class permits. Without entrained air
+/// nothing is permitted or not.
 TestWindow air_window_of(const Selection& selection, std::span<const Check> mix_checks,
                          const Tables& tables);
 
