@@ -118,8 +118,12 @@ double heaviest_kg_m3(const Proportions& proportions, double density, const Tabl
     if (!selection.air_entrained || !proportions.totals.fresh_density_kg_m3) {
         return density;
     }
-    const double least_percent =
-        selection.air_at_placing_percent - tables.code->air.tolerance_percent;
+    // Where a class states the least air, a load may be as far below the mix as the most is above.
+    const AirRules& rules = tables.code->air;
+    const double below_percent = rules.states_least()
+                                     ? std::max(rules.tolerance_percent, rules.above_percent)
+                                     : rules.tolerance_percent;
+    const double least_percent = selection.air_at_placing_percent - below_percent;
     return density * (100 - std::max(0.0, least_percent)) / (100 - selection.air_percent);
 }
 
