@@ -74,8 +74,9 @@ TEST_CASE("lifts end on board joints where that is asked for") {
         .height_m = 72 * inch, .plan_area_m2 = 1, .rise_m_h = 1, .lift_m = 20 * inch};
     const core::LiftRules rules = reference::tables(core::UnitSystem::us).placing->lifts;
     CHECK(core::lift_plan(wall, rules).tops_m.size() == 4);
+    wall.lines_m.emplace();
     for (int course = 1; course <= 13; ++course) {
-        wall.lines_m.push_back(5.5 * course * inch);
+        wall.lines_m->push_back(5.5 * course * inch);
     }
     const auto plan = core::lift_plan(wall, rules);
     REQUIRE(plan.lifts == 5);
@@ -86,4 +87,13 @@ TEST_CASE("lifts end on board joints where that is asked for") {
     CHECK_THAT(plan.lift_m / inch, WithinAbs(17, 1e-9));
     // the lowest is 11 in, below the usual 12
     CHECK(plan.checks.front().verdict == core::Verdict::watch);
+}
+
+// By hand: 15 in at 12 in at most is 2 equal lifts, whose line would cross the one board of 16 in.
+TEST_CASE("a wall of one course has no line between lifts where they end on board joints") {
+    core::PouredWall wall{.height_m = 0.381, .plan_area_m2 = 1, .rise_m_h = 1, .lift_m = 0.3048};
+    const core::LiftRules rules = reference::tables(core::UnitSystem::us).placing->lifts;
+    CHECK(core::lift_plan(wall, rules).lifts == 2);
+    wall.lines_m.emplace();
+    CHECK(core::lift_plan(wall, rules).tops_m == std::vector{0.381});
 }

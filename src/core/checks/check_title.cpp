@@ -60,6 +60,7 @@ constexpr CheckTitle all_titles[] = {
     title(ids::temperature_mixed, "Temperature of the fresh mix"),
     title(ids::temperature_placing, "Concrete temperature at placing"),
     title(ids::evaporation, "Evaporation"),
+    title(ids::finish_stated, "Finish stated for the boards"),
     title(ids::finish_paste, "Paste for the face"),
     title(ids::finish_mortar, "Mortar for the face"),
     title(ids::finish_size, "Stone for the face"),

@@ -161,6 +161,12 @@ std::optional<Check> lift_check(const CheckedPart& part) {
         return check;
     }
     check.verdict = Verdict::watch;
+    if (joints_m.empty()) {
+        check.message = {"the line between lifts at {at} crosses the one board of this height; "
+                         "'layout: {lifts}' casts it in one lift",
+                         {on_face("at", at_m), word("lifts", "{lifts: on board joints}")}};
+        return check;
+    }
     check.message = {"the line between lifts at {at} misses the joints between boards by {off} and "
                      "crosses a board",
                      {on_face("at", at_m), on_face("off", furthest_m)}};
@@ -391,6 +397,17 @@ std::optional<Check> tie_check_of(const CheckedPart& part) {
     return check;
 }
 
+/// The boards leave their print on a face for which the mix was never looked at.
+Check without_finish() {
+    return {
+        .id = check_ids::finish_stated,
+        .verdict = Verdict::not_checked,
+        .requirement = "look of the face",
+        .message = {"the mix does not state 'requirements: {finish}': its paste, fines, bleeding "
+                    "and slump were not looked at for the face that the boards print",
+                    {word("finish", "{finish: board-marked}")}}};
+}
+
 /// A board-marked face whose boards nobody stated.
 Check without_boards(const PracticeTables& practice) {
     return {.id = check_ids::layout_sliver,
@@ -409,6 +426,9 @@ Check without_boards(const PracticeTables& practice) {
 std::vector<Check> layout_checks(const Wall& wall, const WallPlan& plan,
                                  const PracticeTables& practice) {
     std::vector<Check> checks;
+    if (wall.boards && !requirements_of(wall.mix).board_marked) {
+        checks.push_back(without_finish());
+    }
     for (const WallSection& section : plan.layout.sections) {
         CheckedPart part{wall, plan, practice, section.part, {}};
         for (const Elevation& elevation : plan.layout.elevations) {

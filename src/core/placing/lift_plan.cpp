@@ -30,7 +30,7 @@ int least_lifts(const PouredWall& wall, const LiftRules& rules) {
 /// The line nearest to a height, above another.
 std::optional<double> nearest_line_m(const PouredWall& wall, double height_m, double above_m) {
     std::optional<double> nearest;
-    for (const double line_m : wall.lines_m) {
+    for (const double line_m : *wall.lines_m) {
         if (above(line_m, above_m) && below(line_m, wall.height_m) &&
             (!nearest || std::abs(line_m - height_m) < std::abs(*nearest - height_m))) {
             nearest = line_m;
@@ -54,7 +54,7 @@ std::vector<double> tops_on_lines(const PouredWall& wall, int lifts) {
 
 /// The height of each lift; equal ones are the height's equal parts to the last digit.
 std::vector<double> heights_of(const PouredWall& wall, const std::vector<double>& tops_m) {
-    if (wall.lines_m.empty()) {
+    if (!wall.lines_m) {
         return std::vector(tops_m.size(), wall.height_m / static_cast<double>(tops_m.size()));
     }
     std::vector<double> heights_m{tops_m.front()};
@@ -71,14 +71,14 @@ double highest_lift_m(const PouredWall& wall, const std::vector<double>& tops_m)
 /// Where lifts end.
 std::vector<double> tops_of(const PouredWall& wall, const LiftRules& rules) {
     int lifts = least_lifts(wall, rules);
-    if (wall.lines_m.empty()) {
+    if (!wall.lines_m) {
         std::vector<double> tops_m;
         for (int lift = 1; lift <= lifts; ++lift) {
             tops_m.push_back(lift * (wall.height_m / lifts));
         }
         return tops_m;
     }
-    const int most_lifts = static_cast<int>(wall.lines_m.size()) + 1;
+    const int most_lifts = static_cast<int>(wall.lines_m->size()) + 1;
     auto tops_m = tops_on_lines(wall, std::min(lifts, most_lifts));
     while (above(highest_lift_m(wall, tops_m), most_of(wall, rules)) && lifts < most_lifts) {
         tops_m = tops_on_lines(wall, ++lifts);

@@ -18,11 +18,11 @@ double head_of_least_pressure_m(const AciFormPressure& aci) {
     return aci.floor_kpa.value / weight_kn_m3(aci.heavy_above_kg_m3);
 }
 
-std::vector<double> lines_of_lifts(const Wall& wall, double height_m) {
+std::optional<std::vector<double>> lines_of_lifts(const Wall& wall, double height_m) {
     const bool lie = wall.boards && wall.boards->direction == BoardDirection::horizontal;
     return lie && wall.layout.lifts == LiftLines::on_board_joints
-               ? board_joints_m(height_m, *wall.boards, wall.layout.courses_from)
-               : std::vector<double>{};
+               ? std::optional{board_joints_m(height_m, *wall.boards, wall.layout.courses_from)}
+               : std::nullopt;
 }
 
 } // namespace

@@ -86,6 +86,7 @@ inline constexpr CheckId temperature_mixed{"temperature.mixed"};
 inline constexpr CheckId temperature_placing{"temperature.placing"};
 inline constexpr CheckId evaporation{"evaporation"};
 
+inline constexpr CheckId finish_stated{"finish.stated"};
 inline constexpr CheckId finish_paste{"finish.paste"};
 inline constexpr CheckId finish_mortar{"finish.mortar"};
 inline constexpr CheckId finish_size{"finish.size"};

@@ -22,7 +22,9 @@ struct PouredWall {
     std::optional<double> lift_m = {};      ///< stated height of a lift
     std::optional<double> setting_h = {};   ///< until the concrete sets at its temperature
     bool exposed = true;                    ///< architectural: lifts up to 24 in are in use
-    std::vector<double> lines_m = {}; ///< heights at which lifts may end; empty: anywhere, equally
+    /// Heights below the top at which lifts may end: none where one lift fills the wall; absent:
+    /// anywhere, equally.
+    std::optional<std::vector<double>> lines_m = {};
 };
 
 /// Lifts from bottom to top, of one height unless they end on lines.
