@@ -1,9 +1,10 @@
 // Many batches of one mix, each with its own errors.
 
+#include <boardmark/core/basis/blocks.hpp>
 #include <boardmark/core/risk/risk.hpp>
 
 #include "../support.hpp"
-#include <boardmark/core/basis/blocks.hpp>
+#include "core/risk/limit_counts.hpp"
 #include "core/risk/random_normals.hpp"
 #include "core/risk/sensitivity.hpp"
 
@@ -333,4 +334,23 @@ TEST_CASE("a deviation that is no number leads to nothing") {
     CHECK_FALSE(core::risk_of(solved.mix, solved.proportions, scatter, {}, solved.tables));
     scatter.air_points = -1;
     CHECK_FALSE(core::risk_of(solved.mix, solved.proportions, scatter, {}, solved.tables));
+}
+
+// As of two reducers, each with its room for a second dose.
+TEST_CASE("of several findings of one check the worst of each batch counts") {
+    const auto findings = [](core::Verdict one, core::Verdict other) {
+        return std::vector<core::Finding>{
+            {.id = core::check_ids::finish_redosing, .verdict = one},
+            {.id = core::check_ids::finish_redosing, .verdict = other}};
+    };
+    using enum core::Verdict;
+    core::LimitCounts counts{findings(holds, holds)};
+    counts.add(findings(fails, holds));
+    counts.add(findings(holds, fails));
+    counts.add(findings(watch, fails));
+    counts.add(findings(holds, watch));
+    const auto risks = counts.risks(4);
+    REQUIRE(risks.size() == 1);
+    CHECK(risks.front().probability == 0.75);
+    CHECK(risks.front().watch == 0.25);
 }

@@ -2,6 +2,7 @@
 
 #include "../basis/binomial.hpp"
 #include "../basis/tolerance.hpp"
+#include "../checks/compare.hpp"
 
 #include <algorithm>
 #include <cassert>
@@ -9,48 +10,63 @@
 namespace boardmark::core {
 namespace {
 
-bool differ(const std::optional<double>& left, const std::optional<double>& right) {
-    return left && right ? !same(*left, *right) : left.has_value() != right.has_value();
+bool differ(const Finding& left, const Finding& right) {
+    return left.verdict != right.verdict || left.value.has_value() != right.value.has_value() ||
+           (left.value && !same(*left.value, *right.value));
 }
 
 } // namespace
 
 LimitCounts::LimitCounts(const std::vector<Finding>& exact) {
     for (const Finding& finding : exact) {
-        counts_.push_back(
-            {.id = finding.id, .exact_verdict = finding.verdict, .exact_value = finding.value});
+        const std::size_t count = count_of(finding.id);
+        counts_[count].is_exact = true;
+        exact_.push_back({finding, count});
     }
 }
 
-/// Checks nearly always come in the same order; one that only some batches have comes last.
-LimitCounts::Count& LimitCounts::count_of(CheckId id, std::size_t expected_at) {
-    if (expected_at < counts_.size() && counts_[expected_at].id == id) {
-        return counts_[expected_at];
-    }
+/// One that only some batches have comes last.
+std::size_t LimitCounts::count_of(CheckId id) {
     const auto found = std::ranges::find(counts_, id, &Count::id);
-    if (found != counts_.end()) {
-        return *found;
+    const auto at = static_cast<std::size_t>(found - counts_.begin());
+    if (found == counts_.end()) {
+        counts_.push_back({.id = id});
     }
-    counts_.push_back({.id = id, .exact_verdict = std::nullopt, .exact_value = std::nullopt});
-    return counts_.back();
+    return at;
+}
+
+/// Checks nearly always come in the same order.
+const LimitCounts::Exact* LimitCounts::exact_of(CheckId id, std::size_t expected_at) const {
+    if (expected_at < exact_.size() && exact_[expected_at].finding.id == id) {
+        return &exact_[expected_at];
+    }
+    const auto found =
+        std::ranges::find_if(exact_, [id](const Exact& exact) { return exact.finding.id == id; });
+    return found == exact_.end() ? nullptr : &*found;
+}
+
+void LimitCounts::look_at(const Finding& finding, std::size_t at) {
+    const Exact* exact = exact_of(finding.id, at);
+    Count& count = counts_[exact ? exact->count : count_of(finding.id)];
+    count.moves = count.moves || !exact || differ(exact->finding, finding);
+    count.worst = count.worst ? worse(*count.worst, finding.verdict) : finding.verdict;
 }
 
 void LimitCounts::add(const std::vector<Finding>& found) {
     for (std::size_t i = 0; i < found.size(); ++i) {
-        const Finding& finding = found[i];
-        Count& count = count_of(finding.id, i);
-        count.moves = count.moves || count.exact_verdict != finding.verdict ||
-                      differ(count.exact_value, finding.value);
-        count.fails += finding.verdict == Verdict::fails ? 1 : 0;
-        count.watched += finding.verdict == Verdict::watch ? 1 : 0;
-        count.open += finding.verdict == Verdict::not_checked ? 1 : 0;
+        look_at(found[i], i);
+    }
+    for (Count& count : counts_) {
+        count.fails += count.worst == Verdict::fails ? 1 : 0;
+        count.watched += count.worst == Verdict::watch ? 1 : 0;
+        count.open += count.worst == Verdict::not_checked ? 1 : 0;
+        count.worst.reset();
     }
 }
 
 void LimitCounts::add(const LimitCounts& others) {
-    for (std::size_t i = 0; i < others.counts_.size(); ++i) {
-        const Count& other = others.counts_[i];
-        Count& count = count_of(other.id, i);
+    for (const Count& other : others.counts_) {
+        Count& count = counts_[count_of(other.id)];
         count.moves = count.moves || other.moves;
         count.fails += other.fails;
         count.watched += other.watched;
@@ -62,8 +78,8 @@ std::vector<LimitRisk> LimitCounts::risks(std::size_t samples) const {
     assert(samples > 0);
     std::vector<Count> counts = counts_;
     // Which thread saw a rare check first is chance: by name it stands at the same place.
-    const auto by_chance = std::ranges::find_if(
-        counts, [](const Count& count) { return !count.exact_verdict.has_value(); });
+    const auto by_chance =
+        std::ranges::find_if(counts, [](const Count& count) { return !count.is_exact; });
     std::sort(by_chance, counts.end(), [](const Count& left, const Count& right) {
         return left.id.name() < right.id.name();
     });
