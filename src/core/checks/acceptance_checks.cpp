@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <functional>
 #include <limits>
+#include <string_view>
 
 namespace boardmark::core {
 namespace {
@@ -76,6 +77,16 @@ Check single_test_check(const StrengthRecord& record, const StrengthFindings& fi
     check.value = lowest.test.mean_mpa;
     check.limit = Limit{.low = limit_mpa, .high = std::nullopt};
     check.verdict = lowest.verdict;
+    if (lowest.verdict != Verdict::fails && !findings.untested.empty()) {
+        check.verdict = Verdict::not_checked;
+        check.message = {"{names}: no test at {age}; of what was tested the lowest is {name} with "
+                         "{value}, at least {limit}",
+                         {word("names", named(findings.untested)),
+                          quantity("age", {record.strength_age_d, Measure::age}),
+                          word("name", lowest.test.batch.name),
+                          strength("value", lowest.test.mean_mpa), strength("limit", limit_mpa)}};
+        return check;
+    }
     if (lowest.verdict == Verdict::holds) {
         check.message = {"no test is below {limit}; the lowest of {tests} is {name} with {value}",
                          {strength("limit", limit_mpa), strength("value", lowest.test.mean_mpa),
@@ -272,12 +283,32 @@ std::string named(const std::vector<std::string>& names) {
                : text;
 }
 
+void watch_doubtful(const DoubtfulTests& doubtful, Check& check) {
+    if (check.verdict != Verdict::holds) {
+        return;
+    }
+    const auto add = [&](const std::vector<std::string>& names, std::string_view name,
+                         std::string_view text) {
+        if (!names.empty()) {
+            check.verdict = Verdict::watch;
+            check.message.text += text;
+            check.message.arguments.push_back(word(std::string{name}, named(names)));
+        }
+    };
+    add(doubtful.few, "few", "; {few}: fewer specimens than make a test");
+    add(doubtful.wide, "wide",
+        "; {wide}: the specimens differ by more than they may, look for the reason before the test "
+        "counts");
+}
+
 std::vector<Check> check_acceptance(const StrengthRecord& record, const StrengthFindings& findings,
                                     const StrengthTables& tables) {
     std::vector<Check> checks{mean_check(record, findings), single_test_check(record, findings)};
     const bool by_short_ones =
         record.code == AcceptanceCode::aci_318 && is_short(record.specimen, tables.cores);
+    const DoubtfulTests doubtful = doubtful_tests(record, findings, tables);
     for (Check& check : checks) {
+        watch_doubtful(doubtful, check);
         if (by_short_ones && check.verdict == Verdict::holds) {
             check.verdict = Verdict::watch;
             check.message.text += "; by cylinders too short to show the strength as it is";

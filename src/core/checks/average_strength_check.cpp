@@ -8,7 +8,7 @@
 #include "checks.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
-#include "table_doubt.hpp"
+#include "strength_doubt.hpp"
 
 #include <algorithm>
 
@@ -264,11 +264,16 @@ void check_average_strength(const CheckContext& context, Findings& findings) {
     const bool remembered = !margin_of_cubes && !average && !by_code.is_sure() && !of_another;
     const bool by_cubes = context.requirements.specimen == Specimen::cube && !margin_of_cubes &&
                           !context.code.average_strength.by_deviations;
-    if (by_cubes || of_another || remembered) {
+    const double share_percent = context.requirements.defective_percent;
+    const double permitted_percent = context.tables.practice.characteristic_defective_percent.value;
+    const bool more_defective = margin_of_cubes && above(share_percent, permitted_percent);
+    if (by_cubes || of_another || remembered || more_defective) {
         found.verdict = worse(found.verdict, Verdict::watch);
     }
-    if (!context.proportions.submitted) {
-        found.verdict = worse(found.verdict, table_doubt(context));
+    const bool may_doubt =
+        !context.proportions.submitted || context.requirements.strength_line.has_value();
+    if (may_doubt) {
+        found.verdict = worse(found.verdict, strength_doubt(context));
     }
     if (found.verdict != Verdict::not_checked) {
         found.value = outlook.expected_mpa;
@@ -289,11 +294,18 @@ void check_average_strength(const CheckContext& context, Findings& findings) {
                 "; that average relies on a strength record for which {lacks} is not stated";
             told.message.arguments.push_back(word("lacks", joined(by_code.record_lacks())));
         }
-        if (!context.proportions.submitted) {
-            append_table_doubt(context, told.message);
+        if (may_doubt) {
+            append_strength_doubt(context, told.message);
         }
         if (by_cubes) {
             told.message.text += "; the strength is of cubes, the margin one for cylinders";
+        }
+        if (more_defective) {
+            told.message.text +=
+                "; {share} of its results may fall below the strength, of a code's "
+                "strength {permitted} may: state 'requirements.defective'";
+            told.message.arguments.push_back(percent_of("share", share_percent));
+            told.message.arguments.push_back(percent_of("permitted", permitted_percent));
         }
         if (of_another) {
             told.message.text += "; that average goes by ACI 301, as the rule of {code} is not "

@@ -32,7 +32,8 @@ Phrase told_average(const StrengthStatistics& statistics, const StrengthFindings
 }
 
 /// A record that meets the rules with luck only: its mean is below what its own scatter asks.
-std::vector<Check> average_check(const StrengthFindings& findings, const Tables& tables) {
+std::vector<Check> average_check(const StrengthRecord& record, const StrengthFindings& findings,
+                                 const Tables& tables) {
     const auto& statistics = findings.statistics;
     if (!statistics || !statistics->required_average_mpa) {
         return {};
@@ -43,7 +44,8 @@ std::vector<Check> average_check(const StrengthFindings& findings, const Tables&
                 .measure = Measure::strength,
                 .requirement = "required average strength",
                 .source = rules.with_records,
-                .message = {"every test is of concrete older than {oldest}: none tells of the next",
+                .message = {"every test is of concrete older than {oldest}, or of too few "
+                            "specimens: none tells of the next",
                             {quantity("oldest", {rules.oldest_record_d, Measure::age})}}};
     if (!statistics->counted_mean_mpa) {
         return {check};
@@ -56,6 +58,7 @@ std::vector<Check> average_check(const StrengthFindings& findings, const Tables&
     check.limit = Limit{.low = limit_mpa, .high = std::nullopt};
     check.source = statistics->deviation_factor ? rules.with_records : rules.without_records;
     check.message = told_average(*statistics, findings, reached);
+    watch_doubtful(doubtful_tests(record, findings, tables.strength), check);
     return {check};
 }
 
@@ -163,7 +166,7 @@ Check outlier_check(const StrengthLine& line) {
 
 std::vector<Check> check_record(const StrengthRecord& record, const StrengthFindings& findings,
                                 const Tables& tables) {
-    std::vector<Check> checks = average_check(findings, tables);
+    std::vector<Check> checks = average_check(record, findings, tables);
     for (Check& check : projection_checks(record, findings, tables.strength)) {
         checks.push_back(std::move(check));
     }

@@ -1,3 +1,4 @@
+#include <boardmark/core/strength/line_evidence.hpp>
 #include <boardmark/core/strength/strength_tables.hpp>
 
 #include "../basis/phrases.hpp"
@@ -5,23 +6,17 @@
 #include "../strength/cored_tests.hpp"
 #include "strength_record_checks.hpp"
 
-#include <cmath>
+#include <algorithm>
 
 namespace boardmark::core {
 namespace {
 
-std::vector<std::string> with_fewer_than(int least, const StrengthFindings& findings) {
-    std::vector<std::string> names;
+std::vector<StrengthTest> production_tests(const StrengthFindings& findings) {
+    std::vector<StrengthTest> tests;
     for (const JudgedTest& judged : findings.tests) {
-        if (static_cast<int>(judged.test.specimens.size()) < least) {
-            names.push_back(judged.test.batch.name);
-        }
+        tests.push_back(judged.test);
     }
-    return names;
-}
-
-bool is_large(const SpecimenSize& specimen, const AciAcceptance& rules) {
-    return !below(specimen.width_mm, rules.large_diameter_mm);
+    return tests;
 }
 
 /// Cylinders so short that their strength would have to be lowered count in full here.
@@ -42,18 +37,17 @@ Check short_check(const SpecimenSize& specimen, const CoreRules& cores) {
 }
 
 Check count_check(const StrengthRecord& record, const StrengthFindings& findings,
-                  const AciAcceptance& rules, const CoreRules& cores) {
-    const int least =
-        is_large(record.specimen, rules) ? rules.large_specimens : rules.small_specimens;
-    const auto few = with_fewer_than(least, findings);
-    if (is_short(record.specimen, cores)) {
-        return short_check(record.specimen, cores);
+                  const StrengthTables& tables) {
+    const int least = least_specimens(record, tables);
+    const auto few = batches_of_few(production_tests(findings), least);
+    if (is_short(record.specimen, tables.cores)) {
+        return short_check(record.specimen, tables.cores);
     }
     return {.id = check_ids::strength_specimens,
             .verdict = few.empty() ? Verdict::holds : Verdict::watch,
             .measure = Measure::count,
             .requirement = "specimens of a test",
-            .source = rules.specimen_source,
+            .source = tables.aci.specimen_source,
             .message = {
                 few.empty() ? "every test is the mean of at least {least} cylinders"
                             : "{names}: fewer than the {least} cylinders of this size that "
@@ -86,17 +80,30 @@ const TypicalFigure& most_range(const StrengthTest& test, const RangeRules& rule
     return test.specimens.size() == 2 ? rules.of_two : rules.of_three;
 }
 
-/// Specimens of one test that differ too much are no test until someone finds out why.
-Check range_check(const StrengthFindings& findings, const RangeRules& rules) {
+RangeRules range_rules(const StrengthRecord& record, const StrengthTables& tables) {
+    if (record.code != AcceptanceCode::aci_318) {
+        const TypicalFigure most{tables.en.range_percent, tables.en.source};
+        return {most, most};
+    }
+    return is_large(record.specimen, tables.aci) ? tables.large_range : tables.small_range;
+}
+
+std::vector<std::string> of_wide_range(const StrengthFindings& findings, const RangeRules& rules) {
     std::vector<std::string> wide;
-    bool compared = false;
     for (const JudgedTest& judged : findings.tests) {
         const StrengthTest& test = judged.test;
-        compared = compared || test.specimens.size() > 1;
         if (above(100 * test.range_mpa / test.mean_mpa, most_range(test, rules).value)) {
             wide.push_back(test.batch.name);
         }
     }
+    return wide;
+}
+
+/// Specimens of one test that differ too much are no test until someone finds out why.
+Check range_check(const StrengthFindings& findings, const RangeRules& rules) {
+    const auto wide = of_wide_range(findings, rules);
+    const bool compared = std::ranges::any_of(
+        findings.tests, [](const JudgedTest& judged) { return judged.test.specimens.size() > 1; });
     Check check{.id = check_ids::strength_range,
                 .verdict = Verdict::not_checked,
                 .measure = Measure::percent,
@@ -142,6 +149,12 @@ std::vector<Check> within_test_check(const StrengthFindings& findings,
 
 } // namespace
 
+DoubtfulTests doubtful_tests(const StrengthRecord& record, const StrengthFindings& findings,
+                             const StrengthTables& tables) {
+    return {batches_of_few(production_tests(findings), least_specimens(record, tables)),
+            of_wide_range(findings, range_rules(record, tables))};
+}
+
 bool is_short(const SpecimenSize& specimen, const CoreRules& cores) {
     return specimen.shape == SpecimenShape::cylinder &&
            !above(specimen.height_mm / specimen.width_mm, cores.factors.back().ratio);
@@ -154,15 +167,11 @@ std::vector<Check> check_specimens(const StrengthRecord& record, const StrengthF
         return checks;
     }
     if (record.code == AcceptanceCode::aci_318) {
-        checks.push_back(count_check(record, findings, tables.aci, tables.cores));
-        checks.push_back(range_check(findings, is_large(record.specimen, tables.aci)
-                                                   ? tables.large_range
-                                                   : tables.small_range));
+        checks.push_back(count_check(record, findings, tables));
     } else {
         checks.push_back(size_check(record.specimen, tables.en));
-        const TypicalFigure most{tables.en.range_percent, tables.en.source};
-        checks.push_back(range_check(findings, {most, most}));
     }
+    checks.push_back(range_check(findings, range_rules(record, tables)));
     for (Check& check : within_test_check(findings, tables)) {
         checks.push_back(std::move(check));
     }

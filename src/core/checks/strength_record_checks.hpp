@@ -16,6 +16,18 @@ std::vector<Check> check_acceptance(const StrengthRecord& record, const Strength
 /// Whether cylinders are too short to show the strength as it is.
 bool is_short(const SpecimenSize& specimen, const CoreRules& cores);
 
+/// Batches whose results are no test in the sense of the code, or none until somebody knows why.
+struct DoubtfulTests {
+    std::vector<std::string> few;  ///< fewer specimens than make a test
+    std::vector<std::string> wide; ///< specimens that differ by more than they may
+};
+
+DoubtfulTests doubtful_tests(const StrengthRecord& record, const StrengthFindings& findings,
+                             const StrengthTables& tables);
+
+/// A check that holds by such tests is a watch.
+void watch_doubtful(const DoubtfulTests& doubtful, Check& check);
+
 /// Production tested at another age than that of the strength, and batches whose test is due.
 std::vector<Check> check_ages(const StrengthRecord& record, const StrengthFindings& findings,
                               int today);

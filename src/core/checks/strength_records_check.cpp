@@ -12,17 +12,37 @@
 namespace boardmark::core {
 namespace {
 
+Verdict verdict_on(const JudgedResults& judged) {
+    return !judged.broken.empty()   ? Verdict::watch
+           : !judged.open.empty()   ? Verdict::not_checked
+           : judged.watched.empty() ? Verdict::holds
+                                    : Verdict::watch;
+}
+
 /// Results from which the ratio is read are judged as tests of production are.
 void tell_results(const OwnLine& own, Check& told) {
     const JudgedResults& judged = *own.judged;
     told.requirement = "acceptance of the results";
-    told.message = {judged.broken.empty()
-                        ? "the {tests} tests of production in {file} meet the rules of "
-                          "acceptance"
-                        : "the results in {file} are NOT ACCEPTED: {ids}; 'boardmark "
-                          "strength' says why",
-                    {quantity("tests", {double(judged.tests), Measure::count}),
-                     word("file", own.file), word("ids", joined(judged.broken))}};
+    told.message = {
+        "", {quantity("tests", {double(judged.tests), Measure::count}), word("file", own.file)}};
+    const auto tell = [&](const char* text, const std::vector<std::string>& ids) {
+        told.message.text = text;
+        told.message.arguments.push_back(word("ids", joined(ids)));
+    };
+    if (!judged.broken.empty()) {
+        tell("the results in {file} are NOT ACCEPTED: {ids}; 'boardmark strength' says why",
+             judged.broken);
+    } else if (!judged.open.empty()) {
+        tell("whether the results of production in {file} are accepted is open: {ids}; 'boardmark "
+             "strength' says why",
+             judged.open);
+    } else if (!judged.watched.empty()) {
+        tell("the {tests} tests of production in {file} are accepted with a doubt: {ids}; "
+             "'boardmark strength' says which",
+             judged.watched);
+    } else {
+        tell("the {tests} tests of production in {file} meet the rules of acceptance", {});
+    }
 }
 
 /// A record counts by the strength of its concrete and by its age. One that is silent on either may
@@ -63,8 +83,7 @@ void check_strength_records(const CheckContext& context, Findings& findings) {
     if (!judged && !silent) {
         return;
     }
-    const Verdict of_results =
-        !judged || own->judged->broken.empty() ? Verdict::holds : Verdict::watch;
+    const Verdict of_results = judged ? verdict_on(*own->judged) : Verdict::holds;
     findings.add({.id = check_ids::strength_records,
                   .verdict = silent ? worse(of_results, Verdict::not_checked) : of_results},
                  [&](Check& told) {

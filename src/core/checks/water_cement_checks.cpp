@@ -6,7 +6,7 @@
 #include "checks.hpp"
 #include "compare.hpp"
 #include "exposure_limits.hpp"
-#include "table_doubt.hpp"
+#include "strength_doubt.hpp"
 
 namespace boardmark::core {
 namespace {
@@ -56,7 +56,7 @@ Finding found_of(RatioBasis basis, const CheckContext& context) {
         const double limit = *context.proportions.selection.w_cm_by_strength;
         found.verdict =
             above(w_cm, limit) || record_is_silent(context) ? Verdict::watch : Verdict::holds;
-        found.verdict = worse(found.verdict, table_doubt(context));
+        found.verdict = worse(found.verdict, strength_doubt(context));
         if (found.verdict == Verdict::not_checked) {
             return found;
         }
@@ -102,7 +102,7 @@ void strength_check(const CheckContext& context, Findings& findings) {
                     : "w/cm {value} is above {limit}, at which the average of {average} is "
                       "expected: prove the strength by trial",
                 {value, quantity("limit", {*selection.w_cm_by_strength, Measure::w_cm}), average}};
-            append_table_doubt(context, told.message);
+            append_strength_doubt(context, told.message);
             if (record_is_silent(context)) {
                 told.message.text +=
                     "; by a strength record that may not count, for lack of {lacks}";

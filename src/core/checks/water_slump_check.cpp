@@ -9,8 +9,6 @@
 namespace boardmark::core {
 namespace {
 
-constexpr double rounding = 0.02; // of the water, common practice, no source
-
 /// A reducer whose dose is found by trial: what it takes off is in no table.
 const Ingredient* reducer_by_trial(const Proportions& proportions) {
     for (const Ingredient* admixture : of_role(proportions, Role::admixture)) {
@@ -19,6 +17,11 @@ const Ingredient* reducer_by_trial(const Proportions& proportions) {
         }
     }
     return nullptr;
+}
+
+bool is_less(double water_kg_m3, double usual_kg_m3, const Tables& tables) {
+    const double rounding_percent = tables.practice.stated_water_rounding_percent.value;
+    return below(water_kg_m3, usual_kg_m3 * (1 - rounding_percent / 100));
 }
 
 Phrase message_of(double water_kg_m3, const OptionalNumber& usual_kg_m3,
@@ -35,7 +38,7 @@ Phrase message_of(double water_kg_m3, const OptionalNumber& usual_kg_m3,
     Phrase message{"the water {value} is stated; table and reducers give {limit} for a slump of "
                    "{slump}",
                    {value, concentration("limit", *usual_kg_m3), slump}};
-    if (below(water_kg_m3, *usual_kg_m3 * (1 - rounding))) {
+    if (is_less(water_kg_m3, *usual_kg_m3, context.tables)) {
         message.text += ": a trial batch shows whether less gives it";
     }
     if (const Ingredient* reducer = reducer_by_trial(context.proportions)) {
@@ -61,7 +64,7 @@ void check_water_of_slump(const CheckContext& context, Findings& findings) {
                   .measure = Measure::concentration};
     if (usual_kg_m3) {
         found.verdict =
-            below(water_kg_m3, *usual_kg_m3 * (1 - rounding)) ? Verdict::watch : Verdict::holds;
+            is_less(water_kg_m3, *usual_kg_m3, context.tables) ? Verdict::watch : Verdict::holds;
         found.value = water_kg_m3;
         found.limit = Limit{.low = *usual_kg_m3, .high = std::nullopt};
     }

@@ -2,6 +2,8 @@
 #include <boardmark/core/mix/designation.hpp>
 #include <boardmark/core/trial/batching_tolerance.hpp>
 
+#include "../basis/tolerance.hpp"
+#include "../checks/compare.hpp"
 #include "../checks/exposure_limits.hpp"
 #include "clause_words.hpp"
 #include "review_case.hpp"
@@ -35,6 +37,57 @@ std::vector<std::string> kinds_without(const std::map<Kind, double>& all,
     return names;
 }
 
+double binder_of(const std::map<Kind, double>& masses) {
+    double kg = 0;
+    for (const auto& [kind, mass] : masses) {
+        kg += role_of(kind) == Role::binder ? mass : 0;
+    }
+    return kg;
+}
+
+/// A kind of binder whose share is farthest from the designer's.
+struct OtherShare {
+    Kind kind;
+    double own_percent;
+    double asked_percent;
+
+    double off() const { return std::abs(own_percent - asked_percent); }
+};
+
+std::optional<OtherShare> other_share(const std::map<Kind, double>& own,
+                                      const std::map<Kind, double>& asked, double within_percent) {
+    constexpr double percent = 100;
+    std::optional<OtherShare> farthest;
+    for (const auto& [kind, mass] : asked) {
+        const auto found = own.find(kind);
+        if (role_of(kind) != Role::binder || found == own.end()) {
+            continue;
+        }
+        const OtherShare share{kind, percent * found->second / binder_of(own),
+                               percent * mass / binder_of(asked)};
+        if (above(share.off(), within_percent) && (!farthest || share.off() > farthest->off())) {
+            farthest = share;
+        }
+    }
+    return farthest;
+}
+
+/// The same kinds in other shares are another concrete, which may have been meant.
+void watch_shares(const ReviewCase& review, Check& kinds) {
+    const TypicalFigure& within = review.designer.tables.practice.binder_share_off_percent;
+    const auto share =
+        other_share(masses_of(review.proportions), masses_of(review.designer.mix), within.value);
+    if (!share) {
+        return;
+    }
+    kinds.verdict = worse(kinds.verdict, Verdict::watch);
+    kinds.message.text += "; {kind} is {own_share} of its binder, {asked_share} in the designer's "
+                          "mix: another colour, another early strength: try it on the mock-up";
+    kinds.message.arguments.push_back(word("kind", std::string{name_of(share->kind)}));
+    kinds.message.arguments.push_back(as_percent("own_share", share->own_percent));
+    kinds.message.arguments.push_back(as_percent("asked_share", share->asked_percent));
+}
+
 void review_kinds(const ReviewCase& review, std::vector<Check>& checks) {
     const auto asked = masses_of(review.designer.mix);
     const auto own = masses_of(review.proportions);
@@ -59,6 +112,9 @@ void review_kinds(const ReviewCase& review, std::vector<Check>& checks) {
                       .requirement = "kinds of material",
                       .source = {"the designer's file"},
                       .message = std::move(message)});
+    if (!stated) { // else each amount is held against the designer's
+        watch_shares(review, checks.back());
+    }
 }
 
 /// Whether words name a standard at all: each has a number.

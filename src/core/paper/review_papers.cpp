@@ -154,9 +154,17 @@ Requirements with_record_of(const ReviewCase& review) {
     return asked;
 }
 
+/// What a paper proves is as old as the newest batch behind it, whatever date it bears.
+std::optional<Day> day_of_trials(const ReviewCase& review) {
+    const auto& dated = review.papers.trial_batches;
+    const auto& line = review.submitted.requirements.strength_line;
+    const auto cast = line ? line->evidence.newest_cast : std::nullopt;
+    return dated && cast ? std::min(*dated, Day{std::chrono::days{*cast}}) : dated;
+}
+
 /// A strength of so many days that could not have been tested by the day that counts.
 bool is_too_young(const ReviewCase& review) {
-    const auto& dated = review.papers.trial_batches;
+    const auto dated = day_of_trials(review);
     const auto day = judged_on(review.designer);
     const int age_d = static_cast<int>(review.designer.asked.strength_age_d);
     return dated && day && *dated <= *day && *dated + std::chrono::days{age_d} > *day;
@@ -184,9 +192,9 @@ void review_strength_papers(const ReviewCase& review, const std::vector<Check>& 
     const bool trials = !own.strength_curve.empty() || own.strength_line.has_value();
     std::vector<Check> dated;
     if (review.papers.trial_batches || trials) {
-        dated.push_back(judged_paper(review, {check_ids::paper_trial_batches, Paper::trial_batches,
-                                              "", "trial batches", "papers.trial_batches",
-                                              review.papers.trial_batches}));
+        dated.push_back(
+            judged_paper(review, {check_ids::paper_trial_batches, Paper::trial_batches, "",
+                                  "trial batches", "papers.trial_batches", day_of_trials(review)}));
         if (is_too_young(review)) {
             dated.back().verdict = Verdict::fails;
             dated.back().message.text = "{paper} of {dated}: on {day} none of them is {age} old, "

@@ -108,13 +108,29 @@ void review_slump(const ReviewCase& review, std::vector<Check>& checks) {
     const TestWindow window = slump_window_of(review.designer.asked, review.designer.tables);
     const double own_mm = review.submitted.requirements.slump_mm;
     const bool outside = below(own_mm, *window.low) || above(own_mm, *window.high);
+    const auto& own_window = review.submitted.requirements.slump_window;
+    const bool wider =
+        !outside && own_window &&
+        (below(own_window->low_mm, *window.low) || above(own_window->high_mm, *window.high));
     Check check = of_submittal(
-        check_ids::submittal_slump, outside ? Verdict::fails : Verdict::holds, "slump",
+        check_ids::submittal_slump,
+        outside ? Verdict::fails
+        : wider ? Verdict::watch
+                : Verdict::holds,
+        "slump",
         {outside ? "offered with a slump of {value}, outside {low} to {high} at placing"
                  : "offered with a slump of {value}, within {low} to {high} at placing",
          {quantity("value", {own_mm, Measure::slump}),
           quantity("low", {*window.low, Measure::slump}),
           quantity("high", {*window.high, Measure::slump})}});
+    if (wider) {
+        check.message.text += "; its own window, {own_low} to {own_high}, lets loads come that are "
+                              "sent back";
+        check.message.arguments.push_back(
+            quantity("own_low", {own_window->low_mm, Measure::slump}));
+        check.message.arguments.push_back(
+            quantity("own_high", {own_window->high_mm, Measure::slump}));
+    }
     check.value = own_mm;
     check.limit = Limit{*window.low, *window.high};
     check.measure = Measure::slump;

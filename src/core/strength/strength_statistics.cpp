@@ -1,4 +1,5 @@
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/strength/line_evidence.hpp>
 
 #include "../basis/interpolation.hpp"
 #include "../basis/phrases.hpp"
@@ -44,6 +45,22 @@ std::vector<StrengthTest> recent(const std::vector<StrengthTest>& production, in
              "count them.",
              {quantity("count", {double(left_out), Measure::count}),
               quantity("oldest", {rules.oldest_record_d, Measure::age})}});
+    }
+    return counted;
+}
+
+/// Those that are tests in the sense of the code; of fewer specimens there is no record.
+std::vector<StrengthTest> of_enough_specimens(std::vector<StrengthTest> counted, int least,
+                                              Worksheet& worksheet) {
+    const auto few = std::erase_if(counted, [least](const StrengthTest& test) {
+        return static_cast<int>(test.specimens.size()) < least;
+    });
+    if (few > 0) {
+        worksheet.cautions.push_back(
+            {"{count} results are of fewer than {least} specimens, which make a test; the required "
+             "average does not count them.",
+             {quantity("count", {double(few), Measure::count}),
+              quantity("least", {double(least), Measure::count})}});
     }
     return counted;
 }
@@ -156,8 +173,10 @@ StrengthStatistics statistics_of(const StrengthRecord& record,
     }
     if (record.code == AcceptanceCode::aci_318) {
         const AverageStrengthRules& rules = tables.code->average_strength;
-        ask_average(record, recent(production, today, rules, worksheet), rules, statistics,
-                    worksheet);
+        const auto counted =
+            of_enough_specimens(recent(production, today, rules, worksheet),
+                                least_specimens(record, tables.strength), worksheet);
+        ask_average(record, counted, rules, statistics, worksheet);
     }
     return statistics;
 }

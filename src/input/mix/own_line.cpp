@@ -1,6 +1,7 @@
 #include "own_line.hpp"
 
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/strength/line_evidence.hpp>
 #include <boardmark/core/strength/strength_findings.hpp>
 #include <boardmark/input/strength/read_strength.hpp>
 
@@ -48,8 +49,14 @@ std::optional<core::JudgedResults> judged(const core::CompleteRecord& record,
     const auto findings = core::find_strength(record, day, vocabulary.tables(record->system));
     core::JudgedResults results{findings.tests.size(), {}};
     for (const core::Check& check : findings.checks) {
+        const bool of_acceptance = check.id == findings.acceptance.mean_id ||
+                                   check.is(core::check_ids::strength_single_test);
         if (check.verdict == core::Verdict::fails) {
             results.broken.push_back(check.id);
+        } else if (of_acceptance && check.verdict == core::Verdict::not_checked) {
+            results.open.push_back(check.id);
+        } else if (of_acceptance && check.verdict == core::Verdict::watch) {
+            results.watched.push_back(check.id);
         }
     }
     const bool none = results.tests == 0 && results.broken.empty();
@@ -98,10 +105,9 @@ std::optional<core::OwnLine> read_own_line(const MixContext& context,
         return std::nullopt;
     }
     const double age_d = context.document.number({"requirements", "strength_age"}).value_or(28);
-    auto points =
-        core::line_points(core::tests_of(core::at_nominal_age(
-                              *record, age_d, context.options.vocabulary.strength_age_tolerance_d)),
-                          age_d);
+    const auto tests = core::tests_of(
+        core::at_nominal_age(*record, age_d, context.options.vocabulary.strength_age_tolerance_d));
+    auto points = core::line_points(tests, age_d);
     const std::size_t ratios = core::count_ratios(points);
     auto line = core::fit_line(std::move(points), context.options.vocabulary.line_confidence);
     if (!line) {
@@ -113,8 +119,10 @@ std::optional<core::OwnLine> read_own_line(const MixContext& context,
     }
     const bool itself = context.document.text(side_path) == "line";
     const auto side = itself ? core::LineSide::line : core::LineSide::lower;
+    const Vocabulary& words = context.options.vocabulary;
+    const int least = core::least_specimens(*record, words.tables((*record)->system).strength);
     return core::OwnLine{std::move(*line), side, asked->scalar.substr(from_file.size()),
-                         judged(*record, context.options.vocabulary)};
+                         judged(*record, words), core::evidence_of_line(tests, age_d, least)};
 }
 
 } // namespace boardmark::input

@@ -39,7 +39,13 @@ struct PracticeTables {
     TypicalFigure chloride_free_percent;  ///< the most of an admixture that is called free of it
     TypicalFigure slump_measures_to_mm;   ///< above it flow and segregation are tested instead
     TypicalFigure spare_strength_percent; ///< above the required average, from which it is spare
-    TypicalFigure formula_slump_mm;       ///< highest slump for which form-pressure formulas hold
+    TypicalFigure
+        air_of_results_percent; ///< by which a mix may hold more than its results' batches
+    TypicalFigure binder_share_off_percent; ///< from which a submitted binder is another one
+    /// Share of results that may fall below a code's strength.
+    TypicalFigure characteristic_defective_percent;
+    TypicalFigure stated_water_rounding_percent; ///< of a method's water, to which a file rounds
+    TypicalFigure formula_slump_mm; ///< highest slump for which form-pressure formulas hold
     TypicalFigure face_deduction_matters_percent; ///< of the concrete, from which it is deducted
     TypicalFigure most_held_back_percent; ///< of the water to batch, beyond which it is a slip
     TypicalFigure cut_course_percent;   ///< of a course, below which a cut one looks like a mistake

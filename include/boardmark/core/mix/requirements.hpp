@@ -41,7 +41,9 @@ struct CurvePoint {
 /// What the rules of acceptance say of tests of production.
 struct JudgedResults {
     std::size_t tests;
-    std::vector<std::string> broken; ///< ids of the checks that fail
+    std::vector<std::string> broken;       ///< ids of the checks that fail
+    std::vector<std::string> open = {};    ///< of those of acceptance that are not checked
+    std::vector<std::string> watched = {}; ///< and of those that are to be watched
 };
 
 /// The line fitted through the user's own strength results, and from which side it is read.
@@ -50,6 +52,7 @@ struct OwnLine {
     LineSide side;
     std::string file;                         ///< that holds the results
     std::optional<JudgedResults> judged = {}; ///< absent where none is of production
+    LineEvidence evidence = {};
 };
 
 /// An average strength that the user demands in place of the code's.

@@ -14,6 +14,13 @@ struct LinePoint {
     double strength_mpa; ///< > 0
 };
 
+/// What stands behind the points of a line over w/cm.
+struct LineEvidence {
+    std::optional<double> mean_air_percent = {}; ///< of the tests; absent where one is silent on it
+    std::vector<std::string> few = {};   ///< batches with fewer specimens than a test is made of
+    std::optional<int> newest_cast = {}; ///< days since 1970-01-01; absent where none is dated
+};
+
 /// How far a point lies from the line.
 struct Residual {
     double logarithm;                    ///< of the strength over the line's
