@@ -1,11 +1,10 @@
 #include <boardmark/core/basis/tables.hpp>
 
 #include "../basis/phrases.hpp"
+#include "../mix/air_entraining.hpp"
 #include "air_at_placing.hpp"
 #include "checks.hpp"
 #include "compare.hpp"
-
-#include <algorithm>
 
 namespace boardmark::core {
 namespace {
@@ -63,23 +62,11 @@ void stated_check(const CheckContext& context, Findings& findings) {
                  });
 }
 
-/// Cements whose designation ends in A after the type (IA, IIA, IIIA) are air-entraining.
-bool is_air_entraining_cement(const Material& material) {
-    const std::string& standard = material.standard;
-    return is_cement(material.kind) && standard.size() >= 2 && standard.ends_with("IA");
-}
-
-bool entrains_air(const Ingredient& ingredient) {
-    return ingredient.goes_in() && ingredient.material &&
-           (ingredient.material->kind == Kind::air_entraining_admixture ||
-            is_air_entraining_cement(*ingredient.material));
-}
-
 void agent_check(const CheckContext& context, Findings& findings) {
     if (!context.proportions.selection.air_entrained) {
         return;
     }
-    const bool found = std::ranges::any_of(context.proportions.ingredients, entrains_air);
+    const bool found = can_entrain_air(context.proportions);
     const double percent = context.proportions.selection.air_percent;
     findings.add({.id = check_ids::air_agent,
                   .verdict = found ? Verdict::holds : Verdict::watch,

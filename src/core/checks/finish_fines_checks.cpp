@@ -4,6 +4,7 @@
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../method/air_content.hpp"
+#include "../mix/air_entraining.hpp"
 #include "../mix/fines.hpp"
 #include "compare.hpp"
 #include "finish_checks.hpp"
@@ -120,36 +121,48 @@ bool is_too_many(double fines_kg_m3, double limit_kg_m3, const CheckContext& con
            Verdict::holds;
 }
 
-/// What the sand's sieves lack to tell how much of it counts, where that matters.
-enum class SieveLack { nothing, all, the_finest };
+/// What is not known of the fines, where that matters: how much of the sand counts, how much
+/// pigment there is.
+enum class FinesLack { nothing, sieves, finest_sieve, pigment };
+
+bool has_pigment_by_trial(const Proportions& proportions) {
+    return std::ranges::any_of(proportions.ingredients, [](const Ingredient& one) {
+        return one.by_trial && one.material && one.material->kind == Kind::pigment;
+    });
+}
 
 /// Fines held against the published most.
 struct MostFound {
     double kg_m3;
     const char* how; ///< what is counted
-    SieveLack lacks;
+    FinesLack lacks;
 };
 
 MostFound fines_against_most(const CheckContext& context, double limit_kg_m3) {
     const double opening_mm = context.tables.finish->most_fines_below_mm;
     const Proportions& proportions = context.proportions;
     const double powder_kg_m3 = core::powder_kg_m3(proportions);
-    if (const auto sand_kg_m3 = sand_passing_kg_m3(proportions, opening_mm)) {
-        return {powder_kg_m3 + *sand_kg_m3, "", SieveLack::nothing};
-    }
     const auto too_many = [&](double fines_kg_m3) {
         return is_too_many(fines_kg_m3, limit_kg_m3, context);
     };
+    if (const auto sand_kg_m3 = sand_passing_kg_m3(proportions, opening_mm)) {
+        const double fines_kg_m3 = powder_kg_m3 + *sand_kg_m3;
+        const bool open = has_pigment_by_trial(proportions) && !too_many(fines_kg_m3);
+        return {fines_kg_m3, "", open ? FinesLack::pigment : FinesLack::nothing};
+    }
     if (too_many(powder_kg_m3)) {
-        return {powder_kg_m3, " without the sand's own", SieveLack::nothing};
+        return {powder_kg_m3, " without the sand's own", FinesLack::nothing};
+    }
+    if (has_pigment_by_trial(proportions)) {
+        return {powder_kg_m3, "", FinesLack::pigment};
     }
     const auto at_most_kg_m3 = sand_passing_at_most_kg_m3(proportions, opening_mm);
     if (!at_most_kg_m3) {
-        return {powder_kg_m3, "", SieveLack::all};
+        return {powder_kg_m3, "", FinesLack::sieves};
     }
     return too_many(powder_kg_m3 + *at_most_kg_m3)
-               ? MostFound{powder_kg_m3, "", SieveLack::the_finest}
-               : MostFound{powder_kg_m3 + *at_most_kg_m3, " at most", SieveLack::nothing};
+               ? MostFound{powder_kg_m3, "", FinesLack::finest_sieve}
+               : MostFound{powder_kg_m3 + *at_most_kg_m3, " at most", FinesLack::nothing};
 }
 
 /// Left out where no published maximum applies.
@@ -164,7 +177,7 @@ void most_check(const CheckContext& context, Findings& findings) {
     Finding found{.id = check_ids::finish_fines_high,
                   .verdict = Verdict::not_checked,
                   .measure = Measure::concentration};
-    if (fines.lacks == SieveLack::nothing) {
+    if (fines.lacks == FinesLack::nothing) {
         found.verdict = many ? Verdict::watch : Verdict::holds;
         found.value = fines.kg_m3;
         found.limit = Limit{.low = std::nullopt, .high = limit_kg_m3};
@@ -175,10 +188,16 @@ void most_check(const CheckContext& context, Findings& findings) {
         const Argument limit = amount("limit", limit_kg_m3);
         told.requirement = board_marked;
         told.source = row->source;
-        if (fines.lacks != SieveLack::nothing) {
+        if (fines.lacks == FinesLack::pigment) {
+            told.message = {"fines {value} without the pigment, which is dosed as needed, at most "
+                            "{limit}: known with its dose",
+                            {value, limit}};
+            return;
+        }
+        if (fines.lacks != FinesLack::nothing) {
             told.message = {std::string{"powder {value}, at most {limit} with the sand below "
                                         "{opening} mm: "} +
-                                (fines.lacks == SieveLack::all
+                                (fines.lacks == FinesLack::sieves
                                      ? "add its 'sieves'"
                                      : "its sieves end above that; add '0.075 mm' to 'sieves'"),
                             {value, limit, below}};
@@ -198,8 +217,9 @@ struct BleedingSigns {
     bool wet;
     bool few_fines;
     bool no_air;
+    bool no_agent; ///< air is counted with that nothing entrains
 
-    int count() const { return int{wet} + int{few_fines} + int{no_air}; }
+    int count() const { return int{wet} + int{few_fines} + int{no_air || no_agent}; }
 };
 
 std::string signs_text(const BleedingSigns& seen) {
@@ -212,6 +232,7 @@ std::string signs_text(const BleedingSigns& seen) {
     sign(seen.wet, "w/cm {value} above {limit}");
     sign(seen.few_fines, "few fines");
     sign(seen.no_air, "no entrained air");
+    sign(seen.no_agent, "nothing that entrains the air");
     return signs;
 }
 
@@ -240,9 +261,11 @@ void bleeding_check(const CheckContext& context, Verdict fines, Findings& findin
     const FinishTables& finish = context.tables.finish;
     const double w_cm = context.proportions.totals.w_cm;
     const double limit = finish.bleeding_w_cm.value;
+    const bool entrained = context.proportions.selection.air_entrained;
     const BleedingSigns seen{.wet = at_most({w_cm, limit, w_cm_precision}) != Verdict::holds,
                              .few_fines = fines == Verdict::watch,
-                             .no_air = !context.proportions.selection.air_entrained};
+                             .no_air = !entrained,
+                             .no_agent = entrained && !can_entrain_air(context.proportions)};
     const int most = static_cast<int>(finish.bleeding_signs.value);
     const bool open = fines == Verdict::not_checked && seen.count() < most;
     Finding found{.id = check_ids::finish_bleeding,

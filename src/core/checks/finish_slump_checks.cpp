@@ -6,6 +6,7 @@
 #include "../mix/slump_retention.hpp"
 #include "dosed_slump.hpp"
 #include "finish_checks.hpp"
+#include "remembered_limit.hpp"
 #include "trial_checks.hpp"
 
 #include <algorithm>
@@ -76,18 +77,18 @@ void arrival_check(const CheckContext& context, double retained_percent, Finding
     const double asked_mm = context.requirements.slump_mm;
     const double reading_mm = context.tables.trial->adjustments.slump_reading_mm.value;
     const double measures_to_mm = context.tables.practice.slump_measures_to_mm.value;
-    const auto as_read = [&](double mm) { return std::round(mm / reading_mm) * reading_mm; };
     const double arriving_mm = asked_mm * retained_percent / 100;
     const double mixer_mm = asked_mm / (retained_percent / 100);
     const Permitted permitted = permitted_slump(context);
-    const double read_mm = as_read(arriving_mm);
-    const double mixer_read_mm = as_read(mixer_mm);
-    const bool inside =
-        !below(read_mm, *permitted.limit.low) && !above(read_mm, *permitted.limit.high);
+    const double mixer_read_mm = std::round(mixer_mm / reading_mm) * reading_mm;
+    const bool too_low = below(arriving_mm, *permitted.limit.low);
+    const bool inside = !too_low && !above(arriving_mm, *permitted.limit.high);
+    const bool remembered =
+        permitted.source && permitted.source->confidence == Confidence::from_memory;
     const auto doubt = slump_in_doubt(context);
     findings.add(
         {.id = check_ids::finish_slump_window,
-         .verdict = inside && !doubt ? Verdict::holds : Verdict::watch,
+         .verdict = inside && !doubt && !remembered ? Verdict::holds : Verdict::watch,
          .value = arriving_mm,
          .limit = permitted.limit,
          .measure = Measure::slump},
@@ -106,11 +107,17 @@ void arrival_check(const CheckContext& context, double retained_percent, Finding
             told.source = permitted.source ? *permitted.source : Source{};
             told.message = {
                 std::move(text),
-                {slump("asked", asked_mm), slump("arriving", read_mm),
+                {slump("asked", asked_mm), slump("arriving", arriving_mm),
+                 slump("arriving_limit", too_low ? *permitted.limit.low : *permitted.limit.high),
                  quantity("minutes", {*context.requirements.time_to_place_min, Measure::count}),
                  percent_of("retained", retained_percent), slump("low", *permitted.limit.low),
                  slump("high", *permitted.limit.high), slump("measures", measures_to_mm),
                  slump("mixer", mixer_read_mm)}};
+            if (remembered) {
+                told.message.text += "; 'requirements.slump_window' is not stated, so that is the "
+                                     "tolerance of the slump";
+                append_memory(told.source, told.message);
+            }
             if (doubt) {
                 append_slump_doubt(*doubt, told.message);
             }

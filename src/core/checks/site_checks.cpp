@@ -74,6 +74,23 @@ void tell_unknown(const ExposureClass& stated, const SiteReading& reading,
                  });
 }
 
+/// Nothing here leads from the site to a class of this category: whether the one that is stated is
+/// severe enough nobody has looked at.
+void tell_unread(const ExposureClass& stated, const SiteReading& reading,
+                 const CheckContext& context, Findings& findings) {
+    findings.add({.id = check_ids::exposure_site, .verdict = Verdict::not_checked},
+                 [&](Check& told) {
+                     told.requirement = stated.name;
+                     told.source = context.code.site->source;
+                     told.message = reading.reason_of(stated.category);
+                     told.message.text = "{stated} is stated; no table here leads from the site to "
+                                         "such a class" +
+                                         std::string{told.message.text.empty() ? "" : ": "} +
+                                         told.message.text;
+                     told.message.arguments.push_back(word("stated", stated.name));
+                 });
+}
+
 } // namespace
 
 void check_site(const CheckContext& context, Findings& findings) {
@@ -83,7 +100,7 @@ void check_site(const CheckContext& context, Findings& findings) {
     }
     const CodeTables& code = context.code;
     const SiteReading reading{*requirements.site, requirements.reinforced, code.site};
-    for (std::size_t category = 0; category < code.site->of_category.size(); ++category) {
+    for (std::size_t category = 0; category < code.categories.size(); ++category) {
         const std::string& by_site = reading.class_of(category);
         const ExposureClass* asked = code.find_class(by_site); // nothing where no class follows
         const ExposureClass* stated = context.stated.of_category(category);
@@ -95,6 +112,8 @@ void check_site(const CheckContext& context, Findings& findings) {
             tell_unknown(*stated, reading, context, findings);
         } else if (asked && stated) {
             compare({*asked, *stated}, reading, context, findings);
+        } else if (stated && !reading.asks_none(category) && (row || !code.site->is_known())) {
+            tell_unread(*stated, reading, context, findings);
         }
     }
 }
