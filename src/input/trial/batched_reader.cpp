@@ -101,6 +101,13 @@ bool BatchedReader::refuse_strange_moistures() const {
     return told;
 }
 
+/// Whether the trial itself states what water the material brought; only an aggregate brings any.
+bool BatchedReader::has_moisture_of_the_day(const core::Material& material) const {
+    const Reading* table = context_.document.find({"trial", "moisture"});
+    const auto states = [&](const Pair& pair) { return pair.key.text == material.name; };
+    return !is_aggregate(material) || (table && std::ranges::any_of(table->pairs, states));
+}
+
 void BatchedReader::demand_moisture(const core::Material& aggregate) const {
     const Reading* here = context_.document.find(batched(aggregate.name));
     if (!aggregate.aggregate.moisture_percent && here && !moistures_are_told_) {
@@ -139,7 +146,7 @@ BatchedReader::read_material(const core::Material& material) const {
     if (is_aggregate(material)) {
         demand_moisture(material);
     }
-    return core::BatchedMaterial{material, charged(*amount)};
+    return core::BatchedMaterial{material, charged(*amount), has_moisture_of_the_day(material)};
 }
 
 void BatchedReader::demand_one_system() const {

@@ -26,6 +26,7 @@ private:
     std::set<std::string> refuse_strangers() const;
     bool refuse_strange_moistures() const;
     void demand_moisture(const core::Material& aggregate) const;
+    bool has_moisture_of_the_day(const core::Material& material) const;
     void demand_one_system() const;
     void ask_back_moistures() const;
 

@@ -32,6 +32,19 @@ Json json_of_next(const core::NextTrial& next) {
     return object;
 }
 
+/// What water the aggregates brought, and whose figure that is.
+Json json_of_moistures(const core::Trial& trial) {
+    Json array = Json::array();
+    for (const core::BatchedMaterial& batched : trial.batched) {
+        if (const auto& moisture = batched.material.aggregate.moisture_percent) {
+            array.push_back({{"name", batched.material.name},
+                             {"moisture_percent", *moisture},
+                             {"from", batched.moisture_of_the_day ? "trial" : "mix file"}});
+        }
+    }
+    return array;
+}
+
 } // namespace
 
 std::string json(const YieldResult& result) {
@@ -52,6 +65,7 @@ std::string json(const YieldResult& result) {
     object["slump_mm"] = yield.slump.mm;
     object["target"] = {{"slump_mm", yield.target.slump_mm},
                         {"air_percent", yield.target.air_percent}};
+    object["moistures"] = json_of_moistures(result.trial);
     object["water_kg_m3"] = yield.found.totals.water_kg_m3;
     object["binder_kg_m3"] = yield.found.totals.binder_kg_m3;
     object["w_cm"] = yield.found.totals.w_cm;

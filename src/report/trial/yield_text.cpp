@@ -99,6 +99,19 @@ std::string relative_yield_text(const YieldResult& result) {
                           : text + ": more concrete than intended";
 }
 
+/// What water the aggregates brought, and whose figure that is.
+std::string moistures_text(const core::Trial& trial, UnitSystem system) {
+    std::string text;
+    for (const core::BatchedMaterial& batched : trial.batched) {
+        if (const auto& moisture = batched.material.aggregate.moisture_percent) {
+            text += (text.empty() ? "" : ", ") + text::printable(batched.material.name) + " " +
+                    shown({*moisture, Measure::percent}, system) +
+                    (batched.moisture_of_the_day ? "" : " of the mix file");
+        }
+    }
+    return text;
+}
+
 Flow text_of_findings(const YieldResult& result, UnitSystem system) {
     const core::Yield& yield = result.yield;
     const auto in_units = [&](double value, Measure measure, int finer = 0) {
@@ -118,6 +131,7 @@ Flow text_of_findings(const YieldResult& result, UnitSystem system) {
         grid.add(
             {"temperature", in_units(*result.trial.tests.temperature_c, Measure::temperature)});
     }
+    grid.add({"moisture", moistures_text(result.trial, system)});
     const core::Totals& found = yield.found.totals;
     grid.add({"mixing water", in_units(found.water_kg_m3, Measure::concentration) +
                                   ", free water and the admixtures' liquid counted"});

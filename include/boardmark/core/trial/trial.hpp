@@ -25,6 +25,7 @@ struct Charged {
 struct BatchedMaterial {
     Material material; ///< an aggregate with the moisture it was batched at
     Charged amount;
+    bool moisture_of_the_day = true; ///< otherwise that of the mix file stands in, an assumption
 };
 
 /// The filled measure of the density test.
