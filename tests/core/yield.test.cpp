@@ -264,6 +264,44 @@ TEST_CASE("a dose above the highest fails and is not repeated") {
     CHECK(dosed("2.933 fl oz") == Verdict::fails);
 }
 
+TEST_CASE("doses count over the mix's cementitious material where the trial's is off") {
+    // 1.5 ft3 ask 35.58 lb of cement. Whatever of it went in, 2.85 fl oz over 35.58 lb are 8.01
+    // fl oz/cwt, and the next batch holds the agent of this one. Without a slump gain one step of
+    // 10 % follows: half the cement leaves more water per volume, so that the mix's stiffens it.
+    const auto [cement, step] = GENERATE(table<std::string, double>({
+        {"17.79 lb", 1.1},
+        {"71.16 lb", 0.9},
+    }));
+    CAPTURE(cement);
+    const Tried trial_of = slumped("  slump: 4 in\n", base(), {.cement = cement});
+    const core::NextTrial next = trial_of.next();
+    CHECK_THAT(dose_fl_oz_cwt(next.dose->next_ml_100kg), WithinRel(step * 2.85 / 0.3558, 1e-3));
+    CHECK_THAT(next.dose->next_ml_100kg, WithinRel(step * next.dose->found_ml_100kg, 1e-9));
+    const auto agent = std::ranges::find(next.batch.items, "agent", &core::BatchItem::name);
+    CHECK_THAT(agent->kg, WithinRel(trial_of.yield.weighed_kg.at("agent"), 1e-6));
+    CHECK(std::ranges::any_of(next.advice, [](const core::Phrase& one) {
+        return one.text.find("cementitious material than the mix asks for") != std::string::npos;
+    }));
+}
+
+TEST_CASE("a dose above all that its data know is watched, in the trial and in the next") {
+    // 35.58 lb at 12 fl oz/cwt, the last point, are 4.27 fl oz; 3 % past it: 4.40.
+    const auto verdict = [](const std::vector<core::Check>& checks) {
+        const auto found = std::ranges::find(checks, "dose.maximum", &core::Check::id);
+        return found == checks.end() ? std::nullopt : std::optional{found->verdict};
+    };
+    const auto dosed = [](const std::string& reducer, const BaseMix& mix) {
+        return slumped("  slump: 4 in\n", mix, {.water = "8.8 lb", .reducer = reducer});
+    };
+    const Tried over = dosed("4.5 fl oz", base());
+    CHECK(verdict(over.checks) == Verdict::watch);
+    CHECK(verdict(over.next().checks) == Verdict::watch);
+    CHECK(verdict(dosed("4.3 fl oz", base()).next().checks) == std::nullopt);
+    const Tried capped = dosed("4.5 fl oz", base("", ", maximum_dose: 12 fl oz/cwt"));
+    CHECK(verdict(capped.checks) == Verdict::fails);
+    CHECK(verdict(capped.next().checks) == Verdict::holds); // held at the highest
+}
+
 TEST_CASE("water that was held back comes back under a high-range reducer") {
     const Tried trial_of = slumped("  slump: 1 in\n", base(), {.water = "6 lb"});
     CHECK_THAT(trial_of.next().proportions.totals.water_kg_m3,

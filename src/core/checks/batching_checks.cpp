@@ -6,6 +6,7 @@
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../batch/charged.hpp"
+#include "../method/reducer_dose.hpp"
 #include "../mix/material_figures.hpp"
 #include "trial_checks.hpp"
 
@@ -64,35 +65,37 @@ Check batching_check(const BatchItem& asked, const WeighedItem& weighed, const T
                      percent_of("small_batch", small_batch)}}};
 }
 
-/// The dose that the trial held against the highest that the data sheet permits.
-std::vector<Check> dose_checks(const Yield& yield, const Tables& tables) {
-    std::vector<Check> checks;
-    for (const Ingredient* admixture : of_role(yield.found, Role::admixture)) {
-        const auto& maximum = admixture->material->admixture.maximum_dose;
-        if (!maximum) {
-            continue;
-        }
-        const double density_kg_m3 = product_density(*admixture->material, tables).value;
-        const double found = 100 * admixture->kg_m3 / yield.found.totals.binder_kg_m3;
-        const double most = dose_percent(*maximum, density_kg_m3);
-        // The scale's tolerance may carry a dose that was to be the highest a little past it.
-        const double tolerance = 1 + tables.trial->batching.admixture_percent.value / 100;
-        const Argument name = word("name", admixture->name);
-        const auto dose = [&](std::string what, double percent) {
-            return quantity(std::move(what), {ml_100kg(percent, density_kg_m3), Measure::dose});
-        };
-        checks.push_back(
-            {.id = check_ids::dose_maximum,
-             .verdict = above(found, most * tolerance) ? Verdict::fails : Verdict::holds,
-             .value = ml_100kg(found, density_kg_m3),
-             .limit = Limit{std::nullopt, ml_100kg(most, density_kg_m3)},
-             .measure = Measure::dose,
-             .requirement = "materials." + std::string{admixture->name} + ".maximum_dose",
-             .source = {"product data of the mix file", Confidence::read},
-             .message = {"{name} dosed at {value}, at most {limit}",
-                         {name, dose("value", found), dose("limit", most)}}});
+/// A dose against the highest that the data sheet permits, else against the last that it knows.
+std::optional<Check> dose_check(const Ingredient& admixture, double binder_kg_m3,
+                                const Tables& tables) {
+    const double density_kg_m3 = product_density(*admixture.material, tables).value;
+    const auto& maximum = admixture.material->admixture.maximum_dose;
+    const auto most = maximum ? std::optional{dose_percent(*maximum, density_kg_m3)}
+                              : last_known_percent(*admixture.material, density_kg_m3);
+    const double found = 100 * admixture.kg_m3 / binder_kg_m3;
+    // The scale's tolerance may carry a dose that was to be the highest a little past it.
+    const double tolerance = 1 + tables.trial->batching.admixture_percent.value / 100;
+    const bool is_over = most && above(found, *most * tolerance);
+    if (!most || admixture.by_trial || (!maximum && !is_over)) {
+        return std::nullopt;
     }
-    return checks;
+    const auto dose = [&](std::string what, double percent) {
+        return quantity(std::move(what), {ml_100kg(percent, density_kg_m3), Measure::dose});
+    };
+    return Check{
+        .id = check_ids::dose_maximum,
+        .verdict = !is_over  ? Verdict::holds
+                   : maximum ? Verdict::fails
+                             : Verdict::watch,
+        .value = ml_100kg(found, density_kg_m3),
+        .limit = Limit{std::nullopt, ml_100kg(*most, density_kg_m3)},
+        .measure = Measure::dose,
+        .requirement = "materials." + std::string{admixture.name} + ".maximum_dose",
+        .source = {"product data of the mix file", Confidence::read},
+        .message = {maximum ? "{name} dosed at {value}, at most {limit}"
+                            : "{name} dosed at {value}, above {limit}, the last dose of "
+                              "its data: look up its maximum, add 'maximum_dose'",
+                    {word("name", admixture.name), dose("value", found), dose("limit", *most)}}};
 }
 
 double relative_step(const Charged& amount) {
@@ -120,6 +123,16 @@ Proportions at_moistures(Proportions designed, const Trial& trial) {
 
 } // namespace
 
+std::vector<Check> check_doses(const Proportions& proportions, const Tables& tables) {
+    std::vector<Check> checks;
+    for (const Ingredient* admixture : of_role(proportions, Role::admixture)) {
+        if (auto check = dose_check(*admixture, proportions.totals.binder_kg_m3, tables)) {
+            checks.push_back(std::move(*check));
+        }
+    }
+    return checks;
+}
+
 std::vector<Check> check_batching(const Trial& trial, const Yield& yield,
                                   const Proportions& designed, const Tables& tables) {
     const auto asked = batch(at_moistures(designed, trial), {yield.intended_volume_m3, {}},
@@ -130,7 +143,7 @@ std::vector<Check> check_batching(const Trial& trial, const Yield& yield,
                  .requirement = "batch of the mix file",
                  .message = asked.why().what}};
     }
-    std::vector<Check> checks = dose_checks(yield, tables);
+    std::vector<Check> checks = check_doses(yield.found, tables);
     for (const BatchItem& item : asked->items) {
         if (item.by_trial) {
             continue;

@@ -20,6 +20,10 @@ std::vector<Check> check_fresh_tests(const Trial& trial, const Yield& yield,
 std::vector<Check> check_measure(const Trial& trial, const Proportions& designed,
                                  const Tables& tables);
 
+/// Doses of admixtures against the highest that their data sheet permits; where none is stated, a
+/// dose above all that its data know is watched.
+std::vector<Check> check_doses(const Proportions& proportions, const Tables& tables);
+
 /// What was weighed against what the mix asks to weigh for the intended volume.
 std::vector<Check> check_batching(const Trial& trial, const Yield& yield,
                                   const Proportions& designed, const Tables& tables);

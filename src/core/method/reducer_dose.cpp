@@ -25,21 +25,6 @@ std::optional<double> maximum_percent(const Material& reducer, double density_kg
     return maximum ? std::optional{dose_percent(*maximum, density_kg_m3)} : std::nullopt;
 }
 
-/// The highest dose that any of its data know. Nothing where there are none.
-std::optional<double> last_known_percent(const Material& reducer, double density_kg_m3) {
-    std::optional<double> last;
-    const auto hold = [&](const Dose& dose) {
-        last = std::max(last.value_or(0), dose_percent(dose, density_kg_m3));
-    };
-    for (const WaterReductionPoint& point : reducer.admixture.water_reduction) {
-        hold(point.dose);
-    }
-    for (const SlumpGainPoint& point : reducer.admixture.slump_gain) {
-        hold(point.dose);
-    }
-    return last;
-}
-
 /// One small step, because nothing is known of the gain.
 Move small_step(const FoundDose& found, double wanted_mm, const Tables& tables, std::string why) {
     const double step = tables.trial->adjustments.dose_step_percent.value / 100;
@@ -114,6 +99,20 @@ Phrase advice_on(const Move& move, const FoundDose& found, double wanted_mm, boo
 }
 
 } // namespace
+
+std::optional<double> last_known_percent(const Material& admixture, double density_kg_m3) {
+    std::optional<double> last;
+    const auto hold = [&](const Dose& dose) {
+        last = std::max(last.value_or(0), dose_percent(dose, density_kg_m3));
+    };
+    for (const WaterReductionPoint& point : admixture.admixture.water_reduction) {
+        hold(point.dose);
+    }
+    for (const SlumpGainPoint& point : admixture.admixture.slump_gain) {
+        hold(point.dose);
+    }
+    return last;
+}
 
 NextDose next_dose(FoundDose found, const Yield& yield, const Tables& tables) {
     const double density_kg_m3 = product_density(found.reducer, tables).value;

@@ -1,8 +1,13 @@
 #include "next_mix.hpp"
 
+#include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/trial/batching_tolerance.hpp>
+
+#include "../basis/tolerance.hpp"
 #include "../batch/charged.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace boardmark::core {
 namespace {
@@ -33,8 +38,8 @@ std::optional<double> dry_kg_m3(const Proportions& proportions, Role role) {
 }
 
 /// Dose of an admixture in percent of the cementitious material.
-double found_percent(const Ingredient& admixture, const Proportions& proportions) {
-    return 100 * admixture.kg_m3 / proportions.totals.binder_kg_m3;
+double found_percent(const Ingredient& admixture, double binder_kg_m3) {
+    return 100 * admixture.kg_m3 / binder_kg_m3;
 }
 
 /// A submitted mix as one that can be proportioned again: its blends, its coarse amount.
@@ -48,7 +53,8 @@ Mix proportionable(const SubmittedMix& submitted, const Proportions& designed) {
     for (const Ingredient* admixture : of_role(designed, Role::admixture)) {
         mix.admixtures.push_back({*admixture->material, std::nullopt});
         if (!admixture->by_trial) {
-            set_dose(mix, std::string{admixture->name}, found_percent(*admixture, designed));
+            set_dose(mix, std::string{admixture->name},
+                     found_percent(*admixture, designed.totals.binder_kg_m3));
         }
     }
     mix.selections.coarse_dry_kg_m3 = dry_kg_m3(designed, Role::coarse);
@@ -94,7 +100,15 @@ void set_dose(Mix& mix, const std::string& admixture, double percent) {
     dosage->dose = Dose{percent, DoseBasis::percent};
 }
 
-Mix mix_of(const Trial& trial, const Yield& yield, const Proportions& designed) {
+double dosed_binder_kg_m3(const Yield& yield, const Proportions& designed, const Tables& tables) {
+    const double found = yield.found.totals.binder_kg_m3;
+    const double asked = designed.totals.binder_kg_m3 * yield.intended_volume_m3 / yield.volume_m3;
+    const double tolerance = batching_tolerance_kg(Role::binder, asked, tables.trial->batching);
+    return above(std::abs(found - asked), tolerance) ? asked : found;
+}
+
+Mix mix_of(const Trial& trial, const Yield& yield, const Proportions& designed,
+           double dosed_binder_kg_m3) {
     Mix mix = mix_to_adjust(trial.mix, designed);
     mix.requirements.slump_mm = yield.target.slump_mm;
     Selections& selections = mix.selections;
@@ -112,7 +126,8 @@ Mix mix_of(const Trial& trial, const Yield& yield, const Proportions& designed) 
     take_moistures(mix.fine, trial);
     for (const Ingredient* admixture : of_role(yield.found, Role::admixture)) {
         if (admixture->kg_m3 > 0) { // what was left out keeps the dose of the mix file
-            set_dose(mix, std::string{admixture->name}, found_percent(*admixture, yield.found));
+            set_dose(mix, std::string{admixture->name},
+                     found_percent(*admixture, dosed_binder_kg_m3));
         }
     }
     return mix;

@@ -3,6 +3,7 @@
 #include <boardmark/core/trial/next_trial.hpp>
 
 #include "../basis/phrases.hpp"
+#include "../checks/trial_checks.hpp"
 #include "../method/reducer_dose.hpp"
 #include "../mix/door/complete_again.hpp"
 #include "../mix/high_range_reducer.hpp"
@@ -10,6 +11,9 @@
 #include "next_mix.hpp"
 #include "next_water.hpp"
 #include "trial_advice.hpp"
+
+#include <algorithm>
+#include <iterator>
 
 namespace boardmark::core {
 namespace {
@@ -54,13 +58,27 @@ void record_what_follows(const Trial& trial, const Mix& mix, NextTrial& next) {
                   {percent_of("air", selection.air_percent)}}));
 }
 
+/// The doses go back to the cementitious material that the mix asks for.
+void advise_on_binder(double dosed_kg_m3, const Yield& yield, NextTrial& next) {
+    const double found_kg_m3 = yield.found.totals.binder_kg_m3;
+    if (dosed_kg_m3 == found_kg_m3) {
+        return;
+    }
+    next.advice.push_back(
+        {std::string{"The trial contained "} + (found_kg_m3 > dosed_kg_m3 ? "more" : "less") +
+             " cementitious material than the mix asks for, {found} and not {asked}: the doses of "
+             "the next trial are the admixtures of this one over what the mix asks for.",
+         {quantity("found", {found_kg_m3 * yield.volume_m3, Measure::mass}),
+          quantity("asked", {dosed_kg_m3 * yield.volume_m3, Measure::mass})}});
+}
+
 /// The dose of the reducer for the slump that the corrected water leaves open; the mix takes it on.
-void adjust_dose(const Ingredient& reducer, const Yield& yield, const Tables& tables, Mix& mix,
-                 NextTrial& next) {
+void adjust_dose(const Ingredient& reducer, double dosed_binder_kg_m3, const Yield& yield,
+                 const Tables& tables, Mix& mix, NextTrial& next) {
     const double more_water_kg_m3 =
         *next.adjustments.front().value - yield.found.totals.water_kg_m3;
     const FoundDose found{.reducer = *reducer.material,
-                          .percent = 100 * reducer.kg_m3 / yield.found.totals.binder_kg_m3,
+                          .percent = 100 * reducer.kg_m3 / dosed_binder_kg_m3,
                           .by_water_mm =
                               more_water_kg_m3 / tables.trial->adjustments.water_kg_m3_per_mm};
     const NextDose dose = next_dose(found, yield, tables);
@@ -79,12 +97,14 @@ Outcome<NextTrial> next_trial(const CompleteTrial& complete_trial, const Yield& 
                               const Proportions& designed, const Tables& tables) {
     const Trial& trial = *complete_trial;
     NextTrial next{};
-    Mix mix = mix_of(trial, yield, designed);
+    const double dosed_kg_m3 = dosed_binder_kg_m3(yield, designed, tables);
+    Mix mix = mix_of(trial, yield, designed, dosed_kg_m3);
     next.advice = advice_on_tests(trial, yield, designed, tables);
+    advise_on_binder(dosed_kg_m3, yield, next);
     if (const Ingredient* reducer = reducer_found(yield.found)) {
         next.lever = Lever::dose;
         next.adjustments.push_back(water_under_reducer(trial, yield, designed, tables));
-        adjust_dose(*reducer, yield, tables, mix, next);
+        adjust_dose(*reducer, dosed_kg_m3, yield, tables, mix, next);
     } else if (!high_range_reducers(designed).empty()) { // asked for, but left out
         next.lever = Lever::dose;
         next.adjustments.push_back(water_of_design(designed));
@@ -110,6 +130,7 @@ Outcome<NextTrial> next_trial(const CompleteTrial& complete_trial, const Yield& 
     }
     next.batch = *std::move(weighed);
     next.checks = assess(*adjusted_mix, next.proportions, tables);
+    std::ranges::move(check_doses(next.proportions, tables), std::back_inserter(next.checks));
     return next;
 }
 

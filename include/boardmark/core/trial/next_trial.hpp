@@ -14,7 +14,8 @@ namespace boardmark::core {
 /// What brings the next trial to its slump.
 enum class Lever { water, dose };
 
-/// A reducer's dose in the trial and in the next one, per 100 kg of cementitious material.
+/// A reducer's dose in the trial and in the next one, per 100 kg of cementitious material: of what
+/// the trial held, or, where that was out of the tolerance of batching, of what the mix asks for.
 struct DoseChange {
     std::string reducer;
     double found_ml_100kg;
