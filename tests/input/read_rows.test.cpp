@@ -87,6 +87,21 @@ TEST_CASE("the mark against formulas goes, once") {
     CHECK(reading.trials.front().title == "a \"b\", c");
 }
 
+TEST_CASE("blanks around a cell belong to no name") {
+    // Nobody sees them, and 'S1 ' would be another specimen, 'wall.yaml ' another mix than without.
+    const auto trials = read("batch, date , mix,slump (mm)\n"
+                             " T-1 ,2026-03-02 ,\twall.yaml , 76.2 \n\"T-2 \",2026-03-02,m,\n");
+    INFO(input::render(trials.diagnostics));
+    REQUIRE(trials.trials.size() == 2);
+    CHECK(trials.trials[0].batch == "T-1");
+    CHECK(trials.trials[0].mix == "wall.yaml");
+    CHECK(trials.trials[0].slump_mm == 76.2);
+    CHECK(trials.trials[1].batch == "T-2 "); // in quotes a blank is meant (RFC 4180)
+    const std::string specimens = "specimen,batch,date,age (d),strength (psi)\n";
+    CHECK_THAT(faults_of(specimens + "S1 ,B1,2026-02-20,28,5000\n S1,B1,2026-02-20,28,5000\n"),
+               Contains("rows.csv:3:2: error: 'S1' is in line 2 as well"));
+}
+
 TEST_CASE("wrong files are refused where they are wrong") {
     const auto wrong = GENERATE(
         Wrong{"", "rows.csv: error: the file holds no rows"},
@@ -118,7 +133,7 @@ TEST_CASE("wrong files are refused where they are wrong") {
         Wrong{std::string{header} + ",2026-03-02,m,76\n",
               "rows.csv:2:1: error: batch: the cell is empty"},
         Wrong{std::string{header} + "T-1,,m,76\n", "date: the cell is empty"},
-        Wrong{std::string{header} + "   ,2026-03-02,m,76\n", "batch: the text is empty"},
+        Wrong{std::string{header} + "   ,2026-03-02,m,76\n", "batch: the cell is empty"},
         Wrong{std::string{header} + std::string(201, 'x') + ",2026-03-02,m,76\n",
               "the text has 201 characters"},
         Wrong{std::string{header} + "T-1,2026-03-02,m,76\nT-1,2026-03-03,m,76\n",

@@ -30,7 +30,7 @@ std::vector<core::RecordedTrial> odd_trials() {
                               .temperature_c = -2.5,
                               .remark = "-"};
     core::RecordedTrial second{
-        .batch = "T-2", .date = "2026-03-03", .mix = "quay-wall.yaml", .title = ""};
+        .batch = "T-2", .date = "2026-03-03", .mix = " quay-wall.yaml ", .title = ""};
     return {first, second};
 }
 

@@ -93,6 +93,25 @@ std::vector<Node> cells_of(const SourceText& source, std::size_t number) {
     return std::move(line.cells);
 }
 
+std::vector<Node> without_blanks(std::vector<Node> row) {
+    for (Node& cell : row) {
+        if (cell.quoted) {
+            continue;
+        }
+        const std::size_t first = cell.scalar.find_first_not_of(" \t");
+        if (first == std::string::npos) {
+            cell.kind = Node::Kind::empty;
+            cell.scalar.clear();
+            continue;
+        }
+        const std::size_t last = cell.scalar.find_last_not_of(" \t");
+        cell.scalar = cell.scalar.substr(first, last - first + 1);
+        cell.spot.byte += first;
+        cell.length = cell.scalar.size();
+    }
+    return row;
+}
+
 CsvReader::CsvReader(const SourceText& source, Diagnostics& diagnostics)
     : source_(source)
     , diagnostics_(diagnostics) {

@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <map>
+#include <utility>
 
 namespace boardmark::input {
 namespace {
@@ -127,8 +128,8 @@ void read_table(const std::vector<Node>& header, CsvReader& csv, RowsReading& re
         }
     }
     RowReader<Row> reader{std::move(*columns), reading, rows};
-    while (const auto cells = csv.next()) {
-        reader.read(*cells);
+    while (auto cells = csv.next()) {
+        reader.read(without_blanks(std::move(*cells)));
     }
 }
 

@@ -19,26 +19,6 @@ using units::Dimension;
 
 using CsvRow = std::vector<Node>;
 
-/// The cells without the blanks around them; one that holds nothing is empty.
-CsvRow trimmed(CsvRow row) {
-    for (Node& cell : row) {
-        if (cell.quoted) {
-            continue;
-        }
-        const std::size_t first = cell.scalar.find_first_not_of(" \t");
-        if (first == std::string::npos) {
-            cell.kind = Node::Kind::empty;
-            cell.scalar.clear();
-            continue;
-        }
-        const std::size_t last = cell.scalar.find_last_not_of(" \t");
-        cell.scalar = cell.scalar.substr(first, last - first + 1);
-        cell.spot.byte += first;
-        cell.length = cell.scalar.size();
-    }
-    return row;
-}
-
 /// A column that a table may have, and the key that its cells stand under.
 struct Column {
     std::string_view name;
@@ -249,7 +229,7 @@ std::optional<SpecimenTable> read_specimen_table(const SourceText& source,
     CsvReader reader{source, diagnostics};
     std::vector<CsvRow> rows;
     while (auto row = reader.next()) {
-        rows.push_back(trimmed(std::move(*row)));
+        rows.push_back(without_blanks(std::move(*row)));
     }
     if (diagnostics.size() > faults_before) {
         return std::nullopt; // a row that could not be read may be any of them

@@ -13,7 +13,8 @@ std::string csv_cell(std::string text) {
         text.insert(0, 1, '\'');
     }
     text = text::printable_lines(text);
-    if (text.find_first_of(",\"\r\n") == std::string::npos) {
+    const bool has_blank_ends = text.starts_with(' ') || text.ends_with(' '); // lost without quotes
+    if (!has_blank_ends && text.find_first_of(",\"\r\n") == std::string::npos) {
         return text;
     }
     std::string quoted = "\"";
