@@ -29,6 +29,7 @@ constexpr Option options[] = {
     {"chart", "QUANTITY", "chart of slump, air, density, w_cm, yield, strength or temperature",
      charts},
     {"mix", "NAME", "chart the values of that mix"},
+    {"title", "TEXT", "chart those with that title, where mixes of one name have several"},
     {"age", "T", "age of the strengths to chart (default 28 d)"},
     today_option,
 };
@@ -53,7 +54,7 @@ std::string_view action_of(const Arguments& arguments) {
         }
         asked = action;
     }
-    for (const std::string_view of_charts : {"mix", "age"}) {
+    for (const std::string_view of_charts : {"mix", "title", "age"}) {
         if (arguments.has(of_charts) && asked != "chart") {
             throw wrong_command_line(fmt::format("--{} belongs to --chart", of_charts));
         }
@@ -106,6 +107,7 @@ void show_chart(const record::Contents& contents, const Arguments& arguments,
                                 .charted = values.charted,
                                 .age_d = values.age_d,
                                 .mix = values.mix,
+                                .mix_title = values.mix_title,
                                 .points = values.points,
                                 .chart = chart,
                                 .rules = rules,

@@ -74,6 +74,30 @@ void keep_one_mix(ChartedValues& values, const Arguments& arguments) {
                   [&](const core::ChartPoint& point) { return point.mix != values.mix; });
 }
 
+/// Mix files of two projects may carry one name: of several titles one must be chosen.
+void keep_one_title(ChartedValues& values, const Arguments& arguments) {
+    const auto titles = core::titles_of(values.points);
+    const auto asked = arguments.value("title");
+    if (!asked && titles.size() > 1) {
+        throw wrong_command_line(
+            fmt::format("the values of '{}' are of {} mixes by their titles, and a chart is of one",
+                        values.mix, titles.size()),
+            "add --title with one of " + told(titles));
+    }
+    if (asked && std::ranges::count(titles, *asked) == 0) {
+        throw wrong_command_line(fmt::format("--title: the record holds no {} of '{}' with the "
+                                             "title '{}'",
+                                             values.charted.heading, values.mix, *asked),
+                                 titles.empty() ? "no title is recorded; leave --title out"
+                                                : "write one of " + told(titles));
+    }
+    if (asked) {
+        values.mix_title = *asked;
+        std::erase_if(values.points,
+                      [&](const core::ChartPoint& point) { return point.title != *asked; });
+    }
+}
+
 /// Cylinders and cubes of one concrete do not show one strength.
 void demand_one_shape(const ChartedValues& values) {
     const auto shapes = core::shapes_of(values.points);
@@ -88,7 +112,8 @@ void demand_one_shape(const ChartedValues& values) {
 } // namespace
 
 ChartedValues charted_values(const record::Contents& contents, const Arguments& arguments) {
-    ChartedValues values{.charted = charted_name(arguments), .age_d = {}, .mix = "", .points = {}};
+    ChartedValues values{
+        .charted = charted_name(arguments), .age_d = {}, .mix = "", .mix_title = "", .points = {}};
     if (values.charted.charted == core::Charted::strength) {
         values.age_d = age_d(arguments);
         values.points = core::strength_points(contents.specimens, contents.trials, *values.age_d);
@@ -99,6 +124,7 @@ ChartedValues charted_values(const record::Contents& contents, const Arguments& 
         throw nothing_to_chart(values, contents, arguments);
     }
     keep_one_mix(values, arguments);
+    keep_one_title(values, arguments);
     demand_one_shape(values);
     return values;
 }

@@ -17,6 +17,7 @@ struct ChartedValues {
     core::ChartedName charted;
     std::optional<double> age_d; ///< of strengths
     std::string mix;             ///< may be empty
+    std::string mix_title;       ///< where one was chosen
     std::vector<core::ChartPoint> points;
 };
 

@@ -64,6 +64,24 @@ TEST_CASE("a strength test is the mean of a batch's specimens of one age and sha
     CHECK(core::ages_of(specimens).size() == 2);
 }
 
+TEST_CASE("values of one mix file tell the titles that it had") {
+    // Mix files of two projects may carry one name.
+    const std::vector<core::RecordedTrial> trials{
+        {.batch = "A", .date = "2026-03-02", .mix = "m", .title = "North quay", .slump_mm = 80},
+        {.batch = "B", .date = "2026-03-03", .mix = "m", .title = "South quay", .slump_mm = 90},
+        {.batch = "C", .date = "2026-03-04", .mix = "m", .title = "", .slump_mm = 90}};
+    const std::vector<std::string> both{"North quay", "South quay"};
+    CHECK(core::titles_of(core::trial_points(trials, Charted::slump)) == both);
+    core::RecordedSpecimen of_another = specimen("A", 28, 36);
+    of_another.mix = "n";
+    const auto points = core::strength_points(
+        {specimen("B", 28, 40), specimen("A", 28, 40), of_another}, trials, 28);
+    REQUIRE(points.size() == 3);
+    CHECK(points[0].title == "South quay");
+    CHECK(points[1].title == "North quay");
+    CHECK(points[2].title.empty());
+}
+
 TEST_CASE("batches of one name but another mix or day stay apart") {
     core::RecordedSpecimen spring = specimen("B-01", 28, 36);
     spring.mix = "spring";

@@ -87,6 +87,7 @@ std::vector<ChartPoint> trial_points(const std::vector<RecordedTrial>& trials, C
             points.push_back({.date = trial.date,
                               .batch = trial.batch,
                               .mix = trial.mix,
+                              .title = trial.title,
                               .value = *found.value,
                               .target = found.target});
         }
@@ -111,6 +112,7 @@ std::vector<ChartPoint> strength_points(const std::vector<RecordedSpecimen>& spe
             points.push_back({.date = specimen.date,
                               .batch = specimen.batch,
                               .mix = mix_of(specimen, trials),
+                              .title = title_of(specimen, trials),
                               .shape = specimen.shape,
                               .value = 0,
                               .target = specimen.specified_strength_mpa});
@@ -125,6 +127,14 @@ std::vector<ChartPoint> strength_points(const std::vector<RecordedSpecimen>& spe
     return points;
 }
 
+std::string title_of(const RecordedSpecimen& specimen, const std::vector<RecordedTrial>& trials) {
+    const auto of_batch = [&](const RecordedTrial& trial) {
+        return trial.batch == specimen.batch && (specimen.mix.empty() || trial.mix == specimen.mix);
+    };
+    const auto trial = std::ranges::find_if(trials, of_batch);
+    return trial == trials.end() ? "" : trial->title;
+}
+
 std::vector<double> ages_of(const std::vector<RecordedSpecimen>& specimens) {
     std::vector<double> ages;
     for (const RecordedSpecimen& specimen : specimens) {
@@ -137,6 +147,12 @@ std::vector<double> ages_of(const std::vector<RecordedSpecimen>& specimens) {
 
 std::vector<std::string> mixes_of(const std::vector<ChartPoint>& points) {
     return different(points, &ChartPoint::mix);
+}
+
+std::vector<std::string> titles_of(const std::vector<ChartPoint>& points) {
+    auto titles = different(points, &ChartPoint::title);
+    std::erase(titles, "");
+    return titles;
 }
 
 std::vector<std::string> shapes_of(const std::vector<ChartPoint>& points) {

@@ -106,6 +106,9 @@ Flow heading(const ChartResult& result, const TextStyle& style) {
     if (!result.mix.empty()) {
         what += ", " + text::printable(result.mix);
     }
+    if (!result.mix_title.empty()) {
+        what += ", " + text::printable(result.mix_title);
+    }
     const std::string& first = result.points.front().date;
     const std::string& last = result.points.back().date;
     return paragraph("Record " + text::printable(result.title), {}) +

@@ -12,12 +12,14 @@ namespace boardmark::report {
 
 /// How many rows of a record are of one mix.
 struct MixCount {
-    std::string mix; ///< may be empty
+    std::string mix;   ///< may be empty
+    std::string title; ///< told where mixes of that name have several; empty otherwise
     std::size_t trials = 0;
     std::size_t specimens = 0;
 };
 
-/// The mixes of a record in the order in which its rows name them.
+/// The mixes of a record in the order in which its rows name them. Files of several projects may
+/// carry one name: their titles keep them apart.
 std::vector<MixCount> counts_by_mix(const RecordSummary& summary);
 
 /// The earliest and the latest date of rows, which are in the order of their dates.

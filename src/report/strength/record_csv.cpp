@@ -71,10 +71,10 @@ std::string csv(const RecordList<core::RecordedFile>& list, UnitSystem) {
 }
 
 std::string csv(const RecordSummary& summary, UnitSystem) {
-    std::string text = csv_row({"mix", "trials", "specimens"});
+    std::string text = csv_row({"mix", "title", "trials", "specimens"});
     for (const MixCount& mix : counts_by_mix(summary)) {
-        text +=
-            csv_row({csv_cell(mix.mix), std::to_string(mix.trials), std::to_string(mix.specimens)});
+        text += csv_row({csv_cell(mix.mix), csv_cell(mix.title), std::to_string(mix.trials),
+                         std::to_string(mix.specimens)});
     }
     return text;
 }

@@ -53,7 +53,10 @@ Json json_of(const std::vector<core::RecordedFile>& files) {
 std::string json(const RecordSummary& summary) {
     Json mixes = Json::array();
     for (const MixCount& mix : counts_by_mix(summary)) {
-        mixes.push_back({{"mix", mix.mix}, {"trials", mix.trials}, {"specimens", mix.specimens}});
+        mixes.push_back({{"mix", mix.mix},
+                         {"title", mix.title.empty() ? Json(nullptr) : Json(mix.title)},
+                         {"trials", mix.trials},
+                         {"specimens", mix.specimens}});
     }
     Json object = record_heading(summary);
     object["trials"] = summary.trials.size();
@@ -102,6 +105,7 @@ std::string json(const ChartResult& result) {
                        {"unit", si_unit(result.charted.measure)},
                        {"age_d", number_or_null(result.age_d)},
                        {"mix", result.mix},
+                       {"title", result.mix_title.empty() ? Json(nullptr) : Json(result.mix_title)},
                        {"mean", result.chart.mean},
                        {"deviation", number_or_null(result.chart.deviation)},
                        {"low_limit", number_or_null(result.chart.low)},

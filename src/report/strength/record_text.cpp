@@ -57,8 +57,9 @@ Flow flow_of(const RecordSummary& summary, const TextStyle&) {
     counts.add({"files", std::to_string(summary.files.size()), ""});
     Grid mixes{{Align::left, Align::right, Align::right}};
     for (const MixCount& mix : counts_by_mix(summary)) {
-        mixes.add(
-            {mix_name(mix.mix), counted(mix.trials, "trial"), counted(mix.specimens, "specimen")});
+        const std::string title = mix.title.empty() ? "" : ", " + column_name(mix.title);
+        mixes.add({mix_name(mix.mix) + title, counted(mix.trials, "trial"),
+                   counted(mix.specimens, "specimen")});
     }
     return heading(summary.title) + record_headline(rows_stand) + "\n" + counts + section("MIXES") +
            mixes;

@@ -37,6 +37,7 @@ struct ChartPoint {
     std::string date;
     std::string batch;
     std::string mix;        ///< may be empty
+    std::string title = ""; ///< of that mix; empty where no recorded trial tells it
     std::string shape = ""; ///< of a strength's specimens
     double value;
     std::optional<double> target = {}; ///< what was to be reached, or the specified strength
@@ -50,11 +51,19 @@ std::vector<ChartPoint> trial_points(const std::vector<RecordedTrial>& trials, C
 std::vector<ChartPoint> strength_points(const std::vector<RecordedSpecimen>& specimens,
                                         const std::vector<RecordedTrial>& trials, double age_d);
 
+/// The title of a specimen's mix as the recorded trial of its batch states it; empty where none
+/// does.
+std::string title_of(const RecordedSpecimen& specimen, const std::vector<RecordedTrial>& trials);
+
 /// The ages at which specimens were tested, increasing.
 std::vector<double> ages_of(const std::vector<RecordedSpecimen>& specimens);
 
 /// The mixes of values, each once, in the order of the values.
 std::vector<std::string> mixes_of(const std::vector<ChartPoint>& points);
+
+/// The titles that values of one mix file state, each once: files of several projects may carry one
+/// name.
+std::vector<std::string> titles_of(const std::vector<ChartPoint>& points);
 
 /// The shapes of the specimens behind values, each once.
 std::vector<std::string> shapes_of(const std::vector<ChartPoint>& points);

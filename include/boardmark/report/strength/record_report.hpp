@@ -46,6 +46,7 @@ struct ChartResult {
     core::ChartedName charted;
     std::optional<double> age_d;                 ///< of strengths
     std::string mix;                             ///< may be empty
+    std::string mix_title = "";                  ///< where mixes of that name have several
     const std::vector<core::ChartPoint>& points; ///< at least one
     const core::ControlChart& chart;
     const core::ControlChartRules& rules;
