@@ -185,6 +185,8 @@ TEST_CASE("a relative yield in percent is refused, an unusual one asked back") {
     const std::string named = "batch,date,mix,relative yield\nT-1,2026-03-02,m,";
     CHECK_THAT(faults_of(named + "99.8\n"),
                Contains("relative yield: 99.8 is out of range") && Contains("0.998?"));
+    CHECK_THAT(faults_of(named + "100.4\n"), Contains("1.004?"));
+    CHECK_THAT(faults_of("batch,date,mix,w/cm\nT-1,2026-03-02,m,40\n"), Contains("0.4?"));
     const auto unusual = read(named + "1.2\n");
     CHECK(unusual.sound);
     CHECK_THAT(input::render(unusual.diagnostics), Contains("relative yield: 1.2 is unusual"));

@@ -188,6 +188,24 @@ TEST_CASE("a bare number out of range by a power of ten is asked about") {
     CHECK(attempt.faults[0].advice == advice);
 }
 
+TEST_CASE("of the factors that bring a number into range the one that makes it usual is offered") {
+    // A w/cm of a record: 0 to 10, usually 0.25 to 0.8; a relative yield: 0.1 to 10, usually 0.9 to
+    // 1.1; common practice, no source.
+    const auto [written, range, usual, advice] =
+        GENERATE(table<std::string, Range, Range, std::string>({
+            {"40", Range{.low = 0, .high = 10}, Range{.low = 0.25, .high = 0.8}, "0.4?"},
+            {"400", Range{.low = 0, .high = 10}, Range{.low = 0.25, .high = 0.8}, "0.4?"},
+            {"100.4", Range{.low = 0.1, .high = 10}, Range{.low = 0.9, .high = 1.1}, "1.004?"},
+            {"2000", Range{.low = 0, .high = 10}, Range{.low = 0.25, .high = 0.8}, "2?"},
+        }));
+    INFO(written);
+    Value value = number(range);
+    value.usual = usual;
+    const Attempt attempt{written, value};
+    REQUIRE(attempt.faults.size() == 1);
+    CHECK(attempt.faults[0].advice == advice);
+}
+
 TEST_CASE("a percentage that looks like a fraction is read and warned of") {
     const auto [written, warned] = GENERATE(table<std::string, bool>({
         {"0.75 %", true},

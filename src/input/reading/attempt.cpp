@@ -11,12 +11,16 @@ bool below(double number, const Range& range) {
     return range.low_itself ? number < range.low : number <= range.low;
 }
 
-/// A number that is out of range by a factor that points to another unit.
-std::string rescaled(double amount, const Range& range) {
-    for (const double factor : {0.001, 0.01, 0.1, 100.0}) {
-        const double guess = amount * factor;
-        if (!below(guess, range) && guess <= range.high && amount != 0) {
-            return fmt::format("{:.6g}?", guess);
+/// A number that is out of range by a factor that points to another unit: first by one that makes
+/// it usual, so that a w/cm of 40 is 0.40 and not 0.04.
+std::string rescaled(double amount, const Value& value) {
+    for (const Range& range : {value.usual, value.range}) {
+        for (const double factor : {0.001, 0.01, 0.1, 100.0}) {
+            const double guess = amount * factor;
+            const bool possible = !below(guess, value.range) && guess <= value.range.high;
+            if (possible && !below(guess, range) && guess <= range.high && amount != 0) {
+                return fmt::format("{:.6g}?", guess);
+            }
         }
     }
     return "";
@@ -58,7 +62,7 @@ bool Attempt::in_range(double inside, const units::Unit* unit) const {
     }
     const std::string allowed =
         words_of(range, unit, inside > range.high || has_told_end(range, unit));
-    std::string advice = unit ? "" : rescaled(inside, range);
+    std::string advice = unit ? "" : rescaled(inside, value);
     refuse(fmt::format("{} is out of range ({})", node.scalar, allowed),
            advice.empty() ? "check the figure and its unit" : std::move(advice));
     return false;
