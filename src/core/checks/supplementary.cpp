@@ -2,6 +2,8 @@
 
 #include <boardmark/core/mix/designation.hpp>
 
+#include <algorithm>
+
 namespace boardmark::core {
 namespace {
 
@@ -85,6 +87,16 @@ double ground_limestone_kg_m3(const Proportions& proportions) {
         kg_m3 += binder->material->kind == Kind::ground_limestone ? binder->kg_m3 : 0;
     }
     return kg_m3;
+}
+
+bool holds_silica_fume(const Proportions& proportions) {
+    return std::ranges::any_of(proportions.ingredients, [](const Ingredient& one) {
+        return one.role == Role::binder &&
+               (one.material->kind == Kind::silica_fume ||
+                std::ranges::any_of(one.material->binder.contains, [](const Constituent& part) {
+                    return part.kind == Kind::silica_fume;
+                }));
+    });
 }
 
 const Material* unknown_blend(const Proportions& proportions) {

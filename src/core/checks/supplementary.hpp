@@ -29,6 +29,9 @@ double cement_percent(const Proportions& proportions);
 /// memory), so that no limit may hold only because it is counted.
 double ground_limestone_kg_m3(const Proportions& proportions);
 
+/// Whether a binder is silica fume or states that it contains some.
+bool holds_silica_fume(const Proportions& proportions);
+
 /// A blended cement whose make-up the file does not state, or nullptr.
 const Material* unknown_blend(const Proportions& proportions);
 

@@ -5,6 +5,7 @@
 #include "../basis/tolerance.hpp"
 #include "../weather/placing_temperature.hpp"
 #include "checks.hpp"
+#include "supplementary.hpp"
 
 #include <algorithm>
 
@@ -162,16 +163,6 @@ void placed_check(const CheckContext& context, const MixtureTemperature& tempera
                 told.message.text += " (as mixed, before the way to the form)";
             }
         });
-}
-
-bool holds_silica_fume(const Proportions& proportions) {
-    return std::ranges::any_of(proportions.ingredients, [](const Ingredient& one) {
-        return one.role == Role::binder &&
-               (one.material->kind == Kind::silica_fume ||
-                std::ranges::any_of(one.material->binder.contains, [](const Constituent& part) {
-                    return part.kind == Kind::silica_fume;
-                }));
-    });
 }
 
 /// What the rate of evaporation takes and the file does not state.

@@ -6,6 +6,7 @@
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "../checks/compare.hpp"
+#include "../checks/supplementary.hpp"
 
 #include <algorithm>
 #include <string>
@@ -58,11 +59,8 @@ evaporation_of(const Wall& wall, const ConcreteTemperatures& temperatures, const
 
 Check evaporation_check(const Wall& wall, const Evaporation& found, const Proportions& proportions,
                         const Tables& tables) {
-    const bool silica_fume =
-        std::ranges::any_of(of_role(proportions, Role::binder), [](const Ingredient* one) {
-            return one->material->kind == Kind::silica_fume;
-        });
-    const TypicalFigure& limit = evaporation_precaution(silica_fume, tables.weather);
+    const TypicalFigure& limit =
+        evaporation_precaution(holds_silica_fume(proportions), tables.weather);
     const bool protect = found.high_kg_m2_h >= limit.value;
     Check check{
         .id = check_ids::placing_evaporation,
