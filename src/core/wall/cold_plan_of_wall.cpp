@@ -1,6 +1,7 @@
 #include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/method/proportion.hpp>
 
+#include "least_dimensions.hpp"
 #include "stripping_checks.hpp"
 
 #include <algorithm>
@@ -9,24 +10,6 @@ namespace boardmark::core {
 namespace {
 
 constexpr double hours_in_a_day = 24;
-
-/// Least dimensions of everything that is cast.
-std::vector<double> thicknesses_mm(const Wall& wall) {
-    std::vector<double> all;
-    for (const WallRun& run : wall.runs) {
-        all.insert(all.end(), {run.thickness_mm, run.bottom_thickness_mm});
-        if (run.footing) {
-            all.push_back(std::min(run.footing->depth_mm, run.footing->width_mm));
-        }
-    }
-    for (const Planter& planter : wall.planters) {
-        all.push_back(planter.thickness_mm);
-    }
-    for (const BenchTop& bench : wall.benches) {
-        all.push_back(bench.thickness_mm);
-    }
-    return all;
-}
 
 bool is_high_early(const Ingredient& binder) {
     const std::string& standard = binder.material->standard;
@@ -82,7 +65,7 @@ std::optional<ColdPlan> cold_plan_of(const Wall& wall, const YoungConcrete& youn
                                      const Tables& tables) {
     const CuringRules& rules = tables.placing->curing;
     const Requirements& asked = requirements_of(wall.mix);
-    const auto thicknesses = thicknesses_mm(wall);
+    const auto thicknesses = least_dimensions_mm(wall);
     constexpr double long_enough_h = 365 * hours_in_a_day;
     ColdPour pour{.coldest_c = young.coldest_air_c,
                   .exposed = !never_freezes(asked, tables.code),
