@@ -118,12 +118,14 @@ void find_open_air(const Wall& wall, const YoungConcrete& young, ColdFindings& f
     }
 }
 
+/// Half a plan is not checked either, and fails where its half breaks a limit; where it freezes
+/// none would do.
 void find_no_protection(const Wall& wall, const ColdPlan& plan, double cold_c,
                         ColdFindings& found) {
     const char* missing = wall.placing.held_at_c           ? "'protected_until' is not stated"
                           : wall.placing.protected_until_h ? "'held_at' is not stated"
                                                            : "no protection is stated";
-    found.add(plan.freezes ? Verdict::fails : Verdict::watch,
+    found.add(plan.freezes ? Verdict::fails : Verdict::not_checked,
               {"air of {value}, below {limit}, and {missing} ('held_at', 'protected_until'): "
                "{least} or more is needed for {days}",
                {cold_degrees("value", plan.coldest_c), cold_degrees("limit", cold_c),
@@ -186,6 +188,12 @@ void add_cold_check(const Wall& wall, const YoungConcrete& young, const AfterPla
         check.limit = Limit{.low = hours_of_day * after.cold->days, .high = std::nullopt};
     } else {
         find_no_protection(wall, *after.cold, cold_c, found);
+        if (wall.placing.protected_until_h) {
+            find_days(wall, *after.cold, found);
+        }
+        if (wall.placing.held_at_c) {
+            find_warmth(wall, *after.cold, found);
+        }
         find_open_air(wall, young, found);
         check.value = after.cold->coldest_c;
     }
