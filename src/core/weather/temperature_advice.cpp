@@ -42,7 +42,8 @@ void advise_hot_water(const MixtureHeat& heat, double target_c, const WeatherTab
                         "haul require; hot water meets the aggregates before the cement",
                         {target}},
              .source = weather.solids_heat.source,
-             .marks = with_confidence({Mark::estimate}, weather.solids_heat.source)});
+             .marks = with_confidence({Mark::estimate}, weather.solids_heat.source),
+             .keep = Keep::at_least});
         return;
     }
     const double reached_c = mixture_temperature_c(with_hottest_water(heat, weather), weather);
@@ -68,7 +69,8 @@ void advise_ice(const MixtureHeat& heat, double target_c, const WeatherTables& w
                         "{target} as mixed",
                         {target}},
              .source = weather.ice_as_water_c.source,
-             .marks = with_confidence({Mark::estimate}, weather.ice_as_water_c.source)});
+             .marks = with_confidence({Mark::estimate}, weather.ice_as_water_c.source),
+             .keep = Keep::at_least});
         return;
     }
     worksheet.cautions.push_back(

@@ -217,7 +217,7 @@ std::string quantity_name(const core::Step& step, core::UnitSystem system) {
 }
 
 std::string shown_value(const core::Step& step, core::UnitSystem system) {
-    return step.value ? shown({*step.value, step.measure}, system) : "-";
+    return step.value ? shown({*step.value, step.measure, step.keep}, system) : "-";
 }
 
 Flow text_of_steps(const std::vector<core::Step>& steps, core::UnitSystem system) {

@@ -44,7 +44,7 @@ enum class Measure {
 };
 
 /// On which side of a value that somebody must keep to a rounded one is safe. Heeded of durations,
-/// temperatures, pressures, forces and rates of rise.
+/// temperatures, amounts of 1 m3, pressures, forces and rates of rise.
 enum class Keep { nearest, at_most, at_least };
 
 /// A value in the unit that its measure states.

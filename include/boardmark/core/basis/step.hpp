@@ -36,6 +36,7 @@ struct Step {
     Phrase reason;
     Source source = {};
     Marks marks = {};
+    Keep keep = Keep::nearest; ///< how its value is shown
 
     bool is(StepId wanted) const { return quantity == wanted.name(); }
 };
