@@ -58,6 +58,7 @@ core::PracticeTables practice_tables(UnitSystem system) {
                       .dry_rodded_density_kg_m3 = figure(aggregate, "dry_rodded_density", system),
                       .fineness_modulus = figure(aggregate, "fineness_modulus", system)},
         .heat_watch_kg_m3 = figure(practice, "heat_watch", system),
+        .mass_thickness_mm = figure(practice, "mass_thickness", system),
         .strength_governs_margin = figure(practice, "strength_governs_margin", system),
         .lowest_w_cm = figure(practice, "lowest_w_cm", system),
         .lightweight_relative_density = figure(practice, "lightweight_relative_density", system),
@@ -92,7 +93,13 @@ core::HeatTables heat_tables(UnitSystem system) {
     const EmbeddedTable& slag = table("heat-factor-slag");
     core::HeatTables heat{.rise_k_of_100_kg_m3 = figure(table("practice"), "heat_rise", system),
                           .factor = {},
-                          .slag = {}};
+                          .slag = {},
+                          .mass_peak_c = figure(table("practice"), "mass_peak", system),
+                          .mass_difference_k =
+                              figure(table("practice"), "mass_difference", system)};
+    if (system == UnitSystem::us) {
+        heat.mass_difference_k.value /= 1.8; // degF of difference in one K
+    }
     for (const EmbeddedRow& line : printed.rows) {
         heat.factor[std::string{line.name}] = cell(printed, line, "factor");
     }

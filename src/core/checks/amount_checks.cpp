@@ -7,6 +7,7 @@
 #include "assumed_density.hpp"
 #include "checks.hpp"
 #include "compare.hpp"
+#include "mass_heat.hpp"
 #include "supplementary.hpp"
 
 #include <cmath>
@@ -94,21 +95,26 @@ void volume_check(const CheckContext& context, Findings& findings) {
     });
 }
 
+/// The estimate of the heat in a thick section decides nothing, so it waits for who reads it.
 void heat_check(const CheckContext& context, Findings& findings) {
     const TypicalFigure& watch = context.tables.practice.heat_watch_kg_m3;
     const double binder_kg_m3 = context.proportions.totals.binder_kg_m3;
+    const auto& thickness_mm = context.requirements.section.thickness_mm;
+    const bool hot =
+        above(binder_kg_m3, watch.value) || is_mass_concrete(thickness_mm, context.tables);
     findings.add({.id = check_ids::binder_heat,
-                  .verdict = above(binder_kg_m3, watch.value) ? Verdict::watch : Verdict::holds,
+                  .verdict = hot ? Verdict::watch : Verdict::holds,
                   .value = binder_kg_m3,
                   .limit = Limit{.low = std::nullopt, .high = watch.value},
                   .measure = Measure::concentration},
                  [&](Check& told) {
-                     told.requirement = "heat and shrinkage";
-                     told.source = watch.source;
-                     told.message = {"cementitious material {value}; above {limit} look at heat, "
-                                     "shrinkage and cost",
-                                     {concentration("value", binder_kg_m3),
-                                      concentration("limit", watch.value)}};
+                     const auto& temperature = context.proportions.temperature;
+                     tell_heat({.thickness_mm = thickness_mm,
+                                .placed_c = temperature ? temperature->placed_c : std::nullopt,
+                                .keys_of_placed =
+                                    "'temperature' of all materials, 'water_temperature', "
+                                    "'requirements.placing.air_temperature' and 'haul'"},
+                               context.proportions, context.tables, told);
                  });
 }
 

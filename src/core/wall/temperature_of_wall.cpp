@@ -2,6 +2,11 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../checks/compare.hpp"
+#include "../checks/mass_heat.hpp"
+#include "least_dimensions.hpp"
+
+#include <algorithm>
 
 namespace boardmark::core {
 namespace {
@@ -132,6 +137,26 @@ void watch_setting(const Wall& wall, const ConcreteTemperatures& temperatures,
             add_to(check.message,
                    "; the mix file's concrete has {warmer}: 'setting' must hold for that",
                    {degrees("warmer", temperatures.concrete->warmer.value_c)});
+        }
+    }
+}
+
+void watch_mass_heat(const Wall& wall, const ConcreteTemperatures& temperatures,
+                     const Proportions& proportions, const Tables& tables,
+                     std::vector<Check>& mix_checks) {
+    const double thickest_mm = std::ranges::max(least_dimensions_mm(wall));
+    if (!is_mass_concrete(thickest_mm, tables)) {
+        return;
+    }
+    const auto placed_c =
+        temperatures.concrete ? std::optional{temperatures.concrete->warmer.value_c} : std::nullopt;
+    for (Check& check : mix_checks) {
+        if (check.is(check_ids::binder_heat)) {
+            check.verdict = worse(check.verdict, Verdict::watch);
+            tell_heat({.thickness_mm = thickest_mm,
+                       .placed_c = placed_c,
+                       .keys_of_placed = "'placing.concrete_temperature'"},
+                      proportions, tables, check);
         }
     }
 }

@@ -22,4 +22,10 @@ Check check_placing_temperature(const ConcreteTemperatures& temperatures, double
 void watch_setting(const Wall& wall, const ConcreteTemperatures& temperatures,
                    const WeatherTables& weather, std::vector<Check>& checks);
 
+/// `binder.heat` of the mix, where a part of the wall is mass concrete: at best a `watch`, with the
+/// peak in its middle by the warmer concrete of both files.
+void watch_mass_heat(const Wall& wall, const ConcreteTemperatures& temperatures,
+                     const Proportions& proportions, const Tables& tables,
+                     std::vector<Check>& mix_checks);
+
 } // namespace boardmark::core

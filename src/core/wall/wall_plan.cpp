@@ -104,6 +104,7 @@ Outcome<WallPlan> plan_wall(const CompleteWall& complete_wall, const Tables& tab
     plan.placed_c = placing_temperatures(thinnest_mm(parts), tables.weather);
     plan.checks.push_back(
         check_placing_temperature(temperatures, thinnest_mm(parts), tables.weather));
+    watch_mass_heat(wall, temperatures, plan.proportions, tables, plan.mix_checks);
     watch_setting(wall, temperatures, tables.weather, plan.checks);
     if (auto flow = check_flow_class(wall, form_case(wall, plan.proportions, 1, 1, tables),
                                      tables.forms->flow)) {

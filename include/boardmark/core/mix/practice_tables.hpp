@@ -23,6 +23,7 @@ struct PracticeTables {
     std::map<std::string, TypicalFigure> standard_water_reduction_percent;
     TypicalAggregate aggregate;
     TypicalFigure heat_watch_kg_m3;        ///< binder above which heat deserves a look
+    TypicalFigure mass_thickness_mm;       ///< least dimension from which a part is mass concrete
     TypicalFigure strength_governs_margin; ///< of w/cm, from which a caution is due
     TypicalFigure lowest_w_cm; ///< below it a mix is hardly a wall's: a slip, or not placeable
     TypicalFigure lightweight_relative_density; ///< SSD; at or below it an aggregate is lightweight

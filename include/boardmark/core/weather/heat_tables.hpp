@@ -19,6 +19,8 @@ struct HeatTables {
     TypicalFigure rise_k_of_100_kg_m3;    ///< of portland cement, in a thick section
     std::map<std::string, double> factor; ///< by kind, fly ash with its class: "fly ash F"
     std::vector<SlagHeat> slag;           ///< increasing shares
+    TypicalFigure mass_peak_c;            ///< highest in the middle of mass concrete
+    TypicalFigure mass_difference_k;      ///< most, between its middle and its faces
 };
 
 } // namespace boardmark::core
