@@ -13,10 +13,12 @@ namespace boardmark::core {
 struct FormedWall {
     std::string name;
     double height_m;
-    ColumnPlan plan;              ///< a short one is a column to the methods, whatever it is called
-    std::optional<PierPlan> pier; ///< the shortest part of it that stands by itself
-    double smallest_plan_m2;      ///< over its height, > 0
-    std::optional<double> smallest_part_m2;                       ///< that may be filled by itself
+    /// Of the whole form, bends and all: a short one is a column to the methods, whatever it is
+    /// called.
+    ColumnPlan plan;
+    std::optional<PierPlan> pier;           ///< the shortest part of it that stands by itself
+    double smallest_plan_m2;                ///< over its height, > 0
+    std::optional<double> smallest_part_m2; ///< that may be filled by itself
     std::function<double(double low_m, double high_m)> volume_m3; ///< of concrete between heights
     std::optional<double> output_m3_h; ///< into it: its own, else that of all
 };

@@ -30,7 +30,7 @@ std::optional<std::vector<double>> lines_of_lifts(const Wall& wall, double heigh
 FormedWall formed_wall(const WallRun& run, const WallPlacing& placing, const Tables& tables) {
     return {.name = run.name,
             .height_m = greatest_height_m(run),
-            .plan = {longest_leg_m(run), run.bottom_thickness_mm / 1000},
+            .plan = {run.length_m, run.bottom_thickness_mm / 1000},
             .pier = shortest_pier(run),
             .smallest_plan_m2 = smallest_plan_m2(run, head_of_least_pressure_m(tables.forms->aci)),
             .smallest_part_m2 = smallest_part_m2(run),

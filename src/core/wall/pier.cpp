@@ -4,6 +4,7 @@
 #include "profile.hpp"
 
 #include <algorithm>
+#include <limits>
 #include <vector>
 
 namespace boardmark::core {
@@ -128,11 +129,15 @@ std::optional<double> shortest_form_m(const std::vector<Gap>& gaps, const Profil
 std::optional<PierPlan> shortest_pier(const WallRun& run) {
     const double thickness_m = run.bottom_thickness_mm / 1000;
     const double top_m = greatest_height_m(run);
+    constexpr double whatever_height_m = std::numeric_limits<double>::infinity();
     std::optional<PierPlan> shortest;
     visit_parts(run, gaps_of(run), [&](const Gap& left, const Gap& right) {
         const double leg_m = longest_leg_m(run, left.box.to_m, right.box.from_m);
         keep_shorter({{leg_m, thickness_m}}, height_between_m(left, right), shortest);
     });
+    if (const double leg_m = longest_leg_m(run, 0, run.length_m); below(leg_m, run.length_m)) {
+        keep_shorter({{leg_m, thickness_m}}, whatever_height_m, shortest);
+    }
     for (const Opening& opening : run.openings) {
         if (!opening.depth_mm && opening.at_m.empty()) {
             keep_shorter({{thickness_m, thickness_m}, true}, opening.height_mm / 1000, shortest);
@@ -162,10 +167,6 @@ std::optional<double> smallest_part_m2(const WallRun& run) {
         }
     }
     return shortest_m ? std::optional{*shortest_m * thickness_m} : std::nullopt;
-}
-
-double longest_leg_m(const WallRun& run) {
-    return longest_leg_m(run, 0, run.length_m);
 }
 
 } // namespace boardmark::core
