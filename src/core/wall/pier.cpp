@@ -4,7 +4,6 @@
 #include "profile.hpp"
 
 #include <algorithm>
-#include <limits>
 #include <vector>
 
 namespace boardmark::core {
@@ -129,7 +128,7 @@ std::optional<double> shortest_form_m(const std::vector<Gap>& gaps, const Profil
 std::optional<PierPlan> shortest_pier(const WallRun& run) {
     const double thickness_m = run.bottom_thickness_mm / 1000;
     const double top_m = greatest_height_m(run);
-    constexpr double whatever_height_m = std::numeric_limits<double>::infinity();
+    constexpr double whatever_height_m = 1e6;
     std::optional<PierPlan> shortest;
     visit_parts(run, gaps_of(run), [&](const Gap& left, const Gap& right) {
         const double leg_m = longest_leg_m(run, left.box.to_m, right.box.from_m);
