@@ -57,19 +57,35 @@ Phrase too_much(std::string text, const FormPressure& least, const FormDemand& d
              design_of(demand)}};
 }
 
+/// The head is borne, at any rate.
+AllowableRise any_rate(const FormPressure& full, const FormDemand& demand) {
+    std::string text =
+        demand.measure == Measure::force ? "ties of {limit} carry " : "forms for {limit} carry ";
+    if (is_pumped(full)) {
+        text += "{times} times the full liquid head, at any rate of rise";
+        AllowableRise open = no_rise({text + pump_is_open(), {design_of(demand)}});
+        open.reason.arguments.push_back(
+            quantity("times", {full.kpa / full.head_kpa, Measure::ratio}));
+        open.open = true;
+        return open;
+    }
+    AllowableRise any =
+        no_rise({text + "the full liquid head at any rate of rise", {design_of(demand)}});
+    any.any = true;
+    return any;
+}
+
 /// The answer where the rate does not decide: the full head is borne, or nothing is.
 std::optional<AllowableRise> whatever_the_rate(const FormPressure& full, const FormPressure& least,
                                                const FormDemand& demand) {
     if (is_borne(demand, full)) {
-        const char* text = demand.measure == Measure::force
-                               ? "ties of {limit} carry the full liquid head at any rate of rise"
-                               : "forms for {limit} carry the full liquid head at any rate of rise";
-        AllowableRise any = no_rise({text, {design_of(demand)}});
-        any.any = true;
-        return any;
+        return any_rate(full, demand);
     }
     if (!least.valid) {
-        return no_rise(too_much("full liquid head of {value} governs at any rate", least, demand));
+        return no_rise(too_much(is_pumped(least)
+                                    ? "{value} for concrete pumped from below governs at any rate"
+                                    : "full liquid head of {value} governs at any rate",
+                                least, demand));
     }
     if (!is_borne(demand, least)) {
         return no_rise(too_much("no rate is slow enough: the least pressure is {value} by {method}",

@@ -1,3 +1,4 @@
+#include "../basis/tolerance.hpp"
 #include "pressure_rules.hpp"
 
 #include <algorithm>
@@ -50,6 +51,15 @@ void take_pier(FormPressure& result, bool is_assumed) {
                                   {}});
         result.remarks.push_back(result.assumed.back());
     }
+}
+
+bool is_pumped(const FormPressure& pressure) {
+    return above(pressure.kpa, pressure.head_kpa);
+}
+
+const char* pump_is_open() {
+    return "; that is the least for concrete pumped from below: the pressure of the pump is not "
+           "stated, and it may be more";
 }
 
 double pressure_at(const FormPressure& pressure, double depth_m) {

@@ -33,14 +33,34 @@ HighestRise planned_rise(const FormForces& forces, std::optional<double> known_m
     return rise;
 }
 
+/// Nothing on the sheet says how hard the pump may press, or that each load has its air.
+HighestRise open_rise(const FormForces& forces) {
+    const char* why = is_pumped(governing_pressure(forces))
+                          ? "planned; for concrete pumped from below the pressure of the pump is "
+                            "not stated: ask the formwork's designer which gauge reading stops the "
+                            "pump"
+                          : "planned; a load with the least air that it may have is heavier than "
+                            "forms or ties carry: ask the formwork's designer before placing";
+    return {.m_h = forces.rise.fastest_m_h(), .planned = true, .why = {why, {}}};
+}
+
+bool is_open(const std::optional<AllowableRise>& rise) {
+    return rise && rise->open;
+}
+
+bool bears_nothing(const std::optional<AllowableRise>& rise) {
+    return rise && !rise->any && !rise->open && !rise->usable_m_h;
+}
+
 /// The lower of what forms and ties bear. What is not stated of either leaves the planned rate.
 HighestRise highest_rise(const FormForces& forces) {
     const auto& by_form = forces.rise_by_form;
     const auto& by_ties = forces.rise_by_ties;
-    const bool none_allowed = (by_form && !by_form->any && !by_form->usable_m_h) ||
-                              (by_ties && !by_ties->any && !by_ties->usable_m_h);
-    if (none_allowed) {
+    if (bears_nothing(by_form) || bears_nothing(by_ties)) {
         return {.why = {"NO RATE IS SLOW ENOUGH: do not place", {}}};
+    }
+    if (is_open(by_form) || is_open(by_ties)) {
+        return open_rise(forces);
     }
     std::optional<double> least_m_h;
     for (const auto* rise : {&by_form, &by_ties}) {

@@ -68,10 +68,16 @@ std::vector<Phrase> basis_of_pressures(const FormForces& forces) {
     if (!all_full_head(forces)) {
         append_words(phrase, "the pressures hold for ", {});
     } else {
+        const FormPressure& pressure = governing_pressure(forces);
         append_words(phrase,
-                     "full liquid head of concrete of {density}, whatever the rate of rise, "
-                     "temperature and slump; planned for ",
-                     {quantity("density", {forces.density_kg_m3, Measure::fresh_density})});
+                     is_pumped(pressure)
+                         ? "{times} times the full liquid head of concrete of {density}, the least "
+                           "for concrete pumped from below, whatever the rate of rise, temperature "
+                           "and slump; planned for "
+                         : "full liquid head of concrete of {density}, whatever the rate of rise, "
+                           "temperature and slump; planned for ",
+                     {quantity("density", {forces.density_kg_m3, Measure::fresh_density}),
+                      quantity("times", {pressure.kpa / pressure.head_kpa, Measure::ratio})});
     }
     append_rise(phrase, forces.rise);
     append_concrete(phrase, forces);
@@ -83,7 +89,7 @@ Phrase highest_by(const std::string& what, const std::optional<AllowableRise>& r
     if (!rise) {
         return {"it is not known how fast it may rise by the " + what + ": " + not_stated, {}};
     }
-    if (rise->any) {
+    if (rise->any || rise->open) {
         return rise->reason;
     }
     Phrase phrase{"the " + what + " allow no rate of rise: ", {}};

@@ -45,11 +45,33 @@ struct ForcedForm {
     std::vector<Check>& checks;
 };
 
-/// The liquid head grows with the density, and with it what a tie carries: a load with less air
-/// than the mix weighs more.
-void watch_heavier_loads(const FormCase& pour, Check& check) {
-    const double heavier = *check.value * pour.heaviest_kg_m3 / pour.fresh_density_kg_m3;
-    if (check.verdict != Verdict::holds || !above(heavier, *check.limit->high)) {
+/// A load with less air than the mix weighs more, and presses harder by most methods.
+FormCase of_heaviest_load(FormCase pour) {
+    pour.fresh_density_kg_m3 = std::max(pour.heaviest_kg_m3, pour.fresh_density_kg_m3);
+    return pour;
+}
+
+/// The fastest rise at which the heaviest load is borne too; open where only that one is not.
+AllowableRise rise_of_heaviest(const ForcedForm& form, const FormDemand& demand) {
+    AllowableRise rise = least_rise(of_heaviest_load(form.pour), demand, form.choice, form.tables);
+    const AllowableRise of_mix = least_rise(form.pour, demand, form.choice, form.tables);
+    if (rise.usable_m_h != of_mix.usable_m_h || rise.any != of_mix.any) {
+        rise.reason.text += ", for a load with the least air that it may have";
+        rise.open = !rise.any && !rise.usable_m_h; // the mix itself is borne
+    }
+    return rise;
+}
+
+void watch_heavier_loads(const ForcedForm& form, const FormDemand& demand, Check& check) {
+    const FormCase& pour = form.pour;
+    if (check.verdict != Verdict::holds || !above(pour.heaviest_kg_m3, pour.fresh_density_kg_m3)) {
+        return;
+    }
+    const std::string asked =
+        form.choice.asked ? form.choice.pressures[form.choice.governing].method : "";
+    const MethodChoice choice = method_choice(of_heaviest_load(pour), asked, form.tables);
+    const double heavier = demand.asked(choice.pressures[choice.governing]);
+    if (!above(heavier, demand.borne)) {
         return;
     }
     check.verdict = Verdict::watch;
@@ -57,7 +79,7 @@ void watch_heavier_loads(const FormCase& pour, Check& check) {
                           "{heavier}";
     check.message.arguments.push_back(
         quantity("heaviest", {pour.heaviest_kg_m3, Measure::fresh_density}));
-    check.message.arguments.push_back(quantity("heavier", {heavier, check.measure}));
+    check.message.arguments.push_back(no_less_than("heavier", {heavier, check.measure}));
 }
 
 /// Which rise a check of a form holds for: a pressure below the full head grows with it, and a
@@ -67,12 +89,19 @@ Check for_its_rise(Check check, const FormForces& forces, const FormCase& pour) 
     const auto rise_m_h = forces.rise.fastest_m_h();
     const bool full_head = !below(pressure.kpa, pressure.head_kpa);
     const bool whatever_rate = check.verdict != Verdict::fails || !pressure.valid;
+    if (check.value && is_pumped(pressure)) {
+        check.message.text += "; {times} times the full liquid head";
+        check.message.text += pump_is_open();
+        check.message.arguments.push_back(
+            quantity("times", {pressure.kpa / pressure.head_kpa, Measure::ratio}));
+        check.verdict = worse(check.verdict, Verdict::watch);
+        return check;
+    }
     if (check.value && full_head && whatever_rate) {
         check.message.text += "; at any rate of rise, because it is the full liquid head of "
                               "concrete of {density}";
         check.message.arguments.push_back(
             quantity("density", {pour.fresh_density_kg_m3, Measure::fresh_density}));
-        watch_heavier_loads(pour, check);
         return check;
     }
     if (!check.value || !rise_m_h) {
@@ -141,10 +170,11 @@ void put_checks(const ForcedForm& form, Check check, const std::optional<FormDem
 void force_on_form(const ForcedForm& form, double design_kpa, FormForces& forces) {
     const FormDemand demand{[](const FormPressure& pressure) { return pressure.kpa; }, design_kpa,
                             Measure::pressure};
-    forces.rise_by_form = least_rise(form.pour, demand, form.choice, form.tables);
-    const Check check =
+    forces.rise_by_form = rise_of_heaviest(form, demand);
+    Check check =
         for_its_rise(form_pressure_check(governing_pressure(forces), design_kpa, form.tables),
                      forces, form.pour);
+    watch_heavier_loads(form, demand, check);
     put_checks(form, watch_parts(check, demand, forces, form.pour, form.tables), demand);
 }
 
@@ -181,13 +211,14 @@ void force_on_ties(const ForcedForm& form, const Wall& wall, FormForces& forces)
     Check check =
         for_its_rise(tie_check(governing, forces.ties, rating, form.tables), forces, form.pour);
     if (demand && check.value) {
+        watch_heavier_loads(form, *demand, check);
         check = watch_parts(std::move(check), *demand, forces, form.pour, form.tables);
     }
     put_checks(form, check, demand);
     if (demand) {
         forces.rise_by_ties =
             forces.ties.all_held
-                ? least_rise(form.pour, *demand, form.choice, form.tables)
+                ? rise_of_heaviest(form, *demand)
                 : AllowableRise{.reason = {"part of the form has no tie near it", {}}};
     }
 }

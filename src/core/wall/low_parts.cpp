@@ -74,16 +74,34 @@ Check lift_of_low_part(double height_mm, const LiftRules& rules) {
     return check;
 }
 
-/// As for a rise that nobody knows: the full head, which no formula exceeds, and what a pump adds.
-FormPressure side_pressure(const CastPart& part, const Wall& wall, const Proportions& proportions,
-                           const Tables& tables) {
-    return aci_form_pressure(form_case(wall, proportions, part.height_m, std::nullopt, tables),
-                             tables);
+/// As on walls: what a pump presses is open, the density may be assumed, and a load with less air
+/// is heavier; the head grows with it.
+void watch_density_and_pump(const FormCase& pour, const FormPressure& pressure, bool assumed,
+                            Check& check) {
+    const double heavier_kpa = pressure.kpa * pour.heaviest_kg_m3 / pour.fresh_density_kg_m3;
+    if (is_pumped(pressure)) {
+        check.verdict = worse(check.verdict, Verdict::watch);
+        check.message.text += pump_is_open();
+    }
+    if (assumed) {
+        check.verdict = worse(check.verdict, Verdict::watch);
+        check.message.text += "; the concrete is taken at the highest density of normal concrete: "
+                              "the mix file does not state all densities";
+    }
+    if (check.verdict == Verdict::holds && above(heavier_kpa, *check.limit->high)) {
+        check.verdict = Verdict::watch;
+        check.message.text += "; with the least air that a load may have it weighs {heaviest} and "
+                              "asks {heavier}";
+        check.message.arguments.push_back(
+            quantity("heaviest", {pour.heaviest_kg_m3, Measure::fresh_density}));
+        check.message.arguments.push_back(
+            no_less_than("heavier", {heavier_kpa, Measure::pressure}));
+    }
 }
 
 /// What the pressure on the sides is made of, for a message.
 Phrase head_told(const FormPressure& pressure) {
-    if (above(pressure.kpa, pressure.head_kpa)) {
+    if (is_pumped(pressure)) {
         return {"{value} on the sides, {times} times the full head for concrete pumped from below",
                 {no_less_than("value", {pressure.kpa, Measure::pressure}),
                  quantity("times", {pressure.kpa / pressure.head_kpa, Measure::ratio})}};
@@ -92,7 +110,11 @@ Phrase head_told(const FormPressure& pressure) {
             {no_less_than("value", {pressure.kpa, Measure::pressure})}};
 }
 
-Check pressure_on_low_part(const CastPart& part, const Wall& wall, const FormPressure& pressure) {
+Check pressure_on_low_part(const CastPart& part, const Wall& wall, const Proportions& proportions,
+                           const Tables& tables) {
+    const FormCase pour = form_case(wall, proportions, part.height_m, std::nullopt, tables);
+    // As for a rise that nobody knows: the full head, which no formula exceeds, and a pump's part.
+    const FormPressure pressure = aci_form_pressure(pour, tables);
     const auto& rating_kpa = wall.placing.form_pressure_kpa;
     Check check{.id = check_ids::forms_pressure,
                 .verdict = Verdict::not_checked,
@@ -100,7 +122,7 @@ Check pressure_on_low_part(const CastPart& part, const Wall& wall, const FormPre
                 .requirement = "design pressure",
                 .source = {"common practice, no source", Confidence::common_practice},
                 .message = head_told(pressure)};
-    if (above(pressure.kpa, pressure.head_kpa)) {
+    if (is_pumped(pressure)) {
         check.source = pressure.source;
     }
     if (!rating_kpa) {
@@ -113,6 +135,8 @@ Check pressure_on_low_part(const CastPart& part, const Wall& wall, const FormPre
     check.verdict = at_most({pressure.kpa, *rating_kpa, precision_kpa});
     check.message.text += ", on forms designed for {limit}";
     check.message.arguments.push_back(quantity("limit", {*rating_kpa, Measure::pressure}));
+    const Totals& totals = proportions.totals;
+    watch_density_and_pump(pour, pressure, !totals.fresh_density_kg_m3 || !totals.volume_m3, check);
     if (part.soffit) {
         check.verdict = worse(check.verdict, Verdict::watch);
         check.message.text += "; the form of its soffit carries the concrete, crew and equipment: "
@@ -154,7 +178,7 @@ void check_low_parts(const Wall& wall, const std::vector<CastPart>& parts,
             add(cover_of_low_part(part, wall, tables));
         }
         add(lift_of_low_part(1000 * part.height_m, tables.placing->lifts));
-        add(pressure_on_low_part(part, wall, side_pressure(part, wall, proportions, tables)));
+        add(pressure_on_low_part(part, wall, proportions, tables));
     }
 }
 

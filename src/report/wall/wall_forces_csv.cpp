@@ -60,11 +60,12 @@ void add_pressure(LongTable& table, const core::FormForces& forces,
 
 void add_rise(LongTable& table, const char* what, const std::optional<core::AllowableRise>& rise) {
     if (rise) {
-        const bool none = !rise->any && !rise->usable_m_h;
+        const bool none = !rise->any && !rise->open && !rise->usable_m_h;
         table.add(what, Measure::rate_of_rise, rise->any ? std::nullopt : rise->usable_m_h,
-                  rise->any ? "any rate"
-                  : none    ? "no rate"
-                            : "at most",
+                  rise->any    ? "any rate"
+                  : rise->open ? "not known"
+                  : none       ? "no rate"
+                               : "at most",
                   words(rise->reason, table.system()));
     }
 }

@@ -64,6 +64,11 @@ FormPressure ciria_form_pressure(const FormCase& pour, const Tables& tables);
 /// By DIN 18218:2010; wants the consistency class and the end of setting.
 FormPressure din_form_pressure(const FormCase& pour, const Tables& tables);
 
+/// Concrete pumped from below: the pressure is the least factor on the head. What a pump presses
+/// beyond it no key states.
+bool is_pumped(const FormPressure& pressure);
+const char* pump_is_open(); ///< ends a sentence
+
 /// One of the methods above.
 using PressureMethod = FormPressure (*)(const FormCase& pour, const Tables& tables);
 
@@ -80,6 +85,8 @@ struct AllowableRise {
     std::optional<double> rise_m_h = {};   ///< absent where `reason` says why
     std::optional<double> usable_m_h = {}; ///< the same rounded down to 0.1 ft/h or 0.05 m/h
     bool any = false;                      ///< the form bears full head: the rate does not matter
+    /// What is borne hangs on what is not known: the pressure of a pump, the air of a load.
+    bool open = false;
     Phrase reason;
 };
 
