@@ -93,6 +93,7 @@ TEST_CASE("20 in lifts at 4 ft an hour") {
     CHECK(plan.checks.at(1).verdict == Verdict::watch); // nobody states when it sets
     auto known = wall;
     known.setting_h = 1;
+    known.haul_h = 0;
     CHECK(core::lift_plan(known, lifts()).checks.at(1).verdict == Verdict::watch); // by whom?
     known.output_m3_h = 2; // m3/h into 1 m2: faster than the 4 ft/h
     CHECK(core::lift_plan(known, lifts()).checks.at(1).verdict == Verdict::holds);
@@ -110,6 +111,37 @@ TEST_CASE("a crew's output over the plan of the form sets the rise") {
     CHECK(core::lift_plan(wall, lifts()).checks.at(1).verdict == Verdict::watch);
     wall = {.height_m = 2, .plan_area_m2 = 5};
     CHECK(core::lift_plan(wall, lifts()).checks.at(1).verdict == Verdict::not_checked);
+}
+
+TEST_CASE("setting counts from batching, so the haul ages a lift before it is placed") {
+    struct Row {
+        std::optional<double> haul_h, round_trip_h;
+        double output_m3_h;
+        Verdict verdict;
+        double wait_min;
+    };
+    // Lifts of 0.5 m3. Of 2 h to setting half may pass (data/placing.yaml), 60 min.
+    const Row row = GENERATE(values<Row>({
+        {0.0, {}, 1, Verdict::holds, 60},        // 30 min
+        {0.5, {}, 1, Verdict::holds, 30},        // 60 min
+        {0.6, {}, 1, Verdict::fails, 24},        // 66 min
+        {1.25, 2.5, 1, Verdict::fails, 0},       // it has set on arrival
+        {{}, 1.0, 1, Verdict::holds, 30},        // half a round trip: 60 min
+        {{}, 1.2, 1, Verdict::watch, 24},        // 66 min at most: who knows the haul?
+        {{}, 1.2, 0.4, Verdict::fails, 24},      // 75 min whatever the haul
+        {{}, {}, 1, Verdict::watch, 60},         // nobody states a haul
+        {0.25, 2.5, 1, Verdict::holds, 60 - 15}, // a stated haul counts
+    }));
+    const core::PouredWall wall{.height_m = 1,
+                                .plan_area_m2 = 1,
+                                .output_m3_h = row.output_m3_h,
+                                .setting_h = 2,
+                                .haul_h = row.haul_h,
+                                .round_trip_h = row.round_trip_h};
+    const auto plan = core::lift_plan(wall, lifts());
+    REQUIRE(plan.lifts == 2);
+    CHECK(plan.checks.at(1).verdict == row.verdict);
+    CHECK_THAT(plan.longest_wait_min, WithinAbs(row.wait_min, 1e-9));
 }
 
 TEST_CASE("lifts too high for the vibrator") {

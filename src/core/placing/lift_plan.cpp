@@ -86,9 +86,23 @@ std::vector<double> tops_of(const PouredWall& wall, const LiftRules& rules) {
     return tops_m;
 }
 
-double longest_wait_h(const PouredWall& wall, const LiftRules& rules) {
+/// From batching where setting is stated; else between two lifts, a rule of thumb.
+double longest_age_h(const PouredWall& wall, const LiftRules& rules) {
     return wall.setting_h ? *wall.setting_h * rules.part_of_setting_percent.value / 100
                           : rules.between_lifts_h.value;
+}
+
+/// How old the concrete is on arrival. A truck has to drive back as well: no haul takes more than
+/// half the round trip.
+std::optional<double> haul_of(const PouredWall& wall) {
+    return wall.haul_h         ? wall.haul_h
+           : wall.round_trip_h ? std::optional{*wall.round_trip_h / 2}
+                               : std::nullopt;
+}
+
+double longest_wait_h(const PouredWall& wall, const LiftRules& rules) {
+    const double before_h = wall.setting_h ? haul_of(wall).value_or(0) : 0;
+    return std::max(0.0, longest_age_h(wall, rules) - before_h);
 }
 
 Check height_check(const std::vector<double>& heights_m, const PouredWall& wall,
@@ -120,8 +134,51 @@ Check height_check(const std::vector<double>& heights_m, const PouredWall& wall,
     return check;
 }
 
+constexpr auto cold_joint = ": a cold joint shows on the face. Pour shorter runs, place faster, or "
+                            "retard";
+constexpr auto ask_for_haul = ": ask the supplier how long the haul is, and state "
+                              "'requirements.placing.haul' in the mix file";
+
+/// Without a stated setting time the bound is a rule of thumb: no reason to fail a plan, none to
+/// trust it.
+void judge_by_thumb(double between_h, double longest_h, Check& check) {
+    check.value = between_h;
+    check.verdict = Verdict::watch;
+    check.message.text =
+        "{between} between lifts; {longest} is a rule of thumb, because 'placing.setting', "
+        "the time to setting at the concrete's temperature, is not stated";
+    check.message.text += above(between_h, longest_h) ? cold_joint : "";
+}
+
+/// Setting counts from batching: a lift has the haul behind it when it is placed.
+void judge_by_setting(double between_h, double longest_h, const PouredWall& wall, Check& check) {
+    const auto before_h = haul_of(wall);
+    check.value = between_h + before_h.value_or(0);
+    const bool late = above(*check.value, longest_h);
+    const bool late_anyhow = above(between_h + wall.haul_h.value_or(0), longest_h);
+    check.verdict = late_anyhow         ? Verdict::fails
+                    : late || !before_h ? Verdict::watch
+                                        : Verdict::holds;
+    check.message.text = wall.haul_h ? "{before} of haul and {between} between lifts: {value} from "
+                                       "batching, at most {longest} of {setting} to setting"
+                         : before_h  ? "half a round trip, {before}, and {between} between lifts: "
+                                       "{value} from batching, at most {longest} of {setting} to "
+                                       "setting"
+                                     : "{between} between lifts and the haul, which is not stated: "
+                                       "at most {longest} of {setting} to setting";
+    if (late_anyhow) {
+        check.message.text += cold_joint;
+    } else if (check.verdict == Verdict::watch) {
+        check.message.text += ask_for_haul;
+    }
+    check.message.arguments.push_back(quantity("setting", {*wall.setting_h, Measure::duration}));
+    check.message.arguments.push_back(quantity("value", {*check.value, Measure::duration}));
+    check.message.arguments.push_back(
+        quantity("before", {before_h.value_or(0), Measure::duration}));
+}
+
 Check time_check(std::optional<double> between_h, const PouredWall& wall, const LiftRules& rules) {
-    const double longest_h = longest_wait_h(wall, rules);
+    const double longest_h = longest_age_h(wall, rules);
     const TypicalFigure& rule =
         wall.setting_h ? rules.part_of_setting_percent : rules.between_lifts_h;
     Check check{.id = check_ids::lift_time,
@@ -133,27 +190,14 @@ Check time_check(std::optional<double> between_h, const PouredWall& wall, const 
     if (!between_h) {
         return check;
     }
-    const bool late = above(*between_h, longest_h);
-    check.value = *between_h;
     check.limit = Limit{.low = std::nullopt, .high = longest_h};
-    // Without a stated setting time the bound is a rule of thumb: no reason to fail a plan, none
-    // to trust it.
-    check.verdict = !wall.setting_h ? Verdict::watch : late ? Verdict::fails : Verdict::holds;
-    check.message = {
-        wall.setting_h
-            ? "{between} between lifts, at most {longest} of {setting} to "
-              "setting"
-            : "{between} between lifts; {longest} is a rule of thumb, because 'placing.setting', "
-              "the time to setting at the concrete's temperature, is not stated",
-        {quantity("between", {*between_h, Measure::duration}),
-         no_more_than("longest", {longest_h, Measure::duration})}};
-    if (late) {
-        check.message.text += ": a cold joint shows on the face. Pour shorter runs, place faster, "
-                              "or retard";
-    }
+    check.message = {"",
+                     {quantity("between", {*between_h, Measure::duration}),
+                      no_more_than("longest", {longest_h, Measure::duration})}};
     if (wall.setting_h) {
-        check.message.arguments.push_back(
-            quantity("setting", {*wall.setting_h, Measure::duration}));
+        judge_by_setting(*between_h, longest_h, wall, check);
+    } else {
+        judge_by_thumb(*between_h, longest_h, check);
     }
     watch_planned_pace(wall.output_m3_h.has_value(), check);
     return check;

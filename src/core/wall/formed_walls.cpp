@@ -1,4 +1,5 @@
 #include <boardmark/core/basis/tables.hpp>
+#include <boardmark/core/method/proportion.hpp>
 #include <boardmark/core/wall/course.hpp>
 
 #include "../forms/pressure_rules.hpp"
@@ -82,18 +83,23 @@ std::optional<Phrase> uplift_caution(const Wall& wall) {
 
 PouredWall poured_wall(const FormedWall& formed, const Wall& wall) {
     PouredWall poured = poured_wall(formed, wall.placing);
+    poured.haul_h = requirements_of(wall.mix).placing.haul_h;
     poured.lines_m = lines_of_lifts(wall, formed.height_m);
     return poured;
 }
 
 PouredWall poured_wall(const FormedWall& formed, const WallPlacing& placing) {
-    return {.height_m = formed.height_m,
-            .plan_area_m2 = formed.smallest_plan_m2,
-            .volume_m3 = formed.volume_m3,
-            .rise_m_h = placing.rise_m_h,
-            .output_m3_h = formed.output_m3_h,
-            .lift_m = placing.lift_m,
-            .setting_h = placing.setting_h};
+    PouredWall poured{.height_m = formed.height_m,
+                      .plan_area_m2 = formed.smallest_plan_m2,
+                      .volume_m3 = formed.volume_m3,
+                      .rise_m_h = placing.rise_m_h,
+                      .output_m3_h = formed.output_m3_h,
+                      .lift_m = placing.lift_m,
+                      .setting_h = placing.setting_h};
+    if (placing.round_trip_min) {
+        poured.round_trip_h = *placing.round_trip_min / 60;
+    }
+    return poured;
 }
 
 } // namespace boardmark::core

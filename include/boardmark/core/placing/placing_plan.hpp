@@ -17,11 +17,13 @@ struct PouredWall {
     double plan_area_m2; ///< of the form, > 0
     /// Concrete between two heights, m3; absent: the plan area all the way up.
     std::function<double(double low_m, double high_m)> volume_m3 = {};
-    std::optional<double> rise_m_h = {};    ///< stated rate of rise
-    std::optional<double> output_m3_h = {}; ///< of crew or pump
-    std::optional<double> lift_m = {};      ///< stated height of a lift
-    std::optional<double> setting_h = {};   ///< until the concrete sets at its temperature
-    bool exposed = true;                    ///< architectural: lifts up to 24 in are in use
+    std::optional<double> rise_m_h = {};     ///< stated rate of rise
+    std::optional<double> output_m3_h = {};  ///< of crew or pump
+    std::optional<double> lift_m = {};       ///< stated height of a lift
+    std::optional<double> setting_h = {};    ///< from batching, at the concrete's temperature
+    std::optional<double> haul_h = {};       ///< stated, from batching to arrival
+    std::optional<double> round_trip_h = {}; ///< of a truck; a haul takes no more than half of it
+    bool exposed = true;                     ///< architectural: lifts up to 24 in are in use
     /// Heights below the top at which lifts may end: none where one lift fills the wall; absent:
     /// anywhere, equally.
     std::optional<std::vector<double>> lines_m = {};
@@ -36,14 +38,15 @@ struct LiftPlan {
     std::optional<double>
         between_lifts_min;        ///< the longest from a spot to the same one lift higher
     std::optional<double> pour_h; ///< all lifts together
-    double longest_wait_min;      ///< within which a lift still takes the vibrator
+    double longest_wait_min;      ///< within which a lift still takes the vibrator, less the haul
     std::vector<Check> checks;    ///< `lift.height`, `lift.time`
 };
 
 /// Divides a wall into equal lifts: of the height stated at most, else of 20 in (24 in and less
 /// hold for exposed faces, but only where they are asked for). Where lifts end on lines, they are
 /// as few and as equal as the lines allow; a gap between lines that is higher than a lift may be is
-/// one lift. Each lift takes the time of its own
+/// one lift. A lift is as old as the haul when it arrives, which setting counts from batching.
+/// Each lift takes the time of its own
 /// concrete at the output, or of its height at the stated rise, whichever is slower. Heights above
 /// the stated rise are a matter of form pressure, not of this.
 LiftPlan lift_plan(const PouredWall& wall, const LiftRules& rules);
