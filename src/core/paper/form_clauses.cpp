@@ -122,9 +122,10 @@ ClauseGroup clauses_of_formwork(const PaperCase& papers) {
                   {}},
                  trade_reason("forms that fail kill"));
     require_pressures(papers, list);
-    if (uplift_caution(*papers.wall)) {
-        list.require({"Battered forms and box-outs are held down against the fresh concrete, which "
-                      "lifts them; ties alone do not hold them",
+    if (!uplift_cautions(*papers.wall).empty()) {
+        list.require({"Battered forms, box-outs and the inner form of a planter with a floor are "
+                      "held down against the fresh concrete, which lifts them; ties alone do not "
+                      "hold them",
                       {}},
                      trade_reason("a form that floats opens at its foot"));
     }

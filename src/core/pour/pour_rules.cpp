@@ -103,8 +103,8 @@ BriefSection pour_hose(const PourCase& pour) {
 
 std::vector<Phrase> pour_cautions(const PourCase& pour) {
     std::vector<Phrase> cautions{form_caution()};
-    if (auto uplift = uplift_caution(pour.wall)) {
-        cautions.push_back(std::move(*uplift));
+    for (Phrase& uplift : uplift_cautions(pour.wall)) {
+        cautions.push_back(std::move(uplift));
     }
     cautions.push_back({"Wet concrete burns skin and eyes: gloves, boots, eye protection; wash it "
                         "off at once, clean water at hand.",

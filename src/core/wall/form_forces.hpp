@@ -34,8 +34,9 @@ PouredWall poured_wall(const FormedWall& formed, const WallPlacing& placing);
 /// The same, where the wall file may ask that lifts end on joints between boards.
 PouredWall poured_wall(const FormedWall& formed, const Wall& wall);
 
-/// That fresh concrete lifts forms, where a run is battered or has a box-out above its foot.
-std::optional<Phrase> uplift_caution(const Wall& wall);
+/// That fresh concrete lifts forms, where a run is battered or has a box-out above its foot, or a
+/// planter has a floor.
+std::vector<Phrase> uplift_cautions(const Wall& wall);
 
 /// Forces on a form; their checks are appended.
 FormForces form_forces(const Wall& wall, const FormedWall& formed, const Proportions& proportions,

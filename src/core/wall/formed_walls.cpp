@@ -68,17 +68,26 @@ std::vector<FormedWall> formed_walls(const Wall& wall, const Tables& tables) {
     return formed;
 }
 
-std::optional<Phrase> uplift_caution(const Wall& wall) {
+std::vector<Phrase> uplift_cautions(const Wall& wall) {
+    std::vector<Phrase> cautions;
     const bool lifted = std::ranges::any_of(wall.runs, [](const WallRun& run) {
         return run.thickness_mm != run.bottom_thickness_mm ||
                std::ranges::any_of(run.openings, [](const Opening& opening) {
                    return !opening.sill_m || *opening.sill_m > 0;
                });
     });
-    return lifted ? std::optional{Phrase{"Fresh concrete lifts a battered form and a box-out: they "
-                                         "are held down, which ties alone do not do.",
-                                         {}}}
-                  : std::nullopt;
+    if (lifted) {
+        cautions.push_back({"Fresh concrete lifts a battered form and a box-out: they are held "
+                            "down, which ties alone do not do.",
+                            {}});
+    }
+    if (std::ranges::any_of(wall.planters, [](const Planter& one) { return one.floor_mm > 0; })) {
+        cautions.push_back({"Where floor and walls of a planter are placed in one, the inner form "
+                            "floats, or concrete wells up in the floor: the inner form is held "
+                            "down.",
+                            {}});
+    }
+    return cautions;
 }
 
 PouredWall poured_wall(const FormedWall& formed, const Wall& wall) {

@@ -41,8 +41,8 @@ void plan_runs(const Wall& wall, const Tables& tables, WallPlan& plan) {
 
 void add_cautions(const Wall& wall, WallPlan& plan) {
     plan.cautions.push_back(form_caution());
-    if (auto uplift = uplift_caution(wall)) {
-        plan.cautions.push_back(std::move(*uplift));
+    for (Phrase& uplift : uplift_cautions(wall)) {
+        plan.cautions.push_back(std::move(uplift));
     }
     plan.cautions.push_back({"Tie loads are compared with working loads, never with breaking "
                              "loads; check which of the two the tie's data sheet states.",
