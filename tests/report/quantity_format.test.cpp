@@ -1,5 +1,7 @@
 #include "report/writing/quantity_format.hpp"
 
+#include <boardmark/report/writing/words.hpp>
+
 #include "report/writing/measure_units.hpp"
 
 #include <catch2/catch.hpp>
@@ -118,6 +120,15 @@ TEST_CASE("more digits where a reader must tell two values apart") {
     INFO(row.value << " of measure " << static_cast<int>(row.measure));
     CHECK(shown({row.value, row.measure}, UnitSystem::us, row.more) == row.us);
     CHECK(shown({row.value, row.measure}, UnitSystem::si, row.more) == row.si);
+}
+
+TEST_CASE("a value rounded up still reads below a limit that it keeps to") {
+    // 27.12 kPa, up, is 27.2; 27.14 kPa, to the nearest, 27.1.
+    const core::Phrase phrase{
+        "{value} on a form designed for {limit}",
+        {{"value", core::Quantity{27.12, Measure::pressure, core::Keep::at_least}},
+         {"limit", core::Quantity{27.14, Measure::pressure}}}};
+    CHECK(report::words(phrase, UnitSystem::si) == "27.12 kPa on a form designed for 27.14 kPa");
 }
 
 TEST_CASE("a bound that is kept to is rounded to its safe side") {

@@ -9,6 +9,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdlib>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -23,6 +25,26 @@ const core::Quantity* quantity_named(const core::Phrase& phrase, std::string_vie
     return found == phrase.arguments.end() ? nullptr : std::get_if<core::Quantity>(&found->value);
 }
 
+/// Whether rounding to safe sides left the smaller of two the larger: 27.2 within 27.1.
+bool out_of_order(const core::Quantity& value, const core::Quantity& limit,
+                  const std::string& value_text, const std::string& limit_text) {
+    char* value_unit = nullptr;
+    char* limit_unit = nullptr;
+    const double printed_value = std::strtod(value_text.c_str(), &value_unit);
+    const double printed_limit = std::strtod(limit_text.c_str(), &limit_unit);
+    return std::string_view{value_unit} == limit_unit &&
+           (value.value < limit.value ? printed_value > printed_limit
+                                      : printed_value < printed_limit);
+}
+
+/// Whether a reader sees which of the two is the greater.
+bool told_apart(const core::Quantity& value, const core::Quantity& limit, core::UnitSystem system,
+                int digits) {
+    const std::string value_text = shown(value, system, digits);
+    const std::string limit_text = shown(limit, system, digits);
+    return value_text != limit_text && !out_of_order(value, limit, value_text, limit_text);
+}
+
 /// How many digits more tell a value from a limit.
 int digits_apart(const core::Quantity& value, const core::Quantity& limit,
                  core::UnitSystem system) {
@@ -31,8 +53,7 @@ int digits_apart(const core::Quantity& value, const core::Quantity& limit,
         std::abs(value.value - limit.value) <= 1e-9 * std::abs(limit.value)) {
         return digits;
     }
-    while (digits < most_digits_more &&
-           shown(value, system, digits) == shown(limit, system, digits)) {
+    while (digits < most_digits_more && !told_apart(value, limit, system, digits)) {
         ++digits;
     }
     return digits;
