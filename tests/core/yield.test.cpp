@@ -170,36 +170,6 @@ TEST_CASE("the w/cm found is held against the limit") {
           Verdict::fails);
 }
 
-TEST_CASE("a w/cm by moistures of the mix file is only watched") {
-    // What is assumed is watched: the moistures of the base mix stand in for those of the day.
-    const BaseMix salted = {.requirements = "  air: 6 %\n  exposure: [F2, S1, W1, C2]\n",
-                            .reducer = "water_reduction: {8 fl oz/cwt: 16 %, 12 fl oz/cwt: 22 %}",
-                            .selections = "{w_cm: 0.38}"};
-    struct Row {
-        std::string moisture;
-        Batched batched;
-        Verdict verdict;
-        std::string names;
-    };
-    const Row row = GENERATE(Catch::Generators::values<Row>({
-        {"", {}, Verdict::watch, "stone, sand"},
-        {"  moisture: {stone: 2 %}\n", {}, Verdict::watch, "sand"},
-        {"  moisture: {stone: 2 %, sand: 6 %}\n", {}, Verdict::holds, ""},
-        {"", {.water = "12 lb"}, Verdict::fails, ""}, // it fails as it did
-    }));
-    INFO(row.moisture << row.batched.water);
-    Batched batched = row.batched;
-    batched.cement = "37.46 lb";
-    const Tried trial_of = slumped("  slump: 4 in\n" + row.moisture, salted, batched);
-    const core::Check& check = *trial_of.check("w_cm.exposure");
-    CHECK(check.verdict == row.verdict);
-    const bool told = check.message.text.find("'trial.moisture'") != std::string::npos;
-    CHECK(told == !row.names.empty());
-    if (told) {
-        CHECK(std::get<std::string>(check.message.arguments.back().value) == row.names);
-    }
-}
-
 TEST_CASE("without a high-range reducer water is the lever") {
     // 1 in of slump asks 10 lb/yd3, a point of air 5 lb/yd3.
     const std::string plain = R"(boardmark: 1

@@ -4,8 +4,6 @@
 #include <boardmark/core/trial/yield.hpp>
 
 #include "../basis/phrases.hpp"
-#include "../batch/charged.hpp"
-#include "exposure_limits.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -31,32 +29,6 @@ void leave_unmetered_air_open(const Yield& yield, std::vector<Check>& checks) {
     }
 }
 
-/// Aggregates in the batch whose moisture nobody measured that day.
-std::vector<std::string> of_assumed_moisture(const Trial& trial, const Tables& tables) {
-    std::vector<std::string> names;
-    for (const BatchedMaterial& one : trial.batched) {
-        if (!one.moisture_of_the_day && saturated(one, tables).kg > 0) {
-            names.push_back(one.material.name);
-        }
-    }
-    return names;
-}
-
-/// The water of an aggregate is as sure as its moisture: a ratio that keeps its limit by one that
-/// is taken from the mix file is only watched.
-void watch_assumed_moisture(const Trial& trial, const Tables& tables, std::vector<Check>& checks) {
-    const auto names = of_assumed_moisture(trial, tables);
-    for (Check& check : checks) {
-        const bool keeps = check.verdict == Verdict::holds || check.verdict == Verdict::watch;
-        if (!names.empty() && check.measure == Measure::w_cm && keeps) {
-            check.verdict = Verdict::watch;
-            check.message.text += "; with the moisture of {wet} as the mix file has it, none is "
-                                  "stated of this batch ('trial.moisture')";
-            check.message.arguments.push_back(word("wet", joined(names)));
-        }
-    }
-}
-
 } // namespace
 
 std::vector<Check> assess(const CompleteTrial& complete_trial, const Yield& yield,
@@ -67,7 +39,6 @@ std::vector<Check> assess(const CompleteTrial& complete_trial, const Yield& yiel
     std::erase_if(all, [](const Check& check) { return check.is(check_ids::volume_closes); });
     const std::vector<Check> fresh = check_fresh_tests(trial, yield, all, tables);
     leave_unmetered_air_open(yield, all);
-    watch_assumed_moisture(trial, tables, all);
     std::ranges::copy(fresh, std::back_inserter(all));
     std::ranges::move(check_measure(trial, designed, tables), std::back_inserter(all));
     std::ranges::move(check_batching(trial, yield, designed, tables), std::back_inserter(all));
