@@ -163,3 +163,16 @@ TEST_CASE("names that steer a terminal are written out") {
         CHECK_THAT(text, Contains("\\u202E"));
     }
 }
+
+// 4 in is 101.6 mm, whose mean over three differs from it in the last bit: no axis has such a span.
+TEST_CASE("a chart of one value again and again has an axis") {
+    const std::vector<core::ChartPoint> points(3, {.date = "2026-03-02",
+                                                   .batch = "T-1",
+                                                   .mix = "quay-wall.yaml",
+                                                   .value = 101.6,
+                                                   .target = 101.6});
+    const auto rules = reference::tables(UnitSystem::us).control_chart;
+    const auto chart = core::control_chart({101.6, 101.6, 101.6}, rules);
+    const report::TextStyle style{.system = UnitSystem::us, .explain = false, .colour = false};
+    CHECK_THAT(report::html(chart_result(points, chart, rules), style), Contains("target, 4.00"));
+}

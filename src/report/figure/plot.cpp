@@ -34,8 +34,8 @@ Axis round_axis(std::string name, double least, double most) {
     constexpr double wanted_steps = 5;
     constexpr double one_value = 0.1; // how wide the axis of a single value is, as a part of it
     constexpr double rounding = 1e-9;
-    const double span =
-        most > least ? most - least : std::max(std::abs(most) * one_value, rounding);
+    const bool several = most - least > rounding * std::max(std::abs(most), std::abs(least));
+    const double span = several ? most - least : std::max(std::abs(most) * one_value, rounding);
     const double step = round_step(span / wanted_steps);
     const int decimals = std::max(0, static_cast<int>(std::ceil(-std::log10(step) - rounding)));
     Axis axis{.name = std::move(name),
