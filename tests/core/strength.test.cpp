@@ -325,7 +325,8 @@ TEST_CASE("fewer tests than make a record, and one with gaps, do not prove the a
     CAPTURE(tests, late);
     core::StrengthRecord record = aci_record(5000);
     for (int i = 0; i < tests; ++i) {
-        add_psi(record, {i % 2 == 0 ? 6900.0 : 7100.0}, late && i == 3 ? 30 : 28);
+        const double psi = i % 2 == 0 ? 6900 : 7100;
+        add_psi(record, {psi, psi, psi}, late && i == 3 ? 30 : 28);
     }
     CHECK(verdict_of(findings_of(record), "strength.record_average") == verdict);
 }

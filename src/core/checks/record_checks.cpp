@@ -44,8 +44,7 @@ std::vector<Check> average_check(const StrengthRecord& record, const StrengthFin
                 .measure = Measure::strength,
                 .requirement = "required average strength",
                 .source = rules.with_records,
-                .message = {"every test is of concrete older than {oldest}, or of too few "
-                            "specimens: none tells of the next",
+                .message = {"every test is of concrete older than {oldest}: none tells of the next",
                             {quantity("oldest", {rules.oldest_record_d, Measure::age})}}};
     if (!statistics->counted_mean_mpa) {
         return {check};

@@ -49,20 +49,16 @@ std::vector<StrengthTest> recent(const std::vector<StrengthTest>& production, in
     return counted;
 }
 
-/// Those that are tests in the sense of the code; of fewer specimens there is no record.
-std::vector<StrengthTest> of_enough_specimens(std::vector<StrengthTest> counted, int least,
-                                              Worksheet& worksheet) {
-    const auto few = std::erase_if(counted, [least](const StrengthTest& test) {
-        return static_cast<int>(test.specimens.size()) < least;
-    });
-    if (few > 0) {
+/// They count, for want of better ones; that they are no tests in the sense of the code is told.
+void tell_few_specimens(const std::vector<StrengthTest>& counted, int least, Worksheet& worksheet) {
+    const auto few = batches_of_few(counted, least);
+    if (!few.empty()) {
         worksheet.cautions.push_back(
-            {"{count} results are of fewer than {least} specimens, which make a test; the required "
-             "average does not count them.",
-             {quantity("count", {double(few), Measure::count}),
+            {"{count} of the results are of fewer than {least} specimens, which make a test: a "
+             "record of them proves no average.",
+             {quantity("count", {double(few.size()), Measure::count}),
               quantity("least", {double(least), Measure::count})}});
     }
-    return counted;
 }
 
 /// The average to proportion the next concrete of this class for.
@@ -173,9 +169,8 @@ StrengthStatistics statistics_of(const StrengthRecord& record,
     }
     if (record.code == AcceptanceCode::aci_318) {
         const AverageStrengthRules& rules = tables.code->average_strength;
-        const auto counted =
-            of_enough_specimens(recent(production, today, rules, worksheet),
-                                least_specimens(record, tables.strength), worksheet);
+        const auto counted = recent(production, today, rules, worksheet);
+        tell_few_specimens(counted, least_specimens(record, tables.strength), worksheet);
         ask_average(record, counted, rules, statistics, worksheet);
     }
     return statistics;

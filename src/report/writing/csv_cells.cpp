@@ -5,6 +5,8 @@
 
 #include <fmt/format.h>
 
+#include <string_view>
+
 namespace boardmark::report {
 
 std::string csv_cell(std::string text) {
@@ -13,7 +15,9 @@ std::string csv_cell(std::string text) {
         text.insert(0, 1, '\'');
     }
     text = text::printable_lines(text);
-    const bool has_blank_ends = text.starts_with(' ') || text.ends_with(' '); // lost without quotes
+    constexpr std::string_view blanks = " \t"; // at an end they are lost without quotes
+    const bool has_blank_ends = !text.empty() && (blanks.find(text.front()) != blanks.npos ||
+                                                  blanks.find(text.back()) != blanks.npos);
     if (!has_blank_ends && text.find_first_of(",\"\r\n") == std::string::npos) {
         return text;
     }
