@@ -186,44 +186,4 @@ TEST_CASE("ties of a planter stand above its floor and hold the outer form to th
     CHECK_THAT(layout.ties.front().height_m, WithinAbs(0.2 + 0.3, near));
     CHECK_THAT(layout.ties.front().strip_m, WithinAbs(0.8, near));
     CHECK_THAT(layout.stations_m.back(), WithinAbs(7.2 - 0.3, near));
-    // Its outer face is 2.6 m: 0.1 m more at each corner.
-    CHECK_THAT(layout.ties.front().area_m2, WithinAbs(0.8 * (0.6 + 0.1), near));
-    CHECK_THAT(layout.ties[1].area_m2, WithinAbs(0.8 * 0.6, near));
-    CHECK_THAT(layout.ties[3].area_m2, WithinAbs(0.8 * (0.6 + 0.1), near));
-}
-
-TEST_CASE("ties next to a bend hold what its outer face is longer than the middle line") {
-    struct Row {
-        std::vector<core::Corner> corners;
-        std::vector<double> beyond_m; // of each column
-    };
-    const Row row = GENERATE(values<Row>({
-        {{}, {0, 0, 0, 0}},
-        {{{1.2, 90}}, {0, 0.15, 0.15, 0}}, // half of 300 mm, on either leg
-        {{{1.3, 90}}, {0, 0.15, 0.15, 0}},
-        {{{1.2, 60}}, {0, 0.0866025403784, 0.0866025403784, 0}}, // 0.15 m x tan 30 deg
-        {{{0, 90}}, {0.15, 0, 0, 0}},                            // it meets another wall there
-        {{{2.4, 90}}, {0, 0, 0, 0.15}},
-        {{{0.7, 90}, {1.1, 90}}, {0.15, 0.3, 0.15, 0}},
-    }));
-    core::WallRun run = run_of(2.4, 0.6, 300);
-    run.corners = static_cast<int>(row.corners.size());
-    run.corners_at = row.corners;
-    const TieLayout layout = core::tie_layout(run, ties_at(600, 600));
-    REQUIRE(layout.ties.size() == 4);
-    CHECK_FALSE(layout.on_assumed_bends);
-    for (std::size_t column = 0; column < 4; ++column) {
-        CHECK_THAT(layout.ties[column].area_m2,
-                   WithinAbs(0.6 * (0.6 + row.beyond_m[column]), near));
-    }
-}
-
-TEST_CASE("next to a bend without a place any tie may stand") {
-    core::WallRun run = run_of(2.4, 0.6, 300);
-    run.corners = 1;
-    const TieLayout layout = core::tie_layout(run, ties_at(600, 600));
-    CHECK(layout.on_assumed_bends);
-    for (const TiePlace& tie : layout.ties) {
-        CHECK_THAT(tie.area_m2, WithinAbs(0.6 * (0.6 + 0.15), near));
-    }
 }

@@ -79,14 +79,6 @@ void watch_layout(const TieLayout& layout, Check& check) {
                  {"the place of an opening through the wall is assumed: state 'sill' and 'at'", {}},
                  check);
     }
-    if (layout.on_assumed_bends) {
-        lower_to(
-            Verdict::watch,
-            {"the places of its bends are not stated: every tie is taken to stand next to one, "
-             "of a right angle",
-             {}},
-            check);
-    }
 }
 
 } // namespace

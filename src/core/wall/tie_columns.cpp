@@ -42,7 +42,7 @@ FaceBox strip_along(const TieForm& form, double station_m) {
 TieColumn tie_column(const TieForm& form, double station_m) {
     const FaceBox strip = strip_along(form, station_m);
     const double top_m = form.profile.height_at(station_m);
-    TieColumn column{station_m, form.profile.highest_along_m(strip), {}, 0};
+    TieColumn column{station_m, form.profile.highest_along_m(strip), {}};
     auto rows_m = rows_up_to(form, column.held_m);
     // A top that falls little beside the column: its highest tie holds the rest.
     const bool falls_little = !above(column.held_m - top_m, form.ties.up_mm / 2000);
@@ -60,21 +60,15 @@ TieColumn tie_column(const TieForm& form, double station_m) {
                            .deepest_m = column.held_m - low_m,
                            .strip_m = high_m - low_m,
                            .area_m2 = (high_m - low_m) * form.ties.across_mm / 1000};
-        const bool in_opening = std::ranges::any_of(
-            openings, [&](const FaceBox& box) { return stands_at_height(box, tie.height_m); });
+        const bool in_opening = std::ranges::any_of(openings, [&](const FaceBox& box) {
+            return stands_at_height(box, tie.height_m);
+        });
         column.crossings.push_back({!below(rows_m[row], top_m) ? TieCrossing::At::above_the_top
                                     : in_opening               ? TieCrossing::At::opening
                                                                : TieCrossing::At::tie,
                                     tie});
     }
     return column;
-}
-
-void hold_beyond(double beyond_m, TieColumn& column) {
-    column.beyond_m += beyond_m;
-    for (TieCrossing& crossing : column.crossings) {
-        crossing.tie.area_m2 += beyond_m * crossing.tie.strip_m;
-    }
 }
 
 } // namespace boardmark::core

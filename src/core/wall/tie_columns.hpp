@@ -8,20 +8,12 @@
 
 namespace boardmark::core {
 
-/// Where the outer face of a form is longer than its middle line, on either side of a bend.
-struct OuterBend {
-    double station_m;
-    double beyond_m;
-};
-
 /// A straight form and what stands in it.
 struct TieForm {
     Profile profile;
     std::vector<FaceBox> openings; ///< through the wall
     Ties ties;
     double floor_m = 0; ///< rows are measured from here; the form begins at 0
-    std::vector<OuterBend> bends;
-    double beside_any_m = 0; ///< outer face that any column may hold: its bends have no place
 };
 
 /// What one column holds along the wall: the stated spacing, half to each side. Of no height.
@@ -39,12 +31,8 @@ struct TieColumn {
     double station_m;
     double held_m; ///< the highest concrete that it holds, above the bottom
     std::vector<TieCrossing> crossings;
-    double beyond_m = 0; ///< length of outer face at bends that it holds too
 };
 TieColumn tie_column(const TieForm& form, double station_m);
-
-/// Adds outer face at a bend, over the whole height of the column.
-void hold_beyond(double beyond_m, TieColumn& column);
 
 /// Gives the form of ties left out to their neighbours. False where some has no neighbour.
 bool hand_over(const TieForm& form, std::vector<TieColumn>& columns);

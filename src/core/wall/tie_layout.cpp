@@ -16,26 +16,6 @@ int parts_of(double length_m, double spacing_m) {
     return std::max(1, static_cast<int>(same(parts, nearest) ? nearest : std::ceil(parts)));
 }
 
-constexpr double right_angle_deg = 90;
-
-/// How far the outer face of a bend goes beyond the middle line, on either side of it.
-double beyond_m(double thickness_mm, double turn_deg) {
-    constexpr double radians_in_degree = 3.14159265358979323846 / 180;
-    return thickness_mm / 2000 * std::tan(turn_deg / 2 * radians_in_degree);
-}
-
-/// The ties next to a bend hold its outer face too.
-void hold_bend(const OuterBend& bend, std::vector<TieColumn>& columns) {
-    const auto next = std::ranges::find_if(
-        columns, [&](const TieColumn& column) { return above(column.station_m, bend.station_m); });
-    if (next != columns.end()) {
-        hold_beyond(bend.beyond_m, *next);
-    }
-    if (next != columns.begin()) {
-        hold_beyond(bend.beyond_m, *(next - 1));
-    }
-}
-
 /// Adds the ties of one straight form whose left end stands at a station.
 void put_form(const TieForm& form, double start_m, TieLayout& layout) {
     const double length_m = form.profile.whole().to_m;
@@ -43,11 +23,7 @@ void put_form(const TieForm& form, double start_m, TieLayout& layout) {
     std::vector<TieColumn> columns;
     for (int column = 0; column < spaces; ++column) {
         columns.push_back(tie_column(form, (column + 0.5) * length_m / spaces));
-        hold_beyond(form.beside_any_m, columns.back());
         layout.stations_m.push_back(start_m + columns.back().station_m);
-    }
-    for (const OuterBend& bend : form.bends) {
-        hold_bend(bend, columns);
     }
     layout.all_held = hand_over(form, columns) && layout.all_held;
     for (const TieColumn& column : columns) {
@@ -74,7 +50,7 @@ std::vector<double> row_heights(EvenRows rows) {
 
 TieLayout tie_layout(const WallRun& run, const Ties& ties) {
     TieLayout layout{.name = run.name};
-    TieForm form{.profile = profile_of(run), .openings = {}, .ties = ties, .bends = {}};
+    TieForm form{.profile = profile_of(run), .openings = {}, .ties = ties};
     for (const Opening& opening : run.openings) {
         if (opening.depth_mm) {
             continue; // a niche: its tie goes through the concrete behind it
@@ -84,14 +60,6 @@ TieLayout tie_layout(const WallRun& run, const Ties& ties) {
         layout.on_assumed_openings =
             layout.on_assumed_openings || !opening.sill_m || opening.at_m.empty();
     }
-    const double thickness_mm = std::max(run.thickness_mm, run.bottom_thickness_mm);
-    for (const Corner& corner : run.corners_at) {
-        form.bends.push_back({corner.station_m, beyond_m(thickness_mm, corner.turn_deg)});
-    }
-    if (run.corners > 0 && run.corners_at.empty()) {
-        form.beside_any_m = beyond_m(thickness_mm, right_angle_deg);
-        layout.on_assumed_bends = true;
-    }
     put_form(form, 0, layout);
     return layout;
 }
@@ -99,7 +67,6 @@ TieLayout tie_layout(const WallRun& run, const Ties& ties) {
 TieLayout tie_layout(const Planter& planter, const Ties& ties) {
     TieLayout layout{.name = planter.name};
     const double thickness_m = planter.thickness_mm / 1000;
-    const double corner_m = beyond_m(planter.thickness_mm, right_angle_deg);
     double start_m = 0;
     for (const double outside_m :
          {planter.length_m, planter.width_m, planter.length_m, planter.width_m}) {
@@ -112,8 +79,7 @@ TieLayout tie_layout(const Planter& planter, const Ties& ties) {
         put_form({.profile = profile_of(side),
                   .openings = {},
                   .ties = ties,
-                  .floor_m = planter.floor_mm / 1000,
-                  .bends = {{0, corner_m}, {length_m, corner_m}}},
+                  .floor_m = planter.floor_mm / 1000},
                  start_m, layout);
         start_m += length_m;
     }

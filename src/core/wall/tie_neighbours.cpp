@@ -75,11 +75,10 @@ bool hand_over(const TieForm& form, TieColumns& columns) {
             FaceBox box = strip_along(form, gap.tie.station_m);
             box.low_m = columns[column].held_m - gap.tie.deepest_m;
             box.high_m = box.low_m + gap.tie.strip_m;
-            double open_m2 = concrete_of_face_m2(form, box);
+            const double open_m2 = concrete_of_face_m2(form, box);
             if (open_m2 < nothing_m2) {
                 continue;
             }
-            open_m2 += columns[column].beyond_m * gap.tie.strip_m;
             const auto takers = neighbours_of_gap(columns, column, row);
             all_held = all_held && !takers.empty();
             for (TiePlace* taker : takers) {

@@ -17,8 +17,7 @@ std::vector<double> row_heights(EvenRows rows);
 
 /// A tie: where it stands on the face, and what of the form it holds. Its strip reaches halfway to
 /// the rows above and below, the lowest row's to the bottom, the highest row's to the top; along
-/// the wall it holds the stated spacing, narrower as the columns may stand, and next to a bend what
-/// the outer face is longer there than the middle line.
+/// the wall it holds the stated spacing, narrower as the columns may stand.
 struct TiePlace {
     double station_m; ///< along the run; of a planter along the middle line of its walls
     double height_m;  ///< above the bottom of the form
@@ -40,7 +39,6 @@ struct TieLayout {
     int left_out = 0;                    ///< inside openings through the wall
     bool all_held = true;             ///< otherwise some form has neither a tie nor a neighbour's
     bool on_assumed_openings = false; ///< an opening through the wall has no stated place
-    bool on_assumed_bends = false;    ///< no bend has: each tie holds as one next to a right angle
 };
 
 /// Columns in the least number of equal spaces not above `across`, half a space at each end; rows
