@@ -80,7 +80,7 @@ void arrival_check(const CheckContext& context, double retained_percent, Finding
     const double arriving_mm = asked_mm * retained_percent / 100;
     const double mixer_mm = asked_mm / (retained_percent / 100);
     const Permitted permitted = permitted_slump(context);
-    const double mixer_read_mm = std::round(mixer_mm / reading_mm) * reading_mm;
+    const auto as_read = [&](double mm) { return std::round(mm / reading_mm) * reading_mm; };
     const bool too_low = below(arriving_mm, *permitted.limit.low);
     const bool inside = !too_low && !above(arriving_mm, *permitted.limit.high);
     const bool remembered =
@@ -107,12 +107,13 @@ void arrival_check(const CheckContext& context, double retained_percent, Finding
             told.source = permitted.source ? *permitted.source : Source{};
             told.message = {
                 std::move(text),
-                {slump("asked", asked_mm), slump("arriving", arriving_mm),
+                {slump("asked", asked_mm),
+                 slump("arriving", inside ? as_read(arriving_mm) : arriving_mm),
                  slump("arriving_limit", too_low ? *permitted.limit.low : *permitted.limit.high),
                  quantity("minutes", {*context.requirements.time_to_place_min, Measure::count}),
                  percent_of("retained", retained_percent), slump("low", *permitted.limit.low),
                  slump("high", *permitted.limit.high), slump("measures", measures_to_mm),
-                 slump("mixer", mixer_read_mm)}};
+                 slump("mixer", as_read(mixer_mm))}};
             if (remembered) {
                 told.message.text += "; 'requirements.slump_window' is not stated, so that is the "
                                      "tolerance of the slump";

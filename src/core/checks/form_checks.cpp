@@ -81,6 +81,19 @@ void watch_layout(const TieLayout& layout, Check& check) {
     }
 }
 
+/// The outer face of a corner is longer than the middle line along which the columns stand: where
+/// nothing else holds it, the ties beside it do.
+void watch_corner(double hardest_kn, double working_kn, const TieLayout& layout, Check& check) {
+    const double beside_kn = hardest_kn * layout.beside_corner;
+    if (above(beside_kn, working_kn)) {
+        lower_to(Verdict::watch,
+                 {"next to a corner a tie that holds the outer form of the corner too carries "
+                  "{beside}: clamp the corner, or set the ties beside it closer",
+                  {no_less_than("beside", {beside_kn, Measure::force})}},
+                 check);
+    }
+}
+
 } // namespace
 
 Check tie_check(const FormPressure& pressure, const TieLayout& layout,
@@ -109,6 +122,7 @@ Check tie_check(const FormPressure& pressure, const TieLayout& layout,
     check.verdict = at_most({hardest->load_kn, working_kn, force_precision_kn(tables.system)});
     check.message = tie_message(*hardest, *rating, pressure, tables);
     watch_layout(layout, check);
+    watch_corner(hardest->load_kn, working_kn, layout, check);
     watch_assumptions(pressure, !above(at_full_head_kn(pressure, layout), working_kn), check);
     return check;
 }

@@ -16,6 +16,32 @@ int parts_of(double length_m, double spacing_m) {
     return std::max(1, static_cast<int>(same(parts, nearest) ? nearest : std::ceil(parts)));
 }
 
+constexpr double right_angle_deg = 90;
+
+/// How far the outer face of a bend goes beyond the middle line, on either side of it.
+double beyond_m(double thickness_mm, double turn_deg) {
+    constexpr double radians_in_degree = 3.14159265358979323846 / 180;
+    return thickness_mm / 2000 * std::tan(turn_deg / 2 * radians_in_degree);
+}
+
+/// Bends without a place are taken as right angles.
+double farthest_beyond_m(const WallRun& run) {
+    const double thickness_mm = std::max(run.thickness_mm, run.bottom_thickness_mm);
+    double farthest_m =
+        run.corners > 0 && run.corners_at.empty() ? beyond_m(thickness_mm, right_angle_deg) : 0;
+    for (const Corner& corner : run.corners_at) {
+        farthest_m = std::max(farthest_m, beyond_m(thickness_mm, corner.turn_deg));
+    }
+    return farthest_m;
+}
+
+/// What a tie next to a corner holds along the wall, over the stated spacing.
+double share_beside_corner(const TieForm& form, double beyond_m) {
+    const double length_m = form.profile.whole().to_m;
+    const double across_m = form.ties.across_mm / 1000;
+    return beyond_m > 0 ? (length_m / parts_of(length_m, across_m) + beyond_m) / across_m : 0;
+}
+
 /// Adds the ties of one straight form whose left end stands at a station.
 void put_form(const TieForm& form, double start_m, TieLayout& layout) {
     const double length_m = form.profile.whole().to_m;
@@ -61,6 +87,7 @@ TieLayout tie_layout(const WallRun& run, const Ties& ties) {
             layout.on_assumed_openings || !opening.sill_m || opening.at_m.empty();
     }
     put_form(form, 0, layout);
+    layout.beside_corner = share_beside_corner(form, farthest_beyond_m(run));
     return layout;
 }
 
@@ -76,11 +103,14 @@ TieLayout tie_layout(const Planter& planter, const Ties& ties) {
                            .heights = {{0, planter.height_m}},
                            .thickness_mm = planter.thickness_mm,
                            .bottom_thickness_mm = planter.thickness_mm};
-        put_form({.profile = profile_of(side),
-                  .openings = {},
-                  .ties = ties,
-                  .floor_m = planter.floor_mm / 1000},
-                 start_m, layout);
+        const TieForm form{.profile = profile_of(side),
+                           .openings = {},
+                           .ties = ties,
+                           .floor_m = planter.floor_mm / 1000};
+        put_form(form, start_m, layout);
+        layout.beside_corner =
+            std::max(layout.beside_corner,
+                     share_beside_corner(form, beyond_m(planter.thickness_mm, right_angle_deg)));
         start_m += length_m;
     }
     return layout;

@@ -39,6 +39,9 @@ struct TieLayout {
     int left_out = 0;                    ///< inside openings through the wall
     bool all_held = true;             ///< otherwise some form has neither a tie nor a neighbour's
     bool on_assumed_openings = false; ///< an opening through the wall has no stated place
+    /// Of the form that a tie next to a corner holds, over the stated spacing of columns: the outer
+    /// face of a corner goes beyond the middle line. 0 without corners.
+    double beside_corner = 0;
 };
 
 /// Columns in the least number of equal spaces not above `across`, half a space at each end; rows
