@@ -132,16 +132,33 @@ function inspect() {
   return found;
 }
 
+// A new page of its own for each look takes longer than the look: four are used again and again.
+let looked_at; // which result, and its address
+async function looking_page(settings) {
+  const page = await browser.newPage(settings);
+  page.on("console", (said) => { if (!settings.bypassCSP) faults.push(`${looked_at.name}: ${said.text()}`); });
+  page.on("pageerror", (error) => faults.push(`${looked_at.name}: ${error}`));
+  page.on("dialog", (dialog) => { faults.push(`${looked_at.name}: a dialog`); dialog.dismiss(); });
+  page.on("request", (asked) => {
+    if (asked.url() !== looked_at.url) faults.push(`${looked_at.name} asks for ${asked.url()}`);
+  });
+  return page;
+}
+const looks = [];
+for (const colorScheme of ["light", "dark"]) {
+  for (const widths of [[320, 390, 768], [1200]]) { // axe is put into the widest only
+    looks.push({ colorScheme, widths,
+                 page: await looking_page({ colorScheme, bypassCSP: widths[0] === 1200 }) });
+  }
+}
+const sheets = await browser.newPage();
+
 for (const name of Object.keys(pages)) {
   const url = pathToFileURL(join(folder, `${name}.html`)).href;
-  for (const colorScheme of ["light", "dark"]) {
-    for (const width of [320, 390, 768, 1200]) {
-      const page = await browser.newPage({ viewport: { width, height: 900 }, colorScheme,
-                                           bypassCSP: width === 1200 });
-      page.on("console", (said) => { if (width !== 1200) faults.push(`${name}: ${said.text()}`); });
-      page.on("pageerror", (error) => faults.push(`${name}: ${error}`));
-      page.on("dialog", (dialog) => { faults.push(`${name}: a dialog`); dialog.dismiss(); });
-      page.on("request", (asked) => { if (asked.url() !== url) faults.push(`${name} asks for ${asked.url()}`); });
+  looked_at = { name, url };
+  for (const { colorScheme, widths, page } of looks) {
+    for (const width of widths) {
+      await page.setViewportSize({ width, height: 900 });
       await page.goto(url);
       for (const found of await page.evaluate(inspect)) {
         faults.push(`${name}, ${width} px, ${colorScheme}: ${found}`);
@@ -156,10 +173,9 @@ for (const name of Object.keys(pages)) {
       if (colorScheme === "light" && (width === 390 || width === 1200)) {
         await page.screenshot({ path: join(folder, `${name}-${width}.png`), fullPage: true });
       }
-      await page.close();
     }
   }
-  const page = await browser.newPage();
+  const page = sheets;
   await page.goto(url);
   const title = await page.textContent("h1");
   const sections = await page.$$eval("h2", (all) => all.map((one) => one.textContent));
@@ -210,7 +226,6 @@ for (const name of Object.keys(pages)) {
     demand(last.slice(0, last.lastIndexOf("Written by")).trim().split("\n").length > 2,
            `${name}, ${format}: the last page is a footer only`);
   }
-  await page.close();
 }
 const page = await browser.newPage();
 await page.goto(pathToFileURL(join(folder, "hostile.html")).href);
