@@ -18,10 +18,12 @@ int parts_of(double length_m, double spacing_m) {
 
 constexpr double right_angle_deg = 90;
 
-/// How far the outer face of a bend goes beyond the middle line, on either side of it.
+/// How far the outer face of a bend goes beyond the middle line, on either side of it. A wall that
+/// turns by more than five sixths back on itself has a blunt end there, not a longer point.
 double beyond_m(double thickness_mm, double turn_deg) {
     constexpr double radians_in_degree = 3.14159265358979323846 / 180;
-    return thickness_mm / 2000 * std::tan(turn_deg / 2 * radians_in_degree);
+    constexpr double sharpest_deg = 150;
+    return thickness_mm / 2000 * std::tan(std::min(turn_deg, sharpest_deg) / 2 * radians_in_degree);
 }
 
 /// Bends without a place are taken as right angles.
