@@ -59,7 +59,8 @@ void tell_open_point(const std::string& by_site, const SiteRule& row, const Chec
                  });
 }
 
-/// A class is stated, and what is said of the site leaves open whether it is severe enough.
+/// A class is stated; what is said of the site, or no table that leads from it to a class, leaves
+/// open whether it is severe enough.
 void tell_unknown(const ExposureClass& stated, const SiteReading& reading,
                   const CheckContext& context, Findings& findings) {
     findings.add({.id = check_ids::exposure_site, .verdict = Verdict::not_checked},
@@ -69,23 +70,6 @@ void tell_unknown(const ExposureClass& stated, const SiteReading& reading,
                      told.message = reading.reason_of(stated.category);
                      told.message.text = "{stated} is stated; whether the site calls for more is "
                                          "not known: " +
-                                         told.message.text;
-                     told.message.arguments.push_back(word("stated", stated.name));
-                 });
-}
-
-/// Nothing here leads from the site to a class of this category: whether the one that is stated is
-/// severe enough nobody has looked at.
-void tell_unread(const ExposureClass& stated, const SiteReading& reading,
-                 const CheckContext& context, Findings& findings) {
-    findings.add({.id = check_ids::exposure_site, .verdict = Verdict::not_checked},
-                 [&](Check& told) {
-                     told.requirement = stated.name;
-                     told.source = context.code.site->source;
-                     told.message = reading.reason_of(stated.category);
-                     told.message.text = "{stated} is stated; no table here leads from the site to "
-                                         "such a class" +
-                                         std::string{told.message.text.empty() ? "" : ": "} +
                                          told.message.text;
                      told.message.arguments.push_back(word("stated", stated.name));
                  });
@@ -113,7 +97,7 @@ void check_site(const CheckContext& context, Findings& findings) {
         } else if (asked && stated) {
             compare({*asked, *stated}, reading, context, findings);
         } else if (stated && !reading.asks_none(category) && (row || !code.site->is_known())) {
-            tell_unread(*stated, reading, context, findings);
+            tell_unknown(*stated, reading, context, findings);
         }
     }
 }

@@ -51,12 +51,7 @@ std::vector<std::string> batches_of_few(const std::vector<StrengthTest>& tests, 
 }
 
 LineEvidence evidence_of_line(const std::vector<StrengthTest>& tests, double age_d, int least) {
-    std::vector<StrengthTest> of_line;
-    for (const StrengthTest& test : tests) {
-        if (test.batch.w_cm && same(test.age_d, age_d)) {
-            of_line.push_back(test);
-        }
-    }
+    const auto of_line = tests_of_line(tests, age_d);
     return {mean_air_percent(of_line), batches_of_few(of_line, least), newest_cast(of_line)};
 }
 

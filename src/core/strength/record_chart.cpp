@@ -53,12 +53,21 @@ bool same_age(double one, double other) {
     return one > other - an_hour && one < other + an_hour;
 }
 
+/// The trial of a specimen's batch; nullptr where none is recorded.
+const RecordedTrial* trial_of(const RecordedSpecimen& specimen,
+                              const std::vector<RecordedTrial>& trials) {
+    const auto trial = std::ranges::find_if(trials, [&](const RecordedTrial& one) {
+        return one.batch == specimen.batch && (specimen.mix.empty() || one.mix == specimen.mix);
+    });
+    return trial == trials.end() ? nullptr : &*trial;
+}
+
 std::string mix_of(const RecordedSpecimen& specimen, const std::vector<RecordedTrial>& trials) {
     if (!specimen.mix.empty()) {
         return specimen.mix;
     }
-    const auto trial = std::ranges::find(trials, specimen.batch, &RecordedTrial::batch);
-    return trial == trials.end() ? "" : trial->mix;
+    const RecordedTrial* trial = trial_of(specimen, trials);
+    return trial ? trial->mix : "";
 }
 
 /// A text of the values, each once, in their order.
@@ -128,11 +137,8 @@ std::vector<ChartPoint> strength_points(const std::vector<RecordedSpecimen>& spe
 }
 
 std::string title_of(const RecordedSpecimen& specimen, const std::vector<RecordedTrial>& trials) {
-    const auto of_batch = [&](const RecordedTrial& trial) {
-        return trial.batch == specimen.batch && (specimen.mix.empty() || trial.mix == specimen.mix);
-    };
-    const auto trial = std::ranges::find_if(trials, of_batch);
-    return trial == trials.end() ? "" : trial->title;
+    const RecordedTrial* trial = trial_of(specimen, trials);
+    return trial ? trial->title : "";
 }
 
 std::vector<double> ages_of(const std::vector<RecordedSpecimen>& specimens) {

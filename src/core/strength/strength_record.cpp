@@ -58,12 +58,20 @@ std::vector<StrengthTest> tests_of(const StrengthRecord& record) {
     return tests;
 }
 
-std::vector<LinePoint> line_points(const std::vector<StrengthTest>& tests, double age_d) {
-    std::vector<LinePoint> points;
+std::vector<StrengthTest> tests_of_line(const std::vector<StrengthTest>& tests, double age_d) {
+    std::vector<StrengthTest> of_line;
     for (const StrengthTest& test : tests) {
         if (test.batch.w_cm && same(test.age_d, age_d)) {
-            points.push_back({test.batch.name, *test.batch.w_cm, test.mean_mpa});
+            of_line.push_back(test);
         }
+    }
+    return of_line;
+}
+
+std::vector<LinePoint> line_points(const std::vector<StrengthTest>& tests, double age_d) {
+    std::vector<LinePoint> points;
+    for (const StrengthTest& test : tests_of_line(tests, age_d)) {
+        points.push_back({test.batch.name, *test.batch.w_cm, test.mean_mpa});
     }
     return points;
 }

@@ -28,10 +28,7 @@ void tell_assumed_density(const Totals& totals, MethodChoice& choice) {
         return;
     }
     for (FormPressure& pressure : choice.pressures) {
-        pressure.assumed_density =
-            Phrase{"the concrete is taken at the highest density of normal concrete: the mix file "
-                   "does not state all densities",
-                   {}};
+        pressure.assumed_density = why_density_is_assumed();
         pressure.remarks.push_back(*pressure.assumed_density);
     }
 }
@@ -71,15 +68,9 @@ void watch_heavier_loads(const ForcedForm& form, const FormDemand& demand, Check
         form.choice.asked ? form.choice.pressures[form.choice.governing].method : "";
     const MethodChoice choice = method_choice(of_heaviest_load(pour), asked, form.tables);
     const double heavier = demand.asked(choice.pressures[choice.governing]);
-    if (!above(heavier, demand.borne)) {
-        return;
+    if (above(heavier, demand.borne)) {
+        watch_heaviest_load(pour, heavier, check);
     }
-    check.verdict = Verdict::watch;
-    check.message.text += "; with the least air that a load may have it weighs {heaviest} and asks "
-                          "{heavier}";
-    check.message.arguments.push_back(
-        quantity("heaviest", {pour.heaviest_kg_m3, Measure::fresh_density}));
-    check.message.arguments.push_back(no_less_than("heavier", {heavier, check.measure}));
 }
 
 /// Which rise a check of a form holds for: a pressure below the full head grows with it, and a
@@ -224,6 +215,21 @@ void force_on_ties(const ForcedForm& form, const Wall& wall, FormForces& forces)
 }
 
 } // namespace
+
+Phrase why_density_is_assumed() {
+    return {"the concrete is taken at the highest density of normal concrete: the mix file does "
+            "not state all densities",
+            {}};
+}
+
+void watch_heaviest_load(const FormCase& pour, double asked, Check& check) {
+    check.verdict = Verdict::watch;
+    check.message.text += "; with the least air that a load may have it weighs {heaviest} and asks "
+                          "{heavier}";
+    check.message.arguments.push_back(
+        quantity("heaviest", {pour.heaviest_kg_m3, Measure::fresh_density}));
+    check.message.arguments.push_back(no_less_than("heavier", {asked, check.measure}));
+}
 
 FormForces form_forces(const Wall& wall, const FormedWall& formed, const Proportions& proportions,
                        const Tables& tables, std::vector<Check>& checks) {

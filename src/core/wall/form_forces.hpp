@@ -38,6 +38,13 @@ PouredWall poured_wall(const FormedWall& formed, const Wall& wall);
 /// planter has a floor.
 std::vector<Phrase> uplift_cautions(const Wall& wall);
 
+/// Why the density of the concrete is assumed.
+Phrase why_density_is_assumed();
+
+/// Makes a check that holds by the mix's density a watch: the heaviest load that the class of air
+/// lets in asks more than is borne.
+void watch_heaviest_load(const FormCase& pour, double asked, Check& check);
+
 /// Forces on a form; their checks are appended.
 FormForces form_forces(const Wall& wall, const FormedWall& formed, const Proportions& proportions,
                        const Tables& tables, std::vector<Check>& checks);

@@ -7,6 +7,7 @@
 #include "../checks/remembered_limit.hpp"
 #include "bars_beside.hpp"
 #include "cast_part_checks.hpp"
+#include "form_forces.hpp"
 #include "wall_checks.hpp"
 
 namespace boardmark::core {
@@ -85,17 +86,10 @@ void watch_density_and_pump(const FormCase& pour, const FormPressure& pressure, 
     }
     if (assumed) {
         check.verdict = worse(check.verdict, Verdict::watch);
-        check.message.text += "; the concrete is taken at the highest density of normal concrete: "
-                              "the mix file does not state all densities";
+        check.message.text += "; " + why_density_is_assumed().text;
     }
     if (check.verdict == Verdict::holds && above(heavier_kpa, *check.limit->high)) {
-        check.verdict = Verdict::watch;
-        check.message.text += "; with the least air that a load may have it weighs {heaviest} and "
-                              "asks {heavier}";
-        check.message.arguments.push_back(
-            quantity("heaviest", {pour.heaviest_kg_m3, Measure::fresh_density}));
-        check.message.arguments.push_back(
-            no_less_than("heavier", {heavier_kpa, Measure::pressure}));
+        watch_heaviest_load(pour, heavier_kpa, check);
     }
 }
 

@@ -18,7 +18,7 @@ int least_specimens(const StrengthRecord& record, const StrengthTables& tables);
 /// The batches whose test is of fewer.
 std::vector<std::string> batches_of_few(const std::vector<StrengthTest>& tests, int least);
 
-/// @param tests of a record; those that line_points takes at that age count
+/// @param tests of a record; those of its line at that age count
 LineEvidence evidence_of_line(const std::vector<StrengthTest>& tests, double age_d, int least);
 
 } // namespace boardmark::core

@@ -96,7 +96,10 @@ std::vector<std::size_t> order_of_casting(const std::vector<CastBatch>& batches)
 /// age.
 std::vector<StrengthTest> tests_of(const StrengthRecord& record);
 
-/// The tests at an age of batches that state their ratio.
+/// The tests at an age of batches that state their ratio: what a line goes through.
+std::vector<StrengthTest> tests_of_line(const std::vector<StrengthTest>& tests, double age_d);
+
+/// Their points.
 std::vector<LinePoint> line_points(const std::vector<StrengthTest>& tests, double age_d);
 
 } // namespace boardmark::core
