@@ -11,12 +11,14 @@
 namespace boardmark::core {
 namespace {
 
-std::vector<StrengthTest> production_tests(const StrengthFindings& findings) {
-    std::vector<StrengthTest> tests;
+std::vector<std::string> of_few(const StrengthFindings& findings, int least) {
+    std::vector<std::string> names;
     for (const JudgedTest& judged : findings.tests) {
-        tests.push_back(judged.test);
+        if (is_of_few(judged.test, least)) {
+            names.push_back(judged.test.batch.name);
+        }
     }
-    return tests;
+    return names;
 }
 
 /// Cylinders so short that their strength would have to be lowered count in full here.
@@ -39,7 +41,7 @@ Check short_check(const SpecimenSize& specimen, const CoreRules& cores) {
 Check count_check(const StrengthRecord& record, const StrengthFindings& findings,
                   const StrengthTables& tables) {
     const int least = least_specimens(record, tables);
-    const auto few = batches_of_few(production_tests(findings), least);
+    const auto few = of_few(findings, least);
     if (is_short(record.specimen, tables.cores)) {
         return short_check(record.specimen, tables.cores);
     }
@@ -151,7 +153,7 @@ std::vector<Check> within_test_check(const StrengthFindings& findings,
 
 DoubtfulTests doubtful_tests(const StrengthRecord& record, const StrengthFindings& findings,
                              const StrengthTables& tables) {
-    return {batches_of_few(production_tests(findings), least_specimens(record, tables)),
+    return {of_few(findings, least_specimens(record, tables)),
             of_wide_range(findings, range_rules(record, tables))};
 }
 

@@ -162,6 +162,17 @@ std::optional<Day> day_of_trials(const ReviewCase& review) {
     return dated && cast ? std::min(*dated, Day{std::chrono::days{*cast}}) : dated;
 }
 
+/// A paper over results that say of no batch when it was cast: they may be older than it.
+void watch_undated(const ReviewCase& review, Check& paper) {
+    const auto& line = review.submitted.requirements.strength_line;
+    if (!line || line->evidence.newest_cast) {
+        return;
+    }
+    paper.verdict = worse(paper.verdict, Verdict::watch);
+    paper.message.text += "; its results give no 'cast' of a batch: they may be older than the "
+                          "paper";
+}
+
 /// A strength of so many days that could not have been tested by the day that counts.
 bool is_too_young(const ReviewCase& review) {
     const auto dated = day_of_trials(review);
@@ -195,6 +206,7 @@ void review_strength_papers(const ReviewCase& review, const std::vector<Check>& 
         dated.push_back(
             judged_paper(review, {check_ids::paper_trial_batches, Paper::trial_batches, "",
                                   "trial batches", "papers.trial_batches", day_of_trials(review)}));
+        watch_undated(review, dated.back());
         if (is_too_young(review)) {
             dated.back().verdict = Verdict::fails;
             dated.back().message.text = "{paper} of {dated}: on {day} none of them is {age} old, "

@@ -40,10 +40,14 @@ int least_specimens(const StrengthRecord& record, const StrengthTables& tables) 
                                                  : tables.aci.small_specimens;
 }
 
+bool is_of_few(const StrengthTest& test, int least) {
+    return static_cast<int>(test.specimens.size()) < least;
+}
+
 std::vector<std::string> batches_of_few(const std::vector<StrengthTest>& tests, int least) {
     std::vector<std::string> names;
     for (const StrengthTest& test : tests) {
-        if (static_cast<int>(test.specimens.size()) < least) {
+        if (is_of_few(test, least)) {
             names.push_back(test.batch.name);
         }
     }

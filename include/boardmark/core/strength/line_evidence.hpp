@@ -15,6 +15,9 @@ bool is_large(const SpecimenSize& specimen, const AciAcceptance& rules);
 /// enough.
 int least_specimens(const StrengthRecord& record, const StrengthTables& tables);
 
+/// Whether the test is of fewer.
+bool is_of_few(const StrengthTest& test, int least);
+
 /// The batches whose test is of fewer.
 std::vector<std::string> batches_of_few(const std::vector<StrengthTest>& tests, int least);
 
