@@ -136,6 +136,8 @@ ExitCode run_methods(const Arguments& arguments) {
         methods.push_back({reference::methods()[i], &tables[i]});
     }
     const auto columns = core::by_methods(mix, methods);
+    const auto own = std::ranges::find(methods, mix->method, &core::MethodOfStudy::method);
+    const core::ComparedMix& column = columns[static_cast<std::size_t>(own - methods.begin())];
     const report::ComparisonResult result{
         .title = mix->title,
         .files = std::vector<std::string>(columns.size(), arguments.file()),
@@ -144,11 +146,10 @@ ExitCode run_methods(const Arguments& arguments) {
         .checks = {},
         .cautions = cautions_of(columns),
         .is_study = false,
+        .each_owes_a_mix = column.unresolved.has_value(),
         .only_different = arguments.has("only-different"),
         .inputs = read.origin.files_read.inputs};
     deliver(result, arguments, read.origin);
-    const auto own = std::ranges::find(methods, mix->method, &core::MethodOfStudy::method);
-    const core::ComparedMix& column = columns[static_cast<std::size_t>(own - methods.begin())];
     if (column.unresolved) {
         return end_with(no_mix_follows(*column.unresolved, arguments, mix->system));
     }

@@ -59,6 +59,34 @@ TEST_CASE("mixes that ask different things are not weighed by cost and carbon") 
     CHECK(told_apart(base, {.requirements = "  reinforced: no\n"}) == "reinforcement");
     CHECK(told_apart(base, {.requirements = "  reinforced: no\n", .slump = "3 in"}) ==
           "reinforcement, slump");
+    CHECK(told_apart(base, {.requirements = "  minimum_binder: 500 lb/yd3\n"}) == "least binder");
+    CHECK(told_apart(base, {.requirements = "  finish: board-marked\n"}) == "finish");
+    CHECK(told_apart(base, {.requirements = "  section: {thickness: 12 in}\n"}) == "section");
+}
+
+TEST_CASE("a slump that the water or the dose need not bring is no bargain") {
+    // By hand: 4 in of the water and 1/2 in of 1 fl oz/cwt, against 8 in asked.
+    const std::string data = "slump_gain: {4 fl oz/cwt: 2 in, 8 fl oz/cwt: 4 in}";
+    const std::string before = "  slump_before_reducer: 4 in\n";
+    const core::ComparedMix short_of_it =
+        column({.requirements = before, .reducer = data, .dose = "1 fl oz/cwt", .slump = "8 in"});
+    REQUIRE(short_of_it.slump.mm);
+    CHECK(*short_of_it.slump.mm == Approx(4.5 * 25.4));
+    CHECK_FALSE(short_of_it.may_be_chosen());
+    const core::ComparedMix as_asked =
+        column({.requirements = before, .reducer = data, .dose = "8 fl oz/cwt", .slump = "8 in"});
+    CHECK(*as_asked.slump.mm == Approx(8 * 25.4));
+    CHECK_FALSE(as_asked.may_miss_slump);
+
+    const core::ComparedMix dry = column({.selections = "{water: 230 lb/yd3}"});
+    CHECK(dry.may_miss_slump); // the table has more for 4 in
+    const auto summary = core::summary_of({column({}), dry});
+    CHECK(std::ranges::any_of(summary, [](const core::Phrase& phrase) {
+        return phrase.text.starts_with("Cost and carbon do not decide") &&
+               phrase.text.ends_with("(water.slump).");
+    }));
+    CHECK(std::ranges::none_of(
+        summary, [](const core::Phrase& phrase) { return phrase.text.starts_with("Cheapest"); }));
 }
 
 TEST_CASE("a reducer that is dosed as needed presses as one of a stated dose") {

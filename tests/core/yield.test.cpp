@@ -108,7 +108,7 @@ TEST_CASE("verdicts on fresh tests") {
         {density + slump + air + "  temperature: 54 degF\n", "temperature", Verdict::watch},
         {density + slump + air + "  temperature: 32 degF\n", "temperature", Verdict::fails},
         // ASTM C138: two operators may differ by 2.3 lb/ft3, 1.6 % of the yield.
-        {density + slump + air, "yield.relative", Verdict::holds},
+        {density + slump + air, "yield.relative", Verdict::watch}, // a precision from memory
         {"  density: 140 lb/ft3\n" + slump + air, "yield.relative", Verdict::watch},
         {"  density: 136 lb/ft3\n" + slump + air, "yield.relative", Verdict::fails},
     }));

@@ -8,6 +8,7 @@
 #include "../batch/charged.hpp"
 #include "../method/reducer_dose.hpp"
 #include "../mix/material_figures.hpp"
+#include "remembered_limit.hpp"
 #include "trial_checks.hpp"
 
 namespace boardmark::core {
@@ -50,7 +51,7 @@ Check batching_check(const BatchItem& asked, const WeighedItem& weighed, const T
                       asked.kg * (1 + tolerance.value / 100)};
     const Verdict verdict = batching_verdict(asked, weighed, limit, tables);
     const double small_batch = tables.trial->batching.small_batch_over_percent.value;
-    return {
+    Check check{
         .id = "batching." + asked.name,
         .verdict = verdict,
         .value = weighed.kg,
@@ -63,6 +64,8 @@ Check batching_check(const BatchItem& asked, const WeighedItem& weighed, const T
                      quantity("asked", {asked.kg, Measure::mass}),
                      percent_of("tolerance", tolerance.value),
                      percent_of("small_batch", small_batch)}}};
+    watch_what_is_from_memory(check);
+    return check;
 }
 
 /// A dose against the highest that the data sheet permits, else against the last that it knows.

@@ -269,8 +269,8 @@ void check_demanded_strength(const CheckContext& context, Findings& findings) {
     }
     const bool by_other_rule = context.specified_by && !context.code.strength_rule.empty() &&
                                context.specified_by->strength_rule != context.code.strength_rule;
-    const bool by_twin = specified_mpa && !below(*specified_mpa, highest->low_twin) &&
-                         below(*specified_mpa, highest->low) && verdict != Verdict::fails;
+    const bool by_twin = specified_mpa && same(*specified_mpa, highest->low_twin) &&
+                         below(*specified_mpa, highest->low);
     const bool by_addition =
         specified_mpa && rests_on_addition(Demanded::strength, *specified_mpa, context);
     const bool watched = (by_other_rule && specified_mpa) || by_addition;

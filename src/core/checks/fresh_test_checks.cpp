@@ -204,17 +204,19 @@ Check yield_check(const Yield& yield, const Tables& tables) {
             : verdict == Verdict::fails ? ". Check the intended volume, the weights and the "
                                           "measure: until then trust no figure per volume"
                                         : "";
-    return {.id = check_ids::yield_relative,
-            .verdict = verdict,
-            .value = yield.relative_yield,
-            .limit = Limit{1 - noise_percent / 100, 1 + noise_percent / 100},
-            .measure = Measure::ratio,
-            .requirement = "intended volume",
-            .source = precision.source,
-            .message = {std::move(text),
-                        {quantity("value", {yield.relative_yield, Measure::ratio}),
-                         percent_of("off", off_percent), percent_of("noise", noise_percent),
-                         quantity("precision", {precision.value, Measure::fresh_density})}}};
+    Check check{.id = check_ids::yield_relative,
+                .verdict = verdict,
+                .value = yield.relative_yield,
+                .limit = Limit{1 - noise_percent / 100, 1 + noise_percent / 100},
+                .measure = Measure::ratio,
+                .requirement = "intended volume",
+                .source = precision.source,
+                .message = {std::move(text),
+                            {quantity("value", {yield.relative_yield, Measure::ratio}),
+                             percent_of("off", off_percent), percent_of("noise", noise_percent),
+                             quantity("precision", {precision.value, Measure::fresh_density})}}};
+    watch_what_is_from_memory(check);
+    return check;
 }
 
 Check temperature_check(const Trial& trial, const Tables& tables) {

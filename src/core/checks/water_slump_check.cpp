@@ -3,6 +3,7 @@
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
 #include "checks.hpp"
+#include "dosed_slump.hpp"
 
 #include <algorithm>
 
@@ -48,13 +49,34 @@ Phrase message_of(double water_kg_m3, const OptionalNumber& usual_kg_m3,
     return message;
 }
 
+/// Where nothing else is asked of the water: that the doses bring the slump.
+void check_dosed_slump(const CheckContext& context, Findings& findings) {
+    const auto doubt = slump_in_doubt(context);
+    if (!doubt) {
+        return;
+    }
+    findings.add({.id = check_ids::water_slump,
+                  .verdict = Verdict::watch,
+                  .value = doubt->reached_mm,
+                  .measure = Measure::slump},
+                 [&](Check& told) {
+                     told.requirement = "slump";
+                     told.source = Source{"the data of " + std::string{doubt->reducer->name}};
+                     told.message = {
+                         "a slump of {asked} is asked",
+                         {quantity("asked", {context.requirements.slump_mm, Measure::slump})}};
+                     append_slump_doubt(*doubt, told.message);
+                 });
+}
+
 } // namespace
 
 /// A water that the file states in place of the method's: with less the concrete need not have the
-/// slump that is asked.
+/// slump that is asked. Nor with a dose that does not bring it.
 void check_water_of_slump(const CheckContext& context, Findings& findings) {
     const Selection& selection = context.proportions.selection;
     if (!selection.water_is_stated) {
+        check_dosed_slump(context, findings);
         return;
     }
     const double water_kg_m3 = selection.water_kg_m3;
@@ -68,11 +90,20 @@ void check_water_of_slump(const CheckContext& context, Findings& findings) {
         found.value = water_kg_m3;
         found.limit = Limit{.low = *usual_kg_m3, .high = std::nullopt};
     }
+    const auto doubt = slump_in_doubt(context);
+    if (doubt) {
+        found.verdict = worse(found.verdict, Verdict::watch);
+    }
     findings.add(found, [&](Check& told) {
         const MethodTables& method = context.tables.method;
         told.requirement = "slump";
         told.source = Source{method.name, method.absolute_volume.confidence};
         told.message = message_of(water_kg_m3, usual_kg_m3, context);
+        if (doubt) {
+            told.message.arguments.push_back(
+                quantity("asked", {context.requirements.slump_mm, Measure::slump}));
+            append_slump_doubt(*doubt, told.message);
+        }
     });
 }
 

@@ -175,8 +175,7 @@ const ClassLimits& Demand::limits(bool reinforced) const {
 }
 
 Verdict held(const Demand& demand, double value) {
-    const bool is_twin =
-        demand.low_twin != demand.low && std::abs(value - demand.low_twin) < demand.precision / 2;
+    const bool is_twin = is_bound(demand.low_twin) && same(value, demand.low_twin);
     const Verdict lower = !is_bound(demand.low) || is_twin
                               ? Verdict::holds
                               : at_least({value, demand.low, demand.precision});

@@ -2,6 +2,7 @@
 
 #include "../basis/phrases.hpp"
 #include "high_range_reducer.hpp"
+#include "unlisted_aggregate.hpp"
 
 #include <algorithm>
 
@@ -57,6 +58,13 @@ void add_missing(const Ingredient& ingredient, bool has_figure, PartialSum& sum)
     }
 }
 
+/// Aggregate that a submitted mix leaves out is bought all the same.
+void add_unlisted(const Proportions& proportions, PartialSum& sum) {
+    if (!lists_aggregates(proportions)) {
+        sum.missing.push_back(unlisted_aggregate(proportions));
+    }
+}
+
 std::set<std::string> currencies_of(const std::vector<const Ingredient*>& materials) {
     std::set<std::string> currencies;
     for (const Ingredient* ingredient : materials) {
@@ -84,7 +92,11 @@ std::optional<Cost> cost_of(const std::vector<const Ingredient*>& materials) {
 } // namespace
 
 std::optional<Cost> cost_of(const Proportions& proportions) {
-    return cost_of(materials_of(proportions));
+    auto cost = cost_of(materials_of(proportions));
+    if (cost) {
+        add_unlisted(proportions, cost->sum);
+    }
+    return cost;
 }
 
 std::optional<Cost> binder_cost(const Proportions& proportions) {
@@ -137,6 +149,7 @@ std::optional<PartialSum> carbon_of(const Proportions& proportions) {
             add_missing(*ingredient, carbon.has_value(), sum);
         }
     }
+    add_unlisted(proportions, sum);
     return any ? std::optional{sum} : std::nullopt;
 }
 

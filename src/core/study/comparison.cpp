@@ -8,6 +8,7 @@
 #include "comparison_reasons.hpp"
 #include "comparison_remarks.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace boardmark::core {
@@ -39,17 +40,60 @@ long quarter_inches(double slump_mm) {
     return std::lround(slump_mm / quarter_inch_mm);
 }
 
+std::optional<long> rounded(const std::optional<double>& value) {
+    return value ? std::optional{std::lround(*value)} : std::nullopt;
+}
+
+std::optional<long> asked_air(const RequiredAir& air) {
+    switch (air.basis) {
+    case AirBasis::exposure:
+        return std::nullopt;
+    case AirBasis::none:
+        return 0;
+    case AirBasis::stated:
+        break;
+    }
+    return std::lround(air.percent * 10);
+}
+
 ComparedDemand demand_of(const Requirements& requirements) {
-    ComparedDemand demand{.strength_tenths_mpa = std::lround(requirements.strength_mpa * 10),
+    ComparedDemand demand{.code = requirements.code,
+                          .strength_tenths_mpa = std::lround(requirements.strength_mpa * 10),
                           .specimen = requirements.specimen,
                           .strength_age_d = requirements.strength_age_d,
                           .exposure = requirements.exposure,
                           .reinforced = requirements.reinforced,
-                          .slump = quarter_inches(requirements.slump_mm)};
+                          .chloride_class = requirements.chloride_class,
+                          .slump = quarter_inches(requirements.slump_mm),
+                          .air = asked_air(requirements.air),
+                          .least_binder = rounded(requirements.minimum_binder_kg_m3),
+                          .board_marked = requirements.board_marked};
+    const Section& section = requirements.section;
+    demand.section = {rounded(section.thickness_mm), rounded(section.clear_bar_spacing_mm),
+                      rounded(section.clear_cover_mm)};
     if (const auto& window = requirements.slump_window) {
         demand.slump_window = {quarter_inches(window->low_mm), quarter_inches(window->high_mm)};
     }
     return demand;
+}
+
+bool is_in_doubt(const std::vector<Check>& checks, CheckId id) {
+    return std::ranges::any_of(checks, [&](const Check& check) {
+        return check.is(id) && check.verdict != Verdict::holds;
+    });
+}
+
+/// Where the doses are known to bring another slump than the one asked, that is the mix's slump.
+void show_dosed_slump(ComparedMix& column) {
+    const auto found = std::ranges::find_if(column.checks, [](const Check& check) {
+        return check.is(check_ids::water_slump) && check.measure == Measure::slump && check.value;
+    });
+    if (found != column.checks.end() && column.slump.mm) {
+        column.slump = {.mm = *found->value,
+                        .estimate = true,
+                        .reason = {"what the water gives and the doses add", {}},
+                        .source = found->source};
+    }
 }
 
 /// Fills a column from its proportions.
@@ -64,6 +108,9 @@ void evaluate(ComparedMix& column, CompleteRequirements requirements, const Requ
     column.reducer_cost_per_m3 = reducer_cost_per_m3(proportions);
     column.carbon = carbon_of(proportions);
     column.proves_strength = proves_strength(column);
+    show_dosed_slump(column);
+    column.may_miss_slump = is_in_doubt(column.checks, check_ids::water_slump);
+    column.is_whole = !is_in_doubt(column.checks, check_ids::volume_closes);
     column.gives_slump = gives_slump(column.slump, asked, tables);
     column.asked = demand_of(asked);
     column.remarks = remarks_on(column, asked, tables);
@@ -79,13 +126,19 @@ std::vector<std::string> differences(const ComparedDemand& one, const ComparedDe
             names.emplace_back(name);
         }
     };
+    add("code", one.code == other.code);
     add("strength", one.strength_tenths_mpa == other.strength_tenths_mpa);
     add("its specimen", one.specimen == other.specimen);
     add("its age", one.strength_age_d == other.strength_age_d);
     add("exposure classes", one.exposure == other.exposure);
     add("reinforcement", one.reinforced == other.reinforced);
+    add("chloride class", one.chloride_class == other.chloride_class);
     add("slump", one.slump == other.slump);
     add("slump window", one.slump_window == other.slump_window);
+    add("air", one.air == other.air);
+    add("least binder", one.least_binder == other.least_binder);
+    add("finish", one.board_marked == other.board_marked);
+    add("section", one.section == other.section);
     return names;
 }
 

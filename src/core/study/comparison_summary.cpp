@@ -41,6 +41,11 @@ bool is_sound(const ComparedMix& column) {
     return is_made(column) && !any_fails(column.checks);
 }
 
+/// Whether its figures are those of 1 m3 at the slump that is shown.
+bool is_comparable(const ComparedMix* column) {
+    return column->is_whole && !column->may_miss_slump;
+}
+
 bool may_be_chosen(const ComparedMix& column) {
     return column.may_be_chosen();
 }
@@ -122,6 +127,25 @@ void tell(std::vector<Phrase>& summary, const Columns& columns, std::string text
     }
 }
 
+void tell_incomparable(const Columns& left, std::vector<Phrase>& summary) {
+    Columns of_doubtful_slump;
+    Columns of_doubtful_volume;
+    for (const ComparedMix* column : left) {
+        if (column->may_miss_slump) {
+            of_doubtful_slump.push_back(column);
+        }
+        if (!column->is_whole) {
+            of_doubtful_volume.push_back(column);
+        }
+    }
+    tell(summary, of_doubtful_slump,
+         "Cost and carbon do not decide between them: that water or dose bring the slump is not "
+         "shown for {labels} (water.slump).");
+    tell(summary, of_doubtful_volume,
+         "Cost and carbon do not decide between them: that the amounts make the whole volume is "
+         "not shown for {labels} (volume.closes).");
+}
+
 } // namespace
 
 std::vector<Phrase> summary_of(const std::vector<ComparedMix>& columns) {
@@ -155,6 +179,10 @@ std::vector<Phrase> summary_of(const std::vector<ComparedMix>& columns) {
         summary.push_back({"These have different requirements ({what}): cost and carbon do not "
                            "decide between them.",
                            {word("what", what)}});
+        return summary;
+    }
+    if (!std::ranges::all_of(left, is_comparable)) {
+        tell_incomparable(left, summary);
         return summary;
     }
     constexpr double cent = 0.01;

@@ -99,7 +99,8 @@ std::string measured_amount(const core::BatchItem& item, UnitSystem system) {
            std::string{unit};
 }
 
-/// How far a weight may be off, never more than it may: two digits that count, the rest cut off.
+/// How far a weight may be off, never more than it may: two digits that count, the rest cut off. A
+/// star marks what is from memory.
 std::string within(core::Role role, double kg, const BatchResult& result, UnitSystem system) {
     const std::string_view unit = system == UnitSystem::us ? "lb" : "kg";
     const double amount =
@@ -108,8 +109,9 @@ std::string within(core::Role role, double kg, const BatchResult& result, UnitSy
         amount > 0 ? std::max(0, 1 - static_cast<int>(std::floor(std::log10(amount)))) : 0;
     constexpr double of_a_conversion = 1e-9;
     const double step = std::pow(10, -decimals);
+    const auto confidence = core::batching_tolerance(role, result.tolerances).source.confidence;
     return "± " + fixed(step * std::floor(amount / step + of_a_conversion), decimals) + " " +
-           std::string{unit};
+           std::string{unit} + (confidence == core::Confidence::from_memory ? "*" : "");
 }
 
 /// A weight with so many digits that rounding takes up no more than a quarter of how far it may be
@@ -131,16 +133,24 @@ std::string weighed(const core::BatchItem& item, const BatchResult& result, Unit
     return item.by_trial ? "" : weighed_kg(item.role, item.kg, result, system);
 }
 
-/// Where the tolerances come from, each work once.
+/// Where the tolerances come from: each work once, by its longest citation.
 std::string sources_of_tolerances(const BatchResult& result) {
     std::vector<std::string> sources;
+    bool any_remembered = false;
     for (const core::BatchItem& item : result.each.items) {
-        const auto& source = core::batching_tolerance(item.role, result.tolerances).source.citation;
-        if (std::ranges::count(sources, source) == 0) {
-            sources.push_back(source);
+        const auto& source = core::batching_tolerance(item.role, result.tolerances).source;
+        any_remembered = any_remembered || source.confidence == core::Confidence::from_memory;
+        const auto same_work = std::ranges::find_if(sources, [&](const std::string& told) {
+            return told.starts_with(source.citation) || source.citation.starts_with(told);
+        });
+        if (same_work == sources.end()) {
+            sources.push_back(source.citation);
+        } else if (source.citation.size() > same_work->size()) {
+            *same_work = source.citation;
         }
     }
-    return fmt::format("within: {}", fmt::join(sources, "; "));
+    return fmt::format("within: {}{}", fmt::join(sources, "; "),
+                       any_remembered ? "; * from memory" : "");
 }
 
 /// The water at the mixer and the water held back, two rows to weigh apart.

@@ -60,6 +60,7 @@ Flow answer_text(const Economy& economy, UnitSystem system) {
         text += "; from the mix as written no mix follows.";
     }
     if (economy.is_as_written && economy.unrounded &&
+        told(economy.unrounded->of(economy.objective)) != told(best) &&
         economy.unrounded->of(economy.objective) < best) {
         text += fmt::format(" Figures that are not rounded reach {}: no rounding of them that was "
                             "tried keeps every check.",

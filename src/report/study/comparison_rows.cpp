@@ -258,8 +258,8 @@ std::vector<std::size_t> ComparisonRow::best(const std::vector<core::ComparedMix
         if (!columns[i].may_be_chosen()) {
             continue;
         }
-        if (!cells[i].value || cells[i].at_least ||
-            (lowest && columns[i].asked != columns[*lowest].asked)) {
+        if (!cells[i].value || cells[i].at_least || !columns[i].is_whole ||
+            columns[i].may_miss_slump || (lowest && columns[i].asked != columns[*lowest].asked)) {
             return {};
         }
         ++choices;

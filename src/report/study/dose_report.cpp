@@ -1,3 +1,4 @@
+#include <boardmark/core/checks/check_title.hpp>
 #include <boardmark/report/study/dose_report.hpp>
 #include <boardmark/report/writing/words.hpp>
 #include <boardmark/text/utf8.hpp>
@@ -157,6 +158,27 @@ std::string cost_words(const core::DoseResponse& response, UnitSystem system) {
                : "With less binder cost is least at " + dose + " and rises beyond.";
 }
 
+/// What the cheapest dose is watched for and the mix as written is not, so that no price is told
+/// without what it costs the face.
+Flow text_of_watches(const DoseResult& result, UnitSystem system) {
+    const core::DoseResponse& response = result.response;
+    if (!response.cheapest) {
+        return {};
+    }
+    const core::DosePoint& point = response.points[*response.cheapest];
+    std::string names;
+    for (const std::string& id : core::verdicts_of(point.less_binder.checks).watched) {
+        if (std::ranges::count(core::verdicts_of(result.checks).watched, id) == 0) {
+            names += (names.empty() ? "" : ", ") + core::title_of(id);
+        }
+    }
+    return names.empty()
+               ? Flow{}
+               : paragraph("At " + shown({point.ml_100kg, Measure::dose}, system) +
+                               " to watch, which the mix as written is not: " + names + ".",
+                           list_item);
+}
+
 /// Nothing where the points have the slump that is asked.
 Flow text_of_slump(const core::DoseResponse& response, UnitSystem system) {
     if (!response.slump_of_water_mm) {
@@ -178,6 +200,7 @@ Json json_of_use(const ComparedMix& column) {
             {"cost_per_m3", column.cost ? Json(column.cost->sum.per_m3) : Json(nullptr)},
             {"cost_at_least", column.cost && !column.cost->sum.is_whole()},
             {"fails", !proportions || core::any_fails(column.checks)},
+            {"watch", core::verdicts_of(column.checks).watched},
             {"unresolved", column.unresolved ? Json(words(column.unresolved->what, UnitSystem::si))
                                              : Json(nullptr)}};
 }
@@ -209,6 +232,7 @@ Flow flow_of(const DoseResult& result, const TextStyle& style) {
         text_of_slump(response, style.system) +
         paragraph(limits_text(response, style.system), list_item) +
         paragraph(cost_words(response, style.system), list_item) +
+        text_of_watches(result, style.system) +
         paragraph(response.ends_at_maximum
                       ? "Strengths are estimates until they are tested; the last dose shown is the "
                         "highest that the reducer's data sheet permits."

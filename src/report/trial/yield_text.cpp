@@ -93,7 +93,8 @@ std::string relative_yield_text(const YieldResult& result) {
     if (relative < half || relative > 1 / half) {
         return text + ": is the intended volume right?";
     }
-    return check->verdict == core::Verdict::holds
+    const core::Limit& noise = *check->limit;
+    return relative >= *noise.low && relative <= *noise.high
                ? text + ": the intended volume, within what one density test can show"
            : relative < 1 ? text + ": less concrete than intended"
                           : text + ": more concrete than intended";

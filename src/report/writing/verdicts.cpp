@@ -31,7 +31,7 @@ core::VerdictSummary verdicts_of(const ComparisonResult& result) {
     if (result.is_study) {
         return core::verdicts_of(result.checks);
     }
-    core::VerdictSummary summary;
+    core::VerdictSummary summary{.each_owes_a_mix = result.each_owes_a_mix};
     for (const core::ComparedMix& column : result.columns) {
         summary.add(column.checks);
         if (column.unresolved) {

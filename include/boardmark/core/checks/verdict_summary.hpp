@@ -23,6 +23,7 @@ struct VerdictSummary {
     std::vector<std::string> not_checked = {}; ///< likewise
     std::size_t held = 0;                      ///< checks, not ids
     std::vector<std::string> without_mix = {}; ///< parts for which no mix follows
+    bool each_owes_a_mix = true; ///< so that one without fails; not where other methods are tried
 
     VerdictState state() const;
 

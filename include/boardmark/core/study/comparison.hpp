@@ -24,13 +24,19 @@ struct ComparedSlump {
 
 /// What is asked of a mix as far as cost and carbon decide only between mixes of one such demand.
 struct ComparedDemand {
+    std::string code = {};        ///< empty where no class is asked
     long strength_tenths_mpa = 0; ///< to a tenth of a MPa
     Specimen specimen = Specimen::cylinder;
     double strength_age_d = 0;
     std::vector<std::string> exposure = {};
     bool reinforced = true;
+    std::string chloride_class = {};
     long slump = 0;                      ///< in quarter inches, as slump is read
     std::vector<long> slump_window = {}; ///< likewise; empty where none is stated
+    std::optional<long> air = {};        ///< stated, in tenths of a percent; absent: by the classes
+    std::optional<long> least_binder = {}; ///< kg/m3
+    bool board_marked = false;
+    std::vector<std::optional<long>> section = {}; ///< thickness, clear spacing and cover, mm
 
     bool operator==(const ComparedDemand&) const = default;
 };
@@ -56,6 +62,8 @@ struct ComparedMix {
     std::optional<Supply> supply = {};
     bool gives_slump = true;     ///< whether its slump is the one asked
     bool proves_strength = true; ///< whether the strength expected is known to reach the average
+    bool may_miss_slump = false; ///< whether its water or doses need not bring the slump shown
+    bool is_whole = true;        ///< whether its volumes are known to make 1 m3
     ComparedDemand asked = {};   ///< to tell unlike requirements
 
     /// Whether it may be chosen as far as the checks could tell.

@@ -18,6 +18,7 @@ struct ComparisonResult {
         checks; ///< of the mix as written; empty where there are several
     std::vector<core::Phrase> cautions;
     bool is_study = false;       ///< the uses of one mix's reducer: differences to the first column
+    bool each_owes_a_mix = true; ///< not where other methods than the file's are tried
     bool only_different = false; ///< leaves rows out that are equal in all columns
     InputFiles inputs = {};
 };
