@@ -235,6 +235,10 @@ ClauseGroup clauses_of_mockup(const PaperCase& papers) {
     Phrase cast{"Of a whole production load, with the boards, treatment, release agent, ties, "
                 "vibrators, crew and stripping age of the work",
                 {}};
+    if (const std::string& season = papers.wall->placing.season; !season.empty()) {
+        cast.text += ", in its season: {season}";
+        cast.arguments.push_back(word("season", season));
+    }
     if (days.mockup) {
         cast.text += "; cast by {cast}";
         cast.arguments.push_back(word("cast", date_text(*days.mockup)));
