@@ -19,7 +19,7 @@ namespace of_check {
 namespace {
 
 constexpr Option options[] = {
-    {"against", "WALL|MIX", "hold what was handed in against the designer's file, and answer it"},
+    {"against", "WALL|MIX", "hold what was handed in against the designer's file; answer it"},
     all_option,
     code_option,
     all_codes_option,

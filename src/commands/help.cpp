@@ -43,7 +43,7 @@ std::string text_of(std::span<const Option> own) {
     for (const Option& option : options) {
         text += fmt::format("  {:<{}}  {}\n", head_of(option), widest, option.meaning);
     }
-    return text;
+    return text::fitted(text, widest_page);
 }
 
 std::string sentence(std::string_view summary) {
@@ -96,7 +96,7 @@ std::string classes_text(const core::CodeTables& code) {
     for (const core::ExposureClass& exposure : code.classes) {
         text += fmt::format("  {:<{}}  {}\n", exposure.name, widest, exposure.meaning);
     }
-    return text;
+    return text::fitted(text, widest_page);
 }
 
 std::string help_on_exposure() {

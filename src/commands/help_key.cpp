@@ -93,10 +93,12 @@ std::string help_on_keys() {
             fmt::format("{}Keys of the {}, with an example of each; * is a name of your own.\n\n",
                         text.empty() ? "" : "\n", file.name);
         for (const auto& key : file.keys) {
-            text += fmt::format(
-                "  {}\n      {}{}\n      {}\n", key.path, key.meaning,
-                key.default_text.empty() ? "" : fmt::format(" (default {})", key.default_text),
-                key.example);
+            const std::string left_out =
+                key.default_text.empty() ? "" : fmt::format(" (default {})", key.default_text);
+            text += fmt::format("  {}\n", key.path);
+            text += text::wrapped(std::string{key.meaning} + left_out, {"      ", "      "},
+                                  widest_line);
+            text += fmt::format("      {}\n", key.example);
         }
     }
     return text;

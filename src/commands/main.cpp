@@ -12,11 +12,14 @@
 #include <fmt/format.h>
 #include <unistd.h>
 
+#include <algorithm>
+#include <array>
 #include <csignal>
 #include <exception>
 #include <iostream>
 #include <new>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace boardmark::commands {
@@ -46,7 +49,18 @@ Failure unknown_command(const std::string& word) {
     return wrong_command_line(fmt::format("'{}' is not a command", word), advice);
 }
 
+/// Keys that stand in a code file alone: its tables have the form of those in data/.
+bool is_of_code_file(const std::string& word) {
+    constexpr std::array<std::string_view, 4> keys{"tables", "columns", "rows", "cells"};
+    return std::ranges::find(keys, word) != keys.end();
+}
+
 Failure unknown_subject(const std::string& word) {
+    if (is_of_code_file(word)) {
+        return wrong_command_line(
+            fmt::format("'{}' is a key of a code file, whose tables have no help by key", word),
+            "'examples/harbour-annex.yaml' is such a file");
+    }
     const auto command = closest_command(word);
     const auto near = command ? command : closest_key(word);
     return wrong_command_line(fmt::format("'{}' is neither a command nor a key", word),
@@ -96,8 +110,8 @@ ExitCode run(const std::vector<std::string>& words) {
                   rest});
 }
 
-/// Opens each standard stream that is closed as one that fails whatever is done with it: the next file would
-/// get its number, and a warning would be written into a result.
+/// Opens each standard stream that is closed as one that fails whatever is done with it: the next
+/// file would get its number, and a warning would be written into a result.
 bool hold_standard_streams() {
     const auto is_held = [](int stream, int useless) {
         return ::fcntl(stream, F_GETFD) >= 0 || ::open("/dev/null", useless) == stream;

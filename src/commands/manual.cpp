@@ -58,9 +58,8 @@ constexpr std::string_view beginning =
     ".SH DESCRIPTION\nMix, trial, results and wall files in; batch weights, yield, limit checks, "
     "comparisons, forces on the forms and a brief for the contractor out. Proportions are a start, "
     "to be proven by trial batches; local codes and the licensed engineer decide.\n"
-    ".PP\n\\fBboardmark help\\fR \\fIKEY\\fR explains any key of any file, \\fBboardmark "
-    "starter\\fR "
-    "\\fIKIND\\fR writes a file to begin with.\n"
+    ".PP\n\\fBboardmark help\\fR \\fIKEY\\fR explains any key of a mix, trial, results or "
+    "wall file, \\fBboardmark starter\\fR \\fIKIND\\fR writes a file to begin with.\n"
     ".SH COMMANDS\n";
 
 constexpr std::string_view ending =

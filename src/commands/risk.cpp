@@ -16,7 +16,7 @@ constexpr Option options[] = {
     all_option,
     {"samples", "N", "how many batches are made, 1000 to 5000000 (default 100000)"},
     {"seed", "N", "another row of random numbers (default 1)"},
-    {"threads", "N", "threads at work (default: those of the machine); never changes a result"},
+    {"threads", "N", "threads at work (default: those of the machine); changes no result"},
     {"moisture", "NAME=P,...", "today's moistures, in the file's basis: sand=5.2%,stone=1.4%"},
 };
 

@@ -14,8 +14,7 @@ namespace of_specify {
 namespace {
 
 constexpr Option options[] = {
-    {"submittals", "",
-     "what supplier and contractor hand in, by which day, with the keys it fills"},
+    {"submittals", "", "what supplier and contractor hand in, by which day, and its keys"},
     {"tests", "", "how often is sampled and tested, and what luck does to the results"},
     all_option,
     paper_date_option,

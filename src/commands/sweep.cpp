@@ -25,8 +25,8 @@ constexpr Option options[] = {
 
 constexpr std::string_view examples[] = {
     "boardmark sweep --vary w_cm=0.36..0.45/10 examples/quay-wall.yaml",
-    "boardmark sweep --vary 'share.slag=0 %..50 %/6' --vary 'dose.reducer=4 fl oz/cwt..12 fl "
-    "oz/cwt/5' examples/quay-wall.yaml",
+    "boardmark sweep --vary w_cm=0.36..0.45/4 --vary 'share.slag=0 %..50 %/6' "
+    "examples/quay-wall.yaml",
 };
 
 ExitCode run(const Arguments& arguments) {

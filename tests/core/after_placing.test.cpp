@@ -94,6 +94,19 @@ TEST_CASE("hours count at the temperature held, then in the coldest air") {
     CHECK(wall.after.strip.by_time_h == by_time_h);
 }
 
+TEST_CASE("an age that holds by the older list cites the list, not the guide") {
+    // ACI 347R-14 has 12 h in air above 10 degC; from 24 h on, time alone tells it, by the upper
+    // end of a list of 12 to 24 h that is older. 2 MPa is there after 9.3 h at 20 degC.
+    const auto [strip_after_h, verdict, work] = GENERATE(table<double, Verdict, std::string>(
+        {{12, Verdict::watch, "ACI 347R-14"}, {24, Verdict::holds, "Older removal times"}}));
+    const Poured wall = poured({.air_c = 15,
+                                .concrete_c = 20,
+                                .strip_after_h = strip_after_h,
+                                .placing = {.setting_h = 4, .lowest_air_c = 15}});
+    CHECK(wall.face.verdict == verdict);
+    CHECK_THAT(wall.face.source.citation, Catch::Matchers::StartsWith(work));
+}
+
 TEST_CASE("a form does not come off before the concrete has set") {
     const core::WallPlacing slow{.setting_h = 4, .end_of_set_h = 20, .lowest_air_c = 15};
     const Poured wall = poured({.air_c = 15, .concrete_c = 20, .placing = slow});

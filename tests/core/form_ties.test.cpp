@@ -68,6 +68,7 @@ TEST_CASE("a tie is held against its working load, a breaking load is halved") {
     CHECK(check.id == "forms.tie");
     CHECK(check.verdict == verdict);
     CHECK(speaks_of({check.message}, "breaking") == breaking);
+    CHECK((check.source.citation == us().forms->tie_safety_factor.source.citation) == breaking);
 }
 
 TEST_CASE("a tie without a rating is not checked") {

@@ -44,6 +44,19 @@ Phrase of_its_wall(const std::string& wall, Phrase phrase) {
     return phrase;
 }
 
+Phrase shown_on(const Mockup& mockup) {
+    if (mockup.shows.empty()) {
+        return {"It includes a tie, a board joint, a contraction joint, a lift line, a corner and "
+                "the edge of a box-out where the wall has them, and a repair",
+                {}};
+    }
+    std::vector<std::string> shown;
+    for (const PanelFeature feature : mockup.shows) {
+        shown.emplace_back(name_of(feature));
+    }
+    return {"It shows, the most important first: {shown}", {word("shown", joined(shown))}};
+}
+
 } // namespace
 
 Phrase stripping_limit(const BriefCase& brief) {
@@ -82,13 +95,14 @@ BriefSection brief_of_mockup(const BriefCase& brief) {
              {number("number", mockup->number), metres("length", *mockup->length_m),
               metres("height", *mockup->height_m)}});
     }
-    section.items.push_back({"Of a production truckload, with the same boards, treatment, release "
-                             "agent, ties, crew and season as the wall",
-                             {}});
-    section.items.push_back({"It includes a tie, a board joint, a contraction joint, a lift line, "
-                             "a corner and the edge of a box-out where the wall has them, and a "
-                             "repair",
-                             {}});
+    const std::string& season = brief.wall.placing.season;
+    section.items.push_back({season.empty()
+                                 ? "Of a production truckload, with the same boards, treatment, "
+                                   "release agent, ties, crew and season as the wall"
+                                 : "Of a production truckload, with the same boards, treatment, "
+                                   "release agent, ties, crew and season as the wall: {season}",
+                             {word("season", season)}});
+    section.items.push_back(shown_on(*mockup));
     section.items.push_back({"Write down: slump before and after the reducer, air, temperature of "
                              "concrete and air, time since batching, lift height, stripping age",
                              {}});
@@ -184,6 +198,10 @@ BriefSection brief_of_forms(const BriefCase& brief) {
 
 BriefSection brief_of_placing(const BriefCase& brief) {
     BriefSection section{"PLACING, CURING, STRIPPING", {}};
+    if (!brief.wall.placing.season.empty()) {
+        section.items.push_back(
+            {"Season of placing: {season}", {word("season", brief.wall.placing.season)}});
+    }
     for (const RunPlan& run : brief.plan.runs) {
         section.items.push_back({run.lifts.lifts == 1 ? "{wall}: one lift of {lift}"
                                                       : "{wall}: {lifts} lifts of {lift}",

@@ -115,6 +115,9 @@ Check tie_check(const FormPressure& pressure, const TieLayout& layout,
     if (!rating) {
         return check;
     }
+    if (!rating->breaking) { // no factor of the guide is used on a working load
+        check.source = {"data sheet of the tie, 'ties.working_load'", Confidence::read};
+    }
     const auto hardest = std::ranges::max_element(rows, {}, &TieRowLoad::load_kn);
     const double working_kn = working_load_kn(*rating, tables);
     check.value = hardest->load_kn;

@@ -105,29 +105,6 @@ private:
     const PanelTables& tables_;
 };
 
-bool walls_have(PanelFeature feature, const Wall& wall, const WallPlan& plan) {
-    const auto any_run = [&](auto has) { return std::ranges::any_of(plan.runs, has); };
-    switch (feature) {
-    case PanelFeature::face:
-    case PanelFeature::repair: // every mock-up shows how a fault is mended
-        return true;
-    case PanelFeature::board_joint:
-        return wall.boards.has_value();
-    case PanelFeature::tie:
-        return wall.ties.has_value();
-    case PanelFeature::corner:
-        return !wall.planters.empty() ||
-               std::ranges::any_of(wall.runs, [](const WallRun& run) { return run.corners > 0; });
-    case PanelFeature::joint:
-        return any_run([](const RunPlan& run) { return !run.joints.positions_m.empty(); });
-    case PanelFeature::lift_line:
-        return any_run([](const RunPlan& run) { return run.lifts.lifts > 1; });
-    case PanelFeature::box_out:
-        return smallest_box_out(wall) != nullptr;
-    }
-    return false;
-}
-
 double step_up_m(double mm, const PanelTables& tables) {
     constexpr double conversion = 1e-9;
     const double step_mm = tables.size_step_mm.value;
@@ -249,6 +226,29 @@ void add_features(const std::vector<PanelFeature>& wished, const FieldOf& field_
 }
 
 } // namespace
+
+bool walls_have(PanelFeature feature, const Wall& wall, const WallPlan& plan) {
+    const auto any_run = [&](auto has) { return std::ranges::any_of(plan.runs, has); };
+    switch (feature) {
+    case PanelFeature::face:
+    case PanelFeature::repair: // every mock-up shows how a fault is mended
+        return true;
+    case PanelFeature::board_joint:
+        return wall.boards.has_value();
+    case PanelFeature::tie:
+        return wall.ties.has_value();
+    case PanelFeature::corner:
+        return !wall.planters.empty() ||
+               std::ranges::any_of(wall.runs, [](const WallRun& run) { return run.corners > 0; });
+    case PanelFeature::joint:
+        return any_run([](const RunPlan& run) { return !run.joints.positions_m.empty(); });
+    case PanelFeature::lift_line:
+        return any_run([](const RunPlan& run) { return run.lifts.lifts > 1; });
+    case PanelFeature::box_out:
+        return smallest_box_out(wall) != nullptr;
+    }
+    return false;
+}
 
 const char* name_of(PanelFeature feature) {
     switch (feature) {

@@ -1,3 +1,5 @@
+#include <boardmark/core/panels/panel_room.hpp>
+
 #include "../checks/exposure_limits.hpp"
 #include "clause_list.hpp"
 #include "clause_words.hpp"
@@ -34,36 +36,50 @@ Phrase on_the_day(Phrase text, const std::optional<Day>& day) {
     return text;
 }
 
-/// What the panel shows of the wall, as far as the file has it.
-std::string shown_on_the_panel(const PaperCase& papers) {
+const char* shown_as(PanelFeature feature) {
+    switch (feature) {
+    case PanelFeature::face:
+        return "a plain field of the face";
+    case PanelFeature::board_joint:
+        return "board joints";
+    case PanelFeature::tie:
+        return "two form ties";
+    case PanelFeature::corner:
+        return "a corner";
+    case PanelFeature::joint:
+        return "a contraction joint";
+    case PanelFeature::lift_line:
+        return "a line between lifts";
+    case PanelFeature::box_out:
+        return "the edge of a box-out";
+    case PanelFeature::repair:
+        break;
+    }
+    return "a patch and a filled tie hole, or the place of one";
+}
+
+/// What the panel shows: as `mockup.shows` has it, else of the wall as far as the file has it.
+Phrase shown_on_the_panel(const PaperCase& papers, const std::vector<PanelFeature>& wished) {
     const Wall& wall = *papers.wall;
     std::vector<std::string> parts;
-    if (wall.boards) {
-        parts.emplace_back("board joints");
+    for (const PanelFeature feature : wished) {
+        parts.emplace_back(shown_as(feature));
     }
-    if (wall.ties) {
-        parts.emplace_back("two form ties");
+    for (const PanelFeature feature :
+         {PanelFeature::board_joint, PanelFeature::tie, PanelFeature::joint,
+          PanelFeature::lift_line, PanelFeature::corner, PanelFeature::box_out}) {
+        if (wished.empty() && walls_have(feature, wall, *papers.plan)) {
+            parts.emplace_back(shown_as(feature));
+        }
     }
-    const auto joints = [](const RunPlan& run) { return !run.joints.positions_m.empty(); };
-    if (std::ranges::any_of(papers.plan->runs, joints)) {
-        parts.emplace_back("a contraction joint");
-    }
-    if (std::ranges::any_of(papers.plan->runs,
-                            [](const RunPlan& run) { return run.lifts.lifts > 1; })) {
-        parts.emplace_back("a line between lifts");
-    }
-    if (!wall.planters.empty() ||
-        std::ranges::any_of(wall.runs, [](const WallRun& run) { return run.corners > 0; })) {
-        parts.emplace_back("a corner");
-    }
-    if (std::ranges::any_of(wall.runs, [](const WallRun& run) { return !run.openings.empty(); })) {
-        parts.emplace_back("the edge of a box-out");
-    }
-    if (wall.reinforcement) {
+    if (wall.reinforcement) { // no word of the key names them: no panel is cast without
         parts.emplace_back("the bars with their supports");
     }
-    parts.emplace_back("a patch and a filled tie hole, or the place of one");
-    return joined(parts);
+    if (wished.empty()) {
+        parts.emplace_back(shown_as(PanelFeature::repair));
+    }
+    return {wished.empty() ? "It shows {parts}" : "It shows, the most important first: {parts}",
+            {word("parts", joined(parts))}};
 }
 
 void require_papers_in_time(const PaperCase& papers, ClauseList& list) {
@@ -213,12 +229,16 @@ ClauseGroup clauses_of_mockup(const PaperCase& papers) {
              {"take the full height and thickness of the wall; less proves less", {}}},
             size_reason);
     }
-    list.require({"It shows {parts}", {word("parts", shown_on_the_panel(papers))}},
+    list.require(shown_on_the_panel(papers, mockup.shows),
                  trade_reason("what was not tried there is tried on the wall"));
     const PaperDays days = paper_days(papers);
     Phrase cast{"Of a whole production load, with the boards, treatment, release agent, ties, "
                 "vibrators, crew and stripping age of the work",
                 {}};
+    if (const std::string& season = papers.wall->placing.season; !season.empty()) {
+        cast.text += ", in its season: {season}";
+        cast.arguments.push_back(word("season", season));
+    }
     if (days.mockup) {
         cast.text += "; cast by {cast}";
         cast.arguments.push_back(word("cast", date_text(*days.mockup)));

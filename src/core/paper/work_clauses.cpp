@@ -63,6 +63,11 @@ ClauseGroup clauses_of_placing(const PaperCase& papers) {
     const WallPlacing& placing = papers.wall->placing;
     const LiftRules& lifts = papers.tables.placing->lifts;
     const CrewRules& crew = papers.tables.placing->crew;
+    if (!placing.season.empty()) {
+        list.require(
+            {"The walls are cast in this season: {season}", {word("season", placing.season)}},
+            by_placing("'placing.season': weather sets, presses and colours the concrete"));
+    }
     require_temperature(papers, list);
     list.require({"A load is discharged within {discharge} of batching; what is left then goes "
                   "back",

@@ -118,6 +118,7 @@ void judge_by_rules(const StrippedFace& face, Check& check) {
                       quantity("air", {face.rules.strip_air_c.value, Measure::temperature}),
                       quantity("needed", {face.after.strip.needed_mpa, Measure::strength})}};
     if (by_time) {
+        check.source = (surely ? face.rules.strip_surely_after_h : face.rules.strip_after_h).source;
         append_clauses(doubts, check.message);
     } else {
         check.source = face.rules.strip_strength_mpa.source;

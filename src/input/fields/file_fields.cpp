@@ -287,7 +287,7 @@ constexpr Field fields[] = {
     {.path = "requirements.placing.air_temperature",
      .value = quantity(Dimension::temperature, {.low = -40, .high = 60}),
      .example = "air_temperature: 40 degF",
-     .meaning = "air at placing; below 40 degF (4 degC) the limits of cold weather apply"},
+     .meaning = "air at placing; below 40 degF (5 degC) the limits of cold weather apply"},
     {.path = "requirements.placing.wind",
      .value = quantity(Dimension::speed, {.low = 0, .high = 150}),
      .example = "wind: 12 mph",

@@ -35,6 +35,9 @@ struct PanelRoom {
     bool is_sized() const { return length_m && height_m; }
 };
 
+/// Whether there is such a thing on the walls of the file. A face and a repair always are.
+bool walls_have(PanelFeature feature, const Wall& wall, const WallPlan& plan);
+
 /// Room on the small panels; without `shows` they are meant for the face and its boards alone.
 PanelRoom room_on_panel(const Wall& wall, const WallPlan& plan, const PanelTables& tables);
 
