@@ -43,7 +43,7 @@ core::CountedAddition counted_addition(const EmbeddedRow& line, const CodeData& 
         .most_of_cement = cell(printed, line, "most"),
         .most_of_composite = present(cell(printed, line, "most_composite")),
         .low_k = present(cell(printed, line, "low_k")),
-        .low_k_above_w_c = cell(printed, line, "low_k_above"),
+        .low_k_above_w_c = present(cell(printed, line, "low_k_above")),
         .low_k_categories = categories_among(note(line, "low_k_in"), code.categories),
         .barred_classes = classes_among(note(line, "barred_in"), code.classes),
         .standard = std::string{note(line, "standard")},

@@ -52,19 +52,22 @@ core::ClassLimits limits(const EmbeddedRow& printed, const CodeData& data, UnitS
     const EmbeddedTable& classes = *data.find("exposure");
     const double us_mpa = cell_or_gap(classes, printed, "min_strength_us");
     const double si_mpa = cell_or_gap(classes, printed, "min_strength_si");
-    const bool us = system == UnitSystem::us && !std::isnan(us_mpa);
+    // A code may print one system alone, which holds in a file of the other one too.
+    const bool us = !std::isnan(us_mpa) && (system == UnitSystem::us || std::isnan(si_mpa));
+    const double printed_mpa = us ? us_mpa : si_mpa;
+    const double other_mpa = us ? si_mpa : us_mpa;
     const std::string_view own_age = note(printed, "strength_age");
     const std::string_view age = own_age.empty() ? code_note(data, "strength_age") : own_age;
-    core::ClassLimits found{.max_w_cm = present(cell_or_gap(classes, printed, "max_w_cm")),
-                            .min_strength_mpa = us ? us_mpa : si_mpa,
-                            .min_strength_twin_mpa = us || std::isnan(us_mpa) ? si_mpa : us_mpa,
-                            .source = source_of(printed.source),
-                            .min_cement_kg_m3 =
-                                present(cell_or_gap(classes, printed, "min_cement")),
-                            .min_cement_with_additions_kg_m3 =
-                                present(cell_or_gap(classes, printed, "min_cement_with_additions")),
-                            .strength_age = std::string{age},
-                            .strength_age_d = days_of(age)};
+    core::ClassLimits found{
+        .max_w_cm = present(cell_or_gap(classes, printed, "max_w_cm")),
+        .min_strength_mpa = printed_mpa,
+        .min_strength_twin_mpa = std::isnan(other_mpa) ? printed_mpa : other_mpa,
+        .source = source_of(printed.source),
+        .min_cement_kg_m3 = present(cell_or_gap(classes, printed, "min_cement")),
+        .min_cement_with_additions_kg_m3 =
+            present(cell_or_gap(classes, printed, "min_cement_with_additions")),
+        .strength_age = std::string{age},
+        .strength_age_d = days_of(age)};
     if (const auto name = note(printed, "strength_class"); !name.empty()) {
         take_strength_class(name, data, found);
     }

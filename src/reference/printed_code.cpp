@@ -97,11 +97,15 @@ void borrow_missing(Views& views, std::string_view subject, std::string_view nam
 
 core::CodeTables code_of_print(const core::PrintedCode& code, core::UnitSystem system) {
     Views views{code};
+    const bool has_sizes = views.has("aggregate-size");
     const std::string first = embedded_codes().front().prefix;
     borrow_missing(views, "aggregate-size", first + "-aggregate-size");
     borrow_missing(views, "strength-class", "en206-strength-class");
     const CodeData data{views.tables(), std::string{prefix}};
-    return code_tables(data, system, site_rules(data));
+    core::CodeTables tables = code_tables(data, system, site_rules(data));
+    tables.size.borrowed = !has_sizes;
+    tables.of_user = true;
+    return tables;
 }
 
 } // namespace boardmark::reference

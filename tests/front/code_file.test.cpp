@@ -45,6 +45,9 @@ const std::string air_columns = "columns: {what: nominal maximum size, both: [8 
 const std::string bars = "{name: bars, steel: bars, cells: [0.40]}";
 const std::string xf4 = "      - {name: XF4, category: XF, salt: any, meaning: frost and salt, "
                         "strength_class: C30/37, cells: [0.50, 320, ~]}\n";
+const std::string air_row = "      - {name: XF4, cells: [5.5, 4.5, 4.0]}\n";
+const std::string ash_row =
+    "      - {name: fly_ash, standard: EN 450, cells: [0.4, 0.33, 0.25, ~, ~]}\n";
 const std::string of_print = "source: {place: Table 9, confidence: read, how: from the print}";
 
 } // namespace
@@ -111,7 +114,36 @@ TEST_CASE("a slip in a code file is told at its place") {
              "  site:\n    " + of_print +
                  "\n    columns: [{name: order}]\n    rows:\n"
                  "      - {name: tide, group: XS, class: XS3, cells: [1]}\n  chloride:\n",
-             "gives neither 'reason' nor 'missing'"});
+             "gives neither 'reason' nor 'missing'"},
+        // what stands there twice
+        Slip{"{name: min_cement_with_additions, unit: kg/m3}", "{name: min_strength_us, unit: psi}",
+             "row 'XC4' has its strength as a class and as a figure"},
+        Slip{bars, bars + "\n      - {name: more, steel: bars, cells: [0.60]}",
+             "chloride: a limit with bars stands twice"},
+        Slip{air_row, air_row + air_row, "air: row 'XF4' stands twice"},
+        Slip{ash_row, ash_row + ash_row, "additions: row 'fly_ash' stands twice"},
+        Slip{xf4, xf4 + "      - {name: XF, group: category, subject: frost, cells: [~, ~, ~]}\n",
+             "exposure: category 'XF' stands twice"},
+        Slip{xf4, xf4 + "      - {name: annex, group: code, cells: [~, ~, ~]}\n",
+             "exposure: a row of the code stands twice"},
+        Slip{"  chloride:\n",
+             "  cement-most:\n    " + of_print +
+                 "\n    columns: [{name: most, unit: kg/m3}]\n    rows:\n"
+                 "      - {name: plain, cells: [450]}\n"
+                 "      - {name: reinforced, cells: [300]}\n  chloride:\n",
+             "cement-most: its one row stands twice"},
+        Slip{"  chloride:\n",
+             "  cement-by-size:\n    " + of_print + "\n    unit: kg/m3\n    " + air_columns +
+                 "\n    rows:\n      - {name: added, cells: [10, 0, 0]}\n"
+                 "      - {name: XS3, cells: [50, 40, 0]}\n  chloride:\n",
+             "cement-by-size: its one row stands twice"},
+        // a k of which a part is missing
+        Slip{"standard: EN 450, cells: [0.4, 0.33, 0.25, ~, ~]",
+             "standard: EN 450, cells: [0.4, 0.33, 0.25, 0.2, ~]",
+             "row 'fly_ash' has only a part of low_k"},
+        Slip{"standard: EN 450, cells: [0.4, 0.33, 0.25, ~, ~]",
+             "standard: EN 450, low_k_in: XC, cells: [0.4, 0.33, 0.25, ~, 0.45]",
+             "row 'fly_ash' has only a part of low_k"});
     INFO(slip.to);
     const auto opened = read_by(slipped(slip));
     CHECK_FALSE(opened);

@@ -317,6 +317,34 @@ TEST_CASE("IS 10262 deviation is the grade's, the site's own, or that of fair co
     }
 }
 
+TEST_CASE("a record that the code sets aside by age or strength gives no deviation") {
+    // ACI 318-11 5.3.1.1 (at most 24 months old, within 7 MPa of the specified strength), which
+    // stands in for the code here. IS 10262:2009 3.2: 40 + 1.65 x 5, of the record 40 + 1.65 x 2.
+    struct Row {
+        const char* more;
+        double target_mpa;
+        bool told;
+    };
+    for (const Row& row : {
+             Row{"age: 24 months, strength: 47 MPa", 40 + 1.65 * 2, false},
+             Row{"age: 25 months, strength: 47 MPa", 40 + 1.65 * 5, true},
+             Row{"age: 24 months, strength: 48 MPa", 40 + 1.65 * 5, true},
+         }) {
+        INFO(row.more);
+        std::string yaml = annex_a("{cement: 100 %}", "{w_cm: 0.40}");
+        const Solved solved =
+            solve(yaml.insert(yaml.find("slump: 100 mm"),
+                              "strength_records: {tests: 40, standard_deviation: 2 MPa, " +
+                                  std::string{row.more} + "}, "));
+        CHECK_THAT(solved.proportions.selection.required_average_strength_mpa,
+                   WithinAbs(row.target_mpa, 1e-9));
+        CHECK(std::ranges::any_of(
+                  solved.proportions.worksheet.cautions, [](const core::Phrase& caution) {
+                      return caution.text.find("does not count") != std::string::npos;
+                  }) == row.told);
+    }
+}
+
 TEST_CASE("IS 10262 has no water and no share of stone above 40 mm") {
     for (const auto& [selections, what] :
          {std::pair{"{w_cm: 0.40}", "has no water for"},

@@ -54,17 +54,12 @@ const AlkaliLevel& level_named(const std::string& name, const AlkaliRules& rules
     return *std::ranges::find(rules.levels, name, &AlkaliLevel::name);
 }
 
-/// "ASTM C618 F"; one of either class, "C or F", may be the other one.
-bool is_class_f(const std::string& standard) {
-    return holds_words(standard, "F") && !holds_words(standard, "C");
-}
-
 /// Fly ash of class F, the only one whose share is published here.
 double class_f_ash_percent(const Proportions& proportions) {
     double kg = 0;
     for (const Ingredient* binder : of_role(proportions, Role::binder)) {
         const Material& material = *binder->material;
-        const bool is_f = material.kind == Kind::fly_ash && is_class_f(material.standard);
+        const bool is_f = material.kind == Kind::fly_ash && is_class_f_ash(material.standard);
         kg += is_f ? binder->kg_m3 : 0;
     }
     return 100 * kg / proportions.totals.binder_kg_m3;

@@ -109,6 +109,10 @@ bool holds_words(std::string_view designation, std::string_view accepted) {
     return true;
 }
 
+bool is_class_f_ash(std::string_view designation) {
+    return holds_word(designation, "F") && !holds_word(designation, "C");
+}
+
 bool names_alternatives(std::string_view designation) {
     if (is_one_type_by_its_form(designation)) {
         return false;

@@ -16,4 +16,7 @@ bool states_cement_type(std::string_view designation);
 /// are one cement each.
 bool names_alternatives(std::string_view designation);
 
+/// Whether a fly ash is of class F, "ASTM C618 F"; one of either class, "C or F", may be the other.
+bool is_class_f_ash(std::string_view designation);
+
 } // namespace boardmark::core

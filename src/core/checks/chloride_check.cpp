@@ -131,13 +131,17 @@ struct ChlorideLimit {
     bool class_is_open = false; ///< the code has several, and the file states none
 };
 
-std::optional<ChlorideLimit> limit_of(const CheckContext& context) {
-    const bool reinforced = context.requirements.reinforced;
+/// By the classes of exposure, which print it for bars.
+std::optional<ChlorideLimit> limit_by_exposure(const CheckContext& context) {
     const Demand* demand = context.demands.strictest(Demanded::chloride);
-    if (demand && reinforced) { // classes of exposure print it for bars
-        return ChlorideLimit{demand->high, demand->by->name, demand->source};
-    }
-    const auto& classes = context.code.chloride.classes_for(reinforced);
+    return demand && context.requirements.reinforced
+               ? std::optional{ChlorideLimit{demand->high, demand->by->name, demand->source}}
+               : std::nullopt;
+}
+
+/// By the classes of chloride content.
+std::optional<ChlorideLimit> limit_by_content(const CheckContext& context) {
+    const auto& classes = context.code.chloride.classes_for(context.requirements.reinforced);
     if (classes.empty() || context.stated.empty()) {
         return std::nullopt;
     }
@@ -149,6 +153,25 @@ std::optional<ChlorideLimit> limit_of(const CheckContext& context) {
     // Not stated: beyond the mildest fails whatever the class; less decides nothing.
     const ChlorideClass& mildest = classes.back();
     return ChlorideLimit{mildest.most, mildest.name, &mildest.source, classes.size() > 1};
+}
+
+/// Where a code limits it in both ways, by the stricter. A class of content that nobody states
+/// leaves it open, unless the exposure asks as much as any of them.
+std::optional<ChlorideLimit> limit_of(const CheckContext& context) {
+    const auto by_exposure = limit_by_exposure(context);
+    const auto by_content = limit_by_content(context);
+    if (!by_exposure || !by_content) {
+        return by_exposure ? by_exposure : by_content;
+    }
+    const auto& classes = context.code.chloride.classes_for(context.requirements.reinforced);
+    const bool asks_most = std::ranges::all_of(
+        classes, [&](const ChlorideClass& one) { return by_exposure->most <= one.most; });
+    if (asks_most) {
+        return by_exposure;
+    }
+    ChlorideLimit stricter = by_content->most < by_exposure->most ? *by_content : *by_exposure;
+    stricter.class_is_open = by_content->class_is_open;
+    return stricter;
 }
 
 /// Chloride against its limit.

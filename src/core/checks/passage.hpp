@@ -3,6 +3,7 @@
 #include "findings.hpp"
 
 #include <optional>
+#include <string>
 
 namespace boardmark::core {
 
@@ -15,6 +16,8 @@ struct Passage {
     double fraction;
     const Source* source;
     bool only_advises = false;
+    /// The code whose own rule is not known here, so that another's stands in; else nullptr.
+    const std::string* borrowed_for = nullptr;
 };
 
 void check_passage(const Passage& passage, double size_mm, Findings& findings);

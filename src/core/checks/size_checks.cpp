@@ -32,6 +32,7 @@ void check_passage(const Passage& passage, double size_mm, Findings& findings) {
         if (passage.only_advises && found.verdict == Verdict::fails) {
             found.verdict = Verdict::watch;
         }
+        found.verdict = passage.borrowed_for ? worse(found.verdict, Verdict::watch) : found.verdict;
     }
     findings.add(found, [&](Check& told) {
         told.requirement = passage.what;
@@ -50,19 +51,26 @@ void check_passage(const Passage& passage, double size_mm, Findings& findings) {
              quantity("limit", {limit_mm, Measure::aggregate_size}),
              fraction_argument(passage.fraction), word("what", passage.what),
              quantity("dimension", {*passage.dimension_mm, Measure::length})}};
+        if (passage.borrowed_for) {
+            told.message.text += "; that goes by the rule of another code, as the one of {code} is "
+                                 "not known here: add its table 'aggregate-size'";
+            told.message.arguments.push_back(word("code", *passage.borrowed_for));
+        }
     });
 }
 
 void check_aggregate_size(const CheckContext& context, Findings& findings) {
     const Section& section = context.requirements.section;
     const SizeRules& rules = context.code.size;
+    const std::string* borrowed_for = rules.borrowed ? &context.code.name : nullptr;
     const double size_mm = context.proportions.selection.nominal_max_size_mm;
     check_passage({check_ids::size_form, "narrowest dimension between the forms", "thickness",
-                   section.thickness_mm, rules.of_form, &rules.source, false},
+                   section.thickness_mm, rules.of_form, &rules.source, false, borrowed_for},
                   size_mm, findings);
     if (context.requirements.reinforced) {
         check_passage({check_ids::size_bars, "clear spacing of the bars", "clear_bar_spacing",
-                       section.clear_bar_spacing_mm, rules.of_bar_spacing, &rules.source, false},
+                       section.clear_bar_spacing_mm, rules.of_bar_spacing, &rules.source, false,
+                       borrowed_for},
                       size_mm, findings);
         check_passage({check_ids::size_cover, "clear cover", "clear_cover", section.clear_cover_mm,
                        rules.of_cover, &rules.cover_source, true},

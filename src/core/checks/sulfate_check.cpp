@@ -180,28 +180,64 @@ Verdict as_remembered(Verdict verdict, const ExposureClass& exposure) {
                : verdict;
 }
 
-void check_cement(const CheckContext& context, const ExposureClass& exposure, Findings& findings) {
+/// What a class says of the cements, and of what it asks beside them.
+struct ClassFinding {
+    const ExposureClass* exposure = nullptr;
+    CementFinding cement = {};
+    Beside beside = Beside::nothing;
+    Verdict verdict = Verdict::holds;
+};
+
+ClassFinding hold_cements(const ExposureClass& exposure, const CheckContext& context) {
     const CementFinding found = worst_cement(exposure, context);
     const Verdict of_cement = verdict_of(found.acceptance);
     const Beside beside =
         of_cement == Verdict::holds ? beside_of(exposure, context) : Beside::nothing;
-    findings.add({.id = check_ids::cement_sulfate,
-                  .verdict = as_remembered(worse(of_cement, verdict_of(beside)), exposure)},
-                 [&](Check& told) {
-                     told.requirement = exposure.name;
-                     told.source = exposure.limits.source;
-                     told.message = message_of(found, exposure, context);
-                     told.message.text += words_of(beside);
-                     append_memory(told.source, told.message);
-                 });
+    return {&exposure, found, beside,
+            as_remembered(worse(of_cement, verdict_of(beside)), exposure)};
 }
 
-/// Calcium chloride is not permitted in the severe sulfate classes.
-void check_calcium_chloride(const CheckContext& context, const ExposureClass& exposure,
-                            Findings& findings) {
-    if (!exposure.bars_calcium_chloride) {
+/// What one class accepts another may not: the worst of all speaks, of equal ones the first.
+void check_cement(const CheckContext& context, Findings& findings) {
+    ClassFinding worst;
+    for (const StatedClass& stated : context.stated) {
+        if (stated.exposure->sulfate_cements.empty()) {
+            continue;
+        }
+        const ClassFinding found = hold_cements(*stated.exposure, context);
+        if (!worst.exposure || severity(found.verdict) > severity(worst.verdict)) {
+            worst = found;
+        }
+    }
+    if (!worst.exposure) {
         return;
     }
+    findings.add({.id = check_ids::cement_sulfate, .verdict = worst.verdict}, [&](Check& told) {
+        const ExposureClass& exposure = *worst.exposure;
+        told.requirement = exposure.name;
+        told.source = exposure.limits.source;
+        told.message = message_of(worst.cement, exposure, context);
+        told.message.text += words_of(worst.beside);
+        append_memory(told.source, told.message);
+    });
+}
+
+/// The class that bars calcium chloride, one that is read before one that is remembered.
+const ExposureClass* barring_class(const StatedClasses& stated) {
+    const ExposureClass* read = stated.first([](const ExposureClass& one) {
+        return one.bars_calcium_chloride && one.limits.source.confidence != Confidence::from_memory;
+    });
+    return read ? read
+                : stated.first([](const ExposureClass& one) { return one.bars_calcium_chloride; });
+}
+
+/// Calcium chloride is not permitted in the severe sulfate classes, nor in any other that bars it.
+void check_calcium_chloride(const CheckContext& context, Findings& findings) {
+    const ExposureClass* barring = barring_class(context.stated);
+    if (!barring) {
+        return;
+    }
+    const ExposureClass& exposure = *barring;
     const double trace_percent = context.tables.practice.chloride_free_percent.value;
     const Material* suspect = suspect_of_chloride(context.proportions, trace_percent);
     const bool stated = suspect && suspect->chloride_percent;
@@ -239,12 +275,8 @@ void check_calcium_chloride(const CheckContext& context, const ExposureClass& ex
 } // namespace
 
 void check_sulfate_cement(const CheckContext& context, Findings& findings) {
-    const ExposureClass* exposure = context.stated.first(
-        [](const ExposureClass& stated) { return !stated.sulfate_cements.empty(); });
-    if (exposure) {
-        check_cement(context, *exposure, findings);
-        check_calcium_chloride(context, *exposure, findings);
-    }
+    check_cement(context, findings);
+    check_calcium_chloride(context, findings);
 }
 
 } // namespace boardmark::core

@@ -118,7 +118,8 @@ double BinderCount::k_of(const CountedAddition& rule) const {
         }
         by_low_k = by_low_k || is_among(rule.low_k_categories, stated.exposure->category);
     }
-    const bool above_ratio = !lowest || above(*lowest, rule.low_k_above_w_c);
+    const bool above_ratio =
+        !lowest || !rule.low_k_above_w_c || above(*lowest, *rule.low_k_above_w_c);
     return by_low_k && above_ratio ? *rule.low_k : rule.k;
 }
 

@@ -80,33 +80,19 @@ CodeAverage from_no_record(double specified_mpa, const AverageStrengthRules& rul
                                : without_record(specified_mpa, rules);
 }
 
-std::optional<SetAside> set_aside(double specified_mpa, const StrengthRecords& records,
-                                  const AverageStrengthRules& rules) {
-    if (records.tests < least_tests(rules)) {
-        return SetAside::too_few_tests;
-    }
-    if (records.age_d && above(*records.age_d, rules.oldest_record_d)) {
-        return SetAside::too_old;
-    }
-    if (records.strength_mpa && above(std::abs(*records.strength_mpa - specified_mpa),
-                                      rules.record_strength_distance_mpa)) {
-        return SetAside::of_other_strength;
-    }
-    return std::nullopt;
-}
-
 CodeAverage by_record(double specified_mpa, const StrengthRecords& records,
                       const AverageStrengthRules& rules) {
     return rules.by_deviations ? by_deviations(specified_mpa, &records, *rules.by_deviations)
                                : from_record(specified_mpa, records, rules);
 }
 
-CodeAverage average_of(double specified_mpa, const std::optional<StrengthRecords>& records,
-                       const AverageStrengthRules& rules) {
-    const auto why_not = records ? set_aside(specified_mpa, *records, rules) : std::nullopt;
+CodeAverage average_of(const Requirements& requirements, const AverageStrengthRules& rules) {
+    const double specified_mpa = requirements.strength_mpa;
+    const auto& records = requirements.records;
+    const auto why_not = set_aside(requirements, least_tests(rules), rules);
     const bool counts = records && !why_not;
-    CodeAverage average = counts ? by_record(specified_mpa, *records, rules)
-                                 : from_no_record(specified_mpa, rules);
+    CodeAverage average =
+        counts ? by_record(specified_mpa, *records, rules) : from_no_record(specified_mpa, rules);
     average.record_set_aside = why_not;
     average.lacks_strength = counts && !records->strength_mpa;
     average.lacks_age = counts && !records->age_d;
@@ -114,6 +100,25 @@ CodeAverage average_of(double specified_mpa, const std::optional<StrengthRecords
 }
 
 } // namespace
+
+std::optional<SetAside> set_aside(const Requirements& requirements, double least_tests,
+                                  const AverageStrengthRules& rules) {
+    if (!requirements.records) {
+        return std::nullopt;
+    }
+    const StrengthRecords& records = *requirements.records;
+    if (records.tests < least_tests) {
+        return SetAside::too_few_tests;
+    }
+    if (records.age_d && above(*records.age_d, rules.oldest_record_d)) {
+        return SetAside::too_old;
+    }
+    if (records.strength_mpa && above(std::abs(*records.strength_mpa - requirements.strength_mpa),
+                                      rules.record_strength_distance_mpa)) {
+        return SetAside::of_other_strength;
+    }
+    return std::nullopt;
+}
 
 Phrase why_set_aside(SetAside reason, const Requirements& requirements,
                      const AverageStrengthRules& rules) {
@@ -193,7 +198,7 @@ double deviation_factor(int tests, const AverageStrengthRules& rules) {
 }
 
 CodeAverage code_average(const Requirements& requirements, const AverageStrengthRules& rules) {
-    CodeAverage average = average_of(requirements.strength_mpa, requirements.records, rules);
+    CodeAverage average = average_of(requirements, rules);
     average.borrowed = rules.borrowed && !requirements.code.empty();
     return average;
 }

@@ -67,7 +67,13 @@ double deviation_factor(int tests, const AverageStrengthRules& rules);
 /// Costs no allocation.
 CodeAverage code_average(const Requirements& requirements, const AverageStrengthRules& rules);
 
-/// The sentence for a record that was set aside; the requirements hold one.
+/// Why a stated record does not count where so many tests are asked; nothing where it counts or
+/// none is stated. A method with its own rule asks its own number; age and strength are the code's.
+std::optional<SetAside> set_aside(const Requirements& requirements, double least_tests,
+                                  const AverageStrengthRules& rules);
+
+/// The sentence for a record that was set aside by the code's number of tests, age or strength; the
+/// requirements hold one.
 Phrase why_set_aside(SetAside reason, const Requirements& requirements,
                      const AverageStrengthRules& rules);
 

@@ -16,6 +16,9 @@ bool is_of_code(const Source& source, const std::string& code) {
 AcceptedBy accepted_by(const PaperCase& papers) {
     const StrengthTables& strength = papers.tables.strength;
     const std::string& code = papers.asked.code;
+    if (papers.tables.code->of_user) { // whatever it is named, its rules are its own
+        return AcceptedBy::not_known;
+    }
     return is_of_code(strength.aci.source, code)  ? AcceptedBy::averages
            : is_of_code(strength.en.source, code) ? AcceptedBy::identity
                                                   : AcceptedBy::not_known;

@@ -27,7 +27,8 @@ void hold_cover_at_grooves(const JointLayout& joints, const Reinforcement& bars,
 }
 
 void watch_rule_of_another_code(const CodeTables& code, Check& check) {
-    if (code.name.starts_with("ACI ") || check.verdict != Verdict::holds) {
+    const bool own_rule = code.name.starts_with("ACI ") && !code.of_user;
+    if (own_rule || check.verdict != Verdict::holds) {
         return;
     }
     check.verdict = Verdict::watch;

@@ -11,14 +11,16 @@ namespace boardmark::core {
 namespace {
 
 /// The passage of a part that asks for the smaller stone.
-Passage narrowest_passage(const CastPart& part, const SizeRules& rules) {
+Passage narrowest_passage(const CastPart& part, const CodeTables& code) {
+    const SizeRules& rules = code.size;
     const double forms_mm = std::max(0.0, part.between_forms_mm - part.relief_mm);
     Passage forms{.id = check_ids::size_form,
                   .what = "narrowest dimension between the forms",
                   .key = "thickness",
                   .dimension_mm = forms_mm,
                   .fraction = rules.of_form,
-                  .source = &rules.source};
+                  .source = &rules.source,
+                  .borrowed_for = rules.borrowed ? &code.name : nullptr};
     if (!part.slab_mm) {
         return forms;
     }
@@ -36,7 +38,7 @@ void check_stone_in_parts(const std::vector<CastPart>& parts, double size_mm, co
                           std::vector<Check>& checks) {
     for (const CastPart& part : parts) {
         Findings findings{checks};
-        check_passage(narrowest_passage(part, tables.code->size), size_mm, findings);
+        check_passage(narrowest_passage(part, *tables.code), size_mm, findings);
         Check& check = checks.back();
         for (const std::string& key : part.assumed) {
             const std::string name = "key_" + std::to_string(check.message.arguments.size());

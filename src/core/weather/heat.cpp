@@ -1,6 +1,8 @@
 #include <boardmark/core/basis/tables.hpp>
 #include <boardmark/core/weather/heat.hpp>
 
+#include "../checks/cement_words.hpp"
+
 #include <algorithm>
 
 namespace boardmark::core {
@@ -18,7 +20,7 @@ std::string row_of(Kind kind, const std::string& standard) {
     if (kind != Kind::fly_ash) {
         return std::string{name_of(kind)};
     }
-    return standard.ends_with('F') ? "fly ash F" : "fly ash C";
+    return is_class_f_ash(standard) ? "fly ash F" : "fly ash C";
 }
 
 std::vector<HeatPart> parts_of(const Proportions& proportions) {

@@ -1,5 +1,7 @@
 #include "table_form.hpp"
 
+#include "table_contradictions.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <iterator>
@@ -366,6 +368,7 @@ const TableForm* find_table_form(std::string_view subject) {
 void tell_loose_words(const core::PrintedCode& code, const core::Vocabulary& words,
                       const Node& tables, const TellFault& tell) {
     LooseWords{code, words, tables, tell}.tell();
+    tell_contradictions(code, tables, tell);
 }
 
 } // namespace boardmark::input

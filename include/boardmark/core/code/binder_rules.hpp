@@ -19,7 +19,7 @@ struct CountedAddition {
     double most_of_cement;                   ///< mass that counts at most, of plain cement's mass
     std::optional<double> most_of_composite; ///< of a composite cement's; absent: none counts
     std::optional<double> low_k;             ///< in some categories above a ratio, instead of k
-    double low_k_above_w_c;                  ///< that ratio
+    std::optional<double> low_k_above_w_c;   ///< that ratio; nothing: at any
     std::vector<std::size_t> low_k_categories;
     std::vector<std::size_t> barred_classes; ///< of CodeTables::classes: there none of it counts
     std::string standard; ///< that the addition has to meet, "EN 450"; empty: not said

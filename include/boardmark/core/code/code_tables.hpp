@@ -161,6 +161,7 @@ struct SizeRules {
     double of_cover;
     Source source;
     Source cover_source;
+    bool borrowed = false; ///< the code's own rules are not known here: those of another stand in
 };
 
 /// Exposure classes and other requirements of one code in one system of units.
@@ -179,6 +180,7 @@ struct CodeTables {
     std::optional<SeawaterCement> seawater;
     AverageStrengthRules average_strength;
     SizeRules size;
+    bool of_user = false; ///< from a file of the user's, whatever its name
 
     /// The class of that name, or nullptr.
     /// @param from  one of the classes, where the search begins: names mostly stand in the code's

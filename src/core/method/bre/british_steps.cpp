@@ -18,7 +18,7 @@ const MethodSteps& british_steps() {
         .average_with_air =
             [](const Mix& mix, double entrained_percent, const Tables& tables,
                Worksheet& worksheet) {
-                return british_target_mpa(mix, entrained_percent, tables.method, worksheet);
+                return british_target_mpa(mix, entrained_percent, tables, worksheet);
             },
         .ratio_by_strength = [](const Mix& mix, const PasteDemand& demand, const Tables& tables,
                                 Worksheet&) -> Outcome<double> {

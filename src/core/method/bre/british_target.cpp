@@ -1,9 +1,10 @@
 #include "british_target.hpp"
 
-#include <boardmark/core/method/method_tables.hpp>
+#include <boardmark/core/basis/tables.hpp>
 
 #include "../../basis/phrases.hpp"
 #include "../../basis/tolerance.hpp"
+#include "../../code/required_strength.hpp"
 #include "../cube_strength.hpp"
 
 #include <algorithm>
@@ -22,8 +23,9 @@ struct OwnOrAssumed {
     bool own;
 };
 
-OwnOrAssumed deviation_of(const Requirements& asked, double cube_mpa, const BritishTables& tables) {
-    if (asked.records && asked.records->tests >= tables.least_tests.value) {
+OwnOrAssumed deviation_of(const Requirements& asked, bool record_counts, double cube_mpa,
+                          const BritishTables& tables) {
+    if (record_counts) {
         const double least_mpa = tables.least_deviation_mpa.value *
                                  std::min(cube_mpa / tables.deviation_from_mpa.value, 1.0);
         return {std::max(asked.records->standard_deviation_mpa, least_mpa), true};
@@ -49,13 +51,20 @@ Unresolved no_factor(double percent, const BritishTables& tables) {
             {{"choose one of these as 'requirements.defective'", {}}}};
 }
 
+Phrase too_few_by_bre(const StrengthRecords& records, const BritishTables& tables) {
+    return {"The British method counts a deviation of results from {least} tests on; the record "
+            "has {tests}, and the deviation without results is taken.",
+            {quantity("least", {tables.least_tests.value, Measure::count}),
+             quantity("tests", {double(records.tests), Measure::count})}};
+}
+
 } // namespace
 
-Outcome<double> british_target_mpa(const Mix& mix, double entrained_air_percent,
-                                   const MethodTables& method, Worksheet& worksheet) {
-    const BritishTables& tables = *method.british;
+Outcome<double> british_target_mpa(const Mix& mix, double entrained_air_percent, const Tables& all,
+                                   Worksheet& worksheet) {
+    const BritishTables& tables = *all.method.british;
     const Requirements& asked = mix.requirements;
-    const auto cube_mpa = specified_cube_mpa(asked, method.name);
+    const auto cube_mpa = specified_cube_mpa(asked, all.method.name);
     if (!cube_mpa) {
         return cube_mpa.why();
     }
@@ -63,7 +72,10 @@ Outcome<double> british_target_mpa(const Mix& mix, double entrained_air_percent,
     if (!factor) {
         return no_factor(asked.defective_percent, tables);
     }
-    const OwnOrAssumed deviation = deviation_of(asked, *cube_mpa, tables);
+    const AverageStrengthRules& rules = all.code->average_strength;
+    const auto why_not = set_aside(asked, tables.least_tests.value, rules);
+    const OwnOrAssumed deviation =
+        deviation_of(asked, asked.records && !why_not, *cube_mpa, tables);
     const double margin_mpa = factor->factor * deviation.mpa;
     const double lost = tables.air_strength_share.value / 100 * entrained_air_percent;
     const double target_mpa = (*cube_mpa + margin_mpa) / (1 - lost);
@@ -92,6 +104,12 @@ Outcome<double> british_target_mpa(const Mix& mix, double entrained_air_percent,
                     .source = source,
                     .marks = with_confidence({}, source)};
     });
+    if (why_not) {
+        worksheet.caution([&] {
+            return *why_not == SetAside::too_few_tests ? too_few_by_bre(*asked.records, tables)
+                                                       : why_set_aside(*why_not, asked, rules);
+        });
+    }
     return target_mpa;
 }
 

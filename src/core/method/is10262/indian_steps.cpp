@@ -35,7 +35,7 @@ const MethodSteps& indian_steps() {
     static constexpr MethodSteps steps{
         .average_before_air = [](const Mix& mix, const Tables& tables,
                                  Worksheet& worksheet) -> Outcome<std::optional<double>> {
-            auto target = indian_target_mpa(mix, tables.method, worksheet);
+            auto target = indian_target_mpa(mix, tables, worksheet);
             return target ? Outcome{std::optional{*target}}
                           : Outcome<std::optional<double>>{std::move(target).why()};
         },

@@ -1,9 +1,10 @@
 #include "indian_target.hpp"
 
-#include <boardmark/core/method/method_tables.hpp>
+#include <boardmark/core/basis/tables.hpp>
 
 #include "../../basis/phrases.hpp"
 #include "../../basis/tolerance.hpp"
+#include "../../code/required_strength.hpp"
 #include "../cube_strength.hpp"
 
 #include <algorithm>
@@ -25,19 +26,27 @@ struct Deviation {
     Source source;
 };
 
-Deviation deviation_of(const Requirements& asked, const GradeRow& assumed,
+Deviation deviation_of(const Requirements& asked, bool record_counts, const GradeRow& assumed,
                        const IndianTables& tables) {
-    if (asked.records && asked.records->tests >= tables.least_tests.value) {
+    if (record_counts) {
         return {asked.records->standard_deviation_mpa, true, tables.deviations.source};
     }
     const bool fair = asked.site_control == SiteControl::fair;
     return {assumed.value + (fair ? tables.fair_control_mpa.value : 0), false, assumed.source};
 }
 
+Phrase too_few_by_is(const StrengthRecords& records, const MethodTables& method) {
+    return {"{method} counts a deviation of its own from {least} tests on; the record "
+            "has {tests}, and the grade's deviation is taken.",
+            {word("method", method.name),
+             quantity("least", {method.indian->least_tests.value, Measure::count}),
+             quantity("tests", {double(records.tests), Measure::count})}};
+}
+
 } // namespace
 
-Outcome<double> indian_target_mpa(const Mix& mix, const MethodTables& method,
-                                  Worksheet& worksheet) {
+Outcome<double> indian_target_mpa(const Mix& mix, const Tables& all, Worksheet& worksheet) {
+    const MethodTables& method = all.method;
     const IndianTables& tables = *method.indian;
     const auto cube_mpa = specified_cube_mpa(mix.requirements, method.name);
     if (!cube_mpa) {
@@ -51,7 +60,10 @@ Outcome<double> indian_target_mpa(const Mix& mix, const MethodTables& method,
                             "('requirements.average_strength', 'average_strength_basis')",
                             {}}}};
     }
-    const Deviation deviation = deviation_of(mix.requirements, *assumed, tables);
+    const AverageStrengthRules& rules = all.code->average_strength;
+    const auto why_not = set_aside(mix.requirements, tables.least_tests.value, rules);
+    const bool record_counts = mix.requirements.records && !why_not;
+    const Deviation deviation = deviation_of(mix.requirements, record_counts, *assumed, tables);
     const double by_deviation_mpa = *cube_mpa + tables.deviations.value * deviation.mpa;
     const GradeRow* margin = row_of(*cube_mpa, tables.least_margin_mpa);
     const double by_margin_mpa = margin ? *cube_mpa + margin->value : 0;
@@ -88,14 +100,11 @@ Outcome<double> indian_target_mpa(const Mix& mix, const MethodTables& method,
                  strength("more", tables.deviations.value * tables.fair_control_mpa.value)}};
         });
     }
-    if (mix.requirements.records && !deviation.own) {
+    if (why_not) {
         worksheet.caution([&] {
-            return Phrase{
-                "{method} counts a deviation of its own from {least} tests on; the record "
-                "has {tests}, and the grade's deviation is taken.",
-                {word("method", method.name),
-                 quantity("least", {tables.least_tests.value, Measure::count}),
-                 quantity("tests", {double(mix.requirements.records->tests), Measure::count})}};
+            return *why_not == SetAside::too_few_tests
+                       ? too_few_by_is(*mix.requirements.records, method)
+                       : why_set_aside(*why_not, mix.requirements, rules);
         });
     }
     return target_mpa;
