@@ -67,6 +67,7 @@ Outcome<Mix> at_fixed_ratio(const CompleteMix& mix, const Tables& tables) {
         return written.why();
     }
     Mix fixed = *mix;
+    fixed.selections.w_cm_is_methods = mix->selections.leaves_ratio_to_method();
     fixed.selections.w_cm = ratio_before_minimum(mix, written->selection);
     fixed.selections.w_cm_by_exposure = false;
     fixed.selections.binder_kg_m3 = std::nullopt;

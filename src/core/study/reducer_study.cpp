@@ -51,6 +51,7 @@ double slump_of_water_mm(const Requirements& requirements) {
 /// w/cm as written.
 Mix without_reducer(const Mix& mix, double w_cm, double remaining_water) {
     Mix base = mix;
+    base.selections.w_cm_is_methods = mix.selections.leaves_ratio_to_method();
     std::erase_if(base.admixtures, is_high_range);
     base.requirements.slump_mm = slump_of_water_mm(mix.requirements);
     base.requirements.slump_before_reducer_mm = std::nullopt;
@@ -83,6 +84,7 @@ Mix with_reducer(const Mix& mix, const Paste& paste) {
     Mix column = mix;
     column.requirements.slump_mm = slump_of_water_mm(mix.requirements);
     column.requirements.slump_before_reducer_mm = std::nullopt;
+    column.selections.w_cm_is_methods = mix.selections.leaves_ratio_to_method();
     column.selections.water_kg_m3 = paste.water_kg_m3;
     column.selections.binder_kg_m3 = paste.binder_kg_m3;
     column.selections.w_cm = paste.w_cm;

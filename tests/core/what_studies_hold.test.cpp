@@ -1,0 +1,115 @@
+// What a study of a mix holds of the mix as written: the least cement of its code, and of its own
+// readings, densities and strengths only what its changes leave true.
+
+#include <boardmark/core/study/comparison.hpp>
+#include <boardmark/core/study/dose_response.hpp>
+
+#include "../support.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+using namespace boardmark;
+using Catch::Matchers::Contains;
+using Catch::Matchers::WithinAbs;
+
+namespace {
+
+struct Written {
+    std::string method = "ACI 211.1";
+    std::string exposure = "[XC4, XS1, XF3]";
+    std::string requirements = "strength_curve: {0.36: 70 MPa, 0.45: 60 MPa, 0.55: 50 MPa}";
+    std::string binder = "{cement: 100 %}";
+    std::string coarse = "{stone: 100 %}";
+    std::string blend = ""; ///< further keys of the mixture, each "key: value, "
+    std::string air = "60 mL/100 kg";
+    std::string selections = "{}";
+};
+
+core::CompleteMix mix_of(const Written& written) {
+    const std::string text =
+        "boardmark: 1\ntitle: Quay terrace\nreporting: si\nmethod: " + written.method +
+        "\nrequirements:\n  code: EN 206\n  exposure: " + written.exposure +
+        "\n  strength: C30/37\n  slump: 100 mm\n  " + written.requirements +
+        "\nmaterials:\n"
+        "  cement: {kind: portland cement, standard: EN 197-1 CEM I 42.5 N, strength_class: 42.5,\n"
+        "           relative_density: 3.15, price: 120 EUR/t}\n"
+        "  slag: {kind: slag cement, relative_density: 2.90, price: 100 EUR/t}\n"
+        "  stone: {kind: coarse aggregate, nominal_max_size: 20 mm, relative_density: 2.68,\n"
+        "          absorption: 0.5 %, dry_rodded_density: 1600 kg/m3, surface: crushed,\n"
+        "          price: 20 EUR/t}\n"
+        "  gravel: {kind: coarse aggregate, nominal_max_size: 10 mm, relative_density: 2.60,\n"
+        "           absorption: 1 %, dry_rodded_density: 1500 kg/m3, price: 20 EUR/t}\n"
+        "  sand: {kind: fine aggregate, relative_density: 2.64, absorption: 0.7 %,\n"
+        "         fineness_modulus: 2.8, surface: uncrushed, passing_600um: 55 %, price: 18 "
+        "EUR/t}\n"
+        "  reducer: {kind: high-range water reducer, standard: EN 934-2, relative_density: 1.07,\n"
+        "            solids: 35 %, price: 2.5 EUR/kg,\n"
+        "            water_reduction: {260 mL/100 kg: 8 %, 520 mL/100 kg: 16 %, 780 mL/100 kg: 22 "
+        "%}}\n"
+        "  agent: {kind: air-entraining admixture, relative_density: 1.01, price: 2 EUR/kg}\n"
+        "mixture: {binder: " +
+        written.binder + ", coarse: " + written.coarse + ", " + written.blend +
+        "fine: {sand: 100 %},\n          admixtures: {reducer: 780 mL/100 kg, agent: " +
+        written.air + "}}\n" +
+        (written.selections == "{}" ? "" : "selections: " + written.selections + "\n");
+    return std::get<core::CompleteMix>(test::read(text, input::Purpose::proportion));
+}
+
+core::Tables tables_of(const core::CompleteMix& mix) {
+    return reference::tables_for(mix, mix->method);
+}
+
+std::vector<core::ComparedMix> study_of(const Written& written) {
+    const core::CompleteMix mix = mix_of(written);
+    return test::made(core::reducer_study(mix, tables_of(mix)));
+}
+
+bool fails(const core::ComparedMix& column, const char* id) {
+    return std::ranges::any_of(column.checks, [&](const core::Check& check) {
+        return check.id == id && check.verdict == core::Verdict::fails;
+    });
+}
+
+} // namespace
+
+TEST_CASE("a study keeps the least cement of the code where the method finds the ratio") {
+    // ACI 211.1-91 Table A1.5.3.3: 184 kg/m3 for 20 mm stone, air-entrained, 75 to 100 mm, less
+    // 22 % by the reducer; EN 206 Table F.1, XF3: w/c 0.50 and 320 kg/m3 of cement.
+    const auto binder = [](const core::ComparedMix& column) {
+        return column.proportions.value().totals.binder_kg_m3;
+    };
+    const auto plain = study_of({});
+    REQUIRE(plain.size() == 4);
+    CHECK_THAT(binder(plain[0]), WithinAbs(184 / 0.50, 1e-6));
+    CHECK_THAT(binder(plain[2]), WithinAbs(320, 1e-6)); // 287 by the ratio
+    CHECK_THAT(plain[2].proportions->totals.w_cm, WithinAbs(184 * 0.78 / 320, 1e-6));
+    // Beside CEM I slag counts by k 0.6 in the ratio (5.2.5.2), and not at all in the least cement:
+    // 184 / 0.45 would hold 307 of cement, 320 are 75 % of 426.67.
+    const auto slag = study_of({.binder = "{cement: 75 %, slag: 25 %}"});
+    CHECK_THAT(binder(slag[0]), WithinAbs(320 / 0.75, 1e-6));
+    for (const auto& columns : {plain, slag}) {
+        for (const core::ComparedMix& column : columns) {
+            INFO(column.label);
+            CHECK_FALSE(fails(column, "binder.exposure"));
+        }
+    }
+    // A ratio or an amount that the file gives stays: then the check says so.
+    CHECK_THAT(binder(study_of({.selections = "{w_cm: 0.50}"})[2]),
+               WithinAbs(184 * 0.78 / 0.50, 1e-6));
+    CHECK(fails(study_of({.selections = "{binder: 287.04 kg/m3}"})[2], "binder.exposure"));
+}
+
+TEST_CASE("the least cement of the code is kept at each dose") {
+    const core::CompleteMix mix = mix_of({});
+    const auto response = test::made(core::dose_response(mix, tables_of(mix)));
+    for (const core::DosePoint& point : response.points) {
+        INFO(point.ml_100kg);
+        const core::Totals& totals = point.less_binder.proportions.value().totals;
+        CHECK_THAT(totals.binder_kg_m3, WithinAbs(std::max(320., totals.water_kg_m3 / 0.5), 1e-6));
+        CHECK_FALSE(fails(point.less_binder, "binder.exposure"));
+    }
+}
