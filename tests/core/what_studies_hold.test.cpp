@@ -1,6 +1,8 @@
 // What a study of a mix holds of the mix as written: the least cement of its code, and of its own
 // readings, densities and strengths only what its changes leave true.
 
+#include <boardmark/core/many/economy.hpp>
+#include <boardmark/core/many/sweep.hpp>
 #include <boardmark/core/study/comparison.hpp>
 #include <boardmark/core/study/dose_response.hpp>
 
@@ -9,6 +11,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <string>
 #include <vector>
 
@@ -68,11 +71,18 @@ std::vector<core::ComparedMix> study_of(const Written& written) {
     return test::made(core::reducer_study(mix, tables_of(mix)));
 }
 
+core::Sweep swept(const Written& written, core::SweepAxis axis) {
+    const core::CompleteMix mix = mix_of(written);
+    return core::sweep(mix, {std::move(axis)}, tables_of(mix), reference::vocabulary());
+}
+
 bool fails(const core::ComparedMix& column, const char* id) {
     return std::ranges::any_of(column.checks, [&](const core::Check& check) {
         return check.id == id && check.verdict == core::Verdict::fails;
     });
 }
+
+constexpr const char* by_chart = "{fresh_density: 2410 kg/m3, fine_share_by_mass: 31 %}";
 
 } // namespace
 
@@ -112,4 +122,43 @@ TEST_CASE("the least cement of the code is kept at each dose") {
         CHECK_THAT(totals.binder_kg_m3, WithinAbs(std::max(320., totals.water_kg_m3 / 0.5), 1e-6));
         CHECK_FALSE(fails(point.less_binder, "binder.exposure"));
     }
+}
+
+TEST_CASE("a reading of a chart is none of another water or ratio") {
+    // Design of normal concrete mixes, 2nd edition: Figure 5 is entered with the free water, Figure
+    // 6 with the ratio; no formula stands in for either.
+    const Written british{.method = "BRE",
+                          .exposure = "[XC4]",
+                          .requirements = "air: none\n  strength_curve: {0.38: 71 MPa, 0.42: 63 "
+                                          "MPa, 0.50: 52 MPa, 0.6: 42 MPa}",
+                          .air = "as needed",
+                          .selections = by_chart};
+    const core::CompleteMix mix = mix_of(british);
+    const core::Tables tables = tables_of(mix);
+    REQUIRE(core::proportion(mix, tables));
+    for (const core::ComparedMix& column : study_of(british)) {
+        INFO(column.label);
+        REQUIRE(column.unresolved); // without the reducer it is another water
+        CHECK_THAT(column.unresolved->what.text,
+                   Contains("Figure 5") && Contains("selections.fresh_density"));
+    }
+    const auto response = core::dose_response(mix, tables);
+    REQUIRE_FALSE(response);
+    CHECK_THAT(response.why().what.text, Contains("Figure 5"));
+
+    const core::Variable dose{core::Varied::dose, "reducer"};
+    for (const core::SweepPoint& point : swept(british, {dose, 0, 780e-8, 3}).points) {
+        CHECK(point.mix.has_value() == (std::abs(point.at[0] - 780e-8) < 1e-12));
+    }
+    // w/c 0.50 by XC4 (EN 206 Table F.1)
+    const core::Sweep ratios = swept(british, {{core::Varied::w_cm}, 0.44, 0.48, 2});
+    for (const core::SweepPoint& point : ratios.points) {
+        REQUIRE(point.unresolved);
+        CHECK_THAT(point.unresolved->what.text,
+                   Contains("Figure 6") && Contains("selections.fine_share_by_mass"));
+    }
+    const auto found = core::economy(
+        mix, {core::Objective::binder, {{{core::Varied::w_cm}, 0.44, 0.49, true}}}, tables);
+    REQUIRE_FALSE(found);
+    CHECK_THAT(found.why().what.text, Contains("Figure 6"));
 }

@@ -6,6 +6,7 @@
 #include "../basis/phrases.hpp"
 #include "../mix/door/complete_again.hpp"
 #include "share_doubt.hpp"
+#include "study_base.hpp"
 
 #include <cassert>
 
@@ -104,7 +105,7 @@ Sweep sweep(const CompleteMix& mix, std::vector<SweepAxis> axes, const Tables& t
         variables.push_back(axis.variable);
         count *= axis.points;
     }
-    const VariedMix varied{*mix, std::move(variables)};
+    const VariedMix varied{study_base(mix, tables), std::move(variables)};
     PointMaker maker{mix, varied, tables, words};
     Sweep found{std::move(axes), {}};
     found.points.reserve(count);
