@@ -162,3 +162,35 @@ TEST_CASE("a reading of a chart is none of another water or ratio") {
     REQUIRE_FALSE(found);
     CHECK_THAT(found.why().what.text, Contains("Figure 6"));
 }
+
+TEST_CASE("a density measured on a blend is none of other shares") {
+    // Mean by mass, as the contract of a blend without a measurement: 1600 and 1500 kg/m3.
+    const Written blended{.coarse = "{stone: 70 %, gravel: 30 %}",
+                          .blend = "coarse_dry_rodded_density: 1680 kg/m3, "};
+    const core::Variable gravel{core::Varied::share, "gravel"};
+    const core::Sweep found = swept(blended, {gravel, 0, 60, 3});
+    const auto coarse_kg = [](const core::SweepPoint& point) {
+        return point.mix.value().selection.coarse_volume.value();
+    };
+    CHECK(coarse_kg(found.points[0]) == coarse_kg(found.points[1])); // by one size and one sand
+    const core::Mix written = *mix_of(blended);
+    const core::VariedMix varied{written, {gravel}};
+    CHECK(varied.at(std::vector{30.}).blend_dry_rodded_density_kg_m3 == 1680.);
+    CHECK_FALSE(varied.at(std::vector{60.}).blend_dry_rodded_density_kg_m3);
+    REQUIRE(found.cautions.size() == 1);
+    CHECK_THAT(found.cautions.front().text, Contains("coarse_dry_rodded_density"));
+    const core::Variable air{core::Varied::air};
+    CHECK(swept(blended, {air, 4.5, 6, 2}).cautions.empty());
+
+    const core::CompleteMix mix = mix_of(blended);
+    const auto best = test::made(
+        core::economy(mix, {core::Objective::cost, {{gravel, 40, 60, true}}}, tables_of(mix)));
+    const auto step =
+        std::ranges::find_if(best.proportions.worksheet.steps, [](const core::Step& one) {
+            return one.quantity == "dry_rodded_density";
+        });
+    REQUIRE(step != best.proportions.worksheet.steps.end());
+    CHECK_THAT(step->value.value(), WithinAbs(1600 - best.at[0], 1e-9)); // 1 kg/m3 a percent
+    CHECK(std::ranges::count(best.proportions.worksheet.cautions, found.cautions.front().text,
+                             &core::Phrase::text) == 1);
+}

@@ -102,6 +102,9 @@ std::optional<Finished> finished(const CompleteMix& asked, const CompleteMix& mi
         return std::nullopt;
     }
     Finished result{*std::move(proportions), {}, false};
+    if (auto caution = leaves_blend_density(*asked, *mix)) {
+        result.proportions.worksheet.cautions.push_back(*std::move(caution));
+    }
     result.checks = assess(asked, result.proportions, tables);
     if (leaves_own_strengths(*asked, *mix)) {
         watch_own_strengths(result.checks);

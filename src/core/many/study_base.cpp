@@ -16,4 +16,16 @@ Mix study_base(const CompleteMix& mix, const Tables& tables) {
     return base;
 }
 
+std::optional<Phrase> leaves_blend_density(const Mix& written, const Mix& studied) {
+    const bool is_left =
+        written.blend_dry_rodded_density_kg_m3 && !studied.blend_dry_rodded_density_kg_m3;
+    return is_left ? std::optional{Phrase{
+                         "The dry-rodded density of the blend was measured at its shares as "
+                         "written. At others the mean of the aggregates by mass stands in for it, "
+                         "an estimate: measure the blend at the shares that are chosen "
+                         "('mixture.coarse_dry_rodded_density').",
+                         {}}}
+                   : std::nullopt;
+}
+
 } // namespace boardmark::core

@@ -107,13 +107,18 @@ Sweep sweep(const CompleteMix& mix, std::vector<SweepAxis> axes, const Tables& t
     }
     const VariedMix varied{study_base(mix, tables), std::move(variables)};
     PointMaker maker{mix, varied, tables, words};
-    Sweep found{std::move(axes), {}};
+    Sweep found{std::move(axes), {}, {}};
     found.points.reserve(count);
     for (std::size_t i = 0; i < count; ++i) {
         if (goes_on && !goes_on(static_cast<double>(i) / static_cast<double>(count))) {
             break;
         }
         found.points.push_back(maker.point(values_at(found.axes, i)));
+        if (found.cautions.empty()) {
+            if (auto caution = leaves_blend_density(*mix, varied.at(found.points.back().at))) {
+                found.cautions.push_back(*std::move(caution));
+            }
+        }
     }
     return found;
 }

@@ -53,6 +53,7 @@ struct SweepPoint {
 struct Sweep {
     std::vector<SweepAxis> axes;
     std::vector<SweepPoint> points; ///< the last axis changes first; fewer where it was stopped
+    std::vector<Phrase> cautions;   ///< of the points, beside those of the mix as written
 };
 
 /// Works every point out and holds it against every requirement of the mix as written.
