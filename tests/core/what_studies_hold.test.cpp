@@ -82,6 +82,10 @@ bool fails(const core::ComparedMix& column, const char* id) {
     });
 }
 
+bool is_watched(const core::SweepPoint& point, const char* id) {
+    return std::ranges::count(point.mix.value().verdict.watched, id) > 0;
+}
+
 constexpr const char* by_chart = "{fresh_density: 2410 kg/m3, fine_share_by_mass: 31 %}";
 
 } // namespace
@@ -193,4 +197,26 @@ TEST_CASE("a density measured on a blend is none of other shares") {
     CHECK_THAT(step->value.value(), WithinAbs(1600 - best.at[0], 1e-9)); // 1 kg/m3 a percent
     CHECK(std::ranges::count(best.proportions.worksheet.cautions, found.cautions.front().text,
                              &core::Phrase::text) == 1);
+}
+
+TEST_CASE("own strengths are a watch at more air than that of the mix as written") {
+    // Air weakens: common practice, some 5 % of the strength for each percent. ACI 211.1-91 Table
+    // A1.5.3.3 aims at 6 % for 20 mm stone in severe exposure.
+    const Written aired{.requirements = "air: 6 %\n  strength_curve: {0.36: 70 MPa, 0.45: 60 MPa, "
+                                        "0.55: 50 MPa}"};
+    const core::Variable air{core::Varied::air};
+    const core::Sweep found = swept(aired, {air, 4.5, 7.5, 3});
+    for (const core::SweepPoint& point : found.points) {
+        INFO(point.at[0]);
+        CHECK(is_watched(point, "w_cm.strength") == (point.at[0] > 6.1));
+        CHECK(point.leaves_own_air == (point.at[0] > 6.1));
+        CHECK_FALSE(point.leaves_own_shares);
+    }
+    const core::CompleteMix mix = mix_of(aired);
+    const auto best = test::made(
+        core::economy(mix, {core::Objective::cost, {{air, 6.5, 7.5, true}}}, tables_of(mix)));
+    const auto check = std::ranges::find(best.checks, "w_cm.strength", &core::Check::id);
+    REQUIRE(check != best.checks.end());
+    CHECK(check->verdict == core::Verdict::watch);
+    CHECK_THAT(check->message.text, Contains("the own strengths are of the air as written"));
 }

@@ -106,8 +106,8 @@ std::optional<Finished> finished(const CompleteMix& asked, const CompleteMix& mi
         result.proportions.worksheet.cautions.push_back(*std::move(caution));
     }
     result.checks = assess(asked, result.proportions, tables);
-    if (leaves_own_strengths(*asked, *mix)) {
-        watch_own_strengths(result.checks);
+    if (const LeftStrengths left = OwnStrengths{asked, tables}.left_by(*mix); left.any()) {
+        watch_own_strengths(result.checks, left);
     }
     if (any_fails(result.checks)) {
         return std::nullopt;

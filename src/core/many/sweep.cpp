@@ -38,7 +38,8 @@ public:
         : mix_{mix}
         , varied_{varied}
         , tables_{tables}
-        , words_{words} {}
+        , words_{words}
+        , own_strengths_{mix, tables} {}
 
     SweepPoint point(std::vector<double> at) {
         SweepPoint point{std::move(at), std::nullopt, std::nullopt};
@@ -56,8 +57,10 @@ public:
         point.unresolved = figures(*whole, tables_, proportions_);
         if (!point.unresolved) {
             judge(mix_, proportions_, tables_, findings_);
-            point.leaves_own_strengths = leaves_own_strengths(*mix_, **whole);
-            if (point.leaves_own_strengths) {
+            const LeftStrengths left = own_strengths_.left_by(**whole);
+            point.leaves_own_shares = left.shares;
+            point.leaves_own_air = left.air;
+            if (left.any()) {
                 watch_own_strengths(findings_);
             }
             point.mix = SweptMix{proportions_.selection,
@@ -75,6 +78,7 @@ private:
     const VariedMix& varied_;
     const Tables& tables_;
     const Vocabulary& words_;
+    OwnStrengths own_strengths_;
     Proportions proportions_{};
     std::vector<Finding> findings_;
 };

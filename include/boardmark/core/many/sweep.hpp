@@ -43,7 +43,9 @@ struct SweepPoint {
     std::vector<double> at; ///< a value for each axis
     std::optional<SweptMix> mix;
     std::optional<Unresolved> unresolved;
-    bool leaves_own_strengths = false; ///< they are of other shares: what holds by them is a watch
+    // What holds by own strengths is a watch where they are
+    bool leaves_own_shares = false; ///< of other shares
+    bool leaves_own_air = false;    ///< of less air
 
     /// Whether the mix is there and fails no check.
     bool is_sound() const { return mix && mix->verdict.failed.empty(); }
