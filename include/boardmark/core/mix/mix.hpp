@@ -24,8 +24,8 @@ struct ChartEntry {
 /// Values that the user fixes in place of the method's own; at most two of w/cm, water and binder.
 struct Selections {
     std::optional<double> w_cm;
-    bool w_cm_is_methods = false; ///< the method's own, which a study holds: the code's least
-                                  ///< cement lowers it as it did
+    bool w_cm_is_methods = false;      ///< the method's own, which a study holds: the code's least
+                                       ///< cement lowers it as it did
     bool w_cm_by_exposure = false;     ///< the exposure limit itself, for a first trial
     std::optional<double> water_kg_m3; ///< final mixing water
     bool water_shows_slump = false;    ///< found for the slump, by a trial batch or a study
