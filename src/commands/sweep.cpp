@@ -48,7 +48,9 @@ ExitCode run(const Arguments& arguments) {
         stopped = long_run.stopped();
         return points;
     }();
-    deliver(report::SweepResult{mix->title, found, checks, written->worksheet.cautions,
+    std::vector<core::Phrase> cautions = written->worksheet.cautions;
+    cautions.insert(cautions.end(), found.cautions.begin(), found.cautions.end());
+    deliver(report::SweepResult{mix->title, found, checks, std::move(cautions),
                                 read.origin.files_read.inputs},
             arguments, read.origin);
     return stopped.value_or(verdict(checks));

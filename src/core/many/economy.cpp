@@ -8,6 +8,7 @@
 #include "../mix/door/complete_again.hpp"
 #include "economy_search.hpp"
 #include "share_doubt.hpp"
+#include "study_base.hpp"
 #include "variable_step.hpp"
 
 #include <algorithm>
@@ -101,9 +102,12 @@ std::optional<Finished> finished(const CompleteMix& asked, const CompleteMix& mi
         return std::nullopt;
     }
     Finished result{*std::move(proportions), {}, false};
+    if (auto caution = leaves_blend_density(*asked, *mix)) {
+        result.proportions.worksheet.cautions.push_back(*std::move(caution));
+    }
     result.checks = assess(asked, result.proportions, tables);
-    if (leaves_own_strengths(*asked, *mix)) {
-        watch_own_strengths(result.checks);
+    if (const LeftStrengths left = OwnStrengths{asked, tables}.left_by(*mix); left.any()) {
+        watch_own_strengths(result.checks, left);
     }
     if (any_fails(result.checks)) {
         return std::nullopt;
@@ -131,6 +135,19 @@ Unresolved nothing_holds(const EconomySearch& search, const SearchPlace& nearest
     why.ways_out = {{"widen 'bounds', or lower what is required", {}},
                     {"'boardmark sweep' shows which limit stands in the way", {}}};
     return why;
+}
+
+/// Where the readings of charts are those of the mix as written and no mix of the search has them,
+/// why none follows.
+std::optional<Unresolved> no_reading(const EconomySearch& search, const SearchPlace& best) {
+    const Mix mix = search.varied().at(search.values_at(best.at));
+    if (!mix.selections.fresh_density_kg_m3) {
+        return std::nullopt;
+    }
+    const auto edited = complete_again(mix, search.tables());
+    const auto found =
+        edited ? proportion(*edited, search.tables()) : Outcome<Proportions>{edited.why()};
+    return found ? std::nullopt : std::optional{found.why()};
 }
 
 } // namespace
@@ -192,6 +209,9 @@ Outcome<Economy> economy(const CompleteMix& mix, const EconomyOrder& order, cons
     const auto written = search.maker().as_written();
     const std::vector<SearchPlace> ends = search.ends(order.objective);
     const SearchPlace& best = ends.front();
+    if (auto why = no_reading(search, best)) {
+        return *std::move(why);
+    }
     Economy found{.objective = order.objective,
                   .bounds = order.bounds,
                   .currency = {},

@@ -5,6 +5,7 @@
 
 #include "../mix/fine_share.hpp"
 #include "../mix/material_figures.hpp"
+#include "study_base.hpp"
 #include "variable_step.hpp"
 
 #include <algorithm>
@@ -75,7 +76,7 @@ EconomySearch::EconomySearch(const CompleteMix& mix, const EconomyOrder& order,
     : mix_{mix}
     , order_{order}
     , tables_{tables}
-    , varied_{*mix, variables_of(order)}
+    , varied_{study_base(mix, tables), variables_of(order)}
     , maker_{mix, varied_, tables} {
     const auto written = proportion(mix, tables);
     for (std::size_t i = 0; i < order.bounds.size(); ++i) {

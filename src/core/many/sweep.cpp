@@ -6,6 +6,7 @@
 #include "../basis/phrases.hpp"
 #include "../mix/door/complete_again.hpp"
 #include "share_doubt.hpp"
+#include "study_base.hpp"
 
 #include <cassert>
 
@@ -37,7 +38,8 @@ public:
         : mix_{mix}
         , varied_{varied}
         , tables_{tables}
-        , words_{words} {}
+        , words_{words}
+        , own_strengths_{mix, tables} {}
 
     SweepPoint point(std::vector<double> at) {
         SweepPoint point{std::move(at), std::nullopt, std::nullopt};
@@ -55,8 +57,10 @@ public:
         point.unresolved = figures(*whole, tables_, proportions_);
         if (!point.unresolved) {
             judge(mix_, proportions_, tables_, findings_);
-            point.leaves_own_strengths = leaves_own_strengths(*mix_, **whole);
-            if (point.leaves_own_strengths) {
+            const LeftStrengths left = own_strengths_.left_by(**whole);
+            point.leaves_own_shares = left.shares;
+            point.leaves_own_air = left.air;
+            if (left.any()) {
                 watch_own_strengths(findings_);
             }
             point.mix = SweptMix{proportions_.selection,
@@ -74,6 +78,7 @@ private:
     const VariedMix& varied_;
     const Tables& tables_;
     const Vocabulary& words_;
+    OwnStrengths own_strengths_;
     Proportions proportions_{};
     std::vector<Finding> findings_;
 };
@@ -104,15 +109,20 @@ Sweep sweep(const CompleteMix& mix, std::vector<SweepAxis> axes, const Tables& t
         variables.push_back(axis.variable);
         count *= axis.points;
     }
-    const VariedMix varied{*mix, std::move(variables)};
+    const VariedMix varied{study_base(mix, tables), std::move(variables)};
     PointMaker maker{mix, varied, tables, words};
-    Sweep found{std::move(axes), {}};
+    Sweep found{std::move(axes), {}, {}};
     found.points.reserve(count);
     for (std::size_t i = 0; i < count; ++i) {
         if (goes_on && !goes_on(static_cast<double>(i) / static_cast<double>(count))) {
             break;
         }
         found.points.push_back(maker.point(values_at(found.axes, i)));
+        if (found.cautions.empty()) {
+            if (auto caution = leaves_blend_density(*mix, varied.at(found.points.back().at))) {
+                found.cautions.push_back(*std::move(caution));
+            }
+        }
     }
     return found;
 }

@@ -1,6 +1,7 @@
 #include <boardmark/core/many/variable.hpp>
 
 #include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 
 #include <algorithm>
 #include <cassert>
@@ -24,6 +25,12 @@ const Share* share_of(const std::vector<Share>& blend, const std::string& materi
     const auto found = std::ranges::find_if(
         blend, [&](const Share& share) { return share.material->name == material; });
     return found == blend.end() ? nullptr : &*found;
+}
+
+bool have_same_shares(const std::vector<Share>& one, const std::vector<Share>& other) {
+    return std::ranges::equal(one, other, [](const Share& left, const Share& right) {
+        return same(left.percent, right.percent);
+    });
 }
 
 const std::vector<Share>* blend_of(const Mix& mix, const std::string& material) {
@@ -218,6 +225,9 @@ Mix VariedMix::at(std::span<const double> values) const {
     }
     set_shares(values, mix.binder);
     set_shares(values, mix.coarse);
+    if (!have_same_shares(mix_.coarse, mix.coarse)) {
+        mix.blend_dry_rodded_density_kg_m3.reset(); // it was measured at the shares as written
+    }
     set_shares(values, mix.fine);
     return mix;
 }

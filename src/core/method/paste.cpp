@@ -269,7 +269,9 @@ LeastBinder least_by_code(const Mix& mix, double size_mm, const StatedClasses& c
     const auto asks_cement = [](const StatedClass& stated) {
         return stated.limits->min_cement_kg_m3.has_value();
     };
-    if (mix.selections.w_cm || std::none_of(classes.begin(), classes.end(), asks_cement)) {
+    const Selections& given = mix.selections;
+    const bool is_given = given.w_cm && !given.w_cm_is_methods;
+    if (is_given || std::none_of(classes.begin(), classes.end(), asks_cement)) {
         return {};
     }
     const Demands demands{classes, tables.code, {tables.system, size_mm, mix.requirements}};

@@ -15,6 +15,12 @@ bool differ(const Finding& left, const Finding& right) {
            (left.value && !same(*left.value, *right.value));
 }
 
+/// It tells what a small change of the ratio is in water, not whether batches keep within it: how
+/// far their ratio scatters is told as a quantity.
+bool is_of_batches(CheckId id) {
+    return id != check_ids::finish_w_cm_constancy;
+}
+
 } // namespace
 
 LimitCounts::LimitCounts(const std::vector<Finding>& exact) {
@@ -87,7 +93,7 @@ std::vector<LimitRisk> LimitCounts::risks(std::size_t samples) const {
     std::vector<LimitRisk> risks;
     for (const Count& count : counts) {
         const bool only_open = count.open == samples;
-        if (only_open || (!count.moves && count.fails == 0)) {
+        if (!is_of_batches(count.id) || only_open || (!count.moves && count.fails == 0)) {
             continue;
         }
         const ProbabilityRange range = probability_range(count.fails, samples);

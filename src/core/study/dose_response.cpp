@@ -4,6 +4,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../method/bre/chart_readings.hpp"
 #include "../method/water_reduction.hpp"
 #include "../mix/door/complete_again.hpp"
 #include "../mix/material_figures.hpp"
@@ -67,6 +68,8 @@ Outcome<Mix> at_fixed_ratio(const CompleteMix& mix, const Tables& tables) {
         return written.why();
     }
     Mix fixed = *mix;
+    note_entry(fixed.selections, written->selection);
+    fixed.selections.w_cm_is_methods = mix->selections.leaves_ratio_to_method();
     fixed.selections.w_cm = ratio_before_minimum(mix, written->selection);
     fixed.selections.w_cm_by_exposure = false;
     fixed.selections.binder_kg_m3 = std::nullopt;

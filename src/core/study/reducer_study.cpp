@@ -4,6 +4,7 @@
 
 #include "../basis/phrases.hpp"
 #include "../basis/tolerance.hpp"
+#include "../method/bre/chart_readings.hpp"
 #include "../method/slump_gain.hpp"
 #include "../method/water_reduction.hpp"
 #include "../mix/door/complete_again.hpp"
@@ -49,8 +50,10 @@ double slump_of_water_mm(const Requirements& requirements) {
 
 /// The mix without its reducer: the water of the table at the slump of the water alone, the same
 /// w/cm as written.
-Mix without_reducer(const Mix& mix, double w_cm, double remaining_water) {
+Mix without_reducer(const Mix& mix, const Selection& written, double w_cm, double remaining_water) {
     Mix base = mix;
+    note_entry(base.selections, written);
+    base.selections.w_cm_is_methods = mix.selections.leaves_ratio_to_method();
     std::erase_if(base.admixtures, is_high_range);
     base.requirements.slump_mm = slump_of_water_mm(mix.requirements);
     base.requirements.slump_before_reducer_mm = std::nullopt;
@@ -79,10 +82,12 @@ struct Paste {
     std::optional<double> w_cm;
 };
 
-Mix with_reducer(const Mix& mix, const Paste& paste) {
+Mix with_reducer(const Mix& mix, const Selection& written, const Paste& paste) {
     Mix column = mix;
+    note_entry(column.selections, written);
     column.requirements.slump_mm = slump_of_water_mm(mix.requirements);
     column.requirements.slump_before_reducer_mm = std::nullopt;
+    column.selections.w_cm_is_methods = mix.selections.leaves_ratio_to_method();
     column.selections.water_kg_m3 = paste.water_kg_m3;
     column.selections.binder_kg_m3 = paste.binder_kg_m3;
     column.selections.w_cm = paste.w_cm;
@@ -193,7 +198,8 @@ struct Study {
             gain = Gain{saved_water_slump_mm(base.totals.water_kg_m3, *effect, tables), true};
         }
         Mix flowing =
-            with_reducer(mix, {base.totals.water_kg_m3, base.totals.binder_kg_m3, std::nullopt});
+            with_reducer(mix, written.selection,
+                         {base.totals.water_kg_m3, base.totals.binder_kg_m3, std::nullopt});
         flowing.requirements.slump_mm += gain->mm;
         flowing.selections.water_shows_slump = true; // with the gain, told beside it
         ComparedMix column =
@@ -234,8 +240,9 @@ private:
             return not_made(std::move(label), effect.why());
         }
         const double water_kg_m3 = base.totals.water_kg_m3 * effect->remaining_water;
-        ComparedMix column = column_of(std::move(label), with_reducer(mix, paste_of(water_kg_m3)),
-                                       slump_of_water(mix.requirements), mix.requirements, tables);
+        ComparedMix column =
+            column_of(std::move(label), with_reducer(mix, written.selection, paste_of(water_kg_m3)),
+                      slump_of_water(mix.requirements), mix.requirements, tables);
         explain(column, step_ids::water,
                 {"{base} of the column without reducer less the {saved} that the reducer saves at "
                  "its dose",
@@ -265,7 +272,7 @@ ComparedMix without_high_range_reducer(const CompleteMix& complete_mix, const Pr
     }
     const double remaining = effect ? effect->remaining_water : 1;
     const double w_cm = ratio_before_minimum(complete_mix, written.selection);
-    ComparedMix column = column_of(label, without_reducer(mix, w_cm, remaining),
+    ComparedMix column = column_of(label, without_reducer(mix, written.selection, w_cm, remaining),
                                    slump_of_water(mix.requirements), mix.requirements, tables);
     explain(column, step_ids::w_cm, as_written);
     explain(column, step_ids::water, {"the given water and what the reducer saves of it", {}});

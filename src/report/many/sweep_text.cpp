@@ -155,11 +155,18 @@ Flow lacking_text(const Sweep& sweep) {
 }
 
 Flow own_strengths_text(const Sweep& sweep) {
-    const bool any = std::ranges::any_of(sweep.points, &SweepPoint::leaves_own_strengths);
-    return any ? paragraph("The own strengths are of the shares as written: at others the strength "
-                           "is to be proven by trials at these shares.",
-                           list_item)
-               : Flow{};
+    Flow told;
+    if (std::ranges::any_of(sweep.points, &SweepPoint::leaves_own_shares)) {
+        told += paragraph("The own strengths are of the shares as written: at others the strength "
+                          "is to be proven by trials at these shares.",
+                          list_item);
+    }
+    if (std::ranges::any_of(sweep.points, &SweepPoint::leaves_own_air)) {
+        told += paragraph("The own strengths are of the air as written: more air weakens the "
+                          "concrete, which is to be proven by trials at this air.",
+                          list_item);
+    }
+    return told;
 }
 
 Flow points_text(const Sweep& sweep, UnitSystem system) {

@@ -103,7 +103,9 @@ std::optional<Phrase> why_no_objective(const Proportions& written, Objective obj
 /// least of the objective and of which no check fails, no value lies beyond its limit (not even by
 /// less than its precision, unless it does so in the mix as written), nothing is unchecked that the
 /// mix as written has checked and nothing a watch that is none there. The best is rounded and
-/// checked again. Own strengths are a watch at other shares of the cementitious material.
+/// checked again. Own strengths are a watch at other shares of the cementitious material and at
+/// more air; a density measured on the coarse blend, and what was read from a chart, is that of the
+/// mix as written alone.
 ///
 /// Unresolved where no such mix was found.
 ///

@@ -43,7 +43,9 @@ struct SweepPoint {
     std::vector<double> at; ///< a value for each axis
     std::optional<SweptMix> mix;
     std::optional<Unresolved> unresolved;
-    bool leaves_own_strengths = false; ///< they are of other shares: what holds by them is a watch
+    // What holds by own strengths is a watch where they are
+    bool leaves_own_shares = false; ///< of other shares
+    bool leaves_own_air = false;    ///< of less air
 
     /// Whether the mix is there and fails no check.
     bool is_sound() const { return mix && mix->verdict.failed.empty(); }
@@ -53,6 +55,7 @@ struct SweepPoint {
 struct Sweep {
     std::vector<SweepAxis> axes;
     std::vector<SweepPoint> points; ///< the last axis changes first; fewer where it was stopped
+    std::vector<Phrase> cautions;   ///< of the points, beside those of the mix as written
 };
 
 /// Works every point out and holds it against every requirement of the mix as written.

@@ -67,7 +67,8 @@ std::optional<Phrase> why_not_varied(const Variable& variable, const Mix& mix);
 std::optional<Phrase> why_not_together(std::span<const Variable> variables, const Mix& mix);
 
 /// A mix with other figures. What is not varied of a blend keeps its proportions. A least binder
-/// that is required lowers a varied ratio as it lowers one that a file gives.
+/// that is required lowers a varied ratio as it lowers one that a file gives. A density that was
+/// measured on the coarse blend is none of other shares: there the method takes the mean.
 class VariedMix {
 public:
     /// @param mix  holds every variable: `why_not_varied` and `why_not_together` have nothing

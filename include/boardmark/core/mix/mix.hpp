@@ -15,9 +15,17 @@ namespace boardmark::core {
 
 struct AggregateBlend;
 
+/// What the charts of BRE are entered with that a study changes.
+struct ChartEntry {
+    double water_kg_m3;
+    double w_cm;
+};
+
 /// Values that the user fixes in place of the method's own; at most two of w/cm, water and binder.
 struct Selections {
     std::optional<double> w_cm;
+    bool w_cm_is_methods = false;      ///< the method's own, which a study holds: the code's least
+                                       ///< cement lowers it as it did
     bool w_cm_by_exposure = false;     ///< the exposure limit itself, for a first trial
     std::optional<double> water_kg_m3; ///< final mixing water
     bool water_shows_slump = false;    ///< found for the slump, by a trial batch or a study
@@ -29,6 +37,10 @@ struct Selections {
     std::optional<double> coarse_dry_kg_m3; ///< oven-dry amount, as a trial or a submittal has it
     std::optional<double> fresh_density_kg_m3 = {};        ///< read from the chart of BRE
     std::optional<double> fine_share_by_mass_percent = {}; ///< of the aggregate, from its chart
+    std::optional<ChartEntry> read_at = {}; ///< of both readings, where a study may leave it
+
+    /// Whether the method finds the ratio, which the code's least cement may lower.
+    bool leaves_ratio_to_method() const { return w_cm_is_methods || (!w_cm && !binder_kg_m3); }
 };
 
 /// A mix to be proportioned.

@@ -31,6 +31,15 @@ Step reading_step(const char* name, Quantity value, const char* chart) {
             .marks = {Mark::given}};
 }
 
+/// A reading is of what its chart was entered with; nothing scales it to another.
+Unresolved read_for_another(Unresolved why, const char* text, Quantity read_at) {
+    why.what.text += text;
+    why.what.arguments.push_back(quantity("read_at", read_at));
+    why.ways_out.push_back(
+        {"a mix file of its own for each of these mixes, with its readings", {}});
+    return why;
+}
+
 Unresolved no_density_reading(const DensityChartEntry& entry) {
     return {{"the fresh density is a reading of the British method's chart of wet density (Figure "
              "5), entered with free water {water} and a relative density of {density}; no formula "
@@ -88,6 +97,12 @@ Unresolved no_ratio_reading(const Mix& mix, const StrengthChartEntry& entry,
               {}}}};
 }
 
+void note_entry(Selections& selections, const Selection& written) {
+    if (!selections.read_at) {
+        selections.read_at = ChartEntry{written.water_kg_m3, written.w_cm};
+    }
+}
+
 Outcome<AggregateReadings> aggregate_readings(const Mix& mix, const DensityChartEntry& entry,
                                               const MethodTables& method, Worksheet& worksheet) {
     if (!mix.selections.fresh_density_kg_m3) {
@@ -95,6 +110,17 @@ Outcome<AggregateReadings> aggregate_readings(const Mix& mix, const DensityChart
     }
     if (!mix.selections.fine_share_by_mass_percent) {
         return no_fines_reading(mix, entry);
+    }
+    const auto& read_at = mix.selections.read_at;
+    if (read_at && !same(read_at->water_kg_m3, entry.water_kg_m3)) {
+        return read_for_another(no_density_reading(entry),
+                                "; 'selections.fresh_density' was read at {read_at}",
+                                {read_at->water_kg_m3, Measure::concentration});
+    }
+    if (read_at && !same(read_at->w_cm, entry.w_cm)) {
+        return read_for_another(no_fines_reading(mix, entry),
+                                "; 'selections.fine_share_by_mass' was read at {read_at}",
+                                {read_at->w_cm, Measure::w_cm});
     }
     const double read_kg_m3 = *mix.selections.fresh_density_kg_m3;
     const TypicalFigure& step = method.british->air_density_step;

@@ -3,6 +3,7 @@
 #include <boardmark/core/basis/outcome.hpp>
 #include <boardmark/core/basis/step.hpp>
 #include <boardmark/core/mix/mix.hpp>
+#include <boardmark/core/mix/proportions.hpp>
 
 namespace boardmark::core {
 
@@ -34,8 +35,12 @@ struct AggregateReadings {
     double fine_share_percent;  ///< by mass
 };
 
-/// The readings that the user gives, recorded. Unresolved where one is missing: it names the chart,
-/// what it is entered with, and the key.
+/// Notes the paste for which the user read both charts, before a study changes it; what was noted
+/// before stays. Whatever the method: the others have no readings.
+void note_entry(Selections& selections, const Selection& written);
+
+/// The readings that the user gives, recorded. Unresolved where one is missing, or was noted to be
+/// of another paste: it names the chart, what it is entered with, and the key.
 Outcome<AggregateReadings> aggregate_readings(const Mix& mix, const DensityChartEntry& entry,
                                               const MethodTables& method, Worksheet& worksheet);
 
