@@ -101,7 +101,11 @@ core::CodeTables code_of_print(const core::PrintedCode& code, core::UnitSystem s
     borrow_missing(views, "aggregate-size", first + "-aggregate-size");
     borrow_missing(views, "strength-class", "en206-strength-class");
     const CodeData data{views.tables(), std::string{prefix}};
-    return code_tables(data, system, site_rules(data));
+    core::CodeTables tables = code_tables(data, system, site_rules(data));
+    if (code_note(data, "additions").empty()) {
+        tables.binder.all_counts = core::Source{}; // nowhere said
+    }
+    return tables;
 }
 
 } // namespace boardmark::reference
