@@ -105,6 +105,9 @@ core::CodeTables code_of_print(const core::PrintedCode& code, core::UnitSystem s
     core::CodeTables tables = code_tables(data, system, site_rules(data));
     tables.size.borrowed = !has_sizes;
     tables.of_user = true;
+    if (code_note(data, "additions").empty()) {
+        tables.binder.all_counts = core::Source{}; // nowhere said
+    }
     return tables;
 }
 

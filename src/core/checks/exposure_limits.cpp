@@ -40,8 +40,12 @@ std::string basis_of(const CountedMass& mass) {
 void append_counting(const CountedBinder& binder, const BinderRules& rules, Phrase& message) {
     if (!rules.by_k) {
         if (binder.in_doubt) {
-            message.text += "; that additions count like cement is from memory, check it against "
-                            "the code";
+            message.text +=
+                rules.all_counts->citation.empty()
+                    ? "; whether additions count like cement is not said by the file of "
+                      "the code: add 'additions' to its row of group code"
+                    : "; that additions count like cement is from memory, check it "
+                      "against the code";
         }
         return;
     }

@@ -2,11 +2,11 @@
 
 #include <boardmark/text/closest.hpp>
 #include <boardmark/text/utf8.hpp>
-#include <boardmark/units/number.hpp>
-#include <boardmark/units/quantity.hpp>
-#include <boardmark/units/unit.hpp>
 
 #include "../reading/refuse.hpp"
+#include "loose_words.hpp"
+#include "note_words.hpp"
+#include "table_figure.hpp"
 #include "table_form.hpp"
 
 #include <fmt/format.h>
@@ -14,6 +14,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <utility>
 
 namespace boardmark::input {
 namespace {
@@ -25,11 +26,46 @@ struct PrintedSource {
     bool from_memory = false;
 };
 
+/// Texts become part of phrases with arguments in braces; a reason may have the sulfate as one.
+bool has_braces(std::string_view key, std::string text) {
+    constexpr std::string_view sulfate = "{sulfate}";
+    if (const auto at = text.find(sulfate); key == "reason" && at != std::string::npos) {
+        text.erase(at, sulfate.size());
+    }
+    return text.find_first_of("{}") != std::string::npos;
+}
+
+constexpr FigureForm size_of_stone{units::Dimension::length, 1, 200};
+
+/// A column as it is read: what its figures are, and the unit of those that write none.
+struct ReadColumn {
+    std::optional<FigureForm> figure; ///< nothing where the column is wrong, which is told already
+    std::string unit;
+};
+
+/// The names that the forms of columns, notes or rows have.
+template <class Form>
+std::vector<std::string_view> names_of(std::span<const Form> forms) {
+    std::vector<std::string_view> names;
+    for (const Form& form : forms) {
+        names.push_back(form.name);
+    }
+    return names;
+}
+
+template <class Form>
+const Form* form_named(std::string_view name, std::span<const Form> forms) {
+    const auto found = std::ranges::find(forms, name, &Form::name);
+    return found == forms.end() ? nullptr : &*found;
+}
+
 /// Reads one code file; what is wrong is told and reading goes on.
 class PrintedReader {
 public:
-    PrintedReader(std::string name, Diagnostics& diagnostics)
+    /// @param by_concrete  whether the code counts chloride by the concrete
+    PrintedReader(std::string name, bool by_concrete, Diagnostics& diagnostics)
         : name_{std::move(name)}
+        , by_concrete_{by_concrete}
         , diagnostics_{diagnostics} {}
 
     bool sound() const { return sound_; }
@@ -51,6 +87,11 @@ public:
                   "write plain words");
             return "";
         }
+        if (has_braces(key, node.scalar)) {
+            wrong(node, key + ": the text holds '{' or '}', which stand for figures in reports",
+                  "write it without them");
+            return "";
+        }
         return node.scalar;
     }
 
@@ -70,8 +111,9 @@ public:
                                  .columns = {},
                                  .rows = {}};
         if (entry.value.kind != Node::Kind::mapping) {
-            wrong(entry.value, fmt::format("{}: expected a table, found {}", table.subject,
-                                           describe(entry.value.kind)),
+            wrong(entry.value,
+                  fmt::format("{}: expected a table, found {}", table.subject,
+                              describe(entry.value.kind)),
                   "write source, columns and rows");
             return table;
         }
@@ -143,7 +185,7 @@ private:
             return;
         }
         if (form.by_size) {
-            read_sizes(*columns, table_unit, table);
+            read_sizes(*columns, table_unit, *form.by_size, table);
             return;
         }
         if (columns->value.kind != Node::Kind::list) {
@@ -152,33 +194,47 @@ private:
             return;
         }
         for (const Node& column : columns->value.items) {
-            refuse_unknown_keys(column, {"name", "unit"}, "a column");
-            const std::string name = demanded_text(column, column, "name");
-            if (!name.empty() && std::ranges::count(form.columns, name) == 0) {
-                unknown(column.find("name")->value,
-                        fmt::format("{} has no column '{}'", table.subject, name),
-                        {form.columns.begin(), form.columns.end()});
-            }
-            const Entry* unit = column.find("unit");
-            units_.push_back(unit ? unit->value.scalar : table_unit);
-            demand_unit(unit ? unit->value : column, units_.back());
-            table.columns.push_back({name, gap});
+            read_column(column, table_unit, form, table);
         }
         demand_columns(*columns, form, table);
     }
 
+    void read_column(const Node& column, const std::string& table_unit, const TableForm& form,
+                     core::PrintedTable& table) {
+        refuse_unknown_keys(column, {"name", "unit"}, "a column");
+        const std::string name = demanded_text(column, column, "name");
+        const ColumnForm* known = form_named(name, form.columns);
+        if (!known && !name.empty()) {
+            unknown(column.find("name")->value,
+                    fmt::format("{} has no column '{}'", table.subject, name),
+                    names_of(form.columns));
+        }
+        if (known && std::ranges::count(table.columns, name, &core::PrintedColumn::name) > 0) {
+            wrong(column, fmt::format("column '{}' stands twice", name), "keep one");
+        }
+        const Entry* unit = column.find("unit");
+        ReadColumn read{std::nullopt, unit ? unit->value.scalar : table_unit};
+        if (known) {
+            read.figure = by_concrete_ && known->by_concrete ? *known->by_concrete : known->figure;
+            demand_unit(unit ? unit->value : column, name, read);
+        }
+        columns_.push_back(std::move(read));
+        table.columns.push_back({name, gap});
+    }
+
     void demand_columns(const Entry& columns, const TableForm& form,
                         const core::PrintedTable& table) {
-        for (const std::string_view needed : form.needed_columns) {
-            if (std::ranges::count(table.columns, needed, &core::PrintedColumn::name) == 0) {
-                wrong(columns.key, fmt::format("{} has no column '{}'", table.subject, needed),
+        for (const ColumnForm& known : form.columns) {
+            if (known.needed &&
+                std::ranges::count(table.columns, known.name, &core::PrintedColumn::name) == 0) {
+                wrong(columns.key, fmt::format("{} has no column '{}'", table.subject, known.name),
                       "add it");
             }
         }
     }
 
     /// `columns: {what: nominal maximum size, both: [10 mm, 20 mm]}`
-    void read_sizes(const Entry& columns, const std::string& table_unit,
+    void read_sizes(const Entry& columns, const std::string& table_unit, const FigureForm& figure,
                     core::PrintedTable& table) {
         const Entry* both = columns.value.find("both");
         if (!both || both->value.kind != Node::Kind::list) {
@@ -186,23 +242,27 @@ private:
                   "write 'columns: {what: nominal maximum size, both: [10 mm, 20 mm]}'");
             return;
         }
+        ReadColumn read{figure, table_unit};
+        demand_unit(columns.value, table.subject, read);
         for (const Node& size : both->value.items) {
-            const double at_mm = number_of(size, "");
+            const double at_mm = number_of(size, "", size_of_stone);
+            if (std::isnan(at_mm) && sound_) {
+                wrong(size, table.subject + ": a column has no size", "write for example '20 mm'");
+            }
             const bool rises = table.columns.empty() || at_mm > table.columns.back().at_mm;
             if (!std::isnan(at_mm) && !rises) {
                 wrong(size, table.subject + ": the sizes do not increase",
                       "write them from the smallest to the largest");
             }
-            units_.push_back(table_unit);
+            columns_.push_back(read);
             table.columns.push_back({"", at_mm});
         }
-        demand_unit(columns.value, table_unit);
     }
 
-    void demand_unit(const Node& node, const std::string& unit) {
-        if (!unit.empty() && !units::find_unit(unit)) {
-            wrong(node, fmt::format("'{}' is not a unit known here", unit),
-                  "write for example 'MPa', 'kg/m3' or '%'");
+    void demand_unit(const Node& node, const std::string& name, ReadColumn& column) {
+        if (auto fault = fault_of_unit(column.unit, *column.figure)) {
+            wrong(node, name + ": " + fault->message, std::move(fault->advice));
+            column.figure = std::nullopt;
         }
     }
 
@@ -215,8 +275,25 @@ private:
             for (const Node& row : rows->value.items) {
                 read_row(row, form, table);
             }
+            demand_rows(entry.key, form, table);
         }
-        units_.clear();
+        columns_.clear();
+    }
+
+    void demand_rows(const Node& node, const TableForm& form, const core::PrintedTable& table) {
+        const auto has = [&](std::string_view name) {
+            return std::ranges::count(table.rows, name, &core::PrintedRow::name) > 0;
+        };
+        for (const RowForm& known : form.rows) {
+            if (known.needed && !has(known.name)) {
+                wrong(node, fmt::format("{} has no row '{}'", table.subject, known.name), "add it");
+            } else if (!known.beside.empty() && has(known.name) && !has(known.beside)) {
+                wrong(node,
+                      fmt::format("{} has a row '{}' and no row '{}'", table.subject, known.name,
+                                  known.beside),
+                      "add it: one says nothing without the other");
+            }
+        }
     }
 
     void read_row(const Node& node, const TableForm& form, core::PrintedTable& table) {
@@ -234,7 +311,8 @@ private:
         for (const Entry& entry : node.entries) {
             read_row_key(entry, node, form, row);
         }
-        read_cells(node, table, row);
+        read_cells(node, form, table, row);
+        tell_second(node, form, table, row);
         table.rows.push_back(std::move(row));
     }
 
@@ -247,17 +325,51 @@ private:
             const PrintedSource own = source_of(entry.value, entry.key);
             row.citation = own.citation;
             row.from_memory = own.from_memory;
-        } else if (key == "group") {
+        } else if (key == "group" && form.has_groups) {
             row.group = text_of(entry.value, key);
-        } else if (std::ranges::count(form.notes, key) > 0) {
+        } else if (const NoteForm* note = form_named(key, form.notes)) {
             row.notes.emplace_back(key, text_of(entry.value, key));
-        } else if (key != "name" && key != "cells") {
-            unknown(entry.key, fmt::format("a row has no key '{}'", key),
-                    {form.notes.begin(), form.notes.end()});
+            if (auto fault = fault_of_note(row.notes.back().second, *note)) {
+                wrong(entry.value, key + ": " + fault->message, std::move(fault->advice));
+            }
+        } else if (key == "name") {
+            if (!form.rows.empty() && !row.name.empty() && !form_named(row.name, form.rows)) {
+                unknown(entry.value, fmt::format("{} has no row '{}'", form.subject, row.name),
+                        names_of(form.rows));
+            }
+        } else if (key != "cells") {
+            unknown(entry.key, fmt::format("a row has no key '{}'", key), names_of(form.notes));
         }
     }
 
-    void read_cells(const Node& node, const core::PrintedTable& table, core::PrintedRow& row) {
+    /// Of two rows that say the same only one would be used.
+    void tell_second(const Node& node, const TableForm& form, const core::PrintedTable& table,
+                     const core::PrintedRow& row) {
+        if (form.in_turn || (form.has_groups && row.group.empty())) {
+            return; // rows of a site are tried in turn; classes are held against each other later
+        }
+        const bool code = row.group == "code";
+        const bool second = std::ranges::any_of(table.rows, [&](const core::PrintedRow& other) {
+            return other.group == row.group &&
+                   (code ||
+                    (other.name == row.name && note_of(other, "class") == note_of(row, "class")));
+        });
+        if (second) {
+            wrong(node,
+                  code ? std::string{"the code has a second row of group code"}
+                       : fmt::format("row '{}' stands twice", row.name),
+                  "keep one");
+        }
+    }
+
+    static std::string_view note_of(const core::PrintedRow& row, std::string_view name) {
+        const auto found =
+            std::ranges::find(row.notes, name, &std::pair<std::string, std::string>::first);
+        return found == row.notes.end() ? std::string_view{} : std::string_view{found->second};
+    }
+
+    void read_cells(const Node& node, const TableForm& form, const core::PrintedTable& table,
+                    core::PrintedRow& row) {
         const Entry* cells = node.find("cells");
         if (!cells || cells->value.kind != Node::Kind::list) {
             wrong(cells ? cells->value : node, fmt::format("row '{}' has no cells", row.name),
@@ -275,44 +387,30 @@ private:
                   "write one for each column, ~ for a gap");
             return;
         }
+        const RowForm* known = form_named(row.name, form.rows);
         for (std::size_t i = 0; i < written.size(); ++i) {
-            row.cells.push_back(number_of(written[i], units_[i]));
+            const auto& figure = known && known->figure ? known->figure : columns_[i].figure;
+            row.cells.push_back(figure ? number_of(written[i], columns_[i].unit, *figure) : gap);
         }
     }
 
-    /// A bare number in a unit of the table, or a quantity with its own, as an inside value.
-    double number_of(const Node& node, const std::string& unit) {
+    double number_of(const Node& node, const std::string& unit, const FigureForm& form) {
         if (node.kind == Node::Kind::empty || node.scalar == "~") {
             return gap;
         }
-        const auto bare = units::read_number(node.scalar);
-        if (const auto* number = std::get_if<double>(&bare)) {
-            const units::Unit* known = units::find_unit(unit);
-            return in_range(node, known ? known->to_inside(*number) : *number);
-        }
-        const auto reading = units::read_quantity(node.scalar);
-        if (const auto* quantity = std::get_if<units::Quantity>(&reading)) {
-            return in_range(node, quantity->inside());
-        }
-        wrong(node, fmt::format("'{}' is not a figure", node.scalar),
-              "write a number, a quantity with its unit, or ~ for a gap");
-        return gap;
-    }
-
-    double in_range(const Node& node, double value) {
-        constexpr double largest = 1e5; // no limit of a code is larger in its inside unit
-        if (!(std::abs(value) <= largest)) {
-            wrong(node, fmt::format("'{}' is no limit that a code has", node.scalar),
-                  "check the figure and its unit");
+        auto read = read_figure(node.scalar, unit, form);
+        if (auto* fault = std::get_if<FigureFault>(&read)) {
+            wrong(node, std::move(fault->message), std::move(fault->advice));
             return gap;
         }
-        return value;
+        return std::get<double>(read);
     }
 
     std::string name_;
+    bool by_concrete_;
     Diagnostics& diagnostics_;
     bool sound_ = true;
-    std::vector<std::string> units_; ///< of the columns of the table that is read
+    std::vector<ReadColumn> columns_; ///< of the table that is read
 };
 
 const Entry* table_named(const Node& tables, std::string_view subject) {
@@ -327,6 +425,20 @@ std::vector<std::string_view> subjects() {
     return names;
 }
 
+/// Whether the row of the code says that chloride is counted by the concrete: its limits stand in
+/// other tables, with other units then.
+bool counts_by_concrete(const Node& root) {
+    const Entry* tables = root.find("tables");
+    const Entry* exposure = tables ? tables->value.find("exposure") : nullptr;
+    const Entry* rows = exposure ? exposure->value.find("rows") : nullptr;
+    return rows && std::ranges::any_of(rows->value.items, [](const Node& row) {
+               const Entry* group = row.find("group");
+               const Entry* of = row.find("chloride_of");
+               return group && group->value.scalar == "code" && of &&
+                      of->value.scalar == "concrete";
+           });
+}
+
 } // namespace
 
 std::optional<core::PrintedCode> read_printed_code(const Node& root, const core::Vocabulary& words,
@@ -335,7 +447,7 @@ std::optional<core::PrintedCode> read_printed_code(const Node& root, const core:
     Node top;
     top.source = root.source;
     const Entry* name = root.find("code");
-    PrintedReader reader{name ? name->value.scalar : "", diagnostics};
+    PrintedReader reader{name ? name->value.scalar : "", counts_by_concrete(root), diagnostics};
     reader.refuse_unknown_keys(root, {"boardmark", "code", "tables"}, "the file of a code");
     code.name = reader.demanded_text(root, top, "code");
     if (std::ranges::count(words.codes, code.name) > 0) {
@@ -345,14 +457,16 @@ std::optional<core::PrintedCode> read_printed_code(const Node& root, const core:
     }
     const Entry* tables = root.find("tables");
     if (!tables || tables->value.kind != Node::Kind::mapping) {
-        reader.wrong(tables ? tables->value : top, "'tables' is missing: it holds the code's tables",
+        reader.wrong(tables ? tables->value : top,
+                     "'tables' is missing: it holds the code's tables",
                      "write 'tables:' and below it 'exposure:'");
         return std::nullopt;
     }
     for (const Entry& entry : tables->value.entries) {
         const TableForm* form = find_table_form(entry.key.scalar);
         if (tables->value.find(entry.key.scalar) != &entry) {
-            reader.wrong(entry.key, "'" + entry.key.scalar + "' is given a second time", "keep one");
+            reader.wrong(entry.key, "'" + entry.key.scalar + "' is given a second time",
+                         "keep one");
         } else if (!form) {
             reader.unknown(entry.key, "'" + entry.key.scalar + "' is not a table of a code",
                            subjects());

@@ -1,357 +1,177 @@
 #include "table_form.hpp"
 
-#include "table_contradictions.hpp"
-
 #include <algorithm>
-#include <cmath>
 #include <iterator>
-#include <vector>
 
 namespace boardmark::input {
 namespace {
 
-constexpr std::string_view exposure_columns[] = {
-    "max_w_cm",   "min_strength_us",           "min_strength_si",
-    "min_cement", "min_cement_with_additions", "chloride"};
-constexpr std::string_view exposure_notes[] = {"category",
-                                               "subject",
-                                               "step",
-                                               "asks",
-                                               "meaning",
-                                               "salt",
-                                               "frost",
-                                               "beside",
-                                               "beside_reason",
-                                               "beside_where",
-                                               "strength_class",
-                                               "strength_age",
-                                               "cements",
-                                               "cements_where",
-                                               "beside_cement",
-                                               "caps_open_with",
-                                               "calcium_chloride",
-                                               "alkali_reactivity",
-                                               "reactivity_place",
-                                               "other_editions",
-                                               "edition",
-                                               "scope",
-                                               "strength_rule",
-                                               "average_strength",
-                                               "classes",
-                                               "additions",
-                                               "cement_standard",
-                                               "chloride_of",
-                                               "chloride"};
-constexpr std::string_view systems[] = {"us", "si"};
-constexpr std::string_view air_rule_notes[] = {"cited", "other_editions"};
-constexpr std::string_view addition_columns[] = {"k", "most", "most_composite", "low_k",
-                                                 "low_k_above"};
-constexpr std::string_view addition_notes[] = {"standard", "doubt", "low_k_in", "barred_in"};
-constexpr std::string_view relief_columns[] = {"above", "most"};
-constexpr std::string_view all_relief_columns[] = {"above", "most", "up_to"};
-constexpr std::string_view relief_notes[] = {"together"};
-constexpr std::string_view most_column[] = {"most"};
-constexpr std::string_view chloride_notes[] = {"class", "steel"};
-constexpr std::string_view cap_notes[] = {"class"};
-constexpr std::string_view strength_columns[] = {"cylinder", "cube"};
-constexpr std::string_view size_columns[] = {"fraction"};
-constexpr std::string_view order_column[] = {"order"};
-constexpr std::string_view site_notes[] = {
-    "class",   "reason",       "missing",           "open_point",
-    "asks",    "freezing",     "wet_when_freezing", "deicer",
-    "sea",     "soil_sulfate", "reinforced",        "salty_air",
-    "wetting", "facing",       "aggressive_ground"};
+using units::Dimension;
+
+// The ranges are wide: they part a figure from one in another unit, not a good limit from a bad
+// one.
+constexpr FigureForm ratio{Dimension::mass_ratio, 0.2, 1.5};
+constexpr FigureForm efficiency{Dimension::mass_ratio, 0, 4};
+constexpr FigureForm part_of_cement{Dimension::mass_ratio, 0, 5};
+constexpr FigureForm part_of_gap{Dimension::mass_ratio, 0.05, 1};
+constexpr FigureForm count{Dimension::mass_ratio, 0, 1000};
+constexpr FigureForm strength{Dimension::stress, 1, 250};
+constexpr FigureForm least_content{Dimension::mass_per_volume, 50, 1000};
+constexpr FigureForm content{Dimension::mass_per_volume, 0, 1000};
+constexpr FigureForm more_or_less{Dimension::mass_per_volume, -200, 200};
+constexpr FigureForm air{Dimension::percentage, 0.5, 15};
+constexpr FigureForm points_of_air{Dimension::percentage, 0, 10};
+constexpr FigureForm share_of_binder{Dimension::percentage, 0, 100};
+constexpr FigureForm sulfate{Dimension::percentage, 0, 100};
+constexpr FigureForm chloride_of_binder{Dimension::percentage, 0.01, 5};
+constexpr FigureForm chloride_of_concrete{Dimension::mass_per_volume, 0.05, 20};
+
+constexpr ColumnForm exposure_columns[] = {
+    {"max_w_cm", ratio},
+    {"min_strength_us", strength},
+    {"min_strength_si", strength},
+    {"min_cement", least_content},
+    {"min_cement_with_additions", least_content},
+    {"chloride", chloride_of_binder, false, chloride_of_concrete}};
+constexpr ColumnForm systems[] = {{"us", points_of_air, true}, {"si", points_of_air, true}};
+constexpr ColumnForm addition_columns[] = {{"k", efficiency, true},
+                                           {"most", part_of_cement, true},
+                                           {"most_composite", part_of_cement, true},
+                                           {"low_k", efficiency, true},
+                                           {"low_k_above", ratio, true}};
+constexpr ColumnForm relief_columns[] = {
+    {"above", content, true}, {"most", content, true}, {"up_to", content}};
+constexpr ColumnForm most_cement[] = {{"most", least_content, true}};
+constexpr ColumnForm most_chloride[] = {{"most", chloride_of_binder, true, chloride_of_concrete}};
+constexpr ColumnForm most_share[] = {{"most", share_of_binder, true}};
+constexpr ColumnForm strength_columns[] = {{"cylinder", strength, true}, {"cube", strength, true}};
+constexpr ColumnForm size_columns[] = {{"fraction", part_of_gap, true}};
+constexpr ColumnForm order_column[] = {{"order", count, true}};
+constexpr ColumnForm sulfate_columns[] = {{"from", sulfate, true}};
+
+constexpr std::string_view steps[] = {
+    "exposure_attack",    "exposure_carbonation", "exposure_chloride", "exposure_conditions",
+    "exposure_corrosion", "exposure_freezing",    "exposure_sea",      "exposure_sulfate",
+    "exposure_surface",   "exposure_water"};
+constexpr std::string_view asked[] = {"nothing", "no air"};
+constexpr std::string_view salts[] = {"none", "deicers", "any"};
+constexpr std::string_view frosts[] = {"never"};
+constexpr std::string_view beside_places[] = {"plain concrete too"};
+constexpr std::string_view cements_beside[] = {"pozzolan or slag"};
+constexpr std::string_view calcium_chloride[] = {"barred"};
+constexpr std::string_view reactivity[] = {"evidence"};
+constexpr std::string_view average_strengths[] = {"ACI 301"};
+constexpr std::string_view numbers_of_classes[] = {"any number"};
+constexpr std::string_view countings[] = {"by k", "all", "all, from memory"};
+constexpr std::string_view chloride_masses[] = {"cementitious", "cement",
+                                                "cement and counted additions", "concrete"};
+constexpr std::string_view solubilities[] = {"acid-soluble", "water-soluble"};
+constexpr NoteForm exposure_notes[] = {{"category"},
+                                       {"subject"},
+                                       {"step", steps, NoteText::word},
+                                       {"asks", asked, NoteText::word},
+                                       {"meaning"},
+                                       {"salt", salts, NoteText::word},
+                                       {"frost", frosts, NoteText::word},
+                                       {"beside"},
+                                       {"beside_reason"},
+                                       {"beside_where", beside_places, NoteText::word},
+                                       {"strength_class"},
+                                       {"strength_age", {}, NoteText::whole_days},
+                                       {"cements"},
+                                       {"cements_where"},
+                                       {"beside_cement", cements_beside, NoteText::word},
+                                       {"caps_open_with"},
+                                       {"calcium_chloride", calcium_chloride, NoteText::word},
+                                       {"alkali_reactivity", reactivity, NoteText::word},
+                                       {"reactivity_place"},
+                                       {"other_editions"},
+                                       {"edition"},
+                                       {"scope"},
+                                       {"strength_rule"},
+                                       {"average_strength", average_strengths, NoteText::word},
+                                       {"classes", numbers_of_classes, NoteText::word},
+                                       {"additions", countings, NoteText::word},
+                                       {"cement_standard"},
+                                       {"chloride_of", chloride_masses, NoteText::word},
+                                       {"chloride", solubilities, NoteText::word}};
+
+constexpr std::string_view by_k[] = {"by k"};
+constexpr std::string_view steels[] = {"bars", "none"};
+constexpr std::string_view bounds[] = {"itself", "above"};
+constexpr NoteForm air_rule_notes[] = {{"cited"}, {"other_editions"}};
+constexpr NoteForm addition_notes[] = {{"standard"}, {"doubt"}, {"low_k_in"}, {"barred_in"}};
+constexpr NoteForm relief_notes[] = {{"together", by_k, NoteText::word}};
+constexpr NoteForm chloride_notes[] = {{"class"}, {"steel", steels, NoteText::word}};
+constexpr NoteForm cap_notes[] = {{"class"}};
+constexpr NoteForm sulfate_notes[] = {{"bound", bounds, NoteText::word}};
+
+constexpr std::string_view no_class[] = {"none"};
+constexpr std::string_view yes_or_no[] = {"open", "no", "yes"};
+constexpr std::string_view ways_of_the_sea[] = {"open", "no", "spray", "tidal"};
+constexpr std::string_view sulfate_bands[] = {"open", "harmless", "more"};
+constexpr std::string_view with_or_without[] = {"no", "yes"};
+constexpr std::string_view wettings[] = {"open", "dry",      "sheltered",
+                                         "rain", "long wet", "under water"};
+constexpr std::string_view facings[] = {"open", "vertical", "horizontal"};
+constexpr NoteForm site_notes[] = {{"class"},
+                                   {"reason"},
+                                   {"missing"},
+                                   {"open_point"},
+                                   {"asks", no_class, NoteText::word},
+                                   {"freezing", yes_or_no, NoteText::words_or},
+                                   {"wet_when_freezing", yes_or_no, NoteText::words_or},
+                                   {"deicer", yes_or_no, NoteText::words_or},
+                                   {"sea", ways_of_the_sea, NoteText::words_or},
+                                   {"soil_sulfate", sulfate_bands, NoteText::words_or},
+                                   {"reinforced", with_or_without, NoteText::words_or},
+                                   {"salty_air", yes_or_no, NoteText::words_or},
+                                   {"wetting", wettings, NoteText::words_or},
+                                   {"facing", facings, NoteText::words_or},
+                                   {"aggressive_ground", yes_or_no, NoteText::words_or}};
+
+constexpr RowForm air_rule_rows[] = {{"tolerance", {}, true},
+                                     {"delivery"},
+                                     {"below"},
+                                     {"above"},
+                                     {"reduction", {}, false, "reduction_above_strength"},
+                                     {"reduction_above_strength", strength, false, "reduction"},
+                                     {"none_from_cube", strength}};
+constexpr RowForm counted_rows[] = {{"fly_ash"}, {"slag_cement"}, {"silica_fume"}};
+constexpr RowForm capped_rows[] = {
+    {"fly_ash"}, {"slag_cement"}, {"silica_fume"}, {"total"}, {"ash_and_fume"}};
+constexpr RowForm size_rows[] = {{"of_form", {}, true},
+                                 {"of_slab", {}, true},
+                                 {"of_bar_spacing", {}, true},
+                                 {"of_cover", {}, true}};
+constexpr std::string_view example_of_sizes = "{what: nominal maximum size, both: [10 mm, 20 mm]}";
 
 constexpr TableForm all_forms[] = {
     {"exposure",
      exposure_columns,
-     {},
      exposure_notes,
-     false,
-     "[{name: max_w_cm}, {name: min_cement, unit: kg/m3}]"},
-    {"air", {}, {}, {}, true, "{what: nominal maximum size, both: [10 mm, 20 mm]}"},
-    {"air-rules", systems, systems, air_rule_notes, false, "[{name: us}, {name: si}]"},
-    {"additions", addition_columns, addition_columns, addition_notes, false,
+     {},
+     "[{name: max_w_cm}, {name: min_cement, unit: kg/m3}]",
+     {},
+     true},
+    {"air", {}, {}, {}, example_of_sizes, air},
+    {"air-rules", systems, air_rule_notes, air_rule_rows, "[{name: us}, {name: si}]"},
+    {"additions", addition_columns, addition_notes, counted_rows,
      "[{name: k}, {name: most}, {name: most_composite}, {name: low_k}, {name: low_k_above}]"},
-    {"least-cement", all_relief_columns, relief_columns, relief_notes, false,
-     "[{name: above}, {name: most}]"},
-    {"cement-by-size", {}, {}, {}, true, "{what: nominal maximum size, both: [10 mm, 20 mm]}"},
-    {"cement-most", most_column, most_column, {}, false, "[{name: most, unit: kg/m3}]"},
-    {"chloride", most_column, most_column, chloride_notes, false, "[{name: most, unit: \"%\"}]"},
-    {"supplementary", most_column, most_column, cap_notes, false, "[{name: most, unit: \"%\"}]"},
+    {"least-cement", relief_columns, relief_notes, counted_rows,
+     "[{name: above, unit: kg/m3}, {name: most, unit: kg/m3}]"},
+    {"cement-by-size", {}, {}, {}, example_of_sizes, more_or_less},
+    {"cement-most", most_cement, {}, {}, "[{name: most, unit: kg/m3}]"},
+    {"chloride", most_chloride, chloride_notes, {}, "[{name: most, unit: \"%\"}]"},
+    {"supplementary", most_share, cap_notes, capped_rows, "[{name: most, unit: \"%\"}]"},
     {"strength-class",
      strength_columns,
-     strength_columns,
      {},
-     false,
+     {},
      "[{name: cylinder, unit: MPa}, {name: cube, unit: MPa}]"},
-    {"aggregate-size", size_columns, size_columns, {}, false, "[{name: fraction}]"},
-    {"site", order_column, order_column, site_notes, false, "[{name: order}]"},
-};
-
-const core::PrintedTable* table_of(const core::PrintedCode& code, std::string_view subject) {
-    const auto found = std::ranges::find(code.tables, subject, &core::PrintedTable::subject);
-    return found == code.tables.end() ? nullptr : &*found;
-}
-
-std::string_view note_of(const core::PrintedRow& row, std::string_view name) {
-    for (const auto& [key, text] : row.notes) {
-        if (key == name) {
-            return text;
-        }
-    }
-    return {};
-}
-
-/// The parts of "XC; XF".
-std::vector<std::string> parts_of(std::string_view list, std::string_view separator) {
-    std::vector<std::string> parts;
-    for (std::size_t at = 0; at < list.size();) {
-        const std::size_t end = std::min(list.find(separator, at), list.size());
-        parts.emplace_back(list.substr(at, end - at));
-        at = end + separator.size();
-    }
-    return parts;
-}
-
-/// What the tables of one code say to each other.
-class LooseWords {
-public:
-    LooseWords(const core::PrintedCode& code, const core::Vocabulary& words, const Node& tables,
-               const TellFault& tell)
-        : code_{code}
-        , words_{words}
-        , tables_{tables}
-        , tell_{tell} {}
-
-    void tell() {
-        tell_of_exposure();
-        for_rows("air", [&](const auto& row, const Node& node) { demand_class(row.name, node); });
-        for_rows("supplementary", [&](const auto& row, const Node& node) {
-            demand_class(std::string{note_of(row, "class")}, node);
-            demand_one_of(row.name, caps, node, "an addition that is capped");
-        });
-        for_rows("additions", [&](const auto& row, const Node& node) {
-            demand_one_of(row.name, counted, node, "an addition that may count");
-            for (const std::string& name : parts_of(note_of(row, "barred_in"), "; ")) {
-                demand_class(name, node);
-            }
-            for (const std::string& name : parts_of(note_of(row, "low_k_in"), "; ")) {
-                demand_category(name, node);
-            }
-            demand_figures(row, 2, node);
-        });
-        for_rows("least-cement", [&](const auto& row, const Node& node) {
-            demand_one_of(row.name, counted, node, "an addition that may count");
-        });
-        for_rows("strength-class", [&](const auto& row, const Node& node) {
-            if (std::ranges::all_of(row.cells, [](double cell) { return std::isnan(cell); })) {
-                tell_(node, "strength class '" + row.name + "' names no strength",
-                      "give the one of cylinders, of cubes or both");
-            }
-        });
-        for (const std::string_view subject :
-             {"air-rules", "chloride", "supplementary", "cement-most", "cement-by-size",
-              "aggregate-size", "air"}) {
-            for_rows(subject, [&](const auto& row, const Node& node) {
-                demand_figures(row, row.cells.size(), node);
-            });
-        }
-        if (table_of(code_, "air") && !table_of(code_, "air-rules")) {
-            tell_(tables_.find("air")->key, "the code has a table 'air' and no 'air-rules'",
-                  "say how its air is held: a row 'tolerance', and 'below' and 'above' where the "
-                  "figure is a least one");
-        }
-        tell_missing_rows("air-rules", tolerance_rows);
-        tell_missing_rows("aggregate-size", size_rows);
-        tell_of_site();
-    }
-
-private:
-    static constexpr std::string_view counted[] = {"fly_ash", "slag_cement", "silica_fume"};
-    static constexpr std::string_view caps[] = {"fly_ash", "slag_cement", "silica_fume", "total",
-                                                "ash_and_fume"};
-    static constexpr std::string_view tolerance_rows[] = {"tolerance"};
-    static constexpr std::string_view size_rows[] = {"of_form", "of_slab", "of_bar_spacing",
-                                                     "of_cover"};
-
-    /// The node of a row: the tables of the tree and those that were read have the same order.
-    const Node& node_of(std::string_view subject, std::size_t row) const {
-        return tables_.find(subject)->value.find("rows")->value.items[row];
-    }
-
-    template <class Visit>
-    void for_rows(std::string_view subject, Visit&& visit) {
-        const core::PrintedTable* table = table_of(code_, subject);
-        for (std::size_t i = 0; table && i < table->rows.size(); ++i) {
-            visit(table->rows[i], node_of(subject, i));
-        }
-    }
-
-    std::vector<std::string> names_of(std::string_view group) const {
-        std::vector<std::string> names;
-        for (const core::PrintedRow& row : table_of(code_, "exposure")->rows) {
-            if (row.group == group) {
-                names.push_back(row.name);
-            }
-        }
-        return names;
-    }
-
-    void demand_class(const std::string& name, const Node& node) {
-        if (std::ranges::count(names_of(""), name) == 0) {
-            tell_(node, "'" + name + "' is no class of the table 'exposure'",
-                  "write a class that stands there");
-        }
-    }
-
-    void demand_category(const std::string& name, const Node& node) {
-        if (std::ranges::count(names_of("category"), name) == 0) {
-            tell_(node, "'" + name + "' is no category of the table 'exposure'",
-                  "add a row {name: " + (name.empty() ? "X" : name) +
-                      ", group: category, subject: …} before its classes");
-        }
-    }
-
-    void demand_one_of(const std::string& name, std::span<const std::string_view> known,
-                       const Node& node, const std::string& what) {
-        if (std::ranges::count(known, std::string_view{name}) == 0) {
-            std::string listed;
-            for (const std::string_view one : known) {
-                listed += (listed.empty() ? "" : ", ") + std::string{one};
-            }
-            tell_(node, "'" + name + "' is not " + what, "known here: " + listed);
-        }
-    }
-
-    void demand_figures(const core::PrintedRow& row, std::size_t count, const Node& node) {
-        for (std::size_t i = 0; i < std::min(count, row.cells.size()); ++i) {
-            if (!std::isfinite(row.cells[i]) || row.cells[i] < 0) {
-                if (row.cells[i] < 0 && row.name == "added") {
-                    continue;
-                }
-                tell_(node, "row '" + row.name + "' has no figure where it needs one",
-                      "write a number of 0 or more");
-                return;
-            }
-        }
-    }
-
-    void tell_missing_rows(std::string_view subject, std::span<const std::string_view> needed) {
-        const core::PrintedTable* table = table_of(code_, subject);
-        if (!table) {
-            return;
-        }
-        for (const std::string_view name : needed) {
-            if (std::ranges::count(table->rows, name, &core::PrintedRow::name) == 0) {
-                tell_(tables_.find(subject)->key,
-                      std::string{subject} + " has no row '" + std::string{name} + "'", "add it");
-            }
-        }
-    }
-
-    void tell_of_exposure() {
-        std::vector<std::string> seen;
-        for_rows("exposure", [&](const core::PrintedRow& row, const Node& node) {
-            const bool variant =
-                row.group == "plain concrete" || row.group == "with pozzolan or slag";
-            if (variant) {
-                if (seen.empty() || seen.back() != row.name) {
-                    tell_(node,
-                          "row '" + row.name + "' of " + row.group + " does not follow its class",
-                          "write it right behind the class");
-                }
-            } else if (row.group.empty()) {
-                tell_of_class(row, seen, node);
-                seen.push_back(row.name);
-            } else if (row.group != "category" && row.group != "code") {
-                tell_(node, "'" + row.group + "' is no group of the table 'exposure'",
-                      "known here: code, category, plain concrete, with pozzolan or slag");
-            }
-            tell_of_limits(row, node);
-        });
-        if (seen.empty()) {
-            tell_(tables_.find("exposure")->key, "the table 'exposure' has no class",
-                  "write a row for each class");
-        }
-    }
-
-    void tell_of_class(const core::PrintedRow& row, const std::vector<std::string>& seen,
-                       const Node& node) {
-        demand_category(std::string{note_of(row, "category")}, node);
-        if (std::ranges::count(seen, row.name) > 0) {
-            tell_(node, "class '" + row.name + "' stands twice", "keep one");
-        }
-        if (note_of(row, "meaning").empty()) {
-            tell_(node, "class '" + row.name + "' has no 'meaning'",
-                  "say in one line what it is stated for");
-        }
-        const std::string beside{note_of(row, "beside")};
-        if (!beside.empty()) {
-            demand_class(beside, node);
-        }
-    }
-
-    void tell_of_limits(const core::PrintedRow& row, const Node& node) {
-        const core::PrintedTable& table = *table_of(code_, "exposure");
-        for (std::size_t i = 0; i < row.cells.size(); ++i) {
-            const bool ratio = table.columns[i].name == "max_w_cm";
-            const double cell = row.cells[i];
-            const bool impossible =
-                !std::isnan(cell) && (cell <= 0 || (ratio && (cell < 0.2 || cell > 1.5)));
-            if (impossible) {
-                tell_(node, "row '" + row.name + "' has an impossible " + table.columns[i].name,
-                      "check the figure and its unit");
-            }
-        }
-        const std::string strength{note_of(row, "strength_class")};
-        if (strength.empty()) {
-            return;
-        }
-        const core::PrintedTable* own = table_of(code_, "strength-class");
-        const bool known =
-            own ? std::ranges::count(own->rows, strength, &core::PrintedRow::name) > 0
-                : std::ranges::count(words_.strength_names, strength, &core::StrengthName::name) >
-                      0;
-        if (!known) {
-            tell_(node, "strength class '" + strength + "' is not known",
-                  "add a table 'strength-class' that names its strengths");
-        }
-    }
-
-    void tell_of_site() {
-        for_rows("site", [&](const core::PrintedRow& row, const Node& node) {
-            demand_category(row.group, node);
-            const std::string name{note_of(row, "class")};
-            if (!name.empty()) {
-                demand_class(name, node);
-            }
-            tell_of_conditions(row, node);
-            if (note_of(row, "reason").empty() && note_of(row, "missing").empty()) {
-                tell_(node, "row '" + row.name + "' gives neither 'reason' nor 'missing'",
-                      "say why the class follows, or what is missing");
-            }
-        });
-    }
-
-    void tell_of_conditions(const core::PrintedRow& row, const Node& node) {
-        static constexpr std::string_view facts[] = {
-            "freezing",   "wet_when_freezing", "deicer",  "sea",    "soil_sulfate",
-            "reinforced", "salty_air",         "wetting", "facing", "aggressive_ground"};
-        static constexpr std::string_view values[] = {
-            "open", "no",        "yes",  "spray",    "tidal",       "harmless", "more",
-            "dry",  "sheltered", "rain", "long wet", "under water", "vertical", "horizontal"};
-        for (const std::string_view fact : facts) {
-            for (const std::string& value : parts_of(note_of(row, fact), " or ")) {
-                demand_one_of(value, values, node, "what " + std::string{fact} + " may be");
-            }
-        }
-    }
-
-    const core::PrintedCode& code_;
-    const core::Vocabulary& words_;
-    const Node& tables_;
-    const TellFault& tell_;
+    {"aggregate-size", size_columns, {}, size_rows, "[{name: fraction}]"},
+    {"soil-sulfate", sulfate_columns, sulfate_notes, {}, "[{name: from, unit: \"%\"}]"},
+    {"site", order_column, site_notes, {}, "[{name: order}]", {}, true, true},
 };
 
 } // namespace
@@ -363,12 +183,6 @@ std::span<const TableForm> table_forms() {
 const TableForm* find_table_form(std::string_view subject) {
     const auto found = std::ranges::find(all_forms, subject, &TableForm::subject);
     return found == std::end(all_forms) ? nullptr : &*found;
-}
-
-void tell_loose_words(const core::PrintedCode& code, const core::Vocabulary& words,
-                      const Node& tables, const TellFault& tell) {
-    LooseWords{code, words, tables, tell}.tell();
-    tell_contradictions(code, tables, tell);
 }
 
 } // namespace boardmark::input

@@ -37,7 +37,8 @@ struct BinderRules {
     bool by_k = false; ///< only cement and counted additions; else all cementitious material
     std::vector<CountedAddition> additions = {};
     std::string cement_standard = {};      ///< for which k is given, "EN 197-1"; empty: not said
-    std::optional<Source> all_counts = {}; ///< where that all counts is itself a rule in doubt
+    /// Where that all counts is itself a rule in doubt; without a citation where no rule says it.
+    std::optional<Source> all_counts = {};
     std::optional<SizeRow> cement_by_size = {}; ///< added to the least cement by nominal max size
     std::optional<TypicalFigure> most_cement_kg_m3 = {}; ///< without additions
 };
