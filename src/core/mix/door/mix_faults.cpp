@@ -142,6 +142,7 @@ Faults faults_of(const Mix& mix, const Vocabulary& words) {
 }
 
 std::variant<CompleteMix, Faults> complete(Mix mix, const Vocabulary& words) {
+    add_site_classes(mix.requirements, words.code_of(mix.requirements, mix.system));
     Faults faults = faults_of(mix, words);
     if (!faults.empty()) {
         return faults;

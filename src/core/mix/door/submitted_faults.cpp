@@ -81,6 +81,7 @@ Faults faults_of(const SubmittedMix& mix, const Vocabulary& words) {
 }
 
 std::variant<CompleteSubmittedMix, Faults> complete(SubmittedMix mix, const Vocabulary& words) {
+    add_site_classes(mix.requirements, words.code_of(mix.requirements, mix.system));
     Faults faults = faults_of(mix, words);
     if (!faults.empty()) {
         return faults;
