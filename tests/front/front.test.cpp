@@ -175,6 +175,23 @@ TEST_CASE("a text without a loader names no other file") {
     CHECK_THAT(mix.told(), Contains("no loader"));
 }
 
+TEST_CASE("a text of any kind without a loader names no other file") {
+    // by hand: each names a file of its own beside it
+    const auto wall = read_wall(text_of(example("terrace-walls.yaml")), "wall.yaml", {});
+    CHECK_THAT(wall.told(), Contains("no loader"));
+    const auto trial = read_trial(text_of(example("quay-wall-trial.yaml")), "trial.yaml", {});
+    CHECK_THAT(trial.told(), Contains("no loader"));
+    const auto results =
+        read_results(text_of(example("strength-results.yaml")), "r.yaml", {}, 20000);
+    CHECK_THAT(results.told(), Contains("no loader"));
+}
+
+TEST_CASE("a name that is no UTF-8 is written with a sign in its place") {
+    core::Mix mix = in_memory();
+    mix.title = "Quay \xFF terrace";
+    CHECK_THAT(work(mix).value().json(), Contains("Quay \xEF\xBF\xBD terrace"));
+}
+
 TEST_CASE("a mix that was built in memory is told its faults by member") {
     core::Mix mix{.title = "Quay terrace",
                   .system = core::UnitSystem::si,
