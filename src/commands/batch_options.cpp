@@ -12,7 +12,7 @@ namespace {
 
 using units::Dimension;
 
-constexpr Bounds volume_bounds{.least = 1e-4, .most = 10000};  // from a tenth of a litre
+constexpr Bounds volume_bounds{.least = core::least_batch_m3, .most = core::most_batch_m3};
 constexpr Bounds capacity_bounds{.least = 1e-3, .most = 1000}; // a beaker to a ship's plant
 constexpr Bounds sack_bounds{.least = 1, .most = 2000};        // to the bag that a crane lifts
 

@@ -22,7 +22,7 @@ void note(const std::string& name, std::string_view bytes, report::InputFiles& i
 
 input::Loader noting(input::Loader load, report::InputFiles& inputs) {
     return [load = std::move(load), &inputs](const std::string& name) {
-        auto loaded = load(name);
+        auto loaded = input::loaded_by(load, name);
         if (const auto* bytes = std::get_if<std::string>(&loaded)) {
             note(name, *bytes, inputs);
         }

@@ -26,16 +26,9 @@ Opened<WorkedMix> worked(core::AnyCompleteMix mix, const std::string& name,
         std::move(warnings)};
 }
 
-input::LoadFailure loads_nothing() {
-    return {"this text names another file, and no loader was given"};
-}
-
 } // namespace
 
 Opened<WorkedMix> read(std::string text, std::string name, Purpose purpose, input::Loader load) {
-    if (!load) {
-        load = [](const std::string&) { return loads_nothing(); };
-    }
     report::InputFiles inputs;
     front::note(name, text, inputs);
     auto reading = input::read_mix(std::move(text), front::shown_name(name),

@@ -5,17 +5,42 @@
 
 #include "faults.hpp"
 
-#include <cmath>
+#include <algorithm>
 
 namespace boardmark {
 namespace {
+
+bool holds_some(const core::Proportions& proportions, core::Role role) {
+    return std::ranges::any_of(proportions.ingredients, [&](const core::Ingredient& ingredient) {
+        return ingredient.role == role;
+    });
+}
+
+/// What no batch is weighed of, whatever the figures of its aggregates are.
+std::vector<std::string> never_batched(const core::Proportions& proportions, double volume_m3) {
+    std::vector<std::string> reasons;
+    if (!(volume_m3 >= core::least_batch_m3 && volume_m3 <= core::most_batch_m3)) {
+        reasons.push_back("the volume of a batch lies from a tenth of a litre to 10,000 m3");
+    }
+    if (proportions.estimate) {
+        reasons.push_back("an aggregate has usual figures only: an estimate must not be batched");
+    }
+    for (const core::Role role : {core::Role::coarse, core::Role::fine}) {
+        if (!holds_some(proportions, role)) {
+            reasons.push_back(std::string{"the mix holds no "} +
+                              (role == core::Role::coarse ? "coarse" : "fine") +
+                              " aggregate; batch weights need it");
+        }
+    }
+    return reasons;
+}
 
 /// What a batch needs of the aggregates, and some volume.
 std::vector<Fault> batch_faults(const std::string& title, const core::Proportions& proportions,
                                 double volume_m3) {
     std::vector<Fault> faults;
-    if (!std::isfinite(volume_m3) || volume_m3 <= 0) {
-        faults.push_back({.file = title, .message = "the volume of a batch is above 0"});
+    for (std::string& reason : never_batched(proportions, volume_m3)) {
+        faults.push_back({.file = title, .message = std::move(reason)});
     }
     for (const core::Ingredient& ingredient : proportions.ingredients) {
         const bool aggregate =

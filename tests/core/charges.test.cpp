@@ -8,6 +8,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <limits>
+
 using namespace boardmark;
 using namespace boardmark::test;
 using Catch::Matchers::Contains;
@@ -112,4 +114,17 @@ TEST_CASE("what is said of a vessel tells mixer from truck, one from several, fu
         {divided(14, 9, Vessel::truck), 3},
     }));
     CHECK(core::cautions_of(charging).size() == cautions);
+}
+
+TEST_CASE("nothing is divided that is no number above nothing") {
+    constexpr double endless = std::numeric_limits<double>::infinity();
+    for (const double number : {std::numeric_limits<double>::quiet_NaN(), endless, 0.0, -5.0}) {
+        INFO(number);
+        CHECK_FALSE(core::charges_of(number, core::VesselSize{Vessel::truck, 6}));
+        CHECK_FALSE(core::charges_of(number, std::nullopt));
+        CHECK_FALSE(core::charges_of(6, core::VesselSize{Vessel::truck, number}));
+        CHECK_FALSE(core::charges_of_whole_sacks(number, std::nullopt,
+                                                 six_hundred_pounds().proportions, {"cement", 42}));
+    }
+    CHECK(divided(1e-12, 6).count == 1);
 }

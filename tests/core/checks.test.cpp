@@ -8,6 +8,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <limits>
+
 using namespace boardmark;
 using namespace boardmark::test;
 using Catch::Matchers::Contains;
@@ -166,6 +168,13 @@ TEST_CASE("a value is compared at the precision of its limit") {
     CHECK(at_least({4.46, 4.5, 0.1}) == Verdict::watch);
     CHECK(at_least({4.44, 4.5, 0.1}) == Verdict::fails);
     CHECK(at_most({0.15 + 0.30 + 0.05, 0.5, 0.1}) == Verdict::holds); // not exactly 0.5 in binary
+    constexpr double endless = std::numeric_limits<double>::infinity();
+    for (const double none : {std::numeric_limits<double>::quiet_NaN(), endless, -endless}) {
+        CHECK(at_most({none, 5, 0.1}) == Verdict::not_checked);
+        CHECK(at_most({5, none, 0.1}) == Verdict::not_checked);
+        CHECK(at_least({none, 5, 0.1}) == Verdict::not_checked);
+        CHECK(at_least({5, none, 0.1}) == Verdict::not_checked);
+    }
 }
 
 TEST_CASE("air that the file itself asks for is held where no class asks") {

@@ -1,11 +1,15 @@
 // What forces full liquid head, and what a pour that is not fully known is taken for. The rules are
 // those of ACI 347R-14 and of the trade; the numbers are held in tests/published.
 
+#include <boardmark/core/forms/pressure_method_names.hpp>
+
 #include "form_support.hpp"
+#include "walls.hpp"
 
 #include <catch2/catch.hpp>
 
 #include <functional>
+#include <limits>
 
 using namespace boardmark;
 using namespace boardmark::test;
@@ -218,4 +222,93 @@ TEST_CASE("concrete heavier than DIN's raises its pressure, lighter does not low
     CHECK_THAT(core::din_form_pressure(pour, us()).kpa, WithinAbs(1.1 * 39, 1e-9));
     pour.fresh_density_kg_m3 = 2000;
     CHECK_THAT(core::din_form_pressure(pour, us()).kpa, WithinAbs(39, 1e-9));
+}
+
+TEST_CASE("a figure that no pour has is a reason for full head") {
+    constexpr double none = std::numeric_limits<double>::quiet_NaN();
+    constexpr double endless = std::numeric_limits<double>::infinity();
+    struct Row {
+        std::string word;
+        std::function<void(FormCase&, double)> set;
+        bool zero_is_possible = false;
+    };
+    const std::vector<Row> rows{
+        {"rate of rise", [](FormCase& pour, double x) { pour.rise_m_h = x; }},
+        {"temperature", [](FormCase& pour, double x) { pour.temperature_c = x; }, true},
+        {"highest slump", [](FormCase& pour, double x) { pour.highest_slump_mm = x; }, true},
+        {"vibration", [](FormCase& pour, double x) { pour.vibration.depth_m = x; }, true},
+        {"end of setting", [](FormCase& pour, double x) { pour.set_time_h = x; }},
+        {"slag", [](FormCase& pour, double x) { pour.slag_percent = x; }, true},
+        {"fly ash", [](FormCase& pour, double x) { pour.fly_ash_percent = x; }, true},
+        {"side in plan",
+         [](FormCase& pour, double x) {
+             pour.column = core::ColumnPlan{1, x};
+         }},
+        {"side in plan",
+         [](FormCase& pour, double x) {
+             pour.pier = core::PierPlan{{x, 1}};
+         }},
+    };
+    for (const Row& row : rows) {
+        for (const double number : {none, endless, -endless, -3.0, 0.0}) {
+            if (number == 0 && row.zero_is_possible) {
+                continue;
+            }
+            INFO(row.word << " " << number);
+            FormCase pour = si_wall();
+            pour.flow_class = "F3";
+            pour.set_time_h = 5;
+            row.set(pour, number);
+            for (const FormPressure& pressure : core::form_pressures(pour, us())) {
+                INFO(pressure.method);
+                CHECK(pressure.governed_by == PressureGovernor::liquid_head);
+                CHECK_THAT(pressure.kpa, WithinAbs(75, 1e-9)); // 25 kN/m3 x 3 m, by hand
+                CHECK(!pressure.why.empty());
+            }
+        }
+    }
+}
+
+TEST_CASE("a method of pressure can be asked for by its name") {
+    std::vector<std::string_view> names;
+    const auto pressures = core::form_pressures(si_wall(), us());
+    for (const FormPressure& pressure : pressures) {
+        names.push_back(pressure.method);
+    }
+    CHECK(std::ranges::equal(names, core::pressure_method_names()));
+}
+
+TEST_CASE("what is no number never holds and allows no rise") {
+    constexpr double none = std::numeric_limits<double>::quiet_NaN();
+    constexpr double endless = std::numeric_limits<double>::infinity();
+    const core::TieLayout layout =
+        core::tie_layout(run_of(6, 3, 250),
+                         {.kind = core::TieKind::stainless_steel, .across_mm = 600, .up_mm = 600});
+    for (const double number : {none, endless, -endless, -3.0, 0.0}) {
+        INFO(number);
+        const std::vector<std::function<void(FormCase&)>> impossible{
+            [&](FormCase& pour) { pour.form_height_m = number; },
+            [&](FormCase& pour) { pour.fresh_density_kg_m3 = number; },
+            [&](FormCase& pour) { pour.pour_height_m = number; }};
+        for (const auto& change : impossible) {
+            FormCase pour = si_wall();
+            change(pour);
+            const bool capped = pour.pour_height_m == endless; // the form's height remains
+            for (const FormPressure& pressure : core::form_pressures(pour, us())) {
+                INFO(pressure.method);
+                CHECK((core::form_pressure_check(pressure, 1000, us()).verdict ==
+                       core::Verdict::holds) == capped);
+                CHECK((core::tie_check(pressure, layout, core::TieRating{1000}, us()).verdict ==
+                       core::Verdict::holds) == capped);
+            }
+            CHECK(core::allowable_rise(pour, 1000, us()).any == capped);
+        }
+        const FormPressure sound = core::aci_form_pressure(si_wall(), us());
+        CHECK(core::form_pressure_check(sound, number, us()).verdict == core::Verdict::not_checked);
+        CHECK(core::tie_check(sound, layout, core::TieRating{number}, us()).verdict ==
+              core::Verdict::not_checked);
+        const core::AllowableRise rise = core::allowable_rise(si_wall(), number, us());
+        CHECK_FALSE(rise.any);
+        CHECK_FALSE(rise.rise_m_h);
+    }
 }

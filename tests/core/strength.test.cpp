@@ -382,3 +382,12 @@ TEST_CASE(
     CHECK(told("from memory") == memory);
     CHECK(told("The line holds for the materials") == line);
 }
+
+TEST_CASE("a confidence that is none makes no line") {
+    const std::vector<core::LinePoint> points{{"a", 0.4, 50}, {"b", 0.5, 38}, {"c", 0.6, 29}};
+    REQUIRE(core::fit_line(points, 0.95));
+    for (const double confidence : {95.0, 1.0, 0.0, -1.0, std::nan("")}) {
+        INFO(confidence);
+        CHECK_FALSE(core::fit_line(points, confidence));
+    }
+}

@@ -1,8 +1,11 @@
+#include <boardmark/core/mix/blended_aggregate.hpp>
 #include <boardmark/core/paper/job_papers.hpp>
+#include <boardmark/reference/tables.hpp>
 
 #include "mutators.hpp"
 
 #include <chrono>
+#include <limits>
 #include <memory>
 
 namespace boardmark::test {
@@ -11,6 +14,22 @@ using core::Field;
 using core::Kind;
 using core::Mix;
 using core::SubmittedMix;
+
+namespace {
+
+/// A blend of the stone and the sand of a mix.
+std::shared_ptr<const core::AggregateBlend> blend_of(const Mix& mix) {
+    core::AggregateBlend blend{};
+    blend.to = core::BlendTo::curve;
+    blend.shares = {{mix.coarse[0].material, 56.3, 56.7}, {mix.fine[0].material, 43.7, 43.3}};
+    return std::make_shared<const core::AggregateBlend>(blend);
+}
+
+std::shared_ptr<const core::CodeTables> code_file_of(const std::string& name) {
+    return std::make_shared<const core::CodeTables>(reference::code(name, core::UnitSystem::si));
+}
+
+} // namespace
 
 std::vector<Contradiction> contradictions() {
     return {
@@ -62,6 +81,70 @@ std::vector<Contradiction> contradictions() {
         {"two materials of one name", Field::name,
          [](Mix& mix) {
              mix.binder[0].material = core::Material{.name = "sand", .kind = Kind::fly_ash};
+         }},
+        {"a material of the name of the water", Field::name,
+         [](Mix& mix) { mix.binder[1].material.edit().name = "water"; }},
+        {"a material of the name of the air", Field::name,
+         [](Mix& mix) { mix.admixtures[1].material.edit().name = "air"; }},
+        {"a share of no material", Field::name,
+         [](Mix& mix) { mix.coarse[0].material = core::SharedMaterial{}; }},
+        {"a dose of no material", Field::name,
+         [](Mix& mix) { mix.admixtures[0].material = core::SharedMaterial{}; }},
+        {"a blast furnace cement by the name of portland cement", Field::kind,
+         [](Mix& mix) { mix.binder[0].material.edit().standard = "EN 197-1 CEM III/B 42.5 N"; }},
+        {"slag by the name of fly ash", Field::kind,
+         [](Mix& mix) {
+             core::Material& material = mix.binder[1].material.edit();
+             material.kind = Kind::fly_ash;
+             material.standard = "ASTM C989";
+             material.binder.contains.clear();
+         }},
+        {"less slag than the cement's type says", Field::contains,
+         [](Mix& mix) { mix.binder[1].material.edit().standard = "ASTM C595 IS(60)"; }},
+        {"a high-range type by the name of an air entrainer", Field::kind,
+         [](Mix& mix) { mix.admixtures[1].material.edit().standard = "ASTM C494 F"; }},
+        {"a retarder that does not retard", Field::kind,
+         [](Mix& mix) {
+             core::Material& material = mix.admixtures[0].material.edit();
+             material.standard = "ASTM C494 G";
+             material.admixture.retards = false;
+         }},
+        {"lightweight stone", Field::kind,
+         [](Mix& mix) { mix.coarse[0].material.edit().standard = "ASTM C330"; }},
+        {"a blend of other shares than the mix", Field::fine,
+         [](Mix& mix) {
+             mix.blend = blend_of(mix);
+             core::take_blend(mix);
+             mix.selections.fine_share_percent = 70;
+         }},
+        {"a blend of other stone than the mix", Field::coarse,
+         [](Mix& mix) {
+             mix.blend = blend_of(mix);
+             core::take_blend(mix);
+             mix.coarse[0].material.edit().name = "gravel";
+         }},
+        {"a code's name beside the file of another code", Field::code,
+         [](Mix& mix) { mix.requirements.code_file = code_file_of("EN 206"); }},
+        {"a code of a name only", Field::code,
+         [](Mix& mix) {
+             core::CodeTables code = *code_file_of("ACI 318-19");
+             code.classes.clear();
+             code.categories.clear();
+             mix.requirements.exposure.clear();
+             mix.requirements.site.reset();
+             mix.requirements.code_file = std::make_shared<const core::CodeTables>(code);
+         }},
+        {"a code with a limit that is none", Field::code,
+         [](Mix& mix) {
+             core::CodeTables code = *code_file_of("ACI 318-19");
+             code.classes.back().limits.max_w_cm = std::numeric_limits<double>::quiet_NaN();
+             mix.requirements.code_file = std::make_shared<const core::CodeTables>(code);
+         }},
+        {"a code with a class of no category", Field::code,
+         [](Mix& mix) {
+             core::CodeTables code = *code_file_of("ACI 318-19");
+             code.categories.pop_back();
+             mix.requirements.code_file = std::make_shared<const core::CodeTables>(code);
          }},
         {"w/cm, water and binder", Field::selected_binder,
          [](Mix& mix) {
@@ -221,6 +304,26 @@ std::vector<SubmittedFault> submitted_faults() {
         {"a negative amount", Field::amount, [](SubmittedMix& mix) { mix.amounts[1].kg_m3 = -1; }},
         {"air of 200 %", Field::submitted_air, [](SubmittedMix& mix) { mix.air_percent = 200; }},
         {"no size", Field::submitted_size, [](SubmittedMix& mix) { mix.nominal_max_size_mm = 0; }},
+        {"an amount of no material", Field::name,
+         [](SubmittedMix& mix) { mix.amounts[1].material = core::SharedMaterial{}; }},
+        {"stone larger than the largest", Field::submitted_size,
+         [](SubmittedMix& mix) {
+             mix.amounts[1].material.edit().aggregate.nominal_max_size_mm = 37.5;
+             mix.nominal_max_size_mm = 9.5;
+         }},
+        {"a dose above its maximum", Field::amount, // 9e-6 m3/kg x 350 kg/m3 = 0.00315
+         [](SubmittedMix& mix) { mix.amounts[3].m3_m3 = 0.0032; }},
+        {"a dose by mass above its maximum by volume", Field::amount, // 0.00315 x 1070 = 3.37 kg
+         [](SubmittedMix& mix) {
+             mix.amounts[3].m3_m3.reset();
+             mix.amounts[3].kg_m3 = 3.5;
+         }},
+        {"a dose that cannot be held against its maximum", Field::relative_density,
+         [](SubmittedMix& mix) {
+             mix.amounts[3].m3_m3.reset();
+             mix.amounts[3].kg_m3 = 2;
+             mix.amounts[3].material.edit().relative_density.reset();
+         }},
         {"an unknown class", Field::exposure,
          [](SubmittedMix& mix) { mix.requirements.exposure = {"F9"}; }},
         {"no strength", Field::strength,

@@ -204,7 +204,24 @@ struct WallFault {
     void (*make)(Wall&);
 };
 
-constexpr WallFault faulty[] = {
+/// The opening of the whole wall at another size or place.
+struct OtherOpening {
+    double width_mm = 1000;
+    double height_mm = 1000;
+    std::vector<double> at_m = {1};
+    int count = 1;
+};
+
+void set_opening(Wall& wall, const OtherOpening& other) {
+    core::Opening& opening = wall.runs[0].openings[0];
+    opening.width_mm = other.width_mm;
+    opening.height_mm = other.height_mm;
+    opening.sill_m = 0;
+    opening.at_m = other.at_m;
+    opening.count = other.count;
+}
+
+const std::vector<WallFault> faulty{
     {"nothing to build", Field::runs,
      [](Wall& wall) {
          wall.runs.clear();
@@ -226,6 +243,48 @@ constexpr WallFault faulty[] = {
          wall.runs[0].openings[0].at_m.clear();
          wall.runs[0].openings[0].count = 0;
      }},
+    {"an opening wider than its run", Field::opening,
+     [](Wall& wall) { set_opening(wall, {.width_mm = 13000}); }},
+    {"an opening higher than its run", Field::opening,
+     [](Wall& wall) { set_opening(wall, {.height_mm = 2500}); }},
+    {"an opening higher than its run is there", Field::opening,
+     [](Wall& wall) { set_opening(wall, {.height_mm = 1800, .at_m = {7}}); }},
+    {"an opening that begins where the run ends", Field::opening,
+     [](Wall& wall) { set_opening(wall, {.at_m = {12}}); }},
+    {"two openings on one another", Field::opening,
+     [](Wall& wall) {
+         set_opening(wall, {.at_m = {1, 1.0001}, .count = 2});
+     }},
+    {"an opening in another one", Field::opening,
+     [](Wall& wall) {
+         wall.runs[0].openings.push_back({.name = "vent",
+                                          .width_mm = 100,
+                                          .height_mm = 100,
+                                          .depth_mm = {},
+                                          .sill_m = 0.55,
+                                          .at_m = {1.1},
+                                          .count = 1});
+     }},
+    {"more openings than the run has room for", Field::opening,
+     [](Wall& wall) { set_opening(wall, {.at_m = {}, .count = 500}); }},
+    {"a niche through the wall", Field::opening,
+     [](Wall& wall) { wall.runs[0].openings[0].depth_mm = 900; }},
+    {"a foot thinner than the top", Field::run_thickness,
+     [](Wall& wall) { wall.runs[0].bottom_thickness_mm = 100; }},
+    {"a footing narrower than its wall", Field::footing,
+     [](Wall& wall) { wall.runs[0].footing->width_mm = 200; }},
+    {"a working load and a breaking load", Field::tie_load,
+     [](Wall& wall) { wall.ties->breaking_load_kn = 10; }},
+    {"cones that meet", Field::tie_cone, [](Wall& wall) { wall.ties->cone_mm = 75; }},
+    {"a groove through the wall", Field::joints, [](Wall& wall) { wall.joints.groove_mm = 150; }},
+    {"bars that touch", Field::bars,
+     [](Wall& wall) { wall.reinforcement->vertical->spacing_mm = 5; }},
+    {"an area of another bar", Field::bars,
+     [](Wall& wall) { wall.reinforcement->vertical->area_mm2 = 5000; }},
+    {"a cover without room for bars", Field::bars,
+     [](Wall& wall) { wall.reinforcement->cover_mm = 110; }},
+    {"bars in the relief of the boards", Field::bars,
+     [](Wall& wall) { wall.boards->relief_mm = 50; }},
     {"a planter without room", Field::planter,
      [](Wall& wall) { wall.planters[0].thickness_mm = 800; }},
     {"a planter full of floor", Field::planter,
@@ -237,6 +296,8 @@ constexpr WallFault faulty[] = {
     {"boards never used", Field::board_uses, [](Wall& wall) { wall.boards->uses = 0; }},
     {"no layer of bars", Field::bars, [](Wall& wall) { wall.reinforcement->layers = 0; }},
     {"a flow class that is none", Field::placing, [](Wall& wall) { wall.placing.flow_class = 9; }},
+    {"a method of pressure that is none", Field::placing,
+     [](Wall& wall) { wall.placing.pressure_method = "nonsense"; }},
     {"no mock-up", Field::mockup, [](Wall& wall) { wall.mockup->number = 0; }},
     {"no factor", Field::sample_panels, [](Wall& wall) { wall.panels->factors.clear(); }},
     {"one level", Field::sample_panels,

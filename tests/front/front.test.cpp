@@ -4,8 +4,10 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
+#include <limits>
 
 using namespace boardmark;
 using Catch::Matchers::Contains;
@@ -27,6 +29,28 @@ std::string changed(std::string text, const std::string& from, const std::string
     const std::size_t at = text.find(from);
     REQUIRE(at != std::string::npos);
     return text.replace(at, from.size(), to);
+}
+
+/// A mix that a program has built.
+core::Mix in_memory() {
+    core::Mix mix{.title = "Quay terrace",
+                  .system = core::UnitSystem::si,
+                  .requirements = {.strength_mpa = 20, .slump_mm = 75}};
+    core::Material stone{.name = "stone", .kind = core::Kind::coarse_aggregate};
+    stone.relative_density = 2.68;
+    stone.aggregate.absorption_percent = 0.5;
+    stone.aggregate.moisture_percent = 1;
+    stone.aggregate.nominal_max_size_mm = 19;
+    stone.aggregate.dry_rodded_density_kg_m3 = 1600;
+    core::Material sand{.name = "sand", .kind = core::Kind::fine_aggregate};
+    sand.relative_density = 2.64;
+    sand.aggregate.absorption_percent = 0.7;
+    sand.aggregate.moisture_percent = 3;
+    sand.aggregate.fineness_modulus = 2.8;
+    mix.binder = {{core::Material{.name = "cement", .kind = core::Kind::portland_cement}, 100}};
+    mix.coarse = {{stone, 100}};
+    mix.fine = {{sand, 100}};
+    return mix;
 }
 
 } // namespace
@@ -60,6 +84,53 @@ TEST_CASE("a batch weighs what the proportions hold") {
                WithinAbs(0.5 * *mix.value().proportions().totals.fresh_density_kg_m3, 1e-6));
     CHECK_FALSE(mix.value().batch(0));
     CHECK_THROWS_AS(mix.value().batch(-1).value(), Faulty);
+}
+
+TEST_CASE("a batch is not weighed of what the program refuses to weigh") {
+    const auto mix = open(example("quay-wall.yaml"), Purpose::batch);
+    for (const double volume_m3 : {1e308, 1e5, 1e-6, std::numeric_limits<double>::quiet_NaN(),
+                                   std::numeric_limits<double>::infinity()}) {
+        INFO(volume_m3);
+        CHECK_THAT(mix.value().batch(volume_m3).told(), Contains("the volume of a batch"));
+    }
+    const std::string submittal = "boardmark: 1\n"
+                                  "reporting: si\n"
+                                  "title: Quay terrace\n"
+                                  "requirements: {strength: 30 MPa, slump: 75 mm}\n"
+                                  "materials:\n"
+                                  "  cement: {kind: portland cement}\n"
+                                  "  stone: {kind: coarse aggregate, nominal_max_size: 19 mm}\n"
+                                  "proportions:\n"
+                                  "  {volume: 1 m3, water: 165 kg, cement: 370 kg, air: 2 %}\n";
+    const auto without = read(submittal, "mix.yaml");
+    INFO(without.told());
+    REQUIRE(without);
+    CHECK_THAT(without.value().batch(1).told(),
+               Contains("no coarse aggregate") && Contains("no fine aggregate"));
+    core::Mix usual = in_memory();
+    usual.coarse[0].material.edit().aggregate.typical = true;
+    const auto estimate = work(usual);
+    INFO(estimate.told());
+    REQUIRE(estimate);
+    CHECK_THAT(estimate.value().batch(1).told(), Contains("must not be batched"));
+}
+
+TEST_CASE("a site in memory asks what the same site asks in a file") {
+    // ACI 318-19 Table 19.3.1.1: freezing, wet and deicer: F3; sea spray on steel: C2; 0.15 % of
+    // sulfate in the soil: S1
+    core::Mix mix = in_memory();
+    mix.requirements.exposure.clear();
+    mix.requirements.site = core::Site{true, true, true, core::Sea::spray, 0.15};
+    const auto worked = work(mix);
+    INFO(worked.told());
+    REQUIRE(worked);
+    const auto& asked = worked.value().requirements();
+    for (const char* name : {"F3", "S1", "C2"}) {
+        INFO(name);
+        CHECK(std::ranges::count(asked.exposure, name) == 1);
+        CHECK(std::ranges::count(asked.exposure_by_site, name) == 1);
+    }
+    CHECK(worked.value().proportions().totals.w_cm < 0.4 + 1e-9); // C2: Table 19.3.2.1
 }
 
 TEST_CASE("a wrong file gives its faults with their places, and throws only where asked") {
@@ -102,6 +173,23 @@ TEST_CASE("a text without a loader names no other file") {
     const auto mix = read(text_of(example("quay-wall-by-results.yaml")), "mix.yaml");
     REQUIRE_FALSE(mix);
     CHECK_THAT(mix.told(), Contains("no loader"));
+}
+
+TEST_CASE("a text of any kind without a loader names no other file") {
+    // by hand: each names a file of its own beside it
+    const auto wall = read_wall(text_of(example("terrace-walls.yaml")), "wall.yaml", {});
+    CHECK_THAT(wall.told(), Contains("no loader"));
+    const auto trial = read_trial(text_of(example("quay-wall-trial.yaml")), "trial.yaml", {});
+    CHECK_THAT(trial.told(), Contains("no loader"));
+    const auto results =
+        read_results(text_of(example("strength-results.yaml")), "r.yaml", {}, 20000);
+    CHECK_THAT(results.told(), Contains("no loader"));
+}
+
+TEST_CASE("a name that is no UTF-8 is written with a sign in its place") {
+    core::Mix mix = in_memory();
+    mix.title = "Quay \xFF terrace";
+    CHECK_THAT(work(mix).value().json(), Contains("Quay \xEF\xBF\xBD terrace"));
 }
 
 TEST_CASE("a mix that was built in memory is told its faults by member") {

@@ -4,6 +4,7 @@
 // is drawn now and then, and can be taken away again by its name.
 
 #include <boardmark/core/method/proportion.hpp>
+#include <boardmark/core/wall/wall_contradictions.hpp>
 #include <boardmark/core/wall/wall_plan.hpp>
 
 #include "laws/mixes.hpp"
@@ -169,6 +170,16 @@ inline core::WallPlacing any_placing() {
     return placing;
 }
 
+/// Cones and cover that the thinnest wall has no room for: no such wall passes the door.
+inline void leave_out_what_does_not_fit(core::Wall& wall) {
+    if (wall.ties && core::cones_meet(*wall.ties, wall)) {
+        wall.ties->cone_mm.reset();
+    }
+    if (wall.reinforcement && core::do_not_fit(*wall.reinforcement, wall)) {
+        wall.reinforcement->cover_mm.reset();
+    }
+}
+
 /// At least one of runs, planters and benches.
 inline core::Wall any_wall_file() {
     const core::UnitSystem system = any_system();
@@ -205,6 +216,7 @@ inline core::Wall any_wall_file() {
         wall.reinforcement = any_reinforcement();
     }
     wall.placing = any_placing();
+    leave_out_what_does_not_fit(wall);
     return wall;
 }
 

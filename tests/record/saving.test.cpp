@@ -51,6 +51,21 @@ TEST_CASE("a saved row comes back as it was") {
     CHECK(contents.files.front().specimens == 1);
 }
 
+TEST_CASE("a value that no record holds is refused, and nothing is saved") {
+    const Place place;
+    const std::string path = place.file("quay.record");
+    auto none = trial("T-1", "2026-03-02");
+    none.density_kg_m3 = std::numeric_limits<double>::quiet_NaN();
+    auto negative = trial("T-1", "2026-03-02");
+    negative.slump_mm = -50;
+    auto undated = trial("T-1", "");
+    for (const auto& row : {none, negative, undated}) {
+        CHECK_THROWS_AS(record::add(path, addition_of({trial("T-0", "2026-03-01"), row})),
+                        record::Failure);
+        CHECK_THROWS_AS(record::read(path), record::Failure); // there is none
+    }
+}
+
 TEST_CASE("rows come back by date, those of one day as they were saved") {
     const Place place;
     const std::string path = place.file("quay.record");

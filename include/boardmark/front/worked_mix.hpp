@@ -26,9 +26,11 @@ public:
     const core::Tables& tables() const { return tables_; }
     core::UnitSystem system() const { return tables_.system; }
 
-    /// Weights of a batch at the moistures of the aggregates.
+    /// Weights of a batch at the moistures of the aggregates. Faults instead of an estimate with
+    /// usual aggregate figures, of a submittal that lists no stone or no sand, and where an
+    /// aggregate lacks moisture or absorption.
     ///
-    /// @param volume_m3 > 0, allowance included
+    /// @param volume_m3 allowance included, from core::least_batch_m3 to core::most_batch_m3
     Opened<core::Batch> batch(double volume_m3) const;
 
     /// The reports that the program writes, in the units of the mix.

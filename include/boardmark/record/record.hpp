@@ -66,7 +66,8 @@ Contents read(const std::string& path);
 
 /// Saves rows, all or none; makes the record where there is no file yet, and brings one of an
 /// earlier form up to date. When this returns, the rows are on disk: they survive a loss of power.
-/// Throws Failure; then nothing was saved.
+/// Throws Failure; then nothing was saved. A row whose value is no number in the range of its
+/// column, too long, or missing where one must stand, is such a failure.
 Outcome add(const std::string& path, const Addition& addition);
 
 } // namespace boardmark::record

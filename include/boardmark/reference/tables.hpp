@@ -10,7 +10,8 @@
 namespace boardmark::reference {
 
 /// Every published number that a calculation needs, in one system of units. They are built into the
-/// program from data/*.yaml; nothing is read from disk.
+/// program from data/*.yaml; nothing is read from disk. The code and the method are the first of
+/// codes() and methods(): a mix is worked with `tables_for(mix)`.
 const core::Tables& tables(core::UnitSystem system);
 
 /// The same, with the code that the requirements name or bring.
@@ -26,6 +27,9 @@ core::Tables tables_for(const core::CompleteMix& mix, core::Method method);
 std::vector<core::Method> methods();
 
 /// One of `codes()`, in one system of units.
+///
+/// @param name one of `codes()`, or empty: the first of them, as where a file names none; another
+/// name gives the first too, so ask `codes()` before a name of unknown origin
 core::CodeTables code(const std::string& name, core::UnitSystem system);
 
 /// The words of the published tables, for the reader of files. Made once.

@@ -22,4 +22,10 @@ inline bool below(double value, double limit) {
     return value < limit && !same(value, limit);
 }
 
+/// A finite number above 0. NaN is none, and what only asks whether it is above a limit lets it
+/// pass.
+inline bool is_some(double value) {
+    return std::isfinite(value) && value > 0;
+}
+
 } // namespace boardmark::core

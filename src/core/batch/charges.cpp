@@ -5,6 +5,7 @@
 #include "../basis/tolerance.hpp"
 #include "batch_yield.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace boardmark::core {
@@ -31,6 +32,15 @@ std::string name_of(Vessel vessel) {
     return vessel == Vessel::mixer ? "mixer" : "truck";
 }
 
+Unresolved nothing_to_divide() {
+    return {{"the volume and what the vessel takes are no numbers above 0", {}},
+            {{"state both above 0", {}}}};
+}
+
+bool can_be_divided(double volume_m3, const std::optional<VesselSize>& size) {
+    return is_some(volume_m3) && (!size || is_some(size->capacity_m3));
+}
+
 Outcome<int> counted(double count, double volume_m3, const VesselSize& size) {
     if (count > most_charges) {
         return Unresolved{{"{volume} in a {vessel} of {capacity} would be more than a thousand "
@@ -39,7 +49,7 @@ Outcome<int> counted(double count, double volume_m3, const VesselSize& size) {
                             volume_of("capacity", size.capacity_m3)}},
                           {{"mix in a larger vessel", {}}, {"order less at a time", {}}}};
     }
-    return static_cast<int>(count);
+    return std::max(1, static_cast<int>(count)); // of so little that the ratio counts as 0
 }
 
 Unresolved sack_too_large(const Sack& sack, double of_one_sack_m3, const VesselSize& size) {
@@ -91,6 +101,9 @@ std::vector<Phrase> cautions_of_trucks(const Charging& charging) {
 } // namespace
 
 Outcome<Charging> charges_of(double volume_m3, const std::optional<VesselSize>& size) {
+    if (!can_be_divided(volume_m3, size)) {
+        return nothing_to_divide();
+    }
     if (!size) {
         return Charging{.count = 1, .each_m3 = volume_m3};
     }
@@ -103,6 +116,9 @@ Outcome<Charging> charges_of(double volume_m3, const std::optional<VesselSize>& 
 
 Outcome<Charging> charges_of_whole_sacks(double volume_m3, const std::optional<VesselSize>& size,
                                          const Proportions& proportions, const Sack& sack) {
+    if (!can_be_divided(volume_m3, size)) {
+        return nothing_to_divide();
+    }
     const double of_one_sack_m3 = sack.kg / ingredient_named(proportions, sack.material).kg_m3;
     const double sacks = whole_above(volume_m3 / of_one_sack_m3);
     if (!size) {

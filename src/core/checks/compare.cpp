@@ -14,9 +14,17 @@ bool rounds_to_limit(Comparison comparison) {
     return steps(comparison.value) == steps(comparison.limit);
 }
 
+/// What is no number is neither above nor below a limit.
+bool is_comparable(Comparison comparison) {
+    return std::isfinite(comparison.value) && std::isfinite(comparison.limit);
+}
+
 } // namespace
 
 Verdict at_most(Comparison comparison) {
+    if (!is_comparable(comparison)) {
+        return Verdict::not_checked;
+    }
     if (!above(comparison.value, comparison.limit)) {
         return Verdict::holds;
     }
@@ -24,6 +32,9 @@ Verdict at_most(Comparison comparison) {
 }
 
 Verdict at_least(Comparison comparison) {
+    if (!is_comparable(comparison)) {
+        return Verdict::not_checked;
+    }
     if (!below(comparison.value, comparison.limit)) {
         return Verdict::holds;
     }

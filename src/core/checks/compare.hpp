@@ -12,7 +12,8 @@ struct Comparison {
     double precision;
 };
 
-/// A value that rounds to the limit but exceeds it unrounded is a `watch`.
+/// A value that rounds to the limit but exceeds it unrounded is a `watch`; what is not finite,
+/// value or limit, is not checked.
 Verdict at_most(Comparison comparison);
 Verdict at_least(Comparison comparison);
 

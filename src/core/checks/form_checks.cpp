@@ -6,6 +6,7 @@
 #include "compare.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace boardmark::core {
 namespace {
@@ -67,6 +68,15 @@ double at_full_head_kn(FormPressure pressure, const TieLayout& layout) {
     return hardest_tie_kn(pressure, layout);
 }
 
+Phrase impossible_pour() {
+    return {"the pour states no possible height or density: its pressure is not known", {}};
+}
+
+bool are_finite(const std::vector<TieRowLoad>& rows) {
+    return std::ranges::all_of(rows,
+                               [](const TieRowLoad& row) { return std::isfinite(row.load_kn); });
+}
+
 /// A form without ties somewhere was not looked at there.
 void watch_layout(const TieLayout& layout, Check& check) {
     if (!layout.all_held) {
@@ -118,6 +128,18 @@ Check tie_check(const FormPressure& pressure, const TieLayout& layout,
     if (!rating->breaking) { // no factor of the guide is used on a working load
         check.source = {"data sheet of the tie, 'ties.working_load'", Confidence::read};
     }
+    if (!is_some(pressure.kpa)) {
+        check.message = impossible_pour();
+        return check;
+    }
+    if (!is_some(rating->kn)) {
+        check.message = {"the load that a tie is rated for is no number above 0", {}};
+        return check;
+    }
+    if (!are_finite(rows) || !std::isfinite(layout.beside_corner)) {
+        check.message = {"the layout of the ties has a measure that is no number", {}};
+        return check;
+    }
     const auto hardest = std::ranges::max_element(rows, {}, &TieRowLoad::load_kn);
     const double working_kn = working_load_kn(*rating, tables);
     check.value = hardest->load_kn;
@@ -141,6 +163,14 @@ Check form_pressure_check(const FormPressure& pressure, std::optional<double> de
         .message = {"state 'placing.form_pressure': the pressure that the form is designed for",
                     {}}};
     if (!design_kpa) {
+        return check;
+    }
+    if (!is_some(pressure.kpa)) {
+        check.message = impossible_pour();
+        return check;
+    }
+    if (!is_some(*design_kpa)) {
+        check.message = {"the pressure that the form is designed for is no number above 0", {}};
         return check;
     }
     check.value = pressure.kpa;

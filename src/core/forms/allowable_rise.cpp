@@ -45,8 +45,10 @@ Phrase rise_reason(const FormDemand& demand, const FormPressure& pressure) {
             {design_of(demand), word("method", pressure.method)}};
 }
 
+/// What is no number is not borne.
 bool is_borne(const FormDemand& demand, const FormPressure& pressure) {
-    return !above(demand.asked(pressure), demand.borne);
+    const double asked = demand.asked(pressure);
+    return std::isfinite(asked) && !above(asked, demand.borne);
 }
 
 Phrase too_much(std::string text, const FormPressure& least, const FormDemand& demand) {
@@ -105,6 +107,12 @@ AllowableRise allowable_rise(const FormCase& pour, const FormDemand& demand, con
     };
     const FormPressure least = rising(slowest_m_h);
     const auto full = rising(std::nullopt); // no formula holds without a rate
+    if (!is_some(demand.borne)) {
+        return no_rise({"what the form bears is no number above 0", {}});
+    }
+    if (!is_some(full.kpa)) {
+        return no_rise({"the pour states no possible height or density", {}});
+    }
     if (const auto answer = whatever_the_rate(full, least, demand)) {
         return *answer;
     }

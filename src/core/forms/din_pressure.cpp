@@ -95,10 +95,10 @@ FormPressure din_form_pressure(const FormCase& pour, const Tables& tables) {
          full_head_reasons(pour, tables, {.fluid_concrete = consistency && consistency->fluid})) {
         result.why.push_back(std::move(reason));
     }
-    const auto set = consistency && pour.set_time_h
-                         ? set_factor(*consistency, *pour.set_time_h, din)
-                         : std::nullopt;
-    if (consistency && pour.set_time_h && !set) {
+    const bool sets = pour.set_time_h && is_some(*pour.set_time_h); // else full head, told above
+    const auto set =
+        consistency && sets ? set_factor(*consistency, *pour.set_time_h, din) : std::nullopt;
+    if (consistency && sets && !set) {
         result.why.push_back({"setting ends later than {limit} h, beyond the method",
                               {quantity("limit", {din.set_times_h.back(), Measure::ratio})}});
     }

@@ -4,6 +4,8 @@
 #include "../basis/tolerance.hpp"
 #include "pressure_rules.hpp"
 
+#include <cmath>
+
 namespace boardmark::core {
 namespace {
 
@@ -25,7 +27,7 @@ std::vector<Phrase> applying(const std::vector<Reason>& reasons) {
 Reason exceeds(const std::optional<double>& value, double limit, Measure measure,
                const char* text) {
     return {
-        value && above(*value, limit),
+        value && std::isfinite(*value) && above(*value, limit),
         {text,
          {quantity("value", {value.value_or(0), measure}), quantity("limit", {limit, measure})}}};
 }
@@ -71,9 +73,37 @@ std::vector<Reason> reasons_of_the_placing(const FormCase& pour, const FormTable
          {"the temperature of the concrete in the form is not stated; the air's temperature does "
           "not replace it",
           {}}},
-        {pour.temperature_c && !above(*pour.temperature_c, forms.freezing_c.value),
+        {pour.temperature_c && std::isfinite(*pour.temperature_c) &&
+             !above(*pour.temperature_c, forms.freezing_c.value),
          {"concrete at {value} freezes: no formula holds",
           {quantity("value", {pour.temperature_c.value_or(0), Measure::temperature})}}},
+    };
+}
+
+bool is_none_or_some(const std::optional<double>& value) {
+    return !value || (std::isfinite(*value) && *value >= 0);
+}
+
+bool are_some(const ColumnPlan& plan) {
+    return is_some(plan.long_side_m) && is_some(plan.short_side_m);
+}
+
+/// Figures that no pour has. A wall's door refuses them; a caller of the formulas alone may not.
+std::vector<Reason> reasons_of_the_impossible(const FormCase& pour) {
+    const bool parts = is_none_or_some(pour.slag_percent) && is_none_or_some(pour.fly_ash_percent);
+    const bool plan =
+        (!pour.column || are_some(*pour.column)) && (!pour.pier || are_some(pour.pier->plan));
+    return {
+        {std::isnan(head_kpa(pour)), {"the height or the density is no number above 0", {}}},
+        {pour.rise_m_h && !is_some(*pour.rise_m_h), {"the rate of rise is no number above 0", {}}},
+        {pour.temperature_c && !std::isfinite(*pour.temperature_c),
+         {"the temperature of the concrete is no number", {}}},
+        {!is_none_or_some(pour.highest_slump_mm), {"the highest slump is no number", {}}},
+        {!is_none_or_some(pour.vibration.depth_m), {"the depth of vibration is no number", {}}},
+        {pour.set_time_h && !is_some(*pour.set_time_h),
+         {"the end of setting is no number above 0", {}}},
+        {!parts, {"the part of slag or fly ash is no number", {}}},
+        {!plan, {"a side in plan is no number above 0", {}}},
     };
 }
 
@@ -82,6 +112,9 @@ std::vector<Reason> reasons_of_the_placing(const FormCase& pour, const FormTable
 std::vector<Phrase> full_head_reasons(const FormCase& pour, const Tables& tables,
                                       OwnAnswers answers) {
     auto reasons = applying(reasons_of_the_concrete(pour, tables, answers));
+    for (Phrase& reason : applying(reasons_of_the_impossible(pour))) {
+        reasons.push_back(std::move(reason));
+    }
     for (Phrase& reason : applying(reasons_of_the_placing(pour, tables.forms))) {
         reasons.push_back(std::move(reason));
     }
@@ -105,7 +138,8 @@ std::vector<Phrase> assumptions(const FormCase& pour, const Tables& tables) {
 
 std::vector<Phrase> low_form_remark(const FormCase& pour, const Tables& tables) {
     const double low_m = tables.forms->low_form_m.value;
-    return applying({{!above(head_m(pour), low_m),
+    const bool is_low = head_m(pour) > 0 && !above(head_m(pour), low_m);
+    return applying({{is_low,
                       {"designing forms up to about {height} high for the full liquid head costs "
                        "little: {head} here",
                        {quantity("height", {low_m, Measure::line_length}),

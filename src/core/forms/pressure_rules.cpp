@@ -6,6 +6,7 @@
 #include "../basis/tolerance.hpp"
 
 #include <algorithm>
+#include <limits>
 
 namespace boardmark::core {
 namespace {
@@ -78,6 +79,10 @@ double head_m(const FormCase& pour) {
 }
 
 double head_kpa(const FormCase& pour) {
+    if (!is_some(pour.form_height_m) || !is_some(head_m(pour)) ||
+        !is_some(pour.fresh_density_kg_m3)) {
+        return std::numeric_limits<double>::quiet_NaN(); // which no check lets pass
+    }
     return weight_kn_m3(pour.fresh_density_kg_m3) * head_m(pour);
 }
 

@@ -74,7 +74,7 @@ std::optional<double> tie_spacing_m(TieRows rows, UnitSystem system) {
     const double step_m = system == UnitSystem::us ? 0.0254 : 0.01;
     const double widest_m = rows.working_kn / (rows.kpa * rows.row_spacing_m);
     const double spacing_m = std::floor(widest_m / step_m + relative_rounding) * step_m;
-    return spacing_m > 0 ? std::optional{spacing_m} : std::nullopt;
+    return std::isfinite(spacing_m) && spacing_m > 0 ? std::optional{spacing_m} : std::nullopt;
 }
 
 } // namespace boardmark::core

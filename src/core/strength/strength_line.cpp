@@ -99,7 +99,7 @@ std::size_t count_ratios(const std::vector<LinePoint>& points) {
 
 std::optional<StrengthLine> fit_line(std::vector<LinePoint> points, double confidence) {
     const std::size_t ratios = count_ratios(points);
-    if (ratios < least_ratios) {
+    if (ratios < least_ratios || !(confidence > 0 && confidence < 1)) {
         return std::nullopt;
     }
     const Moments moments = moments_of(points);

@@ -171,7 +171,9 @@ std::string shown_beside(const std::string& file, const std::string& name) {
 }
 
 Loader loader_of(const Loader& load, const std::string& named) {
-    return [load, named](const std::string& name) { return load(shown_beside(named, name)); };
+    return [load, named](const std::string& name) {
+        return loaded_by(load, shown_beside(named, name));
+    };
 }
 
 const SourceText* fetch(const Node& asked, const std::string& key, const std::string& name,
@@ -186,7 +188,7 @@ const SourceText* fetch(const Node& asked, const std::string& key, const std::st
                "name a file beside this one", diagnostics);
         return nullptr;
     }
-    auto loaded = load(name);
+    auto loaded = loaded_by(load, name);
     if (const auto* failure = std::get_if<LoadFailure>(&loaded)) {
         refuse(asked, key + ": '" + name + "' cannot be read: " + failure->reason,
                !failure->advice.empty() ? failure->advice

@@ -24,8 +24,9 @@ Loader loaded_once(Loader load) {
     return [kept = std::make_shared<Kept>(), load = std::move(load)](const std::string& name) {
         const std::lock_guard<std::mutex> turn{kept->turn};
         const auto found = kept->files.find(name);
-        return found != kept->files.end() ? found->second
-                                          : kept->files.emplace(name, load(name)).first->second;
+        return found != kept->files.end()
+                   ? found->second
+                   : kept->files.emplace(name, loaded_by(load, name)).first->second;
     };
 }
 

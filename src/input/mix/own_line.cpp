@@ -28,7 +28,9 @@ std::optional<core::CompleteRecord> read_results(const MixContext& context, cons
     if (!source) {
         return std::nullopt;
     }
-    const Loader beside = [&](const std::string& other) { return load(shown_beside(name, other)); };
+    const Loader beside = [&](const std::string& other) {
+        return loaded_by(load, shown_beside(name, other));
+    };
     auto reading =
         read_strength(source->text(), source->file(),
                       {.load = beside, .classes = context.options.vocabulary.strength_classes});

@@ -1,3 +1,4 @@
+#include <boardmark/core/mix/submitted_dose.hpp>
 #include <boardmark/text/closest.hpp>
 #include <boardmark/units/unit.hpp>
 
@@ -81,22 +82,6 @@ std::optional<core::SubmittedAmount> read_amount(const MixContext& context,
     return submitted;
 }
 
-/// The amount in the kind of unit in which the highest dose is written; nothing where the relative
-/// density that leads from one to the other is not stated.
-std::optional<double> amount_in_unit_of(const Parsed& maximum,
-                                        const core::SubmittedAmount& amount) {
-    constexpr double of_water_kg_m3 = 1000; // within half a percent, however warm a plant is
-    const bool by_volume = maximum.dimension == Dimension::dose;
-    const auto& same = by_volume ? amount.m3_m3 : amount.kg_m3;
-    const auto& other = by_volume ? amount.kg_m3 : amount.m3_m3;
-    const auto& density = amount.material->relative_density;
-    if (same || !other || !density) {
-        return same;
-    }
-    const double kg_m3 = *density * of_water_kg_m3;
-    return by_volume ? *other / kg_m3 : *other * kg_m3;
-}
-
 /// Admixtures beyond what their data sheet permits.
 void refuse_doses_above_maximum(const MixContext& context, const core::SubmittedMix& mix,
                                 double binder_kg_m3) {
@@ -106,17 +91,12 @@ void refuse_doses_above_maximum(const MixContext& context, const core::Submitted
         if (!maximum || binder_kg_m3 <= 0) {
             continue;
         }
-        const bool by_volume = maximum->dimension == Dimension::dose;
-        const double most_per_m3 = maximum->number * binder_kg_m3 / (by_volume ? 1 : 100);
-        const auto submitted = amount_in_unit_of(*maximum, amount);
-        const bool is_converted = !(by_volume ? amount.m3_m3 : amount.kg_m3);
-        const double within = is_converted ? 0.005 : 1e-9; // as far as the density of water goes
-        if (!submitted && (amount.m3_m3 || amount.kg_m3)) {
+        const auto held = core::held_to_maximum(amount, dose_of(*maximum), binder_kg_m3);
+        if (held == core::HeldDose::not_comparable) {
             context.missing({"materials", amount.material->name}, "relative_density",
                             "'maximum_dose' and the amount are of different kinds of unit",
                             "the data sheet has it");
-        }
-        if (submitted && *submitted > most_per_m3 * (1 + within)) {
+        } else if (held == core::HeldDose::above) {
             const Parsed& written = *context.document.value(key(amount.material->name));
             context.refuse(*written.node,
                            dotted(key(amount.material->name)) +

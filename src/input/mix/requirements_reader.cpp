@@ -220,7 +220,6 @@ core::Requirements read_requirements(const MixContext& context, core::UnitSystem
     requirements.exposure_by_code = read_other_codes(context, requirements);
     requirements.chloride_class = read_chloride_class(context, code, requirements.reinforced);
     requirements.site = read_site(context);
-    core::add_site_classes(requirements, code);
     read_records(context, requirements);
     read_curve(context, requirements);
     read_average(context, requirements);

@@ -1,4 +1,5 @@
-#include "run_shape.hpp"
+#include <boardmark/core/wall/run_shape.hpp>
+
 #include "wall_sections.hpp"
 
 namespace boardmark::input {
@@ -16,7 +17,7 @@ void read_corners(const Section& section, core::WallRun& run) {
             section.context().refuse(*pair.key.node, place + ": the stations do not increase",
                                      "write them from the beginning of the run to its end");
         }
-        if (run.length_m > 0 && station_m > run.length_m + shape_tolerance_m) {
+        if (run.length_m > 0 && station_m > run.length_m + core::shape_tolerance_m) {
             section.context().refuse(*pair.key.node,
                                      place + ": station " + pair.key.text +
                                          " lies beyond the end of the run, which is " +

@@ -1,4 +1,6 @@
-#include "run_shape.hpp"
+#include <boardmark/core/wall/run_shape.hpp>
+#include <boardmark/core/wall/wall_contradictions.hpp>
+
 #include "wall_sections.hpp"
 
 #include <algorithm>
@@ -51,7 +53,7 @@ void hold_boards(const Section& section, const core::Boards& boards, const core:
                        "a course is at least one board; leave it out where it is just that");
     }
     const auto highest = highest_m(wall);
-    if (highest && boards.course_mm / 1000 > *highest + shape_tolerance_m) {
+    if (highest && boards.course_mm / 1000 > *highest + core::shape_tolerance_m) {
         section.refuse(course_mm ? "course" : "face_width", " is higher than every wall",
                        "check it against the heights");
     }
@@ -94,18 +96,12 @@ core::TieKind tie_kind(const std::optional<std::string>& written) {
                                         : core::TieKind::mild_steel;
 }
 
-/// Cones stand on both sides, and between them stays a tie.
 void hold_cones(const Section& section, const core::WallWork& wall) {
-    auto thinnest = thinnest_mm(wall);
-    for (const core::Planter& planter : wall.planters) {
-        thinnest = std::min(thinnest.value_or(planter.thickness_mm), planter.thickness_mm);
-    }
-    const double cone_mm = wall.ties->cone_mm.value_or(0);
-    if (cone_mm > 0 && thinnest && 2 * cone_mm >= *thinnest) {
+    if (core::cones_meet(*wall.ties, wall)) {
         section.refuse("cone", ": two of them are as long as the thinnest wall is thick",
                        "measure it from the face to the end of the tie");
     }
-    if (section.value("plug") && wall.ties->plug == true && cone_mm == 0) {
+    if (section.value("plug") && wall.ties->plug == true && wall.ties->cone_mm.value_or(0) == 0) {
         section.refuse("plug", " is given without 'cone': there is no hole to close",
                        "add for example 'cone: 1 1/2 in', or delete it");
     }
@@ -128,7 +124,7 @@ void read_ties(const FileContext& context, core::WallWork& wall) {
         wall.ties->plug = section.flag("plug");
     }
     hold_cones(section, wall);
-    if (wall.ties->working_load_kn && wall.ties->breaking_load_kn) {
+    if (core::has_two_loads(*wall.ties)) {
         section.refuse("breaking_load", " is given as well as 'working_load'; a tie has one",
                        "keep the working load; a breaking load is no load that a tie may carry");
     }
@@ -175,29 +171,13 @@ void read_layout(const FileContext& context, core::WallWork& wall) {
 void read_joints(const FileContext& context, core::WallWork& wall) {
     const Section section{context, {"joints"}};
     wall.joints = {.spacing_m = section.metres("spacing"), .groove_mm = section.number("groove")};
-    auto thinnest = thinnest_mm(wall);
-    for (const core::Planter& planter : wall.planters) {
-        if (planter.thickness_mm > 0) {
-            thinnest = std::min(thinnest.value_or(planter.thickness_mm), planter.thickness_mm);
-        }
-    }
-    if (wall.joints.groove_mm && thinnest && *wall.joints.groove_mm >= *thinnest) {
+    if (core::cuts_wall_in_two(wall.joints, wall)) {
         section.refuse("groove", " cuts through the thinnest wall",
                        "a groove weakens the wall; it must not cut it in two");
     }
 }
 
 } // namespace
-
-std::optional<double> thinnest_mm(const core::WallWork& wall) {
-    std::optional<double> thinnest;
-    for (const core::WallRun& run : wall.runs) {
-        if (run.thickness_mm > 0) {
-            thinnest = std::min(thinnest.value_or(run.thickness_mm), run.thickness_mm);
-        }
-    }
-    return thinnest;
-}
 
 void read_forms(const FileContext& context, core::WallWork& wall) {
     read_boards(context, wall);

@@ -1,4 +1,5 @@
-#include "run_shape.hpp"
+#include <boardmark/core/wall/run_shape.hpp>
+
 #include "wall_sections.hpp"
 
 #include <fmt/format.h>
@@ -8,17 +9,9 @@ namespace {
 
 /// One place of one opening, with what a message needs.
 struct Placed {
-    const core::Opening& opening;
-    double from_m;
+    core::OpeningAt at;
     const Parsed& station;
-
-    double to_m() const { return from_m + opening.width_mm / 1000; }
 };
-
-/// Whether two lengths along one line share more than an edge.
-bool share(double from, double to, double other_from, double other_to) {
-    return from < other_to - shape_tolerance_m && other_from < to - shape_tolerance_m;
-}
 
 class OpeningReader {
 public:
@@ -78,18 +71,20 @@ private:
     }
 
     void hold_against_wall(const Section& section, const core::Opening& opening) const {
-        const double width_m = opening.width_mm / 1000;
-        const double upper_m = opening.sill_m.value_or(0) + opening.height_mm / 1000;
-        if (width_m > run_.length_m + shape_tolerance_m) {
+        if (core::is_longer_than_run(opening, run_)) {
             section.refuse("width", " is wider than the wall is long", "check both figures");
-        } else if (upper_m > core::greatest_height_m(run_) + shape_tolerance_m) {
+        } else if (core::is_higher_than_run(opening, run_)) {
             section.refuse(section.value("sill") ? "sill" : "height",
                            ": the opening reaches above the top of the wall",
                            "its sill and its height together stay within the wall's height");
+        } else if (opening.width_mm > 0 && opening.height_mm > 0 && opening.at_m.empty() &&
+                   core::are_more_than_fit(opening, run_)) {
+            section.refuse("count", ": so many do not go into the wall, at no place",
+                           "check their number and their size, or state where they are");
         } else {
             hold_stations(section, opening);
         }
-        if (opening.depth_mm && *opening.depth_mm >= thickness_at_mm(run_, upper_m) - 1e-3) {
+        if (core::cuts_through(opening, run_)) {
             section.refuse("depth", " is not less than the wall's thickness there",
                            "leave it out where the opening goes through the wall");
         }
@@ -97,16 +92,14 @@ private:
 
     void hold_stations(const Section& section, const core::Opening& opening) const {
         const Reading* at = section.find("at");
-        const double upper_m = opening.sill_m.value_or(0) + opening.height_mm / 1000;
         for (std::size_t i = 0; i < opening.at_m.size(); ++i) {
             const Parsed& station = at->items[i];
-            const double to_m = opening.at_m[i] + opening.width_mm / 1000;
             const std::string place =
                 dotted(section.path("at")) + ": the opening at " + station.text;
-            if (to_m > run_.length_m + shape_tolerance_m) {
+            if (core::ends_beyond_run(opening, opening.at_m[i], run_)) {
                 section.context().refuse(*station.node, place + " ends beyond the end of the wall",
                                          "stations are those of left edges, from the run's start");
-            } else if (upper_m > least_height_m(run_, opening.at_m[i], to_m) + shape_tolerance_m) {
+            } else if (core::is_higher_than_run_at(opening, opening.at_m[i], run_)) {
                 section.context().refuse(*station.node,
                                          place + " reaches above the top of the wall there",
                                          "lower it, or move it to where the wall is higher");
@@ -120,40 +113,22 @@ private:
         for (const core::Opening& opening : found_) {
             const Reading* at = openings_.below(opening.name).find("at");
             for (std::size_t i = 0; i < opening.at_m.size() && opening.width_mm > 0; ++i) {
-                all.push_back({opening, opening.at_m[i], at->items[i]});
+                all.push_back({{&opening, opening.at_m[i]}, at->items[i]});
             }
         }
         return all;
-    }
-
-    /// Niches of opposite faces may stand back to back where concrete stays between them.
-    bool concrete_stays_between(const core::Opening& one, const core::Opening& other) const {
-        return run_.shows == core::ShownFaces::both && one.depth_mm && other.depth_mm &&
-               *one.depth_mm + *other.depth_mm < run_.thickness_mm;
-    }
-
-    bool overlap(const Placed& one, const Placed& other) const {
-        const bool same = &one.opening == &other.opening;
-        const bool heights_known = one.opening.sill_m && other.opening.sill_m;
-        if (!share(one.from_m, one.to_m(), other.from_m, other.to_m()) ||
-            (!same && !heights_known) || concrete_stays_between(one.opening, other.opening)) {
-            return false;
-        }
-        return same ||
-               share(*one.opening.sill_m, *one.opening.sill_m + one.opening.height_mm / 1000,
-                     *other.opening.sill_m, *other.opening.sill_m + other.opening.height_mm / 1000);
     }
 
     void refuse_overlaps() const {
         const std::vector<Placed> all = places();
         for (auto later = all.begin(); later != all.end(); ++later) {
             for (auto earlier = all.begin(); earlier != later; ++earlier) {
-                if (overlap(*earlier, *later)) {
+                if (core::overlap(earlier->at, later->at, run_)) {
                     openings_.context().refuse(
                         *later->station.node,
                         fmt::format("{}: the opening at {} overlaps '{}' at {}",
-                                    dotted(openings_.below(later->opening.name).path("at")),
-                                    later->station.text, earlier->opening.name,
+                                    dotted(openings_.below(later->at.opening->name).path("at")),
+                                    later->station.text, earlier->at.opening->name,
                                     earlier->station.text),
                         "move one of the two");
                     break;

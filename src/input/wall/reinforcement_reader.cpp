@@ -1,3 +1,5 @@
+#include <boardmark/core/wall/wall_contradictions.hpp>
+
 #include "bar_size.hpp"
 #include "wall_sections.hpp"
 
@@ -15,27 +17,18 @@ std::optional<core::BarGrid> read_grid(const Section& section,
     if (!bar || !spacing_mm) {
         return std::nullopt;
     }
-    if (*spacing_mm <= bar->diameter_mm) {
+    const core::BarGrid grid{bar->diameter_mm, bar->area_mm2, *spacing_mm};
+    if (core::touch(grid)) {
         section.refuse("spacing", ": bars of " + bar->name + " touch at this spacing",
                        "it is measured from centre to centre");
     }
-    return core::BarGrid{bar->diameter_mm, bar->area_mm2, *spacing_mm};
-}
-
-double bar_mm(const std::optional<core::BarGrid>& grid) {
-    return grid ? grid->bar_mm : 0;
+    return grid;
 }
 
 /// The bars of every layer with the cover outside them, against the thinnest run.
 void hold_in_wall(const Section& section, const core::Reinforcement& bars,
                   const core::WallWork& wall) {
-    const auto thinnest = thinnest_mm(wall);
-    if (!bars.cover_mm || !thinnest) {
-        return;
-    }
-    const double layer_mm = bar_mm(bars.vertical) + bar_mm(bars.horizontal);
-    const double needed_mm = 2 * *bars.cover_mm + bars.layers * layer_mm;
-    if (needed_mm > *thinnest) {
+    if (core::do_not_fit(bars, wall)) {
         section.refuse("cover",
                        ": with it on both sides the bars do not fit into the thinnest wall",
                        "check cover, layers, bars and thickness");
@@ -45,7 +38,7 @@ void hold_in_wall(const Section& section, const core::Reinforcement& bars,
 /// What the boards take from the cover.
 void hold_against_relief(const Section& section, const core::Reinforcement& bars,
                          const core::WallWork& wall) {
-    if (bars.cover_mm && wall.boards && wall.boards->relief_mm >= *bars.cover_mm) {
+    if (core::lie_bare(bars, wall)) {
         section.refuse("cover", " is not more than 'boards.relief': bars would lie bare",
                        "the cover that counts is measured from the deepest board joint");
     }

@@ -1,4 +1,6 @@
-#include "run_shape.hpp"
+#include <boardmark/core/wall/run_shape.hpp>
+#include <boardmark/core/wall/wall_contradictions.hpp>
+
 #include "wall_sections.hpp"
 
 #include <algorithm>
@@ -28,7 +30,7 @@ struct RunReader {
     void read_batter() {
         const auto bottom = section.number("bottom_thickness");
         run.bottom_thickness_mm = bottom.value_or(run.thickness_mm);
-        if (bottom && *bottom < run.thickness_mm) {
+        if (bottom && core::is_thinner_at_foot(run)) {
             section.refuse("bottom_thickness",
                            ": a wall cannot be thinner at its foot than at its top",
                            "'thickness' is that of the top; exchange the two");
@@ -95,12 +97,14 @@ struct RunReader {
     void refuse_beyond_end(const Pair& pair, const std::string& place) const {
         const double station_m = pair.key.number / 1000;
         const double last_m =
-            run.length_m + (run.top == core::Top::sloping ? shape_tolerance_m : -shape_tolerance_m);
+            run.length_m +
+            (run.top == core::Top::sloping ? core::shape_tolerance_m : -core::shape_tolerance_m);
         if (run.length_m > 0 && station_m > last_m) {
             section.context().refuse(
                 *pair.key.node,
                 place + ": station " + pair.key.text +
-                    (station_m > run.length_m + shape_tolerance_m ? " lies beyond" : " lies at") +
+                    (station_m > run.length_m + core::shape_tolerance_m ? " lies beyond"
+                                                                        : " lies at") +
                     " the end of the run, which is " + *section.text("length") + " long",
                 run.top == core::Top::stepped ? "the last step begins before the end"
                                               : "the slope ends at the end of the run");
@@ -116,7 +120,7 @@ struct RunReader {
         run.footing = core::Footing{.width_mm = footing.number("width").value_or(0),
                                     .depth_mm = footing.number("depth").value_or(0),
                                     .cover_mm = footing.number("cover")};
-        if (footing.number("width") && run.footing->width_mm < run.bottom_thickness_mm) {
+        if (footing.number("width") && core::is_narrower_than_wall(*run.footing, run)) {
             footing.refuse("width", " is below the wall's thickness",
                            "a footing is at least as wide as what stands on it");
         }

@@ -47,7 +47,4 @@ std::optional<core::WallPrices> read_prices(const FileContext& context);
 void hold_flow_class(const FileContext& context, const core::Wall& wall,
                      const core::FlowClasses& classes);
 
-/// The thinnest run whose shape could be read, or nothing.
-std::optional<double> thinnest_mm(const core::WallWork& wall);
-
 } // namespace boardmark::input

@@ -207,7 +207,9 @@ Json json_of(const std::vector<core::BatchItem>& items) {
 
 std::string written(const Json& json) {
     demand_finite(json);
-    return text::printable_json(json.dump(2)) + "\n";
+    // A name of a mix that a program built need not be UTF-8; what a file states is.
+    constexpr auto replaced = Json::error_handler_t::replace;
+    return text::printable_json(json.dump(2, ' ', false, replaced)) + "\n";
 }
 
 } // namespace boardmark::report

@@ -15,6 +15,11 @@ struct Sack {
     double kg; ///< > 0, what one sack holds
 };
 
+// Volumes that somebody weighs at once: a tenth of a litre to a ship's plant for weeks; common
+// practice, no source.
+constexpr double least_batch_m3 = 1e-4;
+constexpr double most_batch_m3 = 10000;
+
 /// What is to be batched.
 struct BatchOrder {
     double volume_m3;                         ///< > 0, the allowance included

@@ -26,13 +26,14 @@ struct Charging {
 
 /// The fewest equal charges that fit.
 ///
-/// Unresolved where there would be more than a thousand.
+/// Unresolved where there would be more than a thousand, or where volume or capacity is no finite
+/// number above 0.
 Outcome<Charging> charges_of(double volume_m3, const std::optional<VesselSize>& size);
 
 /// The same with a whole number of sacks in each charge: the volume grows to the next whole sack,
 /// so that the proportions stay what they are.
 ///
-/// Unresolved where not even one sack's concrete fits the vessel.
+/// Unresolved where not even one sack's concrete fits the vessel, and where `charges_of` is.
 Outcome<Charging> charges_of_whole_sacks(double volume_m3, const std::optional<VesselSize>& size,
                                          const Proportions& proportions, const Sack& sack);
 

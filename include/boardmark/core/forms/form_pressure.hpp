@@ -34,7 +34,9 @@ struct EnvelopePoint {
 };
 
 /// The greatest pressure of fresh concrete on a form by one method, with its reasons. For planning:
-/// form_caution() belongs beside it wherever it is shown.
+/// form_caution() belongs beside it wherever it is shown. A figure of the pour that is impossible,
+/// a rise that is not a finite number above 0 say, is a reason for full head; without a possible
+/// height and density there is no head either: `kpa` is NaN, and the checks say "not checked".
 struct FormPressure {
     std::string method; ///< "ACI 347R-14", "CIRIA 108", "DIN 18218"
     double kpa = 0;
@@ -99,7 +101,8 @@ struct FormDemand {
 
 /// The fastest rise at which the pressure by a method asks no more than is borne. Nothing where the
 /// pour forces full head that is not borne, or where no rate is slow enough: the method's least
-/// pressure may be more than is borne.
+/// pressure may be more than is borne. Nothing either where the pour's height, its density or what
+/// is borne is no finite number above 0.
 AllowableRise allowable_rise(const FormCase& pour, const FormDemand& demand, const Tables& tables,
                              PressureMethod method);
 

@@ -58,12 +58,13 @@ struct TieRows {
 std::optional<double> tie_spacing_m(TieRows rows, UnitSystem system);
 
 /// `forms.tie`: the hardest loaded tie against the rating; not checked without rating or ties, or
-/// where part of the form has none. What the pressure or the places of openings assume makes a
-/// `watch` of it.
+/// where part of the form has none, or where rating, pressure or layout is no number above 0. What
+/// the pressure or the places of openings assume makes a `watch` of it.
 Check tie_check(const FormPressure& pressure, const TieLayout& layout,
                 const std::optional<TieRating>& rating, const Tables& tables);
 
-/// `forms.pressure`: the greatest pressure against what the form is designed for, where stated.
+/// `forms.pressure`: the greatest pressure against what the form is designed for, where stated; not
+/// checked where either is no number above 0.
 /// What the pressure assumes makes a `watch` of it.
 Check form_pressure_check(const FormPressure& pressure, std::optional<double> design_kpa,
                           const Tables& tables);

@@ -13,6 +13,9 @@ struct Tables;
 ///
 /// Unresolved where no mix follows: a table does not reach, the volumes leave no room for the fine
 /// aggregate, or the liquid of the admixtures exceeds the mixing water.
+///
+/// @param tables of the mix's own code and method: reference::tables_for(mix). Those of another
+/// code or method, such as reference::tables(system), judge it by limits that are not its own.
 Outcome<Proportions> proportion(const CompleteMix& mix, const Tables& tables);
 
 /// The same figures without a word: worksheet and cautions stay empty, and nothing is allocated

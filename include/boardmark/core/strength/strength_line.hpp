@@ -56,7 +56,8 @@ constexpr std::size_t least_ratios = 3;
 /// How many different ratios the points have.
 std::size_t count_ratios(const std::vector<LinePoint>& points);
 
-/// The line of at least three different ratios; nothing for fewer.
+/// The line of at least three different ratios; nothing for fewer, or for a confidence that is not
+/// above 0 and below 1.
 std::optional<StrengthLine> fit_line(std::vector<LinePoint> points, double confidence);
 
 /// A pair of bounds, MPa.

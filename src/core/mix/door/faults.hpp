@@ -20,6 +20,9 @@ void find_dose_faults(Field field, const Dose& dose, const FaultList& list,
 /// A slump before the reducer needs a high-range water reducer of which some goes in.
 void find_flow_faults(const Mix& mix, const FaultList& list);
 
+/// A code of the user's own: some classes, each of a category and with limits that are numbers.
+void find_code_faults(const CodeTables& code, Field field, const FaultList& list);
+
 void find_requirement_faults(const Requirements& requirements, UnitSystem system,
                              const Vocabulary& words, const FaultList& list);
 

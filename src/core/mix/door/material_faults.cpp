@@ -1,3 +1,5 @@
+#include <boardmark/core/mix/kind_and_standard.hpp>
+
 #include "faults.hpp"
 
 #include <algorithm>
@@ -114,6 +116,26 @@ void find_admixture_faults(const AdmixtureFigures& figures, const FaultList& lis
     list.hold(Field::added_water, figures.added_water_percent, {.low = 0, .high = 30});
 }
 
+/// What the standard of a material says against its kind and its figures.
+void find_standard_faults(const Material& material, const FaultList& list) {
+    const std::string standard = "'" + material.standard + "'";
+    if (is_standard_of_another_kind(material)) {
+        list.impossible(Field::kind, "is " + std::string{name_of(material.kind)} +
+                                         ", and its standard, " + standard + ", is of another");
+    }
+    const Role role = role_of(material.kind);
+    if (role == Role::binder && part_mismatch(material)) {
+        list.impossible(Field::contains, "is not what its standard, " + standard + ", says");
+    }
+    if (role == Role::admixture && denies_retarding(material)) {
+        list.impossible(Field::kind, "or standard delays setting, and `retards` says no");
+    }
+    if ((role == Role::coarse || role == Role::fine) && is_lightweight(material)) {
+        list.impossible(Field::kind, "is lightweight by its standard, " + standard +
+                                         ", which no method here knows");
+    }
+}
+
 } // namespace
 
 void find_dose_faults(Field field, const Dose& dose, const FaultList& list, bool none_itself) {
@@ -125,6 +147,10 @@ void find_dose_faults(Field field, const Dose& dose, const FaultList& list, bool
 bool find_material_faults(const Material& material, const FaultList& list) {
     if (material.name.empty()) {
         list.missing(Field::name, "results speak of the material by it");
+    }
+    if (material.name == "water" || material.name == "air") {
+        list.impossible(Field::name, "is that of another ingredient: results could not tell them "
+                                     "apart");
     }
     if (!is_kind(material.kind)) {
         list.unknown(Field::kind, std::to_string(static_cast<int>(material.kind)));
@@ -139,6 +165,7 @@ bool find_material_faults(const Material& material, const FaultList& list) {
         constexpr double dearest = 1e15; // a price by the piece, over the least of pieces
         list.hold(Field::price, material.price->amount, {.low = 0, .high = dearest});
     }
+    find_standard_faults(material, list);
     switch (role_of(material.kind)) {
     case Role::binder:
         find_binder_faults(material.binder, list);

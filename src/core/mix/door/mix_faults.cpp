@@ -1,5 +1,7 @@
+#include <boardmark/core/mix/blended_aggregate.hpp>
 #include <boardmark/core/mix/complete_mix.hpp>
 
+#include "../../basis/tolerance.hpp"
 #include "faults.hpp"
 #include "figure_demands.hpp"
 
@@ -13,6 +15,16 @@ namespace {
 /// A share of a blend may be computed: the last digits of 100 are no fault.
 constexpr double whole_blend_percent = 100 * (1 + 1e-6);
 constexpr Bounds share_of_blend{.low = 0, .high = whole_blend_percent};
+
+bool is_same(const std::optional<double>& one, const std::optional<double>& other) {
+    return one.has_value() == other.has_value() && (!one || same(*one, *other));
+}
+
+bool are_same(const std::vector<Share>& some, const std::vector<Share>& others) {
+    return std::ranges::equal(some, others, [](const Share& one, const Share& other) {
+        return one.material->name == other.material->name && same(one.percent, other.percent);
+    });
+}
 
 /// A mix whose faults are being found.
 class MixFaults {
@@ -41,17 +53,25 @@ public:
         find_share_faults(Field::coarse, mix_.coarse, Role::coarse);
         find_share_faults(Field::fine, mix_.fine, Role::fine);
         find_admixture_faults();
+        if (mix_.blend && faults_.empty()) {
+            find_blend_faults();
+        }
     }
 
 private:
-    FaultList list_of(Field blend, std::size_t index, const Material& material) const {
-        return {faults_,
-                std::string{name_of(blend)} + "[" + std::to_string(index) + "] " + material.name,
-                material.name};
+    FaultList list_of(Field blend, std::size_t index, const SharedMaterial& material) const {
+        const std::string name = material ? material->name : "";
+        return {faults_, std::string{name_of(blend)} + "[" + std::to_string(index) + "] " + name,
+                name};
     }
 
-    /// Whether the figures of a material can be asked for: its kind belongs here.
-    bool find_faults_of(const Material& material, Role role, const FaultList& list) {
+    /// Whether the figures of a material can be asked for: it is there, and its kind belongs here.
+    bool find_faults_of(const SharedMaterial& shared, Role role, const FaultList& list) {
+        if (!shared) {
+            list.missing(Field::name, "no material is named at all");
+            return false;
+        }
+        const Material& material = shared;
         if (!find_material_faults(material, list)) {
             return false;
         }
@@ -73,7 +93,7 @@ private:
         }
         double sum_percent = 0;
         for (std::size_t i = 0; i < shares.size(); ++i) {
-            const Material& material = shares[i].material;
+            const SharedMaterial& material = shares[i].material;
             const FaultList list = list_of(blend, i, material);
             list.hold(Field::share, shares[i].percent, share_of_blend);
             sum_percent += shares[i].percent;
@@ -90,11 +110,11 @@ private:
     void find_admixture_faults() {
         for (std::size_t i = 0; i < mix_.admixtures.size(); ++i) {
             const Dosage& dosage = mix_.admixtures[i];
-            const Material& material = dosage.material;
-            const FaultList list = list_of(Field::admixtures, i, material);
-            if (!find_faults_of(material, Role::admixture, list)) {
+            const FaultList list = list_of(Field::admixtures, i, dosage.material);
+            if (!find_faults_of(dosage.material, Role::admixture, list)) {
                 continue;
             }
+            const Material& material = dosage.material;
             if (dosage.dose) {
                 constexpr bool none_itself = true;
                 find_dose_faults(Field::dose, *dosage.dose, list, none_itself);
@@ -103,6 +123,27 @@ private:
             }
         }
         find_flow_faults(mix_, list_);
+    }
+
+    /// Coarse, fine and the fine aggregate's share are those of the blend, or results would tell of
+    /// another one than is weighed.
+    void find_blend_faults() {
+        const bool whole = std::ranges::all_of(mix_.blend->shares, [](const BlendedShare& share) {
+            return static_cast<bool>(share.material);
+        });
+        Mix taken = mix_;
+        if (whole) {
+            take_blend(taken);
+        }
+        const Selections& asked = mix_.selections;
+        const Selections& given = taken.selections;
+        if (!whole || !are_same(mix_.coarse, taken.coarse)) {
+            list_.impossible(Field::coarse, "is not that of the blend: see take_blend");
+        } else if (!are_same(mix_.fine, taken.fine) ||
+                   !is_same(asked.fine_share_percent, given.fine_share_percent) ||
+                   !is_same(asked.fine_share_by_mass_percent, given.fine_share_by_mass_percent)) {
+            list_.impossible(Field::fine, "is not that of the blend: see take_blend");
+        }
     }
 
     static void find_maximum_faults(const std::optional<Dose>& maximum, const Dose& dose,
@@ -126,7 +167,8 @@ private:
 
 void find_flow_faults(const Mix& mix, const FaultList& list) {
     const auto brings_flow = [](const Dosage& dosage) {
-        return dosage.material->kind == Kind::high_range_water_reducer && !dosage.is_none();
+        return dosage.material && dosage.material->kind == Kind::high_range_water_reducer &&
+               !dosage.is_none();
     };
     if (mix.requirements.slump_before_reducer_mm &&
         std::ranges::none_of(mix.admixtures, brings_flow)) {
@@ -142,6 +184,7 @@ Faults faults_of(const Mix& mix, const Vocabulary& words) {
 }
 
 std::variant<CompleteMix, Faults> complete(Mix mix, const Vocabulary& words) {
+    add_site_classes(mix.requirements, words.code_of(mix.requirements, mix.system));
     Faults faults = faults_of(mix, words);
     if (!faults.empty()) {
         return faults;

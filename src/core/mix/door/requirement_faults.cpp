@@ -47,11 +47,21 @@ void find_word_faults(const Requirements& asked, UnitSystem system, const Vocabu
         list.unknown(Field::code, asked.code);
     }
     const CodeTables& code = words.code_of(asked, system);
+    if (asked.code_file) {
+        find_code_faults(code, Field::code, list);
+        if (!asked.code.empty() && asked.code != code.name) {
+            list.impossible(Field::code,
+                            "is '" + asked.code + "', and its file is of '" + code.name + "'");
+        }
+    }
     find_class_faults(asked.exposure, class_names(code), Field::exposure, list);
     for (const ClassesByCode& other : asked.exposure_by_code) {
         if (!other.code_file && std::ranges::count(words.codes, other.code) == 0) {
             list.unknown(Field::exposure_by_code, other.code);
             continue;
+        }
+        if (other.code_file) {
+            find_code_faults(*other.code_file, Field::exposure_by_code, list);
         }
         find_class_faults(other.exposure,
                           other.code_file ? class_names(*other.code_file)

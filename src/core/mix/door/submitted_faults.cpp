@@ -1,4 +1,5 @@
 #include <boardmark/core/mix/complete_mix.hpp>
+#include <boardmark/core/mix/submitted_dose.hpp>
 
 #include "faults.hpp"
 
@@ -8,6 +9,52 @@ namespace boardmark::core {
 namespace {
 
 constexpr Bounds any_amount{.low = 0, .high = out_of_all_reach};
+
+bool is_of_role(const SubmittedAmount& amount, Role role) {
+    return amount.material && is_kind(amount.material->kind) &&
+           role_of(amount.material->kind) == role;
+}
+
+double binder_kg_m3(const SubmittedMix& mix) {
+    double sum_kg_m3 = 0;
+    for (const SubmittedAmount& amount : mix.amounts) {
+        sum_kg_m3 += is_of_role(amount, Role::binder) ? amount.kg_m3.value_or(0) : 0;
+    }
+    return sum_kg_m3;
+}
+
+/// An admixture beyond what its data sheet permits.
+void find_maximum_faults(const SubmittedAmount& amount, double binder_kg_m3,
+                         const FaultList& list) {
+    const auto& maximum = amount.material->admixture.maximum_dose;
+    if (!maximum || !(binder_kg_m3 > 0)) {
+        return;
+    }
+    switch (held_to_maximum(amount, *maximum, binder_kg_m3)) {
+    case HeldDose::within:
+        break;
+    case HeldDose::above:
+        list.impossible(Field::amount, "is above maximum_dose");
+        break;
+    case HeldDose::not_comparable:
+        list.missing(Field::relative_density,
+                     "maximum_dose and the amount are of different kinds of unit");
+        break;
+    }
+}
+
+/// Form, bars and cover are held against the largest stone that goes in.
+void find_size_faults(const SubmittedMix& mix, const FaultList& list) {
+    for (const SubmittedAmount& amount : mix.amounts) {
+        const bool goes_in = amount.kg_m3.value_or(amount.m3_m3.value_or(1)) > 0;
+        if (is_of_role(amount, Role::coarse) && goes_in &&
+            amount.material->aggregate.nominal_max_size_mm.value_or(0) >
+                mix.nominal_max_size_mm * (1 + 1e-9)) {
+            list.impossible(Field::submitted_size,
+                            "is below that of '" + amount.material->name + "'");
+        }
+    }
+}
 
 } // namespace
 
@@ -36,14 +83,7 @@ void find_water_faults(const SubmittedMix& mix, const FaultList& list) {
 }
 
 void demand_binder(const SubmittedMix& mix, const FaultList& list) {
-    double binder_kg_m3 = 0;
-    for (const SubmittedAmount& amount : mix.amounts) {
-        const Kind kind = amount.material->kind;
-        if (is_kind(kind) && role_of(kind) == Role::binder) {
-            binder_kg_m3 += amount.kg_m3.value_or(0);
-        }
-    }
-    if (!(binder_kg_m3 > 0)) {
+    if (!(binder_kg_m3(mix) > 0)) {
         list.missing(Field::amounts, "none of them is cementitious material");
     }
 }
@@ -65,6 +105,11 @@ Faults faults_of(const SubmittedMix& mix, const Vocabulary& words) {
     std::set<std::string> names;
     for (std::size_t i = 0; i < mix.amounts.size(); ++i) {
         const SubmittedAmount& amount = mix.amounts[i];
+        if (!amount.material) {
+            const FaultList nameless{faults, "amounts[" + std::to_string(i) + "]", ""};
+            nameless.missing(Field::name, "no material is named at all");
+            continue;
+        }
         const Material& material = amount.material;
         const FaultList of_amount{faults, "amounts[" + std::to_string(i) + "] " + material.name,
                                   material.name};
@@ -75,12 +120,15 @@ Faults faults_of(const SubmittedMix& mix, const Vocabulary& words) {
             of_amount.impossible(Field::name, "names two materials");
         }
         find_amount_faults(amount, of_amount);
+        find_maximum_faults(amount, binder_kg_m3(mix), of_amount);
     }
     demand_binder(mix, list);
+    find_size_faults(mix, list);
     return faults;
 }
 
 std::variant<CompleteSubmittedMix, Faults> complete(SubmittedMix mix, const Vocabulary& words) {
+    add_site_classes(mix.requirements, words.code_of(mix.requirements, mix.system));
     Faults faults = faults_of(mix, words);
     if (!faults.empty()) {
         return faults;

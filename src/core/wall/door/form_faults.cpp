@@ -1,3 +1,5 @@
+#include <boardmark/core/wall/wall_contradictions.hpp>
+
 #include "wall_faults.hpp"
 
 namespace boardmark::core {
@@ -38,6 +40,31 @@ void find_grid_faults(const std::optional<BarGrid>& grid, const FaultList& list)
         list.hold(Field::bars, grid->bar_mm, above_nothing);
         list.hold(Field::bars, grid->area_mm2, above_nothing);
         list.hold(Field::bars, grid->spacing_mm, above_nothing);
+        if (touch(*grid)) {
+            list.impossible(Field::bars, "touch at their spacing");
+        }
+        if (is_area_of_another(*grid)) {
+            list.impossible(Field::bars, "have an area that is none of their diameter");
+        }
+    }
+}
+
+/// What forms and bars have no room for.
+void find_room_faults(const WallWork& work, const FaultList& list) {
+    if (work.ties && cones_meet(*work.ties, work)) {
+        list.impossible(Field::tie_cone, "is half as long as the thinnest wall is thick, or more");
+    }
+    if (work.ties && has_two_loads(*work.ties)) {
+        list.impossible(Field::tie_load, "is stated as a working load and as a breaking load");
+    }
+    if (cuts_wall_in_two(work.joints, work)) {
+        list.impossible(Field::joints, "have a groove that cuts through the thinnest wall");
+    }
+    if (work.reinforcement && do_not_fit(*work.reinforcement, work)) {
+        list.impossible(Field::bars, "do not fit into the thinnest run with their cover");
+    }
+    if (work.reinforcement && lie_bare(*work.reinforcement, work)) {
+        list.impossible(Field::bars, "lie bare: the relief of the boards takes their cover");
     }
 }
 
@@ -62,6 +89,7 @@ void find_form_faults(const WallWork& work, const FaultList& list) {
         list.hold(Field::bars, work.reinforcement->cover_mm, nothing_or_more);
         list.hold(Field::bars, work.reinforcement->yield_strength_mpa, above_nothing);
     }
+    find_room_faults(work, list);
 }
 
 } // namespace boardmark::core

@@ -1,4 +1,10 @@
+#include <boardmark/core/wall/run_shape.hpp>
+#include <boardmark/core/wall/wall_contradictions.hpp>
+
+#include "../../basis/tolerance.hpp"
 #include "wall_faults.hpp"
+
+#include <algorithm>
 
 namespace boardmark::core {
 namespace {
@@ -62,6 +68,52 @@ void find_opening_faults(const Opening& opening, const WallRun& run, const Fault
     }
 }
 
+/// Whether an opening can be held against its run: each has the measures of one.
+bool have_measures(const Opening& opening, const WallRun& run) {
+    return is_some(opening.width_mm) && is_some(opening.height_mm) && is_some(run.length_m) &&
+           is_some(run.thickness_mm) && is_some(run.bottom_thickness_mm) && !run.heights.empty() &&
+           std::ranges::all_of(run.heights,
+                               [](const HeightAt& at) { return is_some(at.height_m); });
+}
+
+/// What of an opening its run has no room for.
+void hold_against_run(const Opening& opening, const WallRun& run, const FaultList& list) {
+    if (is_longer_than_run(opening, run)) {
+        list.impossible(Field::opening, "is wider than the run is long");
+    }
+    if (is_higher_than_run(opening, run)) {
+        list.impossible(Field::opening, "reaches above the top of the run");
+    }
+    if (cuts_through(opening, run)) {
+        list.impossible(Field::opening, "is no niche: it is as deep as the run is thick there");
+    }
+    if (opening.at_m.empty() && are_more_than_fit(opening, run)) {
+        list.impossible(Field::opening, "is counted more often than the run has room for");
+    }
+    for (const double at_m : opening.at_m) {
+        if (ends_beyond_run(opening, at_m, run)) {
+            list.impossible(Field::opening, "ends beyond the end of the run");
+        } else if (is_higher_than_run_at(opening, at_m, run)) {
+            list.impossible(Field::opening, "reaches above the top of the run at its station");
+        }
+    }
+}
+
+void find_openings_faults(const WallRun& run, const FaultList& list) {
+    bool sound = true;
+    for (const Opening& opening : run.openings) {
+        find_opening_faults(opening, run, list);
+        if (have_measures(opening, run)) {
+            hold_against_run(opening, run, list);
+        } else {
+            sound = false;
+        }
+    }
+    if (sound && any_overlap(run)) {
+        list.impossible(Field::opening, "overlaps another one");
+    }
+}
+
 } // namespace
 
 void find_run_faults(const WallRun& run, const FaultList& list) {
@@ -69,16 +121,20 @@ void find_run_faults(const WallRun& run, const FaultList& list) {
     list.hold(Field::run_thickness, run.thickness_mm, above_nothing);
     list.hold(Field::run_thickness, run.bottom_thickness_mm, above_nothing);
     list.hold(Field::part_output, run.output_m3_h, above_nothing);
+    if (is_thinner_at_foot(run)) {
+        list.impossible(Field::run_thickness, "is less at the foot than at the top");
+    }
     find_height_faults(run, list);
     find_corner_faults(run, list);
     if (run.footing) {
         list.hold(Field::footing, run.footing->width_mm, above_nothing);
         list.hold(Field::footing, run.footing->depth_mm, above_nothing);
         list.hold(Field::footing, run.footing->cover_mm, nothing_or_more);
+        if (is_narrower_than_wall(*run.footing, run)) {
+            list.impossible(Field::footing, "is narrower than the wall that stands on it");
+        }
     }
-    for (const Opening& opening : run.openings) {
-        find_opening_faults(opening, run, list);
-    }
+    find_openings_faults(run, list);
 }
 
 } // namespace boardmark::core

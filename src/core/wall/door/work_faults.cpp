@@ -1,7 +1,10 @@
+#include <boardmark/core/forms/pressure_method_names.hpp>
 #include <boardmark/core/paper/job_papers.hpp>
 
 #include "../../mix/door/faults.hpp"
 #include "wall_faults.hpp"
+
+#include <algorithm>
 
 namespace boardmark::core {
 namespace {
@@ -56,6 +59,10 @@ void find_work_faults(const WallWork& work, const FaultList& list) {
     }
     if (work.placing.flow_class) {
         list.hold(Field::placing, *work.placing.flow_class, {.low = 1, .high = 6});
+    }
+    const std::string& method = work.placing.pressure_method;
+    if (!method.empty() && std::ranges::count(pressure_method_names(), method) == 0) {
+        list.unknown(Field::placing, method);
     }
     if (work.mockup) {
         list.hold(Field::mockup, work.mockup->length_m, above_nothing);

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-namespace boardmark::input {
+namespace boardmark::core {
 
 /// What the designation of a blended cement says that it holds beside portland cement.
 struct DesignatedPart {
@@ -17,6 +17,6 @@ struct DesignatedPart {
 std::vector<DesignatedPart> designated_parts(const std::string& standard);
 
 /// How much of it `contains` states, percent.
-double contained_percent(const core::Material& cement, char letter);
+double contained_percent(const Material& cement, char letter);
 
-} // namespace boardmark::input
+} // namespace boardmark::core

@@ -1,21 +1,20 @@
-#include "designated_parts.hpp"
-
+#include <boardmark/core/mix/designated_parts.hpp>
 #include <boardmark/core/mix/designation.hpp>
 
 #include <charconv>
 #include <optional>
 #include <string_view>
 
-namespace boardmark::input {
+namespace boardmark::core {
 namespace {
 
 constexpr std::string_view part_letters = "SPL";
 
-char letter_of(core::Kind kind) {
+char letter_of(Kind kind) {
     switch (kind) {
-    case core::Kind::slag_cement:
+    case Kind::slag_cement:
         return 'S';
-    case core::Kind::ground_limestone:
+    case Kind::ground_limestone:
         return 'L';
     default: // silica fume and metakaolin are pozzolans
         return 'P';
@@ -39,8 +38,7 @@ std::optional<DesignatedPart> part_of(std::string_view words, char type) {
 } // namespace
 
 std::vector<DesignatedPart> designated_parts(const std::string& standard) {
-    const bool c595 =
-        core::names_standard(standard, "C595") || core::names_standard(standard, "M240");
+    const bool c595 = names_standard(standard, "C595") || names_standard(standard, "M240");
     std::vector<DesignatedPart> parts;
     std::size_t open = standard.find('(');
     if (!c595 || open == std::string::npos || open == 0) {
@@ -61,12 +59,12 @@ std::vector<DesignatedPart> designated_parts(const std::string& standard) {
     return parts;
 }
 
-double contained_percent(const core::Material& cement, char letter) {
+double contained_percent(const Material& cement, char letter) {
     double percent = 0;
-    for (const core::Constituent& part : cement.binder.contains) {
+    for (const Constituent& part : cement.binder.contains) {
         percent += letter_of(part.kind) == letter ? part.percent : 0;
     }
     return percent;
 }
 
-} // namespace boardmark::input
+} // namespace boardmark::core
