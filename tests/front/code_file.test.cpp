@@ -122,12 +122,12 @@ TEST_CASE("a slip in a code file is told at its place") {
              "row 'XC4' has its strength as a class and as a figure"},
         Slip{bars, bars + "\n      - {name: more, steel: bars, cells: [0.60]}",
              "chloride: a limit with bars stands twice"},
-        Slip{air_row, air_row + air_row, "air: row 'XF4' stands twice"},
-        Slip{ash_row, ash_row + ash_row, "additions: row 'fly_ash' stands twice"},
+        Slip{air_row, air_row + air_row, "row 'XF4' stands twice"},
+        Slip{ash_row, ash_row + ash_row, "row 'fly_ash' stands twice"},
         Slip{xf4, xf4 + "      - {name: XF, group: category, subject: frost, cells: [~, ~, ~]}\n",
-             "exposure: category 'XF' stands twice"},
+             "row 'XF' stands twice"},
         Slip{xf4, xf4 + "      - {name: annex, group: code, cells: [~, ~, ~]}\n",
-             "exposure: a row of the code stands twice"},
+             "the code has a second row of group code"},
         Slip{"  chloride:\n",
              "  cement-most:\n    " + of_print +
                  "\n    columns: [{name: most, unit: kg/m3}]\n    rows:\n"

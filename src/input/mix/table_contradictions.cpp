@@ -24,13 +24,8 @@ double cell_in(const PrintedTable& table, const PrintedRow& row, std::string_vie
     return at < row.cells.size() ? row.cells[at] : std::numeric_limits<double>::quiet_NaN();
 }
 
-/// What makes rows of a table the same one; empty: as many may stand there as like to.
+/// What makes rows of other names the same one; empty: as many may stand there as like to.
 std::string identity_of(std::string_view subject, const PrintedRow& row) {
-    if (subject == "exposure") {
-        return row.group == "code"       ? "a row of the code"
-               : row.group == "category" ? "category '" + row.name + "'"
-                                         : "";
-    }
     if (subject == "chloride") {
         const bool bars = note_in(row, "steel") == "bars";
         const std::string name = note_in(row, "class");
@@ -38,11 +33,7 @@ std::string identity_of(std::string_view subject, const PrintedRow& row) {
                (name.empty() ? "" : " of class '" + name + "'");
     }
     static constexpr std::string_view of_one_row[] = {"cement-most", "cement-by-size"};
-    static constexpr std::string_view named_once[] = {
-        "air", "air-rules", "additions", "least-cement", "strength-class", "aggregate-size"};
-    return std::ranges::count(of_one_row, subject) > 0   ? "its one row"
-           : std::ranges::count(named_once, subject) > 0 ? "row '" + row.name + "'"
-                                                         : "";
+    return std::ranges::count(of_one_row, subject) > 0 ? "its one row" : "";
 }
 
 class Contradictions {

@@ -118,20 +118,20 @@ void find_admixture_faults(const AdmixtureFigures& figures, const FaultList& lis
 
 /// What the standard of a material says against its kind and its figures.
 void find_standard_faults(const Material& material, const FaultList& list) {
-    const std::string standard = "'" + material.standard + "'";
+    const auto standard = [&] { return "'" + material.standard + "'"; };
     if (is_standard_of_another_kind(material)) {
         list.impossible(Field::kind, "is " + std::string{name_of(material.kind)} +
-                                         ", and its standard, " + standard + ", is of another");
+                                         ", and its standard, " + standard() + ", is of another");
     }
     const Role role = role_of(material.kind);
     if (role == Role::binder && part_mismatch(material)) {
-        list.impossible(Field::contains, "is not what its standard, " + standard + ", says");
+        list.impossible(Field::contains, "is not what its standard, " + standard() + ", says");
     }
     if (role == Role::admixture && denies_retarding(material)) {
         list.impossible(Field::kind, "or standard delays setting, and `retards` says no");
     }
     if ((role == Role::coarse || role == Role::fine) && is_lightweight(material)) {
-        list.impossible(Field::kind, "is lightweight by its standard, " + standard +
+        list.impossible(Field::kind, "is lightweight by its standard, " + standard() +
                                          ", which no method here knows");
     }
 }
