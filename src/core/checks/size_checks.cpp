@@ -5,6 +5,7 @@
 #include "checks.hpp"
 #include "compare.hpp"
 #include "passage.hpp"
+#include "remembered_limit.hpp"
 
 namespace boardmark::core {
 namespace {
@@ -32,7 +33,9 @@ void check_passage(const Passage& passage, double size_mm, Findings& findings) {
         if (passage.only_advises && found.verdict == Verdict::fails) {
             found.verdict = Verdict::watch;
         }
-        found.verdict = passage.borrowed_for ? worse(found.verdict, Verdict::watch) : found.verdict;
+        const bool remembered = passage.source->confidence == Confidence::from_memory;
+        found.verdict = passage.borrowed_for || remembered ? worse(found.verdict, Verdict::watch)
+                                                           : found.verdict;
     }
     findings.add(found, [&](Check& told) {
         told.requirement = passage.what;
@@ -51,6 +54,7 @@ void check_passage(const Passage& passage, double size_mm, Findings& findings) {
              quantity("limit", {limit_mm, Measure::aggregate_size}),
              fraction_argument(passage.fraction), word("what", passage.what),
              quantity("dimension", {*passage.dimension_mm, Measure::length})}};
+        append_memory(told.source, told.message);
         if (passage.borrowed_for) {
             told.message.text += "; that goes by the rule of another code, as the one of {code} is "
                                  "not known here: add its table 'aggregate-size'";
