@@ -127,8 +127,10 @@ ExitCode run(const Arguments& arguments) {
     const std::string form = arguments.value("format").value_or("svg");
     if (form == "html") {
         write_where_asked(drawn(report::drawing_html), arguments, planned.origin);
+#ifndef BOARDMARK_IN_PAGE // it shows none, and need not carry what nothing calls
     } else if (form == "dxf") {
         write_where_asked(drawn(report::drawing_dxf), arguments, planned.origin);
+#endif
     } else if (arguments.value("out").value_or("-") == "-") {
         write_where_asked(drawn(report::drawing_svg), arguments, planned.origin);
     } else {

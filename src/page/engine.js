@@ -3,6 +3,13 @@
 const bytes_of = (base64) => Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
 const most_unpacked = 8 * 1024 * 1024;
 
+// The parts in their order, as one.
+function joined(parts) {
+  const whole = new Uint8Array(parts.reduce((size, part) => size + part.length, 0));
+  parts.reduce((at, part) => { whole.set(part, at); return at + part.length; }, 0);
+  return whole;
+}
+
 // The engine is packed a quarter smaller than what browsers undo themselves; a small module undoes it.
 async function unpacked(packed, unpack_module) {
   const { instance } = await WebAssembly.instantiate(unpack_module,
@@ -31,9 +38,10 @@ function asked(module, name, texts) {
   return answer ? module.UTF8ToString(answer) : "";
 }
 
-// `packed` is the engine in LZMA, `unpack` the module that undoes it, both in base64.
+// `packed` is the engine in LZMA, a part to a line, `unpack` the module that undoes it, all in base64.
 export async function engine_of(create, packed, unpack) {
-  const module = await create({ wasmBinary: await unpacked(bytes_of(packed), bytes_of(unpack)) });
+  const parts = packed.trim().split("\n").map((part) => unpacked(bytes_of(part), bytes_of(unpack)));
+  const module = await create({ wasmBinary: joined(await Promise.all(parts)) });
   const ask = (name, ...texts) => asked(module, name, texts);
   return {
     // Opens these files and no others: {name: text}.
