@@ -1,5 +1,6 @@
 #include "loose_words.hpp"
 
+#include "row_note.hpp"
 #include "table_contradictions.hpp"
 
 #include <algorithm>
@@ -12,15 +13,6 @@ namespace {
 const core::PrintedTable* table_of(const core::PrintedCode& code, std::string_view subject) {
     const auto found = std::ranges::find(code.tables, subject, &core::PrintedTable::subject);
     return found == code.tables.end() ? nullptr : &*found;
-}
-
-std::string_view note_of(const core::PrintedRow& row, std::string_view name) {
-    for (const auto& [key, text] : row.notes) {
-        if (key == name) {
-            return text;
-        }
-    }
-    return {};
 }
 
 /// The parts of "XC; XF".

@@ -6,6 +6,7 @@
 #include "../reading/refuse.hpp"
 #include "loose_words.hpp"
 #include "note_words.hpp"
+#include "row_note.hpp"
 #include "table_figure.hpp"
 #include "table_form.hpp"
 
@@ -360,12 +361,6 @@ private:
                        : fmt::format("row '{}' stands twice", row.name),
                   "keep one");
         }
-    }
-
-    static std::string_view note_of(const core::PrintedRow& row, std::string_view name) {
-        const auto found =
-            std::ranges::find(row.notes, name, &std::pair<std::string, std::string>::first);
-        return found == row.notes.end() ? std::string_view{} : std::string_view{found->second};
     }
 
     void read_cells(const Node& node, const TableForm& form, const core::PrintedTable& table,

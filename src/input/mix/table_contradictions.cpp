@@ -1,5 +1,7 @@
 #include "table_contradictions.hpp"
 
+#include "row_note.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -12,12 +14,6 @@ namespace {
 using core::PrintedRow;
 using core::PrintedTable;
 
-std::string note_in(const PrintedRow& row, std::string_view name) {
-    const auto found =
-        std::ranges::find(row.notes, name, &std::pair<std::string, std::string>::first);
-    return found == row.notes.end() ? "" : found->second;
-}
-
 double cell_in(const PrintedTable& table, const PrintedRow& row, std::string_view column) {
     const auto found = std::ranges::find(table.columns, column, &core::PrintedColumn::name);
     const auto at = static_cast<std::size_t>(found - table.columns.begin());
@@ -27,8 +23,8 @@ double cell_in(const PrintedTable& table, const PrintedRow& row, std::string_vie
 /// What makes rows of other names the same one; empty: as many may stand there as like to.
 std::string identity_of(std::string_view subject, const PrintedRow& row) {
     if (subject == "chloride") {
-        const bool bars = note_in(row, "steel") == "bars";
-        const std::string name = note_in(row, "class");
+        const bool bars = note_of(row, "steel") == "bars";
+        const std::string name{note_of(row, "class")};
         return "a limit " + std::string{bars ? "with" : "without"} + " bars" +
                (name.empty() ? "" : " of class '" + name + "'");
     }
@@ -65,7 +61,7 @@ private:
     void tell_of_strength(const PrintedTable& table, const PrintedRow& row, const Node& node) {
         const bool as_figure = !std::isnan(cell_in(table, row, "min_strength_us")) ||
                                !std::isnan(cell_in(table, row, "min_strength_si"));
-        if (as_figure && !note_in(row, "strength_class").empty()) {
+        if (as_figure && !note_of(row, "strength_class").empty()) {
             tell_(node, "row '" + row.name + "' has its strength as a class and as a figure",
                   "keep the one that the code prints");
         }
@@ -73,7 +69,7 @@ private:
 
     void tell_of_low_k(const PrintedTable& table, const PrintedRow& row, const Node& node) {
         const bool low = !std::isnan(cell_in(table, row, "low_k"));
-        const bool where = !note_in(row, "low_k_in").empty();
+        const bool where = !note_of(row, "low_k_in").empty();
         const bool from = !std::isnan(cell_in(table, row, "low_k_above"));
         if (low != where || (from && !low)) {
             tell_(node,
