@@ -1,4 +1,5 @@
 #include <boardmark/record/record.hpp>
+#include <boardmark/units/date.hpp>
 
 #include "database.hpp"
 #include "new_record.hpp"
@@ -98,12 +99,20 @@ private:
     Outcome outcome_;
 };
 
+/// Whether a date is none of the calendar, as 2026-13-45. A required one that is empty does not
+/// fit.
+bool is_no_day(core::ColumnKind kind, const core::RecordedValue& value) {
+    const auto* text = std::get_if<std::string>(&value);
+    return kind == core::ColumnKind::date && text && !text->empty() && !units::read_date(*text);
+}
+
 /// The reader lets no other value through; a program's own rows need not have been read.
 template <class Row>
 void demand_fit(const std::vector<Row>& rows) {
     for (const Row& row : rows) {
         for (const auto& column : core::record_columns<Row>()) {
-            if (!core::fits(column, column.of(row))) {
+            const core::RecordedValue value = column.of(row);
+            if (!core::fits(column, value) || is_no_day(column.kind, value)) {
                 throw Failure{Fault::cannot_write, "a value of '" + std::string{column.key} +
                                                        "' is none that a record holds"};
             }

@@ -185,8 +185,7 @@ void add_single_figures(std::vector<NumberField>& fields) {
     fields.push_back(optional(
         Field::c3a, "c3a", [](Mix & mix) -> auto& { return cement_of(mix).binder.c3a_percent; }));
     fields.push_back(optional(
-        Field::alkali, "alkali",
-        [](Mix & mix) -> auto& { return cement_of(mix).binder.alkali_percent; }));
+        Field::alkali, "alkali", [](Mix & mix) -> auto& { return cement_of(mix).alkali_percent; }));
     fields.push_back(optional(
         Field::strength_class, "strength class",
         [](Mix & mix) -> auto& { return cement_of(mix).binder.strength_class; }));

@@ -17,7 +17,7 @@ Material cement() {
     material.temperature_c = 20;
     material.waste_percent = 2;
     material.binder.c3a_percent = 7;
-    material.binder.alkali_percent = 0.5;
+    material.alkali_percent = 0.5;
     return material;
 }
 

@@ -133,6 +133,14 @@ TEST_CASE("reading never makes a file") {
     CHECK_FALSE(fs::exists(path));
 }
 
+TEST_CASE("a date that no calendar has is not recorded") {
+    const Place place;
+    const std::string path = place.file("quay.record");
+    const std::string date = GENERATE("2026-13-45", "2026-02-29", "0000-01-01");
+    const auto add = [&] { record::add(path, addition_of({trial("T-2", date)})); };
+    CHECK_THAT(failure_of(add).reason, Catch::Contains("'date'"));
+}
+
 TEST_CASE("an empty file becomes a record with the first rows") {
     const Place place;
     const std::string path = place.file("quay.record");

@@ -19,15 +19,21 @@ struct Loading {
     double kg_m3 = 0;
     double highest_percent = 0;
     bool any_unknown = false;
-    bool any_stated = false;
 };
+
+bool is_counted(const Material& material) {
+    return is_cement(material.kind);
+}
+
+bool states_alkali(const Ingredient& ingredient) {
+    return ingredient.material && ingredient.material->alkali_percent;
+}
 
 Loading loading_of(const Proportions& proportions) {
     Loading loading;
     for (const Ingredient* binder : of_role(proportions, Role::binder)) {
-        const auto& alkali_percent = binder->material->binder.alkali_percent;
-        loading.any_stated = loading.any_stated || alkali_percent;
-        if (!is_cement(binder->material->kind)) {
+        const auto& alkali_percent = binder->material->alkali_percent;
+        if (!is_counted(*binder->material)) {
             continue;
         }
         if (!alkali_percent) {
@@ -43,7 +49,7 @@ Loading loading_of(const Proportions& proportions) {
 std::vector<std::string> cements_of_unknown_alkali(const Proportions& proportions) {
     std::vector<std::string> names;
     for (const Ingredient* binder : of_role(proportions, Role::binder)) {
-        if (is_cement(binder->material->kind) && !binder->material->binder.alkali_percent) {
+        if (is_counted(*binder->material) && !binder->material->alkali_percent) {
             names.emplace_back(binder->name);
         }
     }
@@ -145,6 +151,17 @@ std::string salt_note(const CheckContext& context) {
                   : "";
 }
 
+/// What brings alkali by its papers and is no cement: the limits are of cement alone.
+std::string uncounted_note(const Proportions& proportions) {
+    std::vector<std::string> names;
+    for (const Ingredient& ingredient : proportions.ingredients) {
+        if (states_alkali(ingredient) && !is_counted(*ingredient.material)) {
+            names.emplace_back(ingredient.name);
+        }
+    }
+    return names.empty() ? "" : " The alkali of " + joined(names) + " is not counted.";
+}
+
 std::string asked_besides(const AlkaliLevel& level) {
     return level.beside_level.empty()
                ? ""
@@ -159,7 +176,8 @@ Phrase held_message(const Loading& loading, const AlkaliLevel& level, const Chec
                    asked_besides(level)
              : std::string{"alkali from cement {value} of Na2O equivalent; level {level} has no "
                            "limit"}) +
-            ": from memory, check it against the standard." + salt_note(context),
+            ": from memory, check it against the standard." + salt_note(context) +
+            uncounted_note(context.proportions),
         {quantity("value", {loading.kg_m3, Measure::alkali}),
          quantity("limit", {limit, Measure::alkali}), word("level", level.name)}};
 }
@@ -258,7 +276,7 @@ void check_alkali(const CheckContext& context, Findings& findings) {
     const Requirements& asked = context.requirements;
     const bool asks = !asked.alkali_level.empty() || !asked.aggregate_reactivity.empty() ||
                       !asked.structure_class.empty();
-    if (!asks && !loading.any_stated) {
+    if (!asks && std::ranges::none_of(context.proportions.ingredients, states_alkali)) {
         return; // of a class that asks for evidence, `aggregate.reactivity` says what is missing
     }
     const AlkaliRules& rules = context.tables.alkali;

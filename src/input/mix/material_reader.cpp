@@ -102,7 +102,6 @@ struct MaterialReader {
 
     void read_binder() {
         material.binder.c3a_percent = number("c3a");
-        material.binder.alkali_percent = number("alkali");
         material.binder.strength_class = number("strength_class");
         const Reading* contains = reading("contains");
         if (!contains) {
@@ -369,6 +368,7 @@ std::optional<Material> read_material(const MixContext& context, std::string_vie
     reader.material.standard = reader.text("standard");
     reader.material.relative_density = reader.number("relative_density");
     reader.material.chloride_percent = reader.number("chloride");
+    reader.material.alkali_percent = reader.number("alkali");
     reader.material.carbon_kg_kg = reader.number("carbon");
     reader.material.temperature_c = reader.number("temperature");
     reader.material.waste_percent = reader.number("waste").value_or(0);

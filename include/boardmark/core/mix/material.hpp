@@ -31,7 +31,6 @@ struct Constituent {
 struct BinderFigures {
     std::vector<Constituent> contains;
     std::optional<double> c3a_percent;         ///< tricalcium aluminate, by mass
-    std::optional<double> alkali_percent = {}; ///< Na2O equivalent, by mass
     std::optional<double> strength_class = {}; ///< of a cement, MPa: 42.5
 };
 
@@ -99,6 +98,7 @@ struct Material {
     std::optional<double> relative_density =
         {}; ///< to water; the basis is stated with the aggregate
     std::optional<double> chloride_percent = {}; ///< by mass of the material
+    std::optional<double> alkali_percent = {};   ///< Na2O equivalent, by mass of the material
     std::optional<Price> price = {};
     std::optional<double> carbon_kg_kg = {};  ///< CO2 equivalent by mass
     std::optional<double> temperature_c = {}; ///< when it is batched; binder and aggregates

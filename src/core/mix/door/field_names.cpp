@@ -161,7 +161,7 @@ std::string_view name_of(Field field) {
     case Field::c3a:
         return "binder.c3a_percent";
     case Field::alkali:
-        return "binder.alkali_percent";
+        return "alkali_percent";
     case Field::absorption:
         return "aggregate.absorption_percent";
     case Field::moisture:

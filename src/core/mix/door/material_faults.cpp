@@ -11,7 +11,6 @@ constexpr Bounds possible_sieve_mm{.low = 0, .high = 1000, .low_itself = false};
 
 void find_binder_faults(const BinderFigures& figures, const FaultList& list) {
     list.hold(Field::c3a, figures.c3a_percent, {.low = 0, .high = 20});
-    list.hold(Field::alkali, figures.alkali_percent, {.low = 0, .high = 10});
     list.hold(Field::strength_class, figures.strength_class, {.low = 10, .high = 100});
     double sum_percent = 0;
     for (const Constituent& part : figures.contains) {
@@ -158,6 +157,7 @@ bool find_material_faults(const Material& material, const FaultList& list) {
     }
     list.hold(Field::relative_density, material.relative_density, {.low = 0.8, .high = 8});
     list.hold(Field::chloride, material.chloride_percent, {.low = 0, .high = 50});
+    list.hold(Field::alkali, material.alkali_percent, {.low = 0, .high = 10});
     list.hold(Field::carbon, material.carbon_kg_kg, {.low = -10, .high = 100});
     list.hold(Field::temperature, material.temperature_c, {.low = -30, .high = 120});
     list.hold(Field::waste, material.waste_percent, {.low = 0, .high = 50});
