@@ -69,7 +69,7 @@ export function random_wall(draw, starter) {
     shows: () => one_of("one face", "both faces"),
     reporting: () => one_of("us", "si"),
     face_width: () => one_of("3 1/2 in", "5 1/2 in", "7 1/4 in", "140 mm"),
-    direction: () => one_of("horizontal", "vertical"),
+    direction: () => (draw() < 0.2 ? "vertical" : "horizontal"), // standing boards have no courses: refused
     spoiled: () => `${between(0, 15)} %`,
     across: () => `${between(12, 24)} in`,
     up: () => `${between(16, 24)} in`,
@@ -83,13 +83,14 @@ export function random_wall(draw, starter) {
     form_pressure: () => `${between(500, 1500)} psf`,
     waste: () => `${between(0, 12, 1)} %`,
   };
-  let kind_left = true; // the first thickness is the wall's, the boards keep theirs
+  let wall_left = true; // the first thickness is the wall's, the boards keep theirs
   return starter.split("\n").flatMap((line) => {
     const [, indent, key] = /^( *)([a-z_]+): [^{]/.exec(line) ?? [];
     const may_go = ["uses", "first", "lift", "season", "humidity", "wind", "lowest_air", "form_pressure"];
     if (may_go.includes(key) && draw() < 0.15) return [];
-    if (!figures[key] || draw() < 0.3 || (key === "thickness" && !kind_left)) return [line];
-    if (key === "thickness") kind_left = false;
+    const is_wall = key !== "thickness" || wall_left;
+    wall_left = wall_left && key !== "thickness";
+    if (!figures[key] || draw() < 0.3 || !is_wall) return [line];
     return [`${indent}${key}: ${figures[key]()}`];
   }).join("\n");
 }
