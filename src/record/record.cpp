@@ -99,8 +99,7 @@ private:
     Outcome outcome_;
 };
 
-/// Whether a date is none of the calendar, as 2026-13-45. A required one that is empty does not
-/// fit.
+/// Whether a date is none of the calendar, as 2026-13-45; an empty one is left to `fits`.
 bool is_no_day(core::ColumnKind kind, const core::RecordedValue& value) {
     const auto* text = std::get_if<std::string>(&value);
     return kind == core::ColumnKind::date && text && !text->empty() && !units::read_date(*text);

@@ -21,10 +21,6 @@ struct Loading {
     bool any_unknown = false;
 };
 
-bool is_counted(const Material& material) {
-    return is_cement(material.kind);
-}
-
 bool states_alkali(const Ingredient& ingredient) {
     return ingredient.material && ingredient.material->alkali_percent;
 }
@@ -33,7 +29,7 @@ Loading loading_of(const Proportions& proportions) {
     Loading loading;
     for (const Ingredient* binder : of_role(proportions, Role::binder)) {
         const auto& alkali_percent = binder->material->alkali_percent;
-        if (!is_counted(*binder->material)) {
+        if (!is_cement(binder->material->kind)) {
             continue;
         }
         if (!alkali_percent) {
@@ -49,7 +45,7 @@ Loading loading_of(const Proportions& proportions) {
 std::vector<std::string> cements_of_unknown_alkali(const Proportions& proportions) {
     std::vector<std::string> names;
     for (const Ingredient* binder : of_role(proportions, Role::binder)) {
-        if (is_counted(*binder->material) && !binder->material->alkali_percent) {
+        if (is_cement(binder->material->kind) && !binder->material->alkali_percent) {
             names.emplace_back(binder->name);
         }
     }
@@ -155,7 +151,7 @@ std::string salt_note(const CheckContext& context) {
 std::string uncounted_note(const Proportions& proportions) {
     std::vector<std::string> names;
     for (const Ingredient& ingredient : proportions.ingredients) {
-        if (states_alkali(ingredient) && !is_counted(*ingredient.material)) {
+        if (states_alkali(ingredient) && !is_cement(ingredient.material->kind)) {
             names.emplace_back(ingredient.name);
         }
     }
