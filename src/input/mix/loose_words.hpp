@@ -3,15 +3,9 @@
 #include <boardmark/core/code/printed_code.hpp>
 #include <boardmark/core/mix/vocabulary.hpp>
 
-#include "../gate/node.hpp"
-
-#include <functional>
-#include <string>
+#include "tell_fault.hpp"
 
 namespace boardmark::input {
-
-/// Tells a fault at its place.
-using TellFault = std::function<void(const Node&, std::string, std::string)>;
 
 /// Tells words that no other table explains: a class of a category that is not there, air of a
 /// class that is not there, a strength class that nothing pairs, and tables of which the row of the

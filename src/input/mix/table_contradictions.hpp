@@ -1,6 +1,8 @@
 #pragma once
 
-#include "table_form.hpp"
+#include <boardmark/core/code/printed_code.hpp>
+
+#include "tell_fault.hpp"
 
 namespace boardmark::input {
 
