@@ -64,8 +64,8 @@ const core::CompleteMix& demand_free(const ReadMix& read, const std::string& fil
     const core::CompleteMix& mix = std::get<core::CompleteMix>(read.mix);
     if (const auto fixed = core::fixed_for_a_set(mix->selections)) {
         throw wrong_command_line(
-            fmt::format("--w-cm: {}: {}", file, report::words(*fixed, mix->system)),
-            "delete it from a copy of the file, or leave '--w-cm' out");
+            fmt::format("--w-cm: {}: {}", file, report::words(fixed->what, mix->system)),
+            report::words(fixed->ways_out.front(), mix->system) + ", or leave '--w-cm' out");
     }
     return mix;
 }

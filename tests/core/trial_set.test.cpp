@@ -98,7 +98,18 @@ TEST_CASE("what a file fixes that a set must vary") {
     INFO(selections);
     const auto fixed = core::fixed_for_a_set(mix_with("", selections)->selections);
     REQUIRE(fixed);
-    CHECK_THAT(fixed->text, Contains(what));
+    CHECK_THAT(fixed->what.text, Contains(what));
+    CHECK_THAT(fixed->ways_out.front().text, Contains("delete it"));
+}
+
+TEST_CASE("a reading of the charts of fine aggregate is one of a single ratio") {
+    // Design of normal concrete mixes, 2nd edition, Figure 6: entered with the free w/c.
+    core::Selections read{};
+    read.fine_share_by_mass_percent = 31;
+    const auto fixed = core::fixed_for_a_set(read);
+    REQUIRE(fixed);
+    CHECK_THAT(fixed->what.text, Contains("selections.fine_share_by_mass"));
+    CHECK_THAT(fixed->ways_out.front().text, Contains("for each ratio"));
 }
 
 TEST_CASE("water, air and aggregate may be given: all mixes share them") {

@@ -170,6 +170,12 @@ std::vector<Phrase> summary_of(const std::vector<ComparedMix>& columns) {
                     return is_made(column) && column.proportions->estimate;
                 }),
          "Estimates, not to be batched: {labels}.");
+    tell(summary,
+         select(
+             columns,
+             [](const ComparedMix& column) { return is_sound(column) && !column.states_volume(); }),
+         "Not known to make the whole volume, as amounts or relative densities of aggregates are "
+         "missing (volume.closes): {labels}.");
     const Columns left = select(columns, may_be_chosen);
     tell(summary, left, "May be chosen, as far as the checks can tell: {labels}.");
     if (left.size() < 2) {

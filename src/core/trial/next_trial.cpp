@@ -3,6 +3,7 @@
 #include <boardmark/core/trial/next_trial.hpp>
 
 #include "../basis/phrases.hpp"
+#include "../basis/tolerance.hpp"
 #include "../checks/trial_checks.hpp"
 #include "../method/reducer_dose.hpp"
 #include "../mix/door/complete_again.hpp"
@@ -72,6 +73,22 @@ void advise_on_binder(double dosed_kg_m3, const Yield& yield, NextTrial& next) {
           quantity("asked", {dosed_kg_m3 * yield.volume_m3, Measure::mass})}});
 }
 
+/// The chart of wet density was read for the water of the design; nothing scales a reading.
+void advise_on_density_reading(const Mix& mix, const Proportions& designed, NextTrial& next) {
+    const auto& read_kg_m3 = mix.selections.fresh_density_kg_m3;
+    const double water_kg_m3 = next.proportions.selection.water_kg_m3;
+    if (!read_kg_m3 || same(water_kg_m3, designed.selection.water_kg_m3)) {
+        return;
+    }
+    next.advice.push_back(
+        {"The fresh density, {density}, was read from its chart at {read_at} of free water, and "
+         "the next trial has {water}: read it there ('selections.fresh_density'). Until then the "
+         "aggregates of the next trial, and its yield, are of a reading for another concrete.",
+         {concentration("density", *read_kg_m3),
+          concentration("read_at", designed.selection.water_kg_m3),
+          concentration("water", water_kg_m3)}});
+}
+
 /// The dose of the reducer for the slump that the corrected water leaves open; the mix takes it on.
 void adjust_dose(const Ingredient& reducer, double dosed_binder_kg_m3, const Yield& yield,
                  const Tables& tables, Mix& mix, NextTrial& next) {
@@ -123,6 +140,7 @@ Outcome<NextTrial> next_trial(const CompleteTrial& complete_trial, const Yield& 
     }
     next.proportions = *std::move(proportions);
     record_what_follows(trial, mix, next);
+    advise_on_density_reading(mix, designed, next);
     auto weighed =
         batch(next.proportions, {yield.intended_volume_m3, {}}, tables.water_density_kg_m3);
     if (!weighed) {

@@ -93,14 +93,25 @@ std::vector<Phrase> advice_of(const TrialSet& set, const std::vector<double>& ra
 
 } // namespace
 
-std::optional<Phrase> fixed_for_a_set(const Selections& selections) {
+std::optional<Unresolved> fixed_for_a_set(const Selections& selections) {
+    const Phrase deleted{"delete it from a copy of the file", {}};
     if (selections.w_cm || selections.w_cm_by_exposure) {
-        return Phrase{"the file fixes 'selections.w_cm', which the set varies", {}};
+        return Unresolved{{"the file fixes 'selections.w_cm', which the set varies", {}},
+                          {deleted}};
     }
     if (selections.binder_kg_m3) {
-        return Phrase{"the file fixes 'selections.binder': water, and with it the slump, would "
-                      "change with the ratio",
-                      {}};
+        return Unresolved{{"the file fixes 'selections.binder': water, and with it the slump, "
+                           "would change with the ratio",
+                           {}},
+                          {deleted}};
+    }
+    if (selections.fine_share_by_mass_percent) { // BRE: its Figure 6 is entered with the ratio
+        return Unresolved{{"the file gives 'selections.fine_share_by_mass', a chart's reading at "
+                           "one w/cm alone",
+                           {}},
+                          {{"a mix file of its own for each ratio, with its reading and "
+                            "'selections.w_cm'",
+                            {}}}};
     }
     return std::nullopt;
 }

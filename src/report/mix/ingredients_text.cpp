@@ -1,11 +1,14 @@
 #include "ingredients_text.hpp"
 
 #include <boardmark/core/mix/vocabulary.hpp>
+#include <boardmark/text/utf8.hpp>
 #include <boardmark/units/unit.hpp>
 
 #include "../writing/grid.hpp"
 #include "../writing/names.hpp"
 #include "../writing/quantity_format.hpp"
+
+#include <fmt/format.h>
 
 namespace boardmark::report {
 namespace {
@@ -70,6 +73,28 @@ Flow ingredients_text(const core::Proportions& proportions, UnitSystem system) {
                   volume(proportions.totals.volume_m3), ""});
     }
     return grid;
+}
+
+Flow sources_text(const core::Proportions& proportions) {
+    Flow flow;
+    std::vector<std::string> silent;
+    for (const core::Ingredient& ingredient : proportions.ingredients) {
+        if (!ingredient.material) {
+            continue;
+        }
+        const std::string name = text::printable(ingredient.material->name);
+        const std::string& source = ingredient.material->source;
+        if (source.empty()) {
+            silent.push_back(name);
+        } else {
+            flow += paragraph(name + ": " + text::printable(source), list_item);
+        }
+    }
+    if (!silent.empty()) {
+        flow += paragraph(fmt::format("no 'source' is stated for {}", fmt::join(silent, ", ")),
+                          list_item);
+    }
+    return flow;
 }
 
 } // namespace boardmark::report

@@ -10,4 +10,8 @@ namespace boardmark::report {
 /// by volume.
 Flow ingredients_text(const core::Proportions& proportions, core::UnitSystem system);
 
+/// What each file says of where the figures of its materials come from, and of which it says
+/// nothing.
+Flow sources_text(const core::Proportions& proportions);
+
 } // namespace boardmark::report

@@ -131,8 +131,7 @@ std::string strength_text_of(const core::Requirements& requirements, UnitSystem 
     if (requirements.specimen == core::Specimen::cube) {
         text += " of cubes";
     }
-    return requirements.strength_class.empty() ? text
-                                               : requirements.strength_class + ", " + text;
+    return requirements.strength_class.empty() ? text : requirements.strength_class + ", " + text;
 }
 
 Flow text_of_requirements(const core::Requirements& requirements, UnitSystem system) {
@@ -228,6 +227,8 @@ Flow flow_of(const MixResult& result, const TextStyle& style) {
     if (style.explain) {
         page += folded_section("REASONS") + text_of_reasons(steps, style);
         page += folded_section("LIMITS, where they come from") + text_of_limits(result.checks);
+        page +=
+            folded_section("MATERIALS, where their figures come from") + sources_text(proportions);
     }
     page += section("CAUTIONS") + text_of_cautions(proportions.worksheet.cautions, style);
     return page;

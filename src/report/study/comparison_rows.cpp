@@ -202,16 +202,16 @@ ComparisonRow checks_row(const std::vector<ComparedMix>& columns) {
 }
 
 std::optional<double> aggregate_percent(const ComparedMix& column) {
+    if (!column.states_volume()) {
+        return std::nullopt;
+    }
     double volume_m3 = 0;
     for (const core::Ingredient& ingredient : column.proportions->ingredients) {
         if (ingredient.role == core::Role::coarse || ingredient.role == core::Role::fine) {
-            if (!ingredient.volume_m3) {
-                return std::nullopt;
-            }
-            volume_m3 += *ingredient.volume_m3;
+            volume_m3 += ingredient.volume_m3.value_or(0);
         }
     }
-    return 100 * volume_m3;
+    return 100 * volume_m3 / *column.proportions->totals.volume_m3;
 }
 
 /// Where air is lost on the way, that of the batch and that at placing.

@@ -182,6 +182,9 @@ Json json_of(const std::vector<core::Ingredient>& ingredients) {
         if (ingredient.by_trial) {
             row["by_trial"] = true;
         }
+        if (ingredient.material && !ingredient.material->source.empty()) {
+            row["source"] = ingredient.material->source;
+        }
         list.push_back(std::move(row));
     }
     return list;

@@ -66,9 +66,13 @@ struct ComparedMix {
     bool is_whole = true;        ///< whether its volumes are known to make 1 m3
     ComparedDemand asked = {};   ///< to tell unlike requirements
 
+    /// Whether its volumes can be added up: of a submittal without its aggregates or their relative
+    /// densities nobody knows whether it makes 1 m3.
+    bool states_volume() const { return proportions && proportions->totals.volume_m3; }
+
     /// Whether it may be chosen as far as the checks could tell.
     bool may_be_chosen() const {
-        return proportions && !proportions->estimate && !any_fails(checks) && gives_slump &&
+        return states_volume() && !proportions->estimate && !any_fails(checks) && gives_slump &&
                proves_strength;
     }
 };

@@ -39,7 +39,7 @@ struct TrialSet {
 };
 
 /// Why a mix makes no trial set, or nothing where it does: it fixes what the set must vary.
-std::optional<Phrase> fixed_for_a_set(const Selections& selections);
+std::optional<Unresolved> fixed_for_a_set(const Selections& selections);
 
 /// The trial set of a mix at some ratios. A ratio that breaks a limit, or a least amount of binder,
 /// is carried through all the same: the line needs it, and its checks say so.
