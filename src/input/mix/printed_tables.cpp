@@ -1,416 +1,15 @@
 #include "printed_tables.hpp"
 
-#include <boardmark/text/closest.hpp>
-#include <boardmark/text/utf8.hpp>
-
-#include "../reading/refuse.hpp"
 #include "loose_words.hpp"
-#include "note_words.hpp"
-#include "row_note.hpp"
-#include "table_figure.hpp"
+#include "printed_table.hpp"
+#include "printed_words.hpp"
 #include "table_form.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
-#include <cmath>
-#include <limits>
 #include <utility>
 
 namespace boardmark::input {
 namespace {
-
-constexpr double gap = std::numeric_limits<double>::quiet_NaN();
-
-struct PrintedSource {
-    std::string citation;
-    bool from_memory = false;
-};
-
-/// Texts become part of phrases with arguments in braces; a reason may have the sulfate as one.
-bool has_braces(std::string_view key, std::string text) {
-    constexpr std::string_view sulfate = "{sulfate}";
-    if (const auto at = text.find(sulfate); key == "reason" && at != std::string::npos) {
-        text.erase(at, sulfate.size());
-    }
-    return text.find_first_of("{}") != std::string::npos;
-}
-
-constexpr FigureForm size_of_stone{units::Dimension::length, 1, 200};
-
-/// A column as it is read: what its figures are, and the unit of those that write none.
-struct ReadColumn {
-    std::optional<FigureForm> figure; ///< nothing where the column is wrong, which is told already
-    std::string unit;
-};
-
-/// The names that the forms of columns, notes or rows have.
-template <class Form>
-std::vector<std::string_view> names_of(std::span<const Form> forms) {
-    std::vector<std::string_view> names;
-    for (const Form& form : forms) {
-        names.push_back(form.name);
-    }
-    return names;
-}
-
-template <class Form>
-const Form* form_named(std::string_view name, std::span<const Form> forms) {
-    const auto found = std::ranges::find(forms, name, &Form::name);
-    return found == forms.end() ? nullptr : &*found;
-}
-
-/// Reads one code file; what is wrong is told and reading goes on.
-class PrintedReader {
-public:
-    /// @param by_concrete  whether the code counts chloride by the concrete
-    PrintedReader(std::string name, bool by_concrete, Diagnostics& diagnostics)
-        : name_{std::move(name)}
-        , by_concrete_{by_concrete}
-        , diagnostics_{diagnostics} {}
-
-    bool sound() const { return sound_; }
-
-    void wrong(const Node& node, std::string message, std::string advice) {
-        refuse(node, std::move(message), std::move(advice), diagnostics_);
-        sound_ = false;
-    }
-
-    /// A text without what a terminal or a page would trip over; empty where none stands there.
-    std::string text_of(const Node& node, const std::string& key) {
-        if (node.kind != Node::Kind::scalar || node.scalar.empty()) {
-            wrong(node, fmt::format("{}: expected a text, found {}", key, describe(node.kind)),
-                  "write words");
-            return "";
-        }
-        if (text::printable(node.scalar) != node.scalar) {
-            wrong(node, key + ": the text holds characters that cannot be printed",
-                  "write plain words");
-            return "";
-        }
-        if (has_braces(key, node.scalar)) {
-            wrong(node, key + ": the text holds '{' or '}', which stand for figures in reports",
-                  "write it without them");
-            return "";
-        }
-        return node.scalar;
-    }
-
-    std::string demanded_text(const Node& parent, const Node& at, const std::string& key) {
-        const Entry* entry = parent.find(key);
-        if (!entry) {
-            wrong(at, fmt::format("'{}' is missing", key), "add it");
-            return "";
-        }
-        return text_of(entry->value, key);
-    }
-
-    core::PrintedTable table_of(const Entry& entry, const TableForm& form) {
-        core::PrintedTable table{.subject = entry.key.scalar,
-                                 .citation = {},
-                                 .from_memory = false,
-                                 .columns = {},
-                                 .rows = {}};
-        if (entry.value.kind != Node::Kind::mapping) {
-            wrong(entry.value,
-                  fmt::format("{}: expected a table, found {}", table.subject,
-                              describe(entry.value.kind)),
-                  "write source, columns and rows");
-            return table;
-        }
-        refuse_unknown_keys(entry.value, {"title", "source", "unit", "columns", "rows"},
-                            table.subject);
-        if (const Entry* source = entry.value.find("source")) {
-            const PrintedSource read = source_of(source->value, source->key);
-            table.citation = read.citation;
-            table.from_memory = read.from_memory;
-        } else {
-            wrong(entry.key, table.subject + " has no 'source'",
-                  "say where its figures come from: source: {place, confidence, how}");
-        }
-        const Entry* unit = entry.value.find("unit");
-        read_columns(entry, unit ? unit->value.scalar : "", form, table);
-        read_rows(entry, form, table);
-        return table;
-    }
-
-    void refuse_unknown_keys(const Node& node, std::initializer_list<std::string_view> known,
-                             const std::string& where) {
-        for (const Entry& entry : node.entries) {
-            if (node.find(entry.key.scalar) != &entry) {
-                wrong(entry.key, fmt::format("'{}' is given a second time", entry.key.scalar),
-                      "keep one");
-            } else if (std::ranges::count(known, std::string_view{entry.key.scalar}) == 0) {
-                const std::vector<std::string_view> words(known);
-                unknown(entry.key, fmt::format("{} has no key '{}'", where, entry.key.scalar),
-                        words);
-            }
-        }
-    }
-
-    void unknown(const Node& node, std::string message,
-                 const std::vector<std::string_view>& words) {
-        const auto near = text::closest(node.scalar, words);
-        wrong(node, std::move(message),
-              near ? fmt::format("did you mean '{}'?", *near)
-                   : fmt::format("known here: {}", fmt::join(words, ", ")));
-    }
-
-private:
-    PrintedSource source_of(const Node& node, const Node& key) {
-        if (node.kind != Node::Kind::mapping) {
-            wrong(node, "source: expected keys and values",
-                  "write {place: Table 1, confidence: read, how: from the print}");
-            return {};
-        }
-        refuse_unknown_keys(node, {"work", "place", "confidence", "how"}, "source");
-        const std::string place = demanded_text(node, key, "place");
-        const std::string confidence = demanded_text(node, key, "confidence");
-        demanded_text(node, key, "how");
-        const Entry* work = node.find("work");
-        if (!confidence.empty() && confidence != "read" && confidence != "from memory") {
-            wrong(node.find("confidence")->value,
-                  fmt::format("confidence: '{}' is neither 'read' nor 'from memory'", confidence),
-                  "'read' where somebody saw the print; else no limit of it makes a mix hold");
-        }
-        return {(work ? text_of(work->value, "work") : name_) + " " + place,
-                confidence == "from memory"};
-    }
-
-    void read_columns(const Entry& entry, const std::string& table_unit, const TableForm& form,
-                      core::PrintedTable& table) {
-        const Entry* columns = entry.value.find("columns");
-        if (!columns) {
-            wrong(entry.key, table.subject + " has no 'columns'",
-                  "write for example 'columns: " + std::string{form.example_of_columns} + "'");
-            return;
-        }
-        if (form.by_size) {
-            read_sizes(*columns, table_unit, *form.by_size, table);
-            return;
-        }
-        if (columns->value.kind != Node::Kind::list) {
-            wrong(columns->value, table.subject + ": 'columns' is not a list",
-                  "write for example 'columns: " + std::string{form.example_of_columns} + "'");
-            return;
-        }
-        for (const Node& column : columns->value.items) {
-            read_column(column, table_unit, form, table);
-        }
-        demand_columns(*columns, form, table);
-    }
-
-    void read_column(const Node& column, const std::string& table_unit, const TableForm& form,
-                     core::PrintedTable& table) {
-        refuse_unknown_keys(column, {"name", "unit"}, "a column");
-        const std::string name = demanded_text(column, column, "name");
-        const ColumnForm* known = form_named(name, form.columns);
-        if (!known && !name.empty()) {
-            unknown(column.find("name")->value,
-                    fmt::format("{} has no column '{}'", table.subject, name),
-                    names_of(form.columns));
-        }
-        if (known && std::ranges::count(table.columns, name, &core::PrintedColumn::name) > 0) {
-            wrong(column, fmt::format("column '{}' stands twice", name), "keep one");
-        }
-        const Entry* unit = column.find("unit");
-        ReadColumn read{std::nullopt, unit ? unit->value.scalar : table_unit};
-        if (known) {
-            read.figure = by_concrete_ && known->by_concrete ? *known->by_concrete : known->figure;
-            demand_unit(unit ? unit->value : column, name, read);
-        }
-        columns_.push_back(std::move(read));
-        table.columns.push_back({name, gap});
-    }
-
-    void demand_columns(const Entry& columns, const TableForm& form,
-                        const core::PrintedTable& table) {
-        for (const ColumnForm& known : form.columns) {
-            if (known.needed &&
-                std::ranges::count(table.columns, known.name, &core::PrintedColumn::name) == 0) {
-                wrong(columns.key, fmt::format("{} has no column '{}'", table.subject, known.name),
-                      "add it");
-            }
-        }
-    }
-
-    /// `columns: {what: nominal maximum size, both: [10 mm, 20 mm]}`
-    void read_sizes(const Entry& columns, const std::string& table_unit, const FigureForm& figure,
-                    core::PrintedTable& table) {
-        const Entry* both = columns.value.find("both");
-        if (!both || both->value.kind != Node::Kind::list) {
-            wrong(columns.value, table.subject + ": its columns are sizes of stone",
-                  "write 'columns: {what: nominal maximum size, both: [10 mm, 20 mm]}'");
-            return;
-        }
-        ReadColumn read{figure, table_unit};
-        demand_unit(columns.value, table.subject, read);
-        for (const Node& size : both->value.items) {
-            const double at_mm = number_of(size, "", size_of_stone);
-            if (std::isnan(at_mm) && sound_) {
-                wrong(size, table.subject + ": a column has no size", "write for example '20 mm'");
-            }
-            const bool rises = table.columns.empty() || at_mm > table.columns.back().at_mm;
-            if (!std::isnan(at_mm) && !rises) {
-                wrong(size, table.subject + ": the sizes do not increase",
-                      "write them from the smallest to the largest");
-            }
-            columns_.push_back(read);
-            table.columns.push_back({"", at_mm});
-        }
-    }
-
-    void demand_unit(const Node& node, const std::string& name, ReadColumn& column) {
-        if (auto fault = fault_of_unit(column.unit, *column.figure)) {
-            wrong(node, name + ": " + fault->message, std::move(fault->advice));
-            column.figure = std::nullopt;
-        }
-    }
-
-    void read_rows(const Entry& entry, const TableForm& form, core::PrintedTable& table) {
-        const Entry* rows = entry.value.find("rows");
-        if (!rows || rows->value.kind != Node::Kind::list || rows->value.items.empty()) {
-            wrong(rows ? rows->value : entry.key, table.subject + " has no rows",
-                  "write a row for each line of the print");
-        } else {
-            for (const Node& row : rows->value.items) {
-                read_row(row, form, table);
-            }
-            demand_rows(entry.key, form, table);
-        }
-        columns_.clear();
-    }
-
-    void demand_rows(const Node& node, const TableForm& form, const core::PrintedTable& table) {
-        const auto has = [&](std::string_view name) {
-            return std::ranges::count(table.rows, name, &core::PrintedRow::name) > 0;
-        };
-        for (const RowForm& known : form.rows) {
-            if (known.needed && !has(known.name)) {
-                wrong(node, fmt::format("{} has no row '{}'", table.subject, known.name), "add it");
-            } else if (!known.beside.empty() && has(known.name) && !has(known.beside)) {
-                wrong(node,
-                      fmt::format("{} has a row '{}' and no row '{}'", table.subject, known.name,
-                                  known.beside),
-                      "add it: one says nothing without the other");
-            }
-        }
-    }
-
-    void read_row(const Node& node, const TableForm& form, core::PrintedTable& table) {
-        if (node.kind != Node::Kind::mapping) {
-            wrong(node, table.subject + ": a row is " + std::string{describe(node.kind)},
-                  "write {name: …, cells: […]}");
-            return;
-        }
-        core::PrintedRow row{.name = demanded_text(node, node, "name"),
-                             .group = {},
-                             .cells = {},
-                             .citation = table.citation,
-                             .from_memory = table.from_memory,
-                             .notes = {}};
-        for (const Entry& entry : node.entries) {
-            read_row_key(entry, node, form, row);
-        }
-        read_cells(node, form, table, row);
-        tell_second(node, form, table, row);
-        table.rows.push_back(std::move(row));
-    }
-
-    void read_row_key(const Entry& entry, const Node& node, const TableForm& form,
-                      core::PrintedRow& row) {
-        const std::string& key = entry.key.scalar;
-        if (node.find(key) != &entry) {
-            wrong(entry.key, fmt::format("'{}' is given a second time", key), "keep one");
-        } else if (key == "source") {
-            const PrintedSource own = source_of(entry.value, entry.key);
-            row.citation = own.citation;
-            row.from_memory = own.from_memory;
-        } else if (key == "group" && form.has_groups) {
-            row.group = text_of(entry.value, key);
-        } else if (const NoteForm* note = form_named(key, form.notes)) {
-            row.notes.emplace_back(key, text_of(entry.value, key));
-            if (auto fault = fault_of_note(row.notes.back().second, *note)) {
-                wrong(entry.value, key + ": " + fault->message, std::move(fault->advice));
-            }
-        } else if (key == "name") {
-            if (!form.rows.empty() && !row.name.empty() && !form_named(row.name, form.rows)) {
-                unknown(entry.value, fmt::format("{} has no row '{}'", form.subject, row.name),
-                        names_of(form.rows));
-            }
-        } else if (key != "cells") {
-            unknown(entry.key, fmt::format("a row has no key '{}'", key), names_of(form.notes));
-        }
-    }
-
-    /// Of two rows that say the same only one would be used.
-    void tell_second(const Node& node, const TableForm& form, const core::PrintedTable& table,
-                     const core::PrintedRow& row) {
-        if (form.in_turn || (form.has_groups && row.group.empty())) {
-            return; // rows of a site are tried in turn; classes are held against each other later
-        }
-        const bool code = row.group == "code";
-        const bool second = std::ranges::any_of(table.rows, [&](const core::PrintedRow& other) {
-            return other.group == row.group &&
-                   (code ||
-                    (other.name == row.name && note_of(other, "class") == note_of(row, "class")));
-        });
-        if (second) {
-            wrong(node,
-                  code ? std::string{"the code has a second row of group code"}
-                       : fmt::format("row '{}' stands twice", row.name),
-                  "keep one");
-        }
-    }
-
-    void read_cells(const Node& node, const TableForm& form, const core::PrintedTable& table,
-                    core::PrintedRow& row) {
-        const Entry* cells = node.find("cells");
-        if (!cells || cells->value.kind != Node::Kind::list) {
-            wrong(cells ? cells->value : node, fmt::format("row '{}' has no cells", row.name),
-                  "write a list with a figure for each column, ~ for a gap");
-            return;
-        }
-        const auto& written = cells->value.items;
-        if (table.columns.empty()) {
-            return; // told already
-        }
-        if (written.size() != table.columns.size()) {
-            wrong(cells->value,
-                  fmt::format("row '{}' has not one cell for each of the {} columns", row.name,
-                              table.columns.size()),
-                  "write one for each column, ~ for a gap");
-            return;
-        }
-        const RowForm* known = form_named(row.name, form.rows);
-        for (std::size_t i = 0; i < written.size(); ++i) {
-            const auto& figure = known && known->figure ? known->figure : columns_[i].figure;
-            row.cells.push_back(figure ? number_of(written[i], columns_[i].unit, *figure) : gap);
-        }
-    }
-
-    double number_of(const Node& node, const std::string& unit, const FigureForm& form) {
-        if (node.kind == Node::Kind::empty || node.scalar == "~") {
-            return gap;
-        }
-        auto read = read_figure(node.scalar, unit, form);
-        if (auto* fault = std::get_if<FigureFault>(&read)) {
-            wrong(node, std::move(fault->message), std::move(fault->advice));
-            return gap;
-        }
-        return std::get<double>(read);
-    }
-
-    std::string name_;
-    bool by_concrete_;
-    Diagnostics& diagnostics_;
-    bool sound_ = true;
-    std::vector<ReadColumn> columns_; ///< of the table that is read
-};
-
-const Entry* table_named(const Node& tables, std::string_view subject) {
-    return tables.find(subject);
-}
 
 std::vector<std::string_view> subjects() {
     std::vector<std::string_view> names;
@@ -436,49 +35,48 @@ bool counts_by_concrete(const Node& root) {
 
 } // namespace
 
-std::optional<core::PrintedCode> read_printed_code(const Node& root, const core::Vocabulary& words,
+std::optional<core::PrintedCode> read_printed_code(const Node& root, const core::Vocabulary& known,
                                                    Diagnostics& diagnostics) {
     core::PrintedCode code;
     Node top;
     top.source = root.source;
     const Entry* name = root.find("code");
-    PrintedReader reader{name ? name->value.scalar : "", counts_by_concrete(root), diagnostics};
-    reader.refuse_unknown_keys(root, {"boardmark", "code", "tables"}, "the file of a code");
-    code.name = reader.demanded_text(root, top, "code");
-    if (std::ranges::count(words.codes, code.name) > 0) {
-        reader.wrong(name->value,
-                     "code: '" + code.name + "' is the name of a code that is known here",
-                     "give it a name of its own, with its edition");
+    PrintedWords words{diagnostics};
+    const TableOfCode of{name ? name->value.scalar : "", counts_by_concrete(root)};
+    words.refuse_unknown_keys(root, {"boardmark", "code", "tables"}, "the file of a code");
+    code.name = words.demanded_text(root, top, "code");
+    if (std::ranges::count(known.codes, code.name) > 0) {
+        words.wrong(name->value,
+                    "code: '" + code.name + "' is the name of a code that is known here",
+                    "give it a name of its own, with its edition");
     }
     const Entry* tables = root.find("tables");
     if (!tables || tables->value.kind != Node::Kind::mapping) {
-        reader.wrong(tables ? tables->value : top,
-                     "'tables' is missing: it holds the code's tables",
-                     "write 'tables:' and below it 'exposure:'");
+        words.wrong(tables ? tables->value : top, "'tables' is missing: it holds the code's tables",
+                    "write 'tables:' and below it 'exposure:'");
         return std::nullopt;
     }
     for (const Entry& entry : tables->value.entries) {
         const TableForm* form = find_table_form(entry.key.scalar);
         if (tables->value.find(entry.key.scalar) != &entry) {
-            reader.wrong(entry.key, "'" + entry.key.scalar + "' is given a second time",
-                         "keep one");
+            words.wrong(entry.key, "'" + entry.key.scalar + "' is given a second time", "keep one");
         } else if (!form) {
-            reader.unknown(entry.key, "'" + entry.key.scalar + "' is not a table of a code",
-                           subjects());
+            words.unknown(entry.key, "'" + entry.key.scalar + "' is not a table of a code",
+                          subjects());
         } else {
-            code.tables.push_back(reader.table_of(entry, *form));
+            code.tables.push_back(read_printed_table(entry, *form, of, words));
         }
     }
-    if (!table_named(tables->value, "exposure")) {
-        reader.wrong(tables->key, "the code has no table 'exposure'", "add it");
+    if (!tables->value.find("exposure")) {
+        words.wrong(tables->key, "the code has no table 'exposure'", "add it");
     }
-    if (reader.sound()) {
-        tell_loose_words(code, words, tables->value,
+    if (words.sound()) {
+        tell_loose_words(code, known, tables->value,
                          [&](const Node& node, std::string message, std::string advice) {
-                             reader.wrong(node, std::move(message), std::move(advice));
+                             words.wrong(node, std::move(message), std::move(advice));
                          });
     }
-    return reader.sound() ? std::optional{std::move(code)} : std::nullopt;
+    return words.sound() ? std::optional{std::move(code)} : std::nullopt;
 }
 
 } // namespace boardmark::input

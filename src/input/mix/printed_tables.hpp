@@ -14,7 +14,7 @@ namespace boardmark::input {
 /// code, each in the same form. Every fault is told at its place: a table that is not known or
 /// missing, a table without a source, a ragged row, a figure that is none, a word that no other
 /// table explains. Nothing where there is a fault.
-std::optional<core::PrintedCode> read_printed_code(const Node& root, const core::Vocabulary& words,
+std::optional<core::PrintedCode> read_printed_code(const Node& root, const core::Vocabulary& known,
                                                    Diagnostics& diagnostics);
 
 } // namespace boardmark::input
