@@ -275,7 +275,7 @@ TEST_CASE("a method of pressure can be asked for by its name") {
     for (const FormPressure& pressure : pressures) {
         names.push_back(pressure.method);
     }
-    CHECK(std::ranges::equal(names, core::pressure_method_names()));
+    CHECK(std::ranges::equal(names, core::pressure_method_names));
 }
 
 TEST_CASE("what is no number never holds and allows no rise") {

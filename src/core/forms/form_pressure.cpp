@@ -1,4 +1,3 @@
-#include <boardmark/core/forms/pressure_method_names.hpp>
 
 #include "../basis/tolerance.hpp"
 #include "pressure_rules.hpp"
@@ -25,11 +24,6 @@ std::span<const PressureMethod> pressure_methods() {
     static constexpr PressureMethod methods[] = {aci_form_pressure, ciria_form_pressure,
                                                  din_form_pressure};
     return methods;
-}
-
-std::span<const std::string_view> pressure_method_names() {
-    static constexpr std::string_view names[] = {"ACI 347R-14", "CIRIA 108", "DIN 18218"};
-    return names;
 }
 
 std::vector<FormPressure> form_pressures(const FormCase& pour, const Tables& tables) {

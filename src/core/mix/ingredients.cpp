@@ -27,7 +27,7 @@ Ingredient of_material(SharedMaterial material, Role role, double kg_m3, const T
 } // namespace
 
 Ingredient water_ingredient(double batched_kg_m3, const Tables& tables) {
-    return {.name = "water",
+    return {.name = name_of(Role::water),
             .role = Role::water,
             .kg_m3 = batched_kg_m3,
             .dry_kg_m3 = std::nullopt,
@@ -63,7 +63,7 @@ Ingredient admixture_ingredient(const SharedMaterial& material, double kg_m3,
 }
 
 Ingredient air_ingredient(double percent) {
-    return {.name = "air",
+    return {.name = name_of(Role::air),
             .role = Role::air,
             .kg_m3 = 0,
             .dry_kg_m3 = std::nullopt,

@@ -1,3 +1,5 @@
+#include <boardmark/core/forms/pressure_method_names.hpp>
+
 #include "../values/field_values.hpp"
 #include "wall_fields.hpp"
 
@@ -7,7 +9,6 @@ namespace {
 using units::Dimension;
 
 constexpr std::string_view by_formula[] = {"by formula"};
-constexpr std::string_view pressure_methods[] = {"ACI 347R-14", "CIRIA 108", "DIN 18218"};
 constexpr std::string_view flow_classes[] = {"F1", "F2", "F3", "F4", "F5", "F6"};
 
 constexpr double hour_d = 1.0 / 24;
@@ -142,7 +143,7 @@ constexpr Field fields[] = {
      .example = "pressure: by formula",
      .meaning = "uses the pressure formula where a reducer would make it the full head"},
     {.path = "placing.method",
-     .value = one_of(pressure_methods),
+     .value = one_of(core::pressure_method_names),
      .example = "method: ACI 347R-14",
      .meaning = "of form pressure, by which forms, ties and rates of rise are judged; else the "
                 "highest shown"},

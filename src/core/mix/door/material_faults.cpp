@@ -147,7 +147,7 @@ bool find_material_faults(const Material& material, const FaultList& list) {
     if (material.name.empty()) {
         list.missing(Field::name, "results speak of the material by it");
     }
-    if (material.name == "water" || material.name == "air") {
+    if (material.name == name_of(Role::water) || material.name == name_of(Role::air)) {
         list.impossible(Field::name, "is that of another ingredient: results could not tell them "
                                      "apart");
     }

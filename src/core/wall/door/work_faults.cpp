@@ -61,7 +61,7 @@ void find_work_faults(const WallWork& work, const FaultList& list) {
         list.hold(Field::placing, *work.placing.flow_class, {.low = 1, .high = 6});
     }
     const std::string& method = work.placing.pressure_method;
-    if (!method.empty() && std::ranges::count(pressure_method_names(), method) == 0) {
+    if (!method.empty() && std::ranges::count(pressure_method_names, method) == 0) {
         list.unknown(Field::placing, method);
     }
     if (work.mockup) {
