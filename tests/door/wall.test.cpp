@@ -267,6 +267,23 @@ const std::vector<WallFault> faulty{
      }},
     {"more openings than the run has room for", Field::opening,
      [](Wall& wall) { set_opening(wall, {.at_m = {}, .count = 500}); }},
+    {"two kinds that have no room beside each other", Field::opening,
+     [](Wall& wall) {
+         const double width_mm = 1000 * wall.runs[0].length_m;
+         wall.runs[0].openings = {
+             {"slot", 0.6 * width_mm, 200, std::nullopt, 0.3, {}, 1},
+             {"vent", 0.5 * width_mm, 200, std::nullopt, 0.4, {}, 1},
+         };
+     }},
+    {"two kinds that cut away more than there is", Field::opening,
+     [](Wall& wall) {
+         const double width_mm = 1000 * wall.runs[0].length_m;
+         const double height_mm = 1000 * wall.runs[0].heights[0].height_m;
+         wall.runs[0].openings = {
+             {"slot", 0.8 * width_mm, 0.9 * height_mm, std::nullopt, {}, {}, 1},
+             {"vent", 0.8 * width_mm, 0.9 * height_mm, std::nullopt, {}, {}, 1},
+         };
+     }},
     {"a niche through the wall", Field::opening,
      [](Wall& wall) { wall.runs[0].openings[0].depth_mm = 900; }},
     {"a foot thinner than the top", Field::run_thickness,

@@ -33,6 +33,36 @@ double times_in(double whole_m, double one_mm) {
     return std::floor((whole_m + shape_tolerance_m) / (one_mm / 1000));
 }
 
+/// Of one side of the wall.
+double side_m2(const WallRun& run) {
+    double sum_m2 = 0;
+    for (auto at = run.heights.begin(); at != run.heights.end(); ++at) {
+        const bool is_last = at + 1 == run.heights.end();
+        const double end_m = is_last ? run.length_m : (at + 1)->station_m;
+        const double end_height_m =
+            is_last || run.top != Top::sloping ? at->height_m : (at + 1)->height_m;
+        sum_m2 += (end_m - at->station_m) * (at->height_m + end_height_m) / 2;
+    }
+    return sum_m2;
+}
+
+/// How many of the two sides of a wall its openings of one kind cut, at the least: niches of
+/// opposite faces may stand back to back.
+double sides_cut(const Opening& opening, const WallRun& run) {
+    return opening.depth_mm && run.shows == ShownFaces::both ? 1 : 2;
+}
+
+/// The length of both sides that the openings around a height take, by their stated sills.
+double taken_at_m(double height_m, const std::vector<Opening>& openings, const WallRun& run) {
+    double sum_m = 0;
+    for (const Opening& opening : openings) {
+        if (opening.sill_m && *opening.sill_m <= height_m && height_m < upper_edge_m(opening)) {
+            sum_m += opening.count * opening.width_mm / 1000 * sides_cut(opening, run);
+        }
+    }
+    return sum_m;
+}
+
 } // namespace
 
 double least_height_m(const WallRun& run, double from_m, double to_m) {
@@ -89,6 +119,20 @@ bool are_more_than_fit(const Opening& opening, const WallRun& run) {
     const double above = opening.sill_m ? 1 : times_in(greatest_height_m(run), opening.height_mm);
     const double faces = concrete_stays_between(opening, opening, run) ? 2 : 1;
     return opening.count > beside * above * faces;
+}
+
+bool are_together_more_than_fit(const std::vector<Opening>& openings, const WallRun& run) {
+    double cut_m2 = 0;
+    for (const Opening& opening : openings) {
+        cut_m2 += opening.count * opening.width_mm / 1000 * opening.height_mm / 1000 *
+                  sides_cut(opening, run);
+    }
+    const double sides = 2;
+    return cut_m2 > sides * side_m2(run) + shape_tolerance_m ||
+           std::ranges::any_of(openings, [&](const Opening& lowest) {
+               return lowest.sill_m && taken_at_m(*lowest.sill_m, openings, run) >
+                                           sides * run.length_m + shape_tolerance_m;
+           });
 }
 
 bool overlap(const OpeningAt& one, const OpeningAt& other, const WallRun& run) {

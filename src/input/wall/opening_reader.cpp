@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace boardmark::input {
 namespace {
 
@@ -27,6 +29,7 @@ public:
             }
         }
         refuse_overlaps();
+        refuse_more_than_fit();
         return std::move(found_);
     }
 
@@ -41,10 +44,14 @@ private:
                               .at_m = {},
                               .count = section.count("count", 1)};
         read_stations(section, opening);
-        if (run_.length_m > 0 && !run_.heights.empty() && run_.thickness_mm > 0) {
+        if (is_measured()) {
             hold_against_wall(section, opening);
         }
         return opening;
+    }
+
+    bool is_measured() const {
+        return run_.length_m > 0 && !run_.heights.empty() && run_.thickness_mm > 0;
     }
 
     static void read_stations(const Section& section, core::Opening& opening) {
@@ -134,6 +141,20 @@ private:
                     break;
                 }
             }
+        }
+    }
+
+    /// What alone is too much is told already.
+    void refuse_more_than_fit() const {
+        const bool one_alone = std::ranges::any_of(found_, [&](const core::Opening& opening) {
+            return opening.at_m.empty() && core::are_more_than_fit(opening, run_);
+        });
+        if (found_.size() > 1 && is_measured() && !one_alone &&
+            core::are_together_more_than_fit(found_, run_)) {
+            openings_.below(found_.back().name)
+                .refuse("width",
+                        ": with the other openings it does not go into the wall, at no place",
+                        "check the number and the size of each");
         }
     }
 

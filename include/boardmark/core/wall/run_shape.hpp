@@ -32,6 +32,11 @@ bool is_higher_than_run_at(const Opening& opening, double at_m, const WallRun& r
 /// More than fit beside and, where no sill is stated, above one another, on the faces that show.
 bool are_more_than_fit(const Opening& opening, const WallRun& run);
 
+/// All kinds together, wherever they stand: more than the faces have beside each other at some
+/// height, by the sills that are stated, or more than the faces hold. It refuses what no place of
+/// any of them could mend, and not all of that.
+bool are_together_more_than_fit(const std::vector<Opening>& openings, const WallRun& run);
+
 /// An opening at one of its stations.
 struct OpeningAt {
     const Opening* opening;

@@ -111,6 +111,8 @@ void find_openings_faults(const WallRun& run, const FaultList& list) {
     }
     if (sound && any_overlap(run)) {
         list.impossible(Field::opening, "overlaps another one");
+    } else if (sound && are_together_more_than_fit(run.openings, run)) {
+        list.impossible(Field::opening, "has no room beside the others, at no place");
     }
 }
 
