@@ -219,7 +219,7 @@ Phrase message_of(Standing standing, const Loading& loading, const AlkaliLevel* 
         }
         return {"alkali from cement {value} of Na2O equivalent: the level of prevention is "
                 "not stated; the engineer has it; add {key}." +
-                    salt_note(context),
+                    uncounted_note(context.proportions) + salt_note(context),
                 {quantity("value", {loading.kg_m3, Measure::alkali}),
                  word("key", missing_for_level(context.requirements))}};
     case Standing::alkali_unknown:

@@ -45,9 +45,11 @@ std::optional<bool> is_loaded(const Wall& wall, const AfterPlacing& after) {
                                   : std::nullopt;
 }
 
+/// By EN 13670 where the code is one of EN; by it too where it is a file of the user's own, which
+/// does not say: that figure is the higher one.
 const TypicalFigure& frost_strength(const Requirements& asked, const CuringRules& rules) {
-    return asked.code.starts_with(rules.en_codes_begin) ? rules.strength_before_freezing_en_mpa
-                                                        : rules.strength_before_freezing_mpa;
+    const bool by_en = asked.code.starts_with(rules.en_codes_begin) || asked.code_file;
+    return by_en ? rules.strength_before_freezing_en_mpa : rules.strength_before_freezing_mpa;
 }
 
 /// Whether a class is stated for which freezing never matters.

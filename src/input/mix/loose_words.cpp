@@ -258,6 +258,10 @@ private:
             tell_(node, "class '" + row.name + "' has no 'meaning'",
                   "say in one line what it is stated for");
         }
+        if (!note_of(row, "beside_cement").empty() && note_of(row, "cements").empty()) {
+            tell_(node, "class '" + row.name + "' has 'beside_cement' and no 'cements'",
+                  "write the cements that it accepts: what goes beside them is asked of those");
+        }
         for (const std::string_view note : {"beside", "caps_open_with"}) {
             if (const std::string other{note_of(row, note)}; !other.empty()) {
                 demand_class(other, node);
