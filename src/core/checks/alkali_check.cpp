@@ -148,14 +148,19 @@ std::string salt_note(const CheckContext& context) {
 }
 
 /// What brings alkali by its papers and is no cement: the limits are of cement alone.
-std::string uncounted_note(const Proportions& proportions) {
+std::string uncounted_names(const Proportions& proportions) {
     std::vector<std::string> names;
     for (const Ingredient& ingredient : proportions.ingredients) {
         if (states_alkali(ingredient) && !is_cement(ingredient.material->kind)) {
             names.emplace_back(ingredient.name);
         }
     }
-    return names.empty() ? "" : " The alkali of " + joined(names) + " is not counted.";
+    return joined(names);
+}
+
+/// With the names as `uncounted` among the arguments.
+std::string uncounted_note(const Proportions& proportions) {
+    return uncounted_names(proportions).empty() ? "" : " The alkali of {uncounted} is not counted.";
 }
 
 std::string asked_besides(const AlkaliLevel& level) {
@@ -175,7 +180,8 @@ Phrase held_message(const Loading& loading, const AlkaliLevel& level, const Chec
             ": from memory, check it against the standard." + salt_note(context) +
             uncounted_note(context.proportions),
         {quantity("value", {loading.kg_m3, Measure::alkali}),
-         quantity("limit", {limit, Measure::alkali}), word("level", level.name)}};
+         quantity("limit", {limit, Measure::alkali}), word("level", level.name),
+         word("uncounted", uncounted_names(context.proportions))}};
 }
 
 /// Levels that ask shares besides or instead of a limit.
@@ -221,7 +227,8 @@ Phrase message_of(Standing standing, const Loading& loading, const AlkaliLevel* 
                 "not stated; the engineer has it; add {key}." +
                     uncounted_note(context.proportions) + salt_note(context),
                 {quantity("value", {loading.kg_m3, Measure::alkali}),
-                 word("key", missing_for_level(context.requirements))}};
+                 word("key", missing_for_level(context.requirements)),
+                 word("uncounted", uncounted_names(context.proportions))}};
     case Standing::alkali_unknown:
         return {"the alkali of {missing} is not known: the mill certificate has it; add "
                 "'alkali'." +
