@@ -250,6 +250,17 @@ TEST_CASE("a class of frost may ask no air where its code file says so") {
                            ""})));
 }
 
+TEST_CASE("what one category asks of a site is none of another's") {
+    const std::string site =
+        "  site:\n    " + of_print +
+        "\n    columns: [{name: order}]\n    rows:\n"
+        "      - {name: tide, group: XS, class: XS3, sea: tidal, reason: the "
+        "sea, cells: [1]}\n"
+        "      - {name: open air, group: XC, asks: none, reason: stated by the "
+        "class alone, cells: [1]}\n  chloride:\n";
+    CHECK(read_by(slipped({"  chloride:\n", site, ""})));
+}
+
 TEST_CASE("tables are keys and values") {
     CHECK_THAT(read_by("boardmark: 1\ncode: Annex\ntables: none\n").told(),
                Contains("'tables' is missing"));

@@ -146,6 +146,7 @@ TEST_CASE("of words joined by 'or' each is one of the list") {
     CHECK_FALSE(input::fault_of_note("open or no", form));
     CHECK_FALSE(input::fault_of_note("open or no or yes", form));
     CHECK(input::fault_of_note("open or", form));
+    CHECK(input::fault_of_note("open or ", form));
     CHECK(input::fault_of_note("or no", form));
     CHECK(input::fault_of_note("no, yes", form));
     CHECK(input::fault_of_note("yes or never", form));
