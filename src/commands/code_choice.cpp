@@ -61,7 +61,7 @@ std::vector<core::CodeJudgement> asked_codes(const WorkedMix& worked, const Argu
         if (!again) {
             judged.push_back(
                 core::judged_by_other_code(worked.mix, worked.proportions, worked.tables,
-                                           reference::code(name, worked.tables.system)));
+                                           *reference::code(name, worked.tables.system)));
         }
     }
     return judged;

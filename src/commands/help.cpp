@@ -103,7 +103,7 @@ std::string help_on_exposure() {
     std::string text;
     for (const std::string& name : reference::codes()) {
         text +=
-            (text.empty() ? "" : "\n") + classes_text(reference::code(name, core::UnitSystem::si));
+            (text.empty() ? "" : "\n") + classes_text(*reference::code(name, core::UnitSystem::si));
     }
     return text;
 }

@@ -13,7 +13,7 @@ namespace {
 std::vector<input::ListedWord> classes_of_codes() {
     std::vector<input::ListedWord> classes;
     for (const std::string& name : reference::codes()) {
-        const core::CodeTables code = reference::code(name, core::UnitSystem::si);
+        const core::CodeTables code = *reference::code(name, core::UnitSystem::si);
         for (const core::ExposureClass& exposure : code.classes) {
             const std::string told = name + ": " + exposure.meaning;
             const auto same = std::ranges::find(classes, exposure.name, &input::ListedWord::word);

@@ -255,8 +255,11 @@ std::vector<core::Method> methods() {
             core::Method::bre};
 }
 
-core::CodeTables code(const std::string& name, UnitSystem system) {
-    return kept_code(name, system);
+std::optional<core::CodeTables> code(const std::string& name, UnitSystem system) {
+    const std::vector<std::string> known = codes();
+    return name.empty() || std::ranges::count(known, name) > 0
+               ? std::optional{kept_code(name, system)}
+               : std::nullopt;
 }
 
 std::vector<std::string> codes() {

@@ -26,7 +26,7 @@ std::shared_ptr<const core::AggregateBlend> blend_of(const Mix& mix) {
 }
 
 std::shared_ptr<const core::CodeTables> code_file_of(const std::string& name) {
-    return std::make_shared<const core::CodeTables>(reference::code(name, core::UnitSystem::si));
+    return std::make_shared<const core::CodeTables>(*reference::code(name, core::UnitSystem::si));
 }
 
 } // namespace

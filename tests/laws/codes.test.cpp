@@ -1,9 +1,8 @@
 // Laws of codes: every class and every mix of classes that any code has.
 
+#include "core/code/demand.hpp"
 #include "laws/mixes.hpp"
 #include "made.hpp"
-
-#include "core/code/demand.hpp"
 
 using namespace boardmark;
 using namespace boardmark::test;
@@ -15,7 +14,7 @@ const std::vector<core::CodeTables>& all_codes() {
     static const auto codes = [] {
         std::vector<core::CodeTables> read;
         for (const std::string& name : reference::codes()) {
-            read.push_back(reference::code(name, core::UnitSystem::si));
+            read.push_back(*reference::code(name, core::UnitSystem::si));
         }
         return read;
     }();

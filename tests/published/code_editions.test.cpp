@@ -15,7 +15,7 @@ namespace {
 
 const core::ExposureClass* class_of(const std::string& code, const std::string& name) {
     static std::map<std::string, core::CodeTables> codes;
-    return codes.try_emplace(code, reference::code(code, UnitSystem::us))
+    return codes.try_emplace(code, *reference::code(code, UnitSystem::us))
         .first->second.find_class(name);
 }
 

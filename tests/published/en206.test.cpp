@@ -15,7 +15,7 @@ using core::Verdict;
 namespace {
 
 const core::CodeTables& en206() {
-    static const core::CodeTables code = reference::code("EN 206", UnitSystem::si);
+    static const core::CodeTables code = *reference::code("EN 206", UnitSystem::si);
     return code;
 }
 

@@ -286,7 +286,7 @@ TEST_CASE("the caps under deicers apply to F3 and no part may exceed the whole")
 
 TEST_CASE("every code names its edition, and each class its meaning and the source of its limits") {
     for (const std::string& name : reference::codes()) {
-        const core::CodeTables code = reference::code(name, either_system());
+        const core::CodeTables code = *reference::code(name, either_system());
         INFO(name);
         CHECK(code.name == name);
         CHECK_FALSE(code.edition.empty());
@@ -304,10 +304,16 @@ TEST_CASE("every code names its edition, and each class its meaning and the sour
     }
 }
 
+TEST_CASE("a code that is not known here is none of those that are") {
+    CHECK_FALSE(reference::code("ACI 318-20", either_system()));
+    CHECK_FALSE(reference::code("aci 318-19", either_system()));
+    CHECK(reference::code("", either_system())->name == reference::codes().front());
+}
+
 TEST_CASE("every row from a site to a class can hold and says why") {
     const std::string name = GENERATE(from_range(reference::codes()));
     INFO(name);
-    const core::CodeTables code = reference::code(name, UnitSystem::us);
+    const core::CodeTables code = *reference::code(name, UnitSystem::us);
     if (!code.site->is_known()) {
         return; // the code leads from no site to its classes
     }

@@ -4,6 +4,7 @@
 #include <boardmark/core/mix/complete_mix.hpp>
 #include <boardmark/core/mix/vocabulary.hpp>
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -26,11 +27,10 @@ core::Tables tables_for(const core::CompleteMix& mix, core::Method method);
 /// The methods of proportioning known here, the one that holds where a file names none first.
 std::vector<core::Method> methods();
 
-/// One of `codes()`, in one system of units.
+/// One of `codes()`, in one system of units; nothing for another name.
 ///
-/// @param name one of `codes()`, or empty: the first of them, as where a file names none; another
-/// name gives the first too, so ask `codes()` before a name of unknown origin
-core::CodeTables code(const std::string& name, core::UnitSystem system);
+/// @param name one of `codes()`, or empty: the first of them, as where a file names none
+std::optional<core::CodeTables> code(const std::string& name, core::UnitSystem system);
 
 /// The words of the published tables, for the reader of files. Made once.
 const core::Vocabulary& vocabulary();

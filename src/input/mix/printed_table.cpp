@@ -209,7 +209,6 @@ private:
             }
             demand_rows(entry.key, form, table);
         }
-        columns_.clear();
     }
 
     void demand_rows(const Node& node, const TableForm& form, const core::PrintedTable& table) {
