@@ -256,6 +256,8 @@ TEST_CASE("what one category asks of a site is none of another's") {
         "\n    columns: [{name: order}]\n    rows:\n"
         "      - {name: tide, group: XS, class: XS3, sea: tidal, reason: the "
         "sea, cells: [1]}\n"
+        "      - {name: tide, group: XS, class: XS3, sea: spray, reason: its "
+        "spray, cells: [2]}\n"
         "      - {name: open air, group: XC, asks: none, reason: stated by the "
         "class alone, cells: [1]}\n  chloride:\n";
     CHECK(read_by(slipped({"  chloride:\n", site, ""})));
