@@ -36,6 +36,11 @@ TEST_CASE("openings at one height fit beside each other up to the length of the 
     CHECK(core::are_together_more_than_fit({half, opening(2001, 500, 0.9)}, run));
     CHECK_FALSE(core::are_together_more_than_fit({half, opening(2001, 500, 1.0)}, run));
     CHECK_FALSE(core::are_together_more_than_fit({half, opening(2001, 500, {})}, run));
+    // 5 in on a sill of 1 in, and one on a sill of 6 in, which in metres is a trifle less.
+    constexpr double inch_m = 0.0254;
+    REQUIRE(inch_m + 5 * 25.4 / 1000 > 6 * inch_m);
+    CHECK_FALSE(core::are_together_more_than_fit(
+        {opening(4000, 5 * 25.4, inch_m), opening(4000, 50.8, 6 * inch_m)}, run));
     CHECK(core::are_together_more_than_fit({half, opening(500, 500, 0.9, 5)}, run));
 }
 

@@ -18,12 +18,14 @@ CHECKSUM = re.compile("[0-9a-f]{12,64}")
 
 COMMANDS = {
     "mix": [["proportion", "--explain"], ["batch", "--volume", "1 m3", "--explain"], ["compare", "--explain"],
-            ["dose"], ["specify", "--explain"], ["check", "--all"], ["risk", "--samples", "1000"]],
-    "submitted": [["check", "--explain"], ["batch", "--volume", "1 m3"]],
+            ["compare", "--methods"], ["dose"], ["specify", "--explain"], ["check", "--all"],
+            ["economy"], ["sweep", "--vary", "w_cm=0.36..0.45/3"], ["proportion", "--w-cm", "0.36,0.40", "--volume", "1 ft3"],
+            ["risk", "--samples", "1000"]],
+    "submitted": [["check", "--explain"], ["check", "--against", "issued-wall.yaml"], ["batch", "--volume", "1 m3"]],
     "trial": [["yield", "--explain"]],
     "results": [["strength", "--explain", "--today", "2026-11-25"]],
-    "wall": [["wall", "--explain"], ["brief"], ["pour", "--start", "07:00"], ["specify"], ["draw", "--format", "html"],
-             ["panels"]],
+    "wall": [["wall", "--explain"], ["brief"], ["pour", "--start", "07:00"], ["specify"], ["specify", "--submittals"],
+             ["specify", "--tests"], ["draw", "--format", "html"], ["panels"]],
 }
 
 

@@ -56,7 +56,8 @@ double sides_cut(const Opening& opening, const WallRun& run) {
 double taken_at_m(double height_m, const std::vector<Opening>& openings, const WallRun& run) {
     double sum_m = 0;
     for (const Opening& opening : openings) {
-        if (opening.sill_m && *opening.sill_m <= height_m && height_m < upper_edge_m(opening)) {
+        if (opening.sill_m && *opening.sill_m <= height_m &&
+            height_m < upper_edge_m(opening) - shape_tolerance_m) {
             sum_m += opening.count * opening.width_mm / 1000 * sides_cut(opening, run);
         }
     }
